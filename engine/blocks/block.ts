@@ -1,0 +1,152 @@
+import type { Dimension } from '../units/index';
+
+/**
+ * What a block declares. Everything about a block that a person reads (form, completion, reference page, file check,
+ * reasons) is made from this declaration; nothing else in the project repeats it.
+ */
+
+/** A number with a dimension. Values are SI. */
+export interface Quantity {
+  readonly dimension: Dimension;
+  /** Unit in which it is shown and in which a bare number typed into the field is read. A name from the unit table, or '' for a plain number. */
+  readonly unit: string;
+  /** The same in the trade's inch-pound set; missing = `unit` in both sets. */
+  readonly tradeUnit?: string;
+  readonly symbol: string;
+  /** What it is called on the screen: sentence case, the trade's words. */
+  readonly title: string;
+  /** One or two sentences: what it is, where it is measured, its sign. */
+  readonly doc: string;
+  readonly source?: string;
+  /** Shown instead of the unit when the number has dimension one but people say it otherwise ("g" for pull per weight). */
+  readonly suffix?: string;
+}
+
+/** A quantity that a person may type. */
+export interface Field extends Quantity {
+  /** SI value used when nothing is typed. NaN: the block estimates it itself, as `basis` says. */
+  readonly default: number;
+  /** SI, both ends allowed. */
+  readonly range: readonly [number, number];
+  /** Where the default or the estimate comes from. Required where `default` is NaN. */
+  readonly basis?: string;
+  /** Folded away in the form until asked for. */
+  readonly advanced?: true;
+}
+
+/** A quantity that a block computes. */
+export interface Result extends Quantity {
+  /** Usual band for such models in SI, marked "common practice, no source" where it is shown. */
+  readonly usual?: readonly [number, number];
+  /** Folded away in listings. */
+  readonly detail?: true;
+}
+
+/** A function of airspeed at the fixed knots of `curve.ts`, one slot each. */
+export interface Curve {
+  readonly curve: 'airspeed';
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly symbol: string;
+  readonly title: string;
+  readonly doc: string;
+}
+
+/** One of a list; the slot holds the index. */
+export interface Option {
+  readonly option: readonly string[];
+  readonly default: string;
+  readonly symbol: string;
+  readonly title: string;
+  readonly doc: string;
+}
+
+/** Another block of this role, found by itself when the document has exactly one. `results` is that role's result list. */
+export interface Link<R extends ResultSpecs = ResultSpecs> {
+  readonly link: string;
+  readonly results: R;
+  readonly doc: string;
+}
+
+export type FieldSpecs = Readonly<Record<string, Field | Option | Link>>;
+export type ResultSpecs = Readonly<Record<string, Result | Curve>>;
+export type AnySpecs = Readonly<Record<string, Field | Result | Curve | Option | Link>>;
+
+/**
+ * Where each field or result lives: sample i of `f.mass` is `m[f.mass + i]`; knot k of a curve is
+ * `m[f.thrust + k * stride + i]`; a link holds the columns of the linked block's results.
+ */
+export type Columns<S extends AnySpecs> = {
+  readonly [K in keyof S]: S[K] extends { readonly link: string; readonly results: infer R extends ResultSpecs }
+    ? Columns<R>
+    : number;
+};
+
+/** One line, outline or mark of the scale drawing, metres in layout axes: plan x aft, y outboard; side x aft, z up. */
+export interface Shape {
+  readonly view: 'plan' | 'side';
+  /** What it is: 'wing', 'elevator', 'wheel', 'line' …; names its line kind and its ghost. */
+  readonly part: string;
+  /** x0, y0, x1, y1 …; one pair and a radius for a circle; one pair alone for a mark. */
+  readonly points: readonly number[];
+  readonly closed?: boolean;
+  readonly radius?: number;
+  /** For a mark: the path whose value labels it. */
+  readonly label?: string;
+}
+
+export interface Block<
+  F extends FieldSpecs = FieldSpecs,
+  R extends ResultSpecs = ResultSpecs,
+  W extends string = string,
+> {
+  /** Its name in a file, and the usual name of its cell. */
+  readonly kind: string;
+  /** What it can stand in for; blocks of one role share one result list. Missing: the kind. */
+  readonly role?: string;
+  readonly title: string;
+  readonly doc: string;
+  readonly fields: F;
+  readonly results: R;
+  /** Why a sample has no answer, as a sentence for people; `{name}` is replaced by the field's or result's value with its unit. */
+  readonly reasons: Readonly<Record<W, string>>;
+  /**
+   * Computes sample i: reads fields, writes results, all SI. Returns the name of a reason where there is no answer
+   * (the evaluator then turns every result into NaN), else undefined. Must depend on sample i alone.
+   */
+  run(
+    m: Float64Array,
+    f: Columns<NoInfer<F>>,
+    r: Columns<NoInfer<R>>,
+    i: number,
+    stride: number,
+  ): NoInfer<W> | undefined;
+  /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
+  draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
+}
+
+/** Infers fields, results and reasons from the declaration, so that `run` is checked against it. */
+export function block<const F extends FieldSpecs, const R extends ResultSpecs, const W extends string>(
+  declaration: Block<F, R, W>,
+): Block<F, R, W> {
+  return declaration;
+}
+
+/** A block whose own types are forgotten: what a list of blocks holds. */
+export interface AnyBlock {
+  readonly kind: string;
+  readonly role?: string;
+  readonly title: string;
+  readonly doc: string;
+  readonly fields: FieldSpecs;
+  readonly results: ResultSpecs;
+  readonly reasons: Readonly<Record<string, string>>;
+  // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
+  run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
+  // biome-ignore lint/suspicious/noExplicitAny: as above.
+  draw?(m: Float64Array, f: any, r: any): Shape[];
+}
+
+export const isLink = (spec: AnySpecs[string]): spec is Link => 'link' in spec;
+export const isOption = (spec: AnySpecs[string]): spec is Option => 'option' in spec;
+export const isCurve = (spec: AnySpecs[string]): spec is Curve => 'curve' in spec;

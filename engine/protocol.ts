@@ -1,0 +1,155 @@
+/**
+ * The door between the page and the engine: plain data only. Served by worker.ts through Comlink.
+ * The page keeps the document; the engine is told of it and answers with numbers and faults.
+ */
+import type { Dimension } from './units/index';
+import type { Shape } from './blocks/block';
+import type { Document } from './sheet/document';
+
+/** One name that can be read or set. Slots of one document shape. */
+export interface NameInfo {
+  readonly path: string;
+  readonly slot: number;
+  readonly kind: 'variable' | 'limit' | 'choice' | 'formula' | 'field' | 'result' | 'curve' | 'part' | 'fold' | 'material';
+  readonly cell: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly dimension: Dimension;
+  /** Unit it is shown in, in the document's unit set; '' = plain number. */
+  readonly unit: string;
+  /** Written behind the number in place of a unit ("g" for pull per weight). */
+  readonly suffix: string;
+  readonly doc: string;
+  /** Option names where the slot holds an index. */
+  readonly options?: readonly string[];
+  /** A person may type here. */
+  readonly settable: boolean;
+  /** Usual band, SI (common practice, no source). */
+  readonly usual?: readonly [number, number];
+  /** Range allowed for a field, SI. */
+  readonly range?: readonly [number, number];
+  readonly detail?: boolean;
+}
+
+/** Something wrong, at a place, as sentences for people. */
+export interface Fault {
+  /** Cell id, and the path whose text is at fault or whose step has no answer. */
+  readonly cell: string;
+  readonly path: string;
+  /** Character range in the text at `path`, where the fault lies in a text. */
+  readonly from?: number;
+  readonly to?: number;
+  /** `fault`: wrong text or no answer; `waits`: an input is missing or at fault (then `waitsFor` names it). */
+  readonly state: 'fault' | 'waits';
+  readonly waitsFor?: string;
+  /** One or more sentences: what was found, what is allowed, how to mend it. */
+  readonly message: string;
+}
+
+export interface Snapshot {
+  /** Counts every edit that the engine took; a sweep answers for one revision. */
+  readonly revision: number;
+  /** Identifies the slot numbering; `names` is sent only when it changes. */
+  readonly shape: string;
+  readonly names?: readonly NameInfo[];
+  /** One value a slot, SI. NaN: no answer or nothing typed. */
+  readonly values: Float64Array;
+  /** The same slots for the baseline, when there is one. */
+  readonly baseline?: Float64Array;
+  readonly faults: readonly Fault[];
+  /** The scale drawing of the present design and of the baseline. */
+  readonly drawing: readonly Shape[];
+  readonly ghost?: readonly Shape[];
+}
+
+export interface SweepRequest {
+  /** Name of a sweep cell. */
+  readonly sweep: string;
+  /** Only the coarse lattice (a finger is down). */
+  readonly coarse?: boolean;
+}
+
+export interface SweepAxisValues {
+  readonly path: string;
+  /** SI values, or option indices. */
+  readonly values: Float64Array;
+}
+
+/** Rows of a sweep so far. Sample number = row; the last axis runs fastest. */
+export interface SweepProgress {
+  readonly revision: number;
+  readonly sweep: string;
+  readonly axes: readonly SweepAxisValues[];
+  readonly wanted: readonly string[];
+  /** columns[w][sample]; NaN where not yet computed or no answer. */
+  readonly columns: readonly Float64Array[];
+  /** Per sample: 0 settled; else 1 + index into `sentences`. 65535 = not computed yet. */
+  readonly why: Uint16Array;
+  readonly sentences: readonly string[];
+  readonly done: number;
+  readonly total: number;
+  readonly state: 'running' | 'done' | 'stopped' | 'fault';
+  /** The sentence when state is fault. */
+  readonly message?: string;
+}
+
+/** Block declarations as plain data. */
+export interface BlockDescription {
+  readonly kind: string;
+  readonly role: string;
+  readonly title: string;
+  readonly doc: string;
+  readonly fields: readonly FieldDescription[];
+  readonly results: readonly ResultDescription[];
+  readonly reasons: readonly { readonly name: string; readonly text: string }[];
+}
+export interface FieldDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly doc: string;
+  readonly kind: 'quantity' | 'option' | 'link';
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit: string;
+  readonly suffix: string;
+  /** Default as text with its unit, '' when the block estimates it. */
+  readonly default: string;
+  readonly basis: string;
+  readonly range?: readonly [number, number];
+  readonly options?: readonly string[];
+  readonly role?: string;
+  readonly source: string;
+  readonly advanced: boolean;
+}
+export interface ResultDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly doc: string;
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit: string;
+  readonly suffix: string;
+  readonly source: string;
+  readonly curve: boolean;
+  readonly detail: boolean;
+  readonly usual?: readonly [number, number];
+}
+export interface Description {
+  readonly blocks: readonly BlockDescription[];
+  readonly materials: readonly { readonly name: string; readonly title: string; readonly source: string; readonly memory: boolean }[];
+}
+
+export interface EngineService {
+  describe(): Promise<Description>;
+  /** Takes a whole document (on opening and after an edit of structure). Steps whose inputs did not change keep their values. */
+  open(document: Document): Promise<Snapshot>;
+  /** Sets texts by path. The engine decides whether that is an edit of value or of structure; the answer is the same as `open` of the edited document. */
+  set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot>;
+  /** Runs a sweep of the present revision; `progress` is called with what is there, at the latest every 50 ms. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it. */
+  sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
+  stop(sweep: string): Promise<void>;
+  /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */
+  check(path: string, text: string): Promise<{ readonly ok: true; readonly value: number } | { readonly ok: false; readonly fault: Fault }>;
+}

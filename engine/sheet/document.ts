@@ -1,0 +1,196 @@
+/**
+ * The document: plain data, cells in reading order. Every value is kept as the text that a person typed.
+ *
+ * Names. A cell has an id (stable, in the file), a name (unique over the document, what formulas say) and a title.
+ * What one name reaches:
+ *   variable `tip_weight`            → `tip_weight`, and its limits `tip_weight.low`, `tip_weight.high`
+ *   choice `tail_stock`              → `tail_stock` (the picked option) and its numbers `tail_stock.areal_mass` …
+ *   formula line `reserve`           → `reserve`
+ *   block `flight`                   → fields and results `flight.height`, `flight.pull`
+ *   parts `parts`                    → folds `parts.mass`, `parts.x` …, rows `parts.fuel_tank.mass`
+ *   material `balsa_medium`          → `balsa_medium.density` … (own rows first, else the library's)
+ */
+export const FORMAT = 'tetherwright';
+export const VERSION = 1;
+
+export interface Document {
+  readonly format: typeof FORMAT;
+  readonly version: number;
+  readonly title: string;
+  /** Title block, ISO 7200. */
+  readonly drawn: string;
+  readonly date: string;
+  readonly sheet: string;
+  /** Marks a document whose model, people and club are made up. */
+  readonly invented?: boolean;
+  readonly units: 'metric' | 'trade';
+  readonly cells: readonly Cell[];
+  /** Materials that live with this document; they stand before the library's rows of the same name. */
+  readonly materials: readonly Material[];
+  /** Paths of the figures in the standing column, in order. */
+  readonly figures: readonly string[];
+  /** The design everything is compared with: path → text, only for paths whose text differs from the document's. Missing: no baseline. */
+  readonly baseline?: Readonly<Record<string, string>>;
+}
+
+export interface Material {
+  readonly name: string;
+  readonly title: string;
+  /** kg/m³ as text with unit. */
+  readonly density: string;
+  /** Young's modulus along the grain or fibre, as text with unit; '' if not known. */
+  readonly modulus: string;
+  readonly source: string;
+}
+
+export type Cell =
+  | NoteCell
+  | VariablesCell
+  | ChoiceCell
+  | FormulaCell
+  | BlockCell
+  | PartsCell
+  | DrawingCell
+  | SweepCell
+  | ChartCell
+  | CheckCell;
+export type CellKind = Cell['kind'];
+
+interface CellBase {
+  readonly id: string;
+  readonly name: string;
+  readonly title: string;
+  /** Shown as its title only. */
+  readonly folded?: boolean;
+}
+
+export interface NoteCell extends CellBase {
+  readonly kind: 'note';
+  /** CommonMark. */
+  readonly text: string;
+}
+
+/** A schedule of dimension lines. */
+export interface VariablesCell extends CellBase {
+  readonly kind: 'variables';
+  readonly rows: readonly Variable[];
+}
+export interface Variable {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  /** Unit of a bare number and of the slide. '' for a plain number. */
+  readonly unit: string;
+  readonly text: string;
+  /** Limits of the slide, texts like any other. */
+  readonly low: string;
+  readonly high: string;
+  /** Step of the slide in `unit`, as text; '' = a thousandth of the range, rounded. */
+  readonly step: string;
+}
+
+/** One of a list. All options give the same numbers. */
+export interface ChoiceCell extends CellBase {
+  readonly kind: 'choice';
+  /**
+   * `stack`: each option is a stack of layers and gives areal_mass (kg/m²), thickness (m), stiffness (EI per width, N·m);
+   * `numbers`: each option gives the named numbers in `columns`; with no columns it is a bare name for an option field of a block.
+   */
+  readonly of: 'stack' | 'numbers';
+  readonly columns: readonly { readonly name: string; readonly unit: string; readonly title: string }[];
+  readonly options: readonly ChoiceOption[];
+  /** Name of the picked option. */
+  readonly text: string;
+}
+export interface ChoiceOption {
+  readonly name: string;
+  readonly title: string;
+  /** Line pattern of its swatch. */
+  readonly pattern: 'grain' | 'ply' | 'faced' | 'foam' | 'weave' | 'plain';
+  /** For `stack`, from one face to the other. */
+  readonly layers?: readonly Layer[];
+  /** For `numbers`: column → text. */
+  readonly values?: Readonly<Record<string, string>>;
+}
+export interface Layer {
+  readonly name: string;
+  /** A material, or '' for a glue line or skin given by areal mass alone. */
+  readonly material: string;
+  /** Thickness with a material; areal mass without one. */
+  readonly text: string;
+}
+
+export interface FormulaCell extends CellBase {
+  readonly kind: 'formula';
+  readonly lines: readonly { readonly name: string; readonly text: string; readonly unit: string }[];
+}
+
+export interface BlockCell extends CellBase {
+  readonly kind: 'block';
+  readonly block: string;
+  /** Field → text; a field that is not named here has its default. */
+  readonly fields: Readonly<Record<string, string>>;
+}
+
+export interface PartsCell extends CellBase {
+  readonly kind: 'parts';
+  /** Share of the fuel on board for `parts.mass`, `parts.x` …; results for empty, half and full are given as well. */
+  readonly fuel: string;
+  readonly rows: readonly Part[];
+}
+export const PART_SHAPES = ['point', 'sheet', 'stack', 'rod', 'solid'] as const;
+export type PartShape = (typeof PART_SHAPES)[number];
+/** Which texts a shape needs: see `partFields` in cells/parts.ts. */
+export interface Part {
+  readonly name: string;
+  readonly title: string;
+  readonly shape: PartShape;
+  /** The mass of this row is fuel: it scales with the share on board. */
+  readonly fuel?: boolean;
+  /** Field → text: mass; area, thickness, material; stack; length, diameter; volume; x y z; size_x size_y size_z; coats_area, coat (areal mass); mass_tolerance, station_tolerance; weighed. */
+  readonly fields: Readonly<Record<string, string>>;
+}
+
+export interface DrawingCell extends CellBase {
+  readonly kind: 'drawing';
+}
+
+export interface Axis {
+  /** A variable, choice or block field. */
+  readonly of: string;
+  /** Texts; '' = the variable's own limits. Not used for a choice, which takes all its options unless `options` names some. */
+  readonly low: string;
+  readonly high: string;
+  readonly count: number;
+  readonly options?: readonly string[];
+}
+export interface SweepCell extends CellBase {
+  readonly kind: 'sweep';
+  /** One to four; the last runs fastest. */
+  readonly axes: readonly Axis[];
+  /** Result paths. */
+  readonly wanted: readonly string[];
+}
+
+export interface ChartCell extends CellBase {
+  readonly kind: 'chart';
+  readonly chart: 'line';
+  /** Name of a sweep cell. */
+  readonly sweep: string;
+  /** Path across, paths up (one panel each), path that tells the lines apart ('' = none). */
+  readonly across: string;
+  readonly up: readonly string[];
+  readonly lines: string;
+}
+
+/** "Stop if …": a limit with its reason. */
+export interface CheckCell extends CellBase {
+  readonly kind: 'check';
+  readonly of: string;
+  /** Allowed from `low` to `high`; '' = no limit on that side. */
+  readonly low: string;
+  readonly high: string;
+  /** What is wrong below `low` and above `high`, in the builder's words. */
+  readonly below: string;
+  readonly above: string;
+}

@@ -1,0 +1,40 @@
+/** A place for one number of every sample: a column of a Float64Array, SI. */
+export type Slot = number;
+
+/** 0: settled. Below WAITS: 1 + index of the step's own reason. From WAITS up: waits for step (why − WAITS). */
+export type Why = number;
+export const SETTLED = 0;
+export const WAITS = 0x8000;
+
+export interface Step {
+  /** Same text ⇔ same computation on the same paths: what lets a recompiled program keep a step's values. */
+  readonly key: string;
+  readonly kind: 'formula' | 'choice' | 'part' | 'layer' | 'fold' | 'block';
+  /** Id of the cell it belongs to and the path it computes (`flight`, `parts.fin`, `reserve`). */
+  readonly cell: string;
+  readonly path: string;
+  readonly reads: readonly Slot[];
+  readonly writes: readonly Slot[];
+  /** Names of its own reasons, in the order of their codes. */
+  readonly reasons: readonly string[];
+  /**
+   * Places the step on columns: `column(s)` is where slot s begins, samples lie one after another, a curve's knots `stride` apart.
+   * The function it returns computes samples 0 … n−1 for which `why[i]` is 0 on entry, and sets `why[i]` to 1 + reason where there is no answer
+   * (its writes are then NaN).
+   */
+  bind(column: (s: Slot) => number, stride: number): (m: Float64Array, why: Uint16Array, n: number) => void;
+}
+
+export interface Program {
+  /** Changes exactly when names, slots or steps change, not when a constant's value does. */
+  readonly shape: string;
+  /** Number of slots. */
+  readonly size: number;
+  readonly slotOf: ReadonlyMap<string, Slot>;
+  /** In computing order. */
+  readonly steps: readonly Step[];
+  /** Value of every slot before any step has run: constants as typed, the rest NaN. */
+  readonly start: Float64Array;
+  /** Slots that hold a typed constant (their edit is an edit of value), with the text's place. */
+  readonly constants: ReadonlyMap<string, Slot>;
+}
