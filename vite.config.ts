@@ -1,5 +1,97 @@
+import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
+const here = fileURLToPath(new URL('.', import.meta.url));
+
+/**
+ * What the page may load and run: its own files and nothing else, no code made from strings. Sent as a header with every
+ * response, since a rule in the page alone doesn't reach its workers; and written into the page, for hosts that send no headers.
+ * Styles may be inline because the charts and the editor write style elements.
+ */
+const policy = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "worker-src 'self'",
+  "connect-src 'self'",
+  "object-src 'none'",
+  "base-uri 'none'",
+].join('; ');
+
+const policyInPage: Plugin = {
+  name: 'policy-in-page',
+  apply: 'build',
+  transformIndexHtml: () => [
+    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: policy }, injectTo: 'head-prepend' },
+  ],
+};
+
+/** Keeps every file of the page for the flying field, where there's no connection. */
+const offline = VitePWA({
+  filename: 'offline.js',
+  registerType: 'autoUpdate',
+  injectRegister: 'script',
+  manifest: {
+    name: 'Tetherwright',
+    short_name: 'Tetherwright',
+    description: 'Design trade studies for control-line model aircraft.',
+    lang: 'en',
+    display: 'standalone',
+    background_color: '#dfdbd0',
+    theme_color: '#fbf8f0',
+    icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
+  },
+  workbox: {
+    globPatterns: ['**/*.{html,js,css,svg,json,csv,ttf,woff,woff2}'],
+    maximumFileSizeToCacheInBytes: 8_000_000,
+    inlineWorkboxRuntime: true,
+    cleanupOutdatedCaches: true,
+  },
+});
+
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'] },
+  root: `${here}workbook`,
+  base: './',
+  plugins: [policyInPage, offline],
+  worker: { format: 'es' },
+  // The policy refuses data: fonts, so nothing is written into the style sheet.
+  build: { outDir: `${here}dist`, emptyOutDir: true, assetsInlineLimit: 0, chunkSizeWarningLimit: 1000 },
+  server: { host: '127.0.0.1', fs: { allow: [here] } },
+  // The port is always tried first, since a browser keeps designs by address.
+  preview: { host: '127.0.0.1', port: 8420, headers: { 'Content-Security-Policy': policy } },
+  test: {
+    projects: [
+      {
+        extends: true,
+        root: here,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/browser/**', 'tests/boundaries/**'],
+          // The engine's numbers never come from code made of strings: it's refused here as the page's policy refuses it.
+          execArgv: ['--disallow-code-generation-from-strings'],
+        },
+      },
+      {
+        extends: true,
+        root: here,
+        test: { name: 'boundaries', include: ['tests/boundaries/**/*.test.ts'], testTimeout: 60_000 },
+      },
+      {
+        extends: true,
+        root: here,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: 'tests/browser/serve.ts',
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
 });
