@@ -29,11 +29,20 @@ const policyInPage: Plugin = {
   ],
 };
 
+const offlineInPage: Plugin = {
+  name: 'offline-in-page',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'pre',
+    handler: () => [{ tag: 'script', attrs: { type: 'module', src: './offline.ts' }, injectTo: 'head' }],
+  },
+};
+
 /** Keeps every file of the page for the flying field, where there's no connection. */
 const offline = VitePWA({
   filename: 'offline.js',
-  registerType: 'autoUpdate',
-  injectRegister: 'script',
+  registerType: 'prompt',
+  injectRegister: false,
   manifest: {
     name: 'Tetherwright',
     short_name: 'Tetherwright',
@@ -45,7 +54,7 @@ const offline = VitePWA({
     icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
   },
   workbox: {
-    globPatterns: ['**/*.{html,js,css,svg,json,csv,ttf,woff,woff2}'],
+    globPatterns: ['**/*.{html,js,css,svg,json,csv,ttf,woff2}'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     inlineWorkboxRuntime: true,
     cleanupOutdatedCaches: true,
@@ -55,7 +64,8 @@ const offline = VitePWA({
 export default defineConfig({
   root: `${here}workbook`,
   base: './',
-  plugins: [policyInPage, offline],
+  cacheDir: `${here}.cache/vite`,
+  plugins: [policyInPage, offlineInPage, offline],
   worker: { format: 'es' },
   // The policy refuses data: fonts, so nothing is written into the style sheet.
   build: { outDir: `${here}dist`, emptyOutDir: true, assetsInlineLimit: 0, chunkSizeWarningLimit: 1000 },

@@ -1,0 +1,44 @@
+// Builds the page when its sources differ from those of the last build.
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { root, run, runTool } from './project.mjs';
+
+const stamp = join(root, '.cache/built');
+const SOURCES = ['engine', 'workbook', 'data', 'vite.config.ts', 'package-lock.json'];
+
+/** Makes the formula parser and builds the page into dist/. Gives the exit code. */
+export function build() {
+  const sources = fingerprint();
+  const code =
+    run(process.execPath, [join(root, '.ci/grammar.mjs')]) ||
+    runTool('vite/bin/vite.js', ['build', '--logLevel', 'warn']);
+  if (code === 0) {
+    mkdirSync(join(root, '.cache'), { recursive: true });
+    writeFileSync(stamp, sources);
+  }
+  return code;
+}
+
+/** Gives 0 at once when dist/ was built from the sources as they are. */
+export function buildIfStale() {
+  const fresh = existsSync(join(root, 'dist/index.html')) && existsSync(stamp);
+  if (fresh && readFileSync(stamp, 'utf8') === fingerprint()) return 0;
+  console.log('Building the page …');
+  return build();
+}
+
+/** One number for all that the build reads; the generated parser follows from its grammar. */
+function fingerprint() {
+  const hash = createHash('sha256');
+  for (const file of SOURCES.flatMap((path) => filesOf(join(root, path))).sort()) {
+    if (!/\.parser(\.terms)?\.ts$/.test(file)) hash.update(`${relative(root, file)}\0`).update(readFileSync(file));
+  }
+  return hash.digest('hex');
+}
+
+/** @param {string} path @returns {string[]} */
+function filesOf(path) {
+  if (!statSync(path).isDirectory()) return [path];
+  return readdirSync(path).flatMap((name) => filesOf(join(path, name)));
+}

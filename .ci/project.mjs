@@ -1,0 +1,95 @@
+// Where the project lies, which Node it needs, and its dependencies: what every command here starts with. No package is needed to read this file.
+import { spawnSync } from 'node:child_process';
+import { accessSync, constants, mkdirSync, readFileSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = fileURLToPath(new URL('..', import.meta.url));
+
+const OLDEST = [20, 19];
+
+/** Ends the command with a sentence when this Node is too old. */
+export function checkNode() {
+  const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
+  const [needMajor = 0, needMinor = 0] = OLDEST;
+  if (major > needMajor || (major === needMajor && minor >= needMinor)) return;
+  console.error(`Tetherwright needs Node ${OLDEST.join('.')} or newer; this is Node ${process.versions.node}.`);
+  process.exit(1);
+}
+
+/**
+ * Runs a command with what it prints passed through and nothing to read, and gives its exit code.
+ * @param {string} command
+ * @param {string[]} args
+ * @param {NodeJS.ProcessEnv} [env]
+ */
+export function run(command, args, env = process.env) {
+  const { status, error } = spawnSync(command, args, { cwd: root, env, stdio: ['ignore', 'inherit', 'inherit'] });
+  if (error) console.error(error.message);
+  return status ?? 1;
+}
+
+/**
+ * Runs a script of an installed package, as node_modules/PATH.
+ * @param {string} path
+ * @param {string[]} args
+ */
+export const runTool = (path, args) => run(process.execPath, [join(root, 'node_modules', path), ...args]);
+
+/** Runs npm: the one that started this command where there is one. @param {string[]} args */
+export function npm(args) {
+  const env = { ...process.env };
+  // A home that is missing or can't be written to holds no cache.
+  if (!canWrite(env.npm_config_cache ?? (homedir() && join(homedir(), '.npm')))) {
+    env.npm_config_cache = join(root, '.cache/npm');
+  }
+  const script = env.npm_execpath;
+  if (script?.endsWith('npm-cli.js')) return run(process.execPath, [script, ...args], env);
+  return process.platform === 'win32' ? run('cmd', ['/c', 'npm', ...args], env) : run('npm', args, env);
+}
+
+/** @param {string} folder */
+function canWrite(folder) {
+  if (!folder) return false;
+  try {
+    mkdirSync(folder, { recursive: true });
+    accessSync(folder, constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Installs what the lock file names, unless it's all there. */
+export function installIfNeeded() {
+  if (installed()) return;
+  console.log('Installing what package-lock.json names …');
+  if (npm(['ci', '--no-audit', '--no-fund']) !== 0) {
+    console.error(
+      'The packages could not be installed. Is there a connection? Run the command again to try once more.',
+    );
+    process.exit(1);
+  }
+}
+
+/** Whether node_modules holds every package of the lock file in its version, by the list that npm keeps there. */
+function installed() {
+  const wanted = packagesOf(join(root, 'package-lock.json'));
+  const there = packagesOf(join(root, 'node_modules/.package-lock.json'));
+  return Object.entries(wanted).every(
+    ([path, entry]) => path === '' || entry.optional || there[path]?.version === entry.version,
+  );
+}
+
+/**
+ * @param {string} file
+ * @returns {Record<string, { version?: string, optional?: boolean }>}
+ */
+function packagesOf(file) {
+  try {
+    return JSON.parse(readFileSync(file, 'utf8')).packages;
+  } catch {
+    return {};
+  }
+}
