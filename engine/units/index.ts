@@ -1,1 +1,35 @@
-export * from './dimension';
+export { describeDimension, everydayUnit, spellDimension } from './describe';
+export {
+  ACCELERATION,
+  AREA,
+  AREAL_MASS,
+  BENDING_STIFFNESS,
+  CURRENT,
+  DENSITY,
+  type Dimension,
+  dimension,
+  FORCE,
+  INERTIA,
+  KINEMATIC_VISCOSITY,
+  LENGTH,
+  LINEAR_MASS,
+  MASS,
+  MOMENT,
+  ONE,
+  overDimension,
+  POWER,
+  PRESSURE,
+  powerDimension,
+  RATE,
+  SPEED,
+  sameDimension,
+  TEMPERATURE,
+  TIME,
+  timesDimension,
+  VISCOSITY,
+  VOLUME,
+  VOLUME_FLOW,
+} from './dimension';
+export { type FormatOptions, formatNumber, formatQuantity, writeQuantity } from './format';
+export type { Unit, UnitSystem } from './unit';
+export { differenceFromSI, fromSI, plainSpelling, toSI, unitNamed, unitSpellings, units } from './units';

@@ -1,0 +1,90 @@
+import { superscript } from './describe';
+import { differenceFromSI, fromSI } from './units';
+
+export interface FormatOptions {
+  /** Significant digits of a number that is not exact; digits before the decimal point are never dropped. */
+  readonly significant?: number;
+  /** Fixed number of decimals instead, for a column of figures. */
+  readonly decimals?: number;
+  /** A plus sign before a positive number, for a change. */
+  readonly sign?: boolean;
+  /** The value is a difference of two: the zero of a temperature scale drops out. */
+  readonly difference?: boolean;
+  /** Written behind the number in place of the unit: "3.06 g" for pull per weight. */
+  readonly suffix?: string;
+}
+
+const SIGNIFICANT = 3;
+/** Digits in which a conversion's rounding cannot be seen: 0.0381 m is 38.1 mm, not 38.099999999999994. */
+const EXACT_DIGITS = 12;
+/** From here up, and below the next, a power of ten is shorter to read than the digits. */
+const LARGE = 1e7;
+const SMALL = 1e-4;
+/** Sums that should cancel leave this much in the units that people read; it is shown as 0. */
+const NOTHING = 1e-15;
+/** Decimals beyond which nobody can measure, by unit. */
+const MOST_DECIMALS: Readonly<Record<string, number>> = { '°': 2, '%': 2, rpm: 0 };
+/** Units that stand against the number. */
+const CLOSE_UP: ReadonlySet<string> = new Set(['°']);
+
+/**
+ * A number for people: three significant digits, whole parts in full, U+2212 for minus, an en dash where there is no
+ * number. Zeros at the end stand for digits that were rounded away: 46.04 is "46.0", 46 is "46".
+ */
+export function formatNumber(value: number, significant: number = SIGNIFICANT): string {
+  return write(value, { significant });
+}
+
+/** An SI value in a unit, for people: "18.3 m", "−0.4°", "3.06 g" with a suffix; a plain number for ''. */
+export function formatQuantity(si: number, unit: string, options: FormatOptions = {}): string {
+  const value = options.difference ? differenceFromSI(si, unit) : fromSI(si, unit);
+  const number = write(value, { ...options, most: MOST_DECIMALS[unit] });
+  const behind = options.suffix || unit;
+  if (behind === '' || number === NO_NUMBER) return number;
+  return CLOSE_UP.has(behind) ? number + behind : `${number} ${behind}`;
+}
+
+/** An SI value as a text that can be typed and reads back as the same value to twelve digits: "38.1 mm", "1.81e-5 Pa·s". */
+export function writeQuantity(si: number, unit: string): string {
+  if (!Number.isFinite(si)) return '';
+  const number = String(Number(fromSI(si, unit).toPrecision(EXACT_DIGITS)));
+  if (unit === '') return number;
+  return CLOSE_UP.has(unit) ? number + unit : `${number} ${unit}`;
+}
+
+const NO_NUMBER = '–';
+
+interface WriteOptions {
+  readonly significant?: number;
+  readonly decimals?: number;
+  readonly sign?: boolean;
+  readonly most?: number;
+}
+
+function write(value: number, options: WriteOptions): string {
+  if (Number.isNaN(value)) return NO_NUMBER;
+  const size = Math.abs(value);
+  const digits = size === Number.POSITIVE_INFINITY ? '∞' : writeSize(size, options);
+  const zero = !/[1-9∞]/.test(digits);
+  if (zero) return digits;
+  return (value < 0 ? '−' : options.sign ? '+' : '') + digits;
+}
+
+function writeSize(size: number, { significant = SIGNIFICANT, decimals, most = Number.POSITIVE_INFINITY }: WriteOptions): string {
+  if (decimals !== undefined && size < LARGE) return size.toFixed(decimals);
+  if (size < NOTHING) return '0';
+  if (size >= LARGE || (size < SMALL && most > 4)) return writePowerOfTen(size, significant);
+  // The exponent after rounding: 9.996 to three digits is 10.0, not 10.00.
+  const exponent = Number(size.toExponential(significant - 1).split('e')[1]);
+  const places = Math.min(Math.max(significant - 1 - exponent, 0), most);
+  const exact = String(Number(size.toPrecision(EXACT_DIGITS)));
+  const exactPlaces = exact.includes('e') ? places : (exact.split('.')[1]?.length ?? 0);
+  const rounded = size.toFixed(Math.min(places, exactPlaces));
+  return Number(rounded) === 0 ? '0' : rounded;
+}
+
+function writePowerOfTen(size: number, significant: number): string {
+  const [digits, exponent] = size.toExponential(significant - 1).split('e') as [string, string];
+  const exact = String(Number(Number(digits).toPrecision(significant)));
+  return `${exact}×10${superscript(Number(exponent))}`;
+}
