@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import { readArguments } from '../../../../engine/study/command/arguments';
+
+const read = (...words: string[]) => readArguments(words);
+const request = (...words: string[]) => {
+  const result = read(...words);
+  if (result.ask !== 'run') throw new Error(`asked for ${result.ask}`);
+  return result.request;
+};
+const message = (...words: string[]) => {
+  const result = read(...words);
+  return result.ask === 'nothing' ? result.message : result.ask;
+};
+
+describe('words of the command line', () => {
+  it('reads the file and every option, in any order', () => {
+    expect(
+      request(
+        '--json',
+        '--set',
+        'lines.length=60 ft',
+        'q.json',
+        '--set=tip_weight=25 g',
+        '--sweep',
+        'pulls',
+        '--names',
+      ),
+    ).toEqual({
+      file: 'q.json',
+      set: [
+        ['lines.length', '60 ft'],
+        ['tip_weight', '25 g'],
+      ],
+      get: [],
+      names: true,
+      sweep: 'pulls',
+      json: true,
+    });
+  });
+
+  it('takes several names and settings behind one option, up to the next option or the file', () => {
+    expect(request('q.json', '--get', 'flight.pull', 'flight.speed', '--json').get).toEqual([
+      'flight.pull',
+      'flight.speed',
+    ]);
+    expect(request('--get', 'flight.pull', 'data/q.json')).toMatchObject({ file: 'data/q.json', get: ['flight.pull'] });
+    expect(request('q.json', '--set', 'a=1', 'b=2 mm').set).toEqual([
+      ['a', '1'],
+      ['b', '2 mm'],
+    ]);
+  });
+
+  it('keeps comparisons and minus signs in a text that is set', () => {
+    expect(request('q.json', '--set', 'x=a = b ? 1 : 2', '--set', 'y=-150 mm').set).toEqual([
+      ['x', 'a = b ? 1 : 2'],
+      ['y', '-150 mm'],
+    ]);
+  });
+
+  it('lets a blank be set, so that a block estimates again', () => {
+    expect(request('q.json', '--set', 'wing.lift_slope=').set).toEqual([['wing.lift_slope', '']]);
+  });
+
+  it('says what is missing and how to write it', () => {
+    expect(message()).toBe(
+      'No file is named. Name one, such as data/workbooks/quern-25.tetherwright.json; --help says more.',
+    );
+    expect(message('q.json', '--set', 'tip_weight')).toBe(
+      '--set needs NAME=TEXT and found “tip_weight”. Write it like --set "lines.length=60 ft".',
+    );
+    expect(message('q.json', '--set')).toBe(
+      '--set needs NAME=TEXT and found nothing. Write it like --set "lines.length=60 ft".',
+    );
+    expect(message('q.json', '--get')).toBe(
+      '--get needs a name and found none. Write it like --get flight.pull; --names lists them all.',
+    );
+    expect(message('q.json', '--sweep', '--json')).toBe(
+      '--sweep needs the name of a sweep and found none. Write it like --sweep balance_sweep.',
+    );
+    expect(message('q.json', '--fast')).toBe(
+      '--fast is no option here. The options are --set, --get, --names, --sweep, --json and --help.',
+    );
+    expect(message('q.json', 'ft')).toBe(
+      'Two files are named, “q.json” and “ft”. Name one; texts with spaces need quotes.',
+    );
+    expect(message('q.json', '--help')).toBe('help');
+  });
+});
