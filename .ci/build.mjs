@@ -2,7 +2,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { root, run, runTool } from './project.mjs';
+import { root, runNode } from './project.mjs';
 
 const stamp = join(root, '.cache/built');
 const SOURCES = ['engine', 'workbook', 'data', 'vite.config.ts', 'package-lock.json'];
@@ -10,9 +10,7 @@ const SOURCES = ['engine', 'workbook', 'data', 'vite.config.ts', 'package-lock.j
 /** Makes the formula parser and builds the page into dist/. Gives the exit code. */
 export function build() {
   const sources = fingerprint();
-  const code =
-    run(process.execPath, [join(root, '.ci/grammar.mjs')]) ||
-    runTool('vite/bin/vite.js', ['build', '--logLevel', 'warn']);
+  const code = runNode('.ci/grammar.mjs') || runNode('node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn');
   if (code === 0) {
     mkdirSync(join(root, '.cache'), { recursive: true });
     writeFileSync(stamp, sources);

@@ -31,11 +31,15 @@ export function run(command, args, env = process.env) {
 }
 
 /**
- * Runs a script of an installed package, as node_modules/PATH.
- * @param {string} path
+ * Runs a script of this project or of an installed package in a Node of its own. A test runner's marks in the environment don't
+ * reach it, since they would turn a build for use into a build for tests.
+ * @param {string} script path from the project's root
  * @param {string[]} args
  */
-export const runTool = (path, args) => run(process.execPath, [join(root, 'node_modules', path), ...args]);
+export function runNode(script, ...args) {
+  const { NODE_ENV: _env, VITEST: _vitest, TEST: _test, ...env } = process.env;
+  return run(process.execPath, [join(root, script), ...args], env);
+}
 
 /** Runs npm: the one that started this command where there is one. @param {string[]} args */
 export function npm(args) {

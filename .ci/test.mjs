@@ -3,7 +3,7 @@
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from './build.mjs';
-import { checkNode, installIfNeeded, root, run, runTool } from './project.mjs';
+import { checkNode, installIfNeeded, root, runNode } from './project.mjs';
 
 checkNode();
 installIfNeeded();
@@ -36,13 +36,14 @@ function tests(title, projects) {
   console.log(`\n── ${title}`);
   const report = join(root, `.cache/tests-${projects.join('-')}.json`);
   rmSync(report, { force: true });
-  const code = runTool('vitest/vitest.mjs', [
+  const code = runNode(
+    'node_modules/vitest/vitest.mjs',
     'run',
     ...projects.flatMap((project) => ['--project', project]),
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${report}`,
-  ]);
+  );
   const counted = existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : undefined;
   total.passed += counted?.numPassedTests ?? 0;
   total.failed += counted?.numFailedTests ?? 0;
@@ -54,11 +55,8 @@ function tests(title, projects) {
   failures.push(title);
 }
 
-await check(
-  'types',
-  () => run(process.execPath, [join(root, '.ci/grammar.mjs')]) || runTool('typescript/bin/tsc', ['-b']),
-);
-await check('lint and format', () => runTool('@biomejs/biome/bin/biome', ['check', '--error-on-warnings']));
+await check('types', () => runNode('.ci/grammar.mjs') || runNode('node_modules/typescript/bin/tsc', '-b'));
+await check('lint and format', () => runNode('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'));
 tests('engine, published checks, workbook', ['unit']);
 tests('boundaries', ['boundaries']);
 const built = await check('build', build);
