@@ -26,10 +26,13 @@ export function buildIfStale() {
   return build();
 }
 
-/** One number for all that the build reads; the generated parser follows from its grammar. */
-function fingerprint() {
+/**
+ * One text for all that a build reads; the generated parser follows from its grammar.
+ * @param {string[]} [beside] more files or folders, from the project's root
+ */
+export function fingerprint(beside = []) {
   const hash = createHash('sha256');
-  for (const file of SOURCES.flatMap((path) => filesOf(join(root, path))).sort()) {
+  for (const file of [...SOURCES, ...beside].flatMap((path) => filesOf(join(root, path))).sort()) {
     if (!/\.parser(\.terms)?\.ts$/.test(file)) hash.update(`${relative(root, file)}\0`).update(readFileSync(file));
   }
   return hash.digest('hex');
