@@ -9,7 +9,7 @@ const SOURCES = ['engine', 'workbook', 'data', 'vite.config.ts', 'package-lock.j
 
 /** Makes the formula parser and builds the page into dist/. Gives the exit code. */
 export function build() {
-  const sources = fingerprint();
+  const sources = fingerprint(SOURCES);
   const code = runNode('.ci/grammar.mjs') || runNode('node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn');
   if (code === 0) {
     mkdirSync(join(root, '.cache'), { recursive: true });
@@ -21,18 +21,18 @@ export function build() {
 /** Gives 0 at once when dist/ was built from the sources as they are. */
 export function buildIfStale() {
   const fresh = existsSync(join(root, 'dist/index.html')) && existsSync(stamp);
-  if (fresh && readFileSync(stamp, 'utf8') === fingerprint()) return 0;
+  if (fresh && readFileSync(stamp, 'utf8') === fingerprint(SOURCES)) return 0;
   console.log('Building the page …');
   return build();
 }
 
 /**
  * One text for all that a build reads; the generated parser follows from its grammar.
- * @param {string[]} [beside] more files or folders, from the project's root
+ * @param {string[]} sources files and folders, from the project's root
  */
-export function fingerprint(beside = []) {
+export function fingerprint(sources) {
   const hash = createHash('sha256');
-  for (const file of [...SOURCES, ...beside].flatMap((path) => filesOf(join(root, path))).sort()) {
+  for (const file of sources.flatMap((path) => filesOf(join(root, path))).sort()) {
     if (!/\.parser(\.terms)?\.ts$/.test(file)) hash.update(`${relative(root, file)}\0`).update(readFileSync(file));
   }
   return hash.digest('hex');

@@ -1,22 +1,22 @@
 // Makes a file that Node runs from a TypeScript entry and all that it imports, since this Node runs no TypeScript itself.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { fingerprint } from './build.mjs';
 import { root, runNode } from './project.mjs';
 
 const folder = join(root, '.cache/node');
 
 /**
- * Gives the path of the made file; makes it anew only when a source differs.
+ * Gives the address of the made file, to be imported; makes it anew only when the engine, the data or the entry differ.
  * @param {string} entry path from the project's root, ending in .ts
- * @param {string[]} [beside] more sources than those of the page
  */
-export async function makeForNode(entry, beside = []) {
+export async function makeForNode(entry) {
   const name = basename(entry, '.ts');
   const made = join(folder, `${name}.mjs`);
   const stamp = `${made}.from`;
-  const sources = fingerprint([entry, ...beside]);
-  if (existsSync(made) && existsSync(stamp) && readFileSync(stamp, 'utf8') === sources) return made;
+  const sources = fingerprint(['engine', 'data', 'package-lock.json', entry]);
+  if (existsSync(made) && existsSync(stamp) && readFileSync(stamp, 'utf8') === sources) return pathToFileURL(made).href;
   if (runNode('.ci/grammar.mjs') !== 0) throw new Error('The formula parser could not be made.');
   const { build } = await import('vite');
   await build({
@@ -33,5 +33,5 @@ export async function makeForNode(entry, beside = []) {
   });
   mkdirSync(folder, { recursive: true });
   writeFileSync(stamp, sources);
-  return made;
+  return pathToFileURL(made).href;
 }

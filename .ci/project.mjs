@@ -19,13 +19,14 @@ export function checkNode() {
 }
 
 /**
- * Runs a command with what it prints passed through and nothing to read, and gives its exit code.
+ * Runs a command with nothing to read, and gives its exit code.
  * @param {string} command
  * @param {string[]} args
- * @param {NodeJS.ProcessEnv} [env]
+ * @param {NodeJS.ProcessEnv} env
+ * @param {'inherit' | 2} out where what it prints goes
  */
-export function run(command, args, env = process.env) {
-  const { status, error } = spawnSync(command, args, { cwd: root, env, stdio: ['ignore', 'inherit', 'inherit'] });
+function run(command, args, env, out) {
+  const { status, error } = spawnSync(command, args, { cwd: root, env, stdio: ['ignore', out, 'inherit'] });
   if (error) console.error(error.message);
   return status ?? 1;
 }
@@ -38,10 +39,14 @@ export function run(command, args, env = process.env) {
  */
 export function runNode(script, ...args) {
   const { NODE_ENV: _env, VITEST: _vitest, TEST: _test, ...env } = process.env;
-  return run(process.execPath, [join(root, script), ...args], env);
+  return run(process.execPath, [join(root, script), ...args], env, 'inherit');
 }
 
-/** Runs npm: the one that started this command where there is one. @param {string[]} args */
+/**
+ * Runs npm: the one that started this command where there is one. What it prints goes with the errors, since the command that
+ * needed it may be asked for nothing but numbers.
+ * @param {string[]} args
+ */
 export function npm(args) {
   const env = { ...process.env };
   // A home that is missing or can't be written to holds no cache.
@@ -49,8 +54,8 @@ export function npm(args) {
     env.npm_config_cache = join(root, '.cache/npm');
   }
   const script = env.npm_execpath;
-  if (script?.endsWith('npm-cli.js')) return run(process.execPath, [script, ...args], env);
-  return process.platform === 'win32' ? run('cmd', ['/c', 'npm', ...args], env) : run('npm', args, env);
+  if (script?.endsWith('npm-cli.js')) return run(process.execPath, [script, ...args], env, 2);
+  return process.platform === 'win32' ? run('cmd', ['/c', 'npm', ...args], env, 2) : run('npm', args, env, 2);
 }
 
 /** @param {string} folder */
@@ -68,7 +73,7 @@ function canWrite(folder) {
 /** Installs what the lock file names, unless it's all there. */
 export function installIfNeeded() {
   if (installed()) return;
-  console.log('Installing what package-lock.json names …');
+  console.error('Installing what package-lock.json names …');
   if (npm(['ci', '--no-audit', '--no-fund']) !== 0) {
     console.error(
       'The packages could not be installed. Is there a connection? Run the command again to try once more.',
