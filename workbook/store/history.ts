@@ -29,7 +29,7 @@ export function record(history: History, edit: Edit): History {
   const last = history.past.at(-1);
   const joins = last?.key !== undefined && last.key === edit.key && edit.at - last.at <= PAUSE;
   const past = joins
-    ? [...history.past.slice(0, -1), { ...edit, changes: edit.changes, inverse: last.inverse }]
+    ? [...history.past.slice(0, -1), { ...edit, inverse: last.inverse }]
     : [...history.past, edit];
   return { past: past.slice(-LONGEST), future: [] };
 }

@@ -49,7 +49,7 @@ export function createSweeps(engine: SweepEngine): Sweeps {
       });
     } catch (error) {
       const message = error instanceof Error ? error.message : String(error);
-      entry.shown.value = failed(sweep, wanted, message);
+      if (wanted === revision) entry.shown.value = failed(sweep, wanted, message);
     } finally {
       running.value--;
     }

@@ -1,0 +1,69 @@
+import type { BlockCell, FieldDescription } from '../../engine/index';
+import { Symbol } from '../controls/symbol';
+import { TextEntry } from '../controls/text-entry';
+import { useSheet } from '../store/context';
+import { RowFaults } from './row-faults';
+
+/** One field of a block: what is typed, or the default with where it comes from. */
+export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescription }) {
+  const sheet = useSheet();
+  const path = `${cell.name}.${field.name}`;
+  const text = cell.fields[field.name] ?? '';
+  const docId = `doc-${cell.id}-${field.name}`;
+  const computed = text !== '' && sheet.isComputed(text, field.unit);
+  return (
+    <div class="field">
+      <Symbol of={field.symbol} />
+      <span class="field-title">{field.title}</span>
+      {field.kind === 'option' ? (
+        <OptionEntry path={path} text={text} field={field} docId={docId} />
+      ) : (
+        <TextEntry
+          class="field-entry"
+          path={path}
+          label={field.title}
+          text={text}
+          shown={text === '' ? '' : sheet.shown(path)}
+          placeholder={field.default === '' ? 'estimated' : field.default}
+          fault={sheet.faultAt(path)}
+          faultElsewhere
+          describedBy={docId}
+          onCommit={(typed) => sheet.setText(path, typed)}
+          onUndoBeyond={sheet.undo}
+        />
+      )}
+      <span class="change">{text === '' ? '' : sheet.change(path)}</span>
+      <p class="aside field-doc" id={docId}>
+        {computed && <span>Computed: {text}. </span>}
+        {field.doc} {text === '' && field.basis !== '' && <span>Default: {field.basis} </span>}
+        {field.source !== '' && <span>Source: {field.source}</span>}
+      </p>
+      <RowFaults paths={[path]} />
+    </div>
+  );
+}
+
+function OptionEntry(props: { path: string; text: string; field: FieldDescription; docId: string }) {
+  const { path, text, field, docId } = props;
+  const sheet = useSheet();
+  const options = field.options ?? [];
+  const picked = text === '' ? field.default : text;
+  // A choice's name or a formula may stand here too: it is kept as one more line of the list.
+  const listed = options.includes(picked) ? options : [...options, picked];
+  return (
+    <select
+      class="field-entry"
+      data-path={path}
+      aria-label={field.title}
+      aria-describedby={docId}
+      value={picked}
+      onChange={(event) => sheet.setText(path, event.currentTarget.value)}
+    >
+      {listed.map((option) => (
+        <option key={option} value={option}>
+          {option.replaceAll('_', ' ')}
+        </option>
+      ))}
+    </select>
+  );
+}

@@ -1,0 +1,19 @@
+import type { BlockCell, ResultDescription } from '../../engine/index';
+import { Symbol } from '../controls/symbol';
+import { useSheet } from '../store/context';
+
+/** One result: value with unit, its change from the baseline, and the usual band where the trade has one. */
+export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDescription }) {
+  const sheet = useSheet();
+  const path = `${cell.name}.${result.name}`;
+  const band = sheet.usualBand(path);
+  return (
+    <div class="result" title={result.doc}>
+      <Symbol of={result.symbol} />
+      <span class="field-title">{result.title}</span>
+      <output data-value={path}>{sheet.shown(path)}</output>
+      <span class="change">{sheet.change(path)}</span>
+      {band && <p class="aside">usually {band} (common practice, no source)</p>}
+    </div>
+  );
+}

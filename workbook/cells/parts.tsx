@@ -1,0 +1,87 @@
+import type { Part, PartsCell } from '../../engine/index';
+import { TextEntry } from '../controls/text-entry';
+import { CautionFor } from '../page/caution';
+import { useSheet } from '../store/context';
+import { PartFields } from './part-fields';
+import { PartTotals } from './part-totals';
+import { shapeWords } from './part-shapes';
+
+/** The weight and balance table: every part with its mass and station, the scale's reading beside the estimate. */
+export function PartsView({ cell }: { cell: PartsCell }) {
+  const sheet = useSheet();
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways has to be reachable by keys. */}
+      <div class="table-room" role="region" aria-label={`${cell.title}, table`} tabIndex={0}>
+        <table class="parts">
+          <thead>
+            <tr>
+              <th scope="col">part</th>
+              <th scope="col">shape</th>
+              <th scope="col">mass</th>
+              <th scope="col">x</th>
+              <th scope="col">y</th>
+              <th scope="col">z</th>
+              <th scope="col">share of the moment</th>
+              <th scope="col">weighed</th>
+            </tr>
+          </thead>
+          <tbody>
+            {cell.rows.map((row) => (
+              <PartRow key={row.name} cell={cell} row={row} />
+            ))}
+          </tbody>
+          <PartTotals cell={cell} />
+        </table>
+      </div>
+      <label class="fuel">
+        Fuel on board
+        <TextEntry
+          class="fuel-entry"
+          path={`${cell.name}.fuel`}
+          label="Fuel on board"
+          text={cell.fuel}
+          shown={cell.fuel}
+          fault={sheet.faultAt(`${cell.name}.fuel`)}
+          onCommit={(text) => sheet.setText(`${cell.name}.fuel`, text)}
+          onUndoBeyond={sheet.undo}
+        />
+      </label>
+      <PartFields cell={cell} />
+      <CautionFor block="parts" />
+    </>
+  );
+}
+
+function PartRow({ cell, row }: { cell: PartsCell; row: Part }) {
+  const sheet = useSheet();
+  const path = `${cell.name}.${row.name}`;
+  const fault = sheet.faultAt(path);
+  return (
+    <tr data-part={row.name}>
+      <th scope="row">
+        {row.title}
+        {fault && <span class="fault-words">{fault.message}</span>}
+      </th>
+      <td class="words">{shapeWords(row)}</td>
+      {['mass', 'x', 'y', 'z'].map((column) => (
+        <td key={column} data-value={`${path}.${column}`}>
+          {sheet.shown(`${path}.${column}`)}
+        </td>
+      ))}
+      <td>{sheet.momentShare(cell, row)}</td>
+      <td class="weighed">
+        <TextEntry
+          path={`${path}.weighed`}
+          label={`${row.title}, weighed`}
+          text={row.fields['weighed'] ?? ''}
+          shown={(row.fields['weighed'] ?? '') === '' ? '' : sheet.shown(`${path}.weighed`)}
+          placeholder="–"
+          fault={sheet.faultAt(`${path}.weighed`)}
+          onCommit={(text) => sheet.setText(`${path}.weighed`, text)}
+          onUndoBeyond={sheet.undo}
+        />
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,60 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { CellView } from '../cells/index';
+import { useSheet } from '../store/context';
+import { CheckList } from './check-list';
+import { KeyFigures } from './key-figures';
+import { Notices } from './notices';
+import { StandingColumn } from './standing-column';
+import { Strip } from './strip';
+import { TitleBlock } from './title-block';
+import { TopBar } from './top-bar';
+import { Zones } from './zones';
+
+/** The drawing sheet: frame and zones, words at the top, cells, standing column, title block. */
+export function App({ narrow }: { narrow: ReadonlySignal<boolean> }) {
+  return (
+    <>
+      <a class="skip" href="#cells">
+        Go to the cells
+      </a>
+      <div class="sheet">
+        <Zones />
+        <div class="frame">
+          <TopBar />
+          <Notices />
+          {narrow.value ? (
+            <>
+              <Strip />
+              <Column />
+              <section class="standing" aria-label="Key figures">
+                <KeyFigures />
+                <CheckList />
+              </section>
+            </>
+          ) : (
+            <div class="columns">
+              <Column />
+              <StandingColumn />
+            </div>
+          )}
+          <TitleBlock />
+        </div>
+      </div>
+    </>
+  );
+}
+
+/** In reading order. The first drawing stands in the column beside, so its balloon is not repeated here. */
+function Column() {
+  const { cells } = useSheet().document.value;
+  const standing = cells.find((cell) => cell.kind === 'drawing');
+  return (
+    <main id="cells" tabIndex={-1}>
+      {cells
+        .filter((cell) => cell !== standing)
+        .map((cell, index) => (
+          <CellView key={cell.id} cell={cell} number={index + 1} />
+        ))}
+    </main>
+  );
+}

@@ -1,0 +1,67 @@
+/** A caution and the results beside which it stands: a warning that stands everywhere is read nowhere. */
+export interface Caution {
+  /** Figures after which it stands in the list of key figures. */
+  readonly figures: readonly string[];
+  /** Roles of blocks below whose results it stands. */
+  readonly blocks: readonly string[];
+  /** Sentences; {path} is the value there, {path|unit} the value in that unit. */
+  readonly sentences: readonly string[];
+}
+
+export const cautions: readonly Caution[] = [
+  {
+    figures: ['flight.pull', 'flight.pull_per_weight', 'flight.pull_at_handle', 'flight.pull_per_line', 'flight.breaking_margin'],
+    blocks: ['flight'],
+    sentences: [
+      'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair. The pull is estimated at {flight.pull|N} ({flight.pull|lbf}); the rule book sets the load of the test.',
+      'Keep the whole circle clear of people and of overhead power lines, and stop if there is lightning about.',
+      'These figures are estimates: the rules, local codes and the club’s safety officer decide.',
+    ],
+  },
+  {
+    figures: [],
+    blocks: ['flight'],
+    sentences: [
+      'Before every flight: safety strap on before the model is let go, and up is up. A junior’s pull and dizziness have limits: stop if the lines pull more than the pilot holds with ease.',
+    ],
+  },
+  {
+    figures: [],
+    blocks: ['lines'],
+    sentences: [
+      'Stop if a line is kinked, nicked or rusted, or its end has slipped. A line that touches a power line kills: choose the field for the whole circle of {lines.guide_radius|m} and the model beyond it.',
+    ],
+  },
+  {
+    figures: [],
+    blocks: ['engine'],
+    sentences: [
+      'Hold the model fast for starting; keep hands, sleeves and onlookers out of the propeller’s plane; protect eyes and ears. Methanol burns with a flame that cannot be seen. Keep an electric motor unarmed until the model is held, and watch packs while they charge.',
+    ],
+  },
+  {
+    figures: [],
+    blocks: ['parts'],
+    sentences: [
+      'Dust of wood, glass and carbon and the fumes of dope, glue and fuel harm the lungs: wear a mask and work in moving air. Wash after handling lead.',
+    ],
+  },
+];
+
+/** Cautions that stand after the figure at `index`: after the last of the figures that they bear on. */
+export function cautionsAfter(figures: readonly string[], index: number): readonly Caution[] {
+  const path = figures[index];
+  if (path === undefined) return [];
+  const later = figures.slice(index + 1);
+  return cautions.filter(
+    (caution) => caution.figures.includes(path) && !later.some((other) => caution.figures.includes(other)),
+  );
+}
+
+export const cautionsOfBlock = (role: string): readonly Caution[] =>
+  cautions.filter((caution) => caution.blocks.includes(role));
+
+/** Fills the holes of a sentence; a sentence whose value has no answer yet keeps a dash there. */
+export function fillCaution(sentence: string, show: (path: string, unit: string) => string): string {
+  return sentence.replace(/\{([\w.]+)\|([^}]+)\}/g, (_, path: string, unit: string) => show(path, unit));
+}

@@ -1,0 +1,63 @@
+import { Fragment } from 'preact';
+import { useSheet } from '../store/context';
+import { CautionNote } from './caution';
+import { cautionsAfter } from './cautions';
+
+/** The figures that the sheet is judged by, each with its change from the baseline, cautions where they bear. */
+export function KeyFigures() {
+  const sheet = useSheet();
+  const { figures, baseline } = sheet.document.value;
+  return (
+    <section class="figures" aria-labelledby="figures-title">
+      <div class="figures-head">
+        <h2 id="figures-title">Key figures</h2>
+        <span class="aside">{baseline ? 'change from the baseline' : 'no baseline yet'}</span>
+      </div>
+      {figures.map((path, index) => (
+        <Fragment key={path}>
+          <div class="figure">
+            <span class="figure-title">{sheet.name(path)?.title ?? path}</span>
+            <output class="figure-value" data-figure={path}>
+              {sheet.shown(path)}
+            </output>
+            <span class="change" data-change={path}>
+              {sheet.change(path)}
+            </span>
+          </div>
+          <FigureFault path={path} />
+          <CautionNote cautions={cautionsAfter(figures, index)} />
+        </Fragment>
+      ))}
+      <BaselineCommands />
+    </section>
+  );
+}
+
+/** Why a figure has no number, once for each cause. */
+function FigureFault({ path }: { path: string }) {
+  const sheet = useSheet();
+  const figures = sheet.document.value.figures;
+  const reason = sheet.reasonFor(path);
+  if (!reason) return null;
+  const earlier = figures.slice(0, figures.indexOf(path));
+  if (earlier.some((other) => sheet.reasonFor(other) === reason)) return null;
+  return <p class="figure-reason">{reason}</p>;
+}
+
+function BaselineCommands() {
+  const sheet = useSheet();
+  const baseline = sheet.document.value.baseline;
+  const moved = baseline !== undefined && Object.keys(baseline).length > 0;
+  return (
+    <p class="baseline-commands">
+      <button type="button" class="word" disabled={baseline !== undefined && !moved} onClick={sheet.takeBaseline}>
+        Take this design as the baseline
+      </button>
+      {moved && (
+        <button type="button" class="word" onClick={sheet.returnToBaseline}>
+          Go back to the baseline
+        </button>
+      )}
+    </p>
+  );
+}

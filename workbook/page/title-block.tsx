@@ -1,0 +1,48 @@
+import { TextEntry } from '../controls/text-entry';
+import { useSheet } from '../store/context';
+
+/** Title block in the order of ISO 7200: title, who drew it, date, scale, sheet. */
+export function TitleBlock() {
+  const sheet = useSheet();
+  const open = sheet.document.value;
+  const entry = (field: 'title' | 'drawn' | 'date' | 'sheet', label: string) => (
+    <div class={`title-field title-${field}`}>
+      <span class="title-label">{label}</span>
+      <TextEntry
+        path={`title-block.${field}`}
+        label={`Title block, ${label}`}
+        text={open[field]}
+        shown={open[field]}
+        placeholder="–"
+        onCommit={(text) => sheet.changeHead({ [field]: text }, label)}
+        onUndoBeyond={sheet.undo}
+      />
+      {field === 'title' && open.invented && <span class="aside">Invented: no such model, maker or club exists.</span>}
+    </div>
+  );
+  return (
+    <footer class="title-block" aria-label="Title block">
+      {entry('title', 'title')}
+      {entry('drawn', 'drawn')}
+      {entry('date', 'date')}
+      <div class="title-field title-scale">
+        <span class="title-label">scale</span>
+        <span class="title-plain">as the drawing says</span>
+      </div>
+      {entry('sheet', 'sheet')}
+      <label class="title-field title-units">
+        <span class="title-label">units</span>
+        <select
+          value={open.units}
+          onChange={(event) => {
+            const units = event.currentTarget.value === 'trade' ? 'trade' : 'metric';
+            sheet.changeHead({ units }, 'units');
+          }}
+        >
+          <option value="metric">metric</option>
+          <option value="trade">inch and pound</option>
+        </select>
+      </label>
+    </footer>
+  );
+}

@@ -1,0 +1,58 @@
+import { useRef } from 'preact/hooks';
+import { useSheet } from '../store/context';
+import { FILE_ENDING } from '../store/files';
+import { ReadySheets } from './ready-sheets';
+
+/** The few words at the top, and the state of the sheet. */
+export function TopBar() {
+  const sheet = useSheet();
+  const picker = useRef<HTMLInputElement>(null);
+  const back = sheet.undoSays.value;
+  const forward = sheet.redoSays.value;
+  const state = sheet.state.value;
+  return (
+    <header class="top-bar">
+      <h1>{sheet.document.value.title || 'Untitled sheet'}</h1>
+      <nav aria-label="Sheet">
+        <button type="button" class="word" aria-haspopup="dialog" onClick={() => sheet.choosing.value = true}>
+          Open
+        </button>
+        <button type="button" class="word" onClick={sheet.save}>
+          Save
+        </button>
+        <button type="button" class="word" disabled={back === undefined} title={back && `Take back: ${back}`} onClick={sheet.undo}>
+          Undo
+        </button>
+        <button
+          type="button"
+          class="word"
+          disabled={forward === undefined}
+          title={forward && `Do again: ${forward}`}
+          onClick={sheet.redo}
+        >
+          Redo
+        </button>
+        <button type="button" class="word" onClick={() => window.print()}>
+          Print
+        </button>
+      </nav>
+      <p class={`sheet-state ${state.kind}`} role="status" aria-live="polite" data-state={state.kind}>
+        {state.words}
+      </p>
+      <input
+        ref={picker}
+        class="unseen"
+        type="file"
+        tabIndex={-1}
+        aria-label="File of a sheet"
+        accept={`${FILE_ENDING},.json,application/json`}
+        onChange={(event) => {
+          const file = event.currentTarget.files?.[0];
+          event.currentTarget.value = '';
+          if (file) void sheet.openFile(file);
+        }}
+      />
+      {sheet.choosing.value && <ReadySheets onFile={() => picker.current?.click()} />}
+    </header>
+  );
+}

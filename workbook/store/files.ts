@@ -1,0 +1,23 @@
+/** Ending of a design's file. */
+export const FILE_ENDING = '.tetherwright.json';
+
+/** File name from a design's title: small letters, digits and hyphens. */
+export function fileName(title: string): string {
+  const words = title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return `${words || 'sheet'}${FILE_ENDING}`;
+}
+
+/** Hands a text to the browser as a file to save. */
+export function saveText(text: string, name: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The browser has taken the file over by the next turn of its loop; a minute is generous on a slow phone.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

@@ -1,0 +1,25 @@
+import { useEffect, useRef } from 'preact/hooks';
+
+/** Runs `begin` when the element comes on the screen and what it returned when it leaves. */
+export function useOnScreen(begin: () => () => void): { current: HTMLDivElement | null } {
+  const element = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: an element is watched from mounting to unmounting.
+  useEffect(() => {
+    if (!element.current) return;
+    let end: (() => void) | undefined;
+    const observer = new IntersectionObserver((entries) => {
+      const on = entries.at(-1)?.isIntersecting ?? false;
+      if (on && !end) end = begin();
+      if (!on && end) {
+        end();
+        end = undefined;
+      }
+    });
+    observer.observe(element.current);
+    return () => {
+      observer.disconnect();
+      end?.();
+    };
+  }, []);
+  return element;
+}

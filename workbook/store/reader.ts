@@ -1,0 +1,89 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import {
+  type CheckCell,
+  type Document,
+  type Fault,
+  formatQuantity,
+  type NameInfo,
+  type Snapshot,
+} from '../../engine/index';
+import { type ShowOptions, showChange, showValue } from './show';
+
+/** Everything that the page reads of the engine's answer, by path. */
+export interface Reader {
+  readonly names: ReadonlySignal<ReadonlyMap<string, NameInfo>>;
+  readonly checks: ReadonlySignal<readonly CheckCell[]>;
+  name(path: string): NameInfo | undefined;
+  /** SI; NaN where there is no answer. */
+  value(path: string): number;
+  baseline(path: string): number;
+  shown(path: string, options?: ShowOptions): string;
+  /** The value in a unit other than its own. */
+  shownIn(path: string, unit: string): string;
+  /** How far it has moved from the baseline; '' without one. */
+  change(path: string): string;
+  /** Flag for the text at a path. */
+  faultAt(path: string): Fault | undefined;
+  faultsOfCell(id: string): readonly Fault[];
+  /** Why a result has no answer: the sentence of the step that should give it. */
+  reasonFor(path: string): string | undefined;
+  /** "3.0 g to 4.0 g" where the trade has a usual band. */
+  usualBand(path: string): string | undefined;
+}
+
+export function createReader(
+  document: ReadonlySignal<Document>,
+  snapshot: ReadonlySignal<Snapshot | undefined>,
+  names: ReadonlySignal<ReadonlyMap<string, NameInfo>>,
+): Reader {
+  const faults = computed(() => new Map(snapshot.value?.faults.map((fault) => [fault.path, fault])));
+  const byCell = computed(() => faultsByCell(snapshot.value?.faults ?? []));
+  const checks = computed(() => document.value.cells.filter((cell) => cell.kind === 'check'));
+
+  const name = (path: string): NameInfo | undefined => names.value.get(path);
+  const read = (path: string, column: Float64Array | undefined): number => {
+    const info = name(path);
+    return info ? (column?.[info.slot] ?? Number.NaN) : Number.NaN;
+  };
+  const value = (path: string): number => read(path, snapshot.value?.values);
+  const baseline = (path: string): number => read(path, snapshot.value?.baseline);
+
+  return {
+    names,
+    checks,
+    name,
+    value,
+    baseline,
+    shown(path, options) {
+      const info = name(path);
+      return info ? showValue(info, value(path), options) : '–';
+    },
+    shownIn: (path, unit) => formatQuantity(value(path), unit),
+    change(path) {
+      const info = name(path);
+      return info ? showChange(info, value(path), baseline(path)) : '';
+    },
+    faultAt: (path) => faults.value.get(path),
+    faultsOfCell: (id) => byCell.value.get(id) ?? [],
+    reasonFor(path) {
+      if (!Number.isNaN(value(path))) return undefined;
+      const step = path.slice(0, Math.max(0, path.lastIndexOf('.')));
+      return (faults.value.get(path) ?? faults.value.get(step))?.message;
+    },
+    usualBand(path) {
+      const info = name(path);
+      if (!info?.usual) return undefined;
+      return `${showValue(info, info.usual[0], { bare: true })} to ${showValue(info, info.usual[1])}`;
+    },
+  };
+}
+
+function faultsByCell(faults: readonly Fault[]): ReadonlyMap<string, readonly Fault[]> {
+  const cells = new Map<string, Fault[]>();
+  for (const fault of faults) {
+    const list = cells.get(fault.cell);
+    if (list) list.push(fault);
+    else cells.set(fault.cell, [fault]);
+  }
+  return cells;
+}
