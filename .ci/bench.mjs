@@ -1,0 +1,29 @@
+// npm run bench: how many flights a second one core solves, and how soon the charts follow the hand.
+import { cpus } from 'node:os';
+import { buildIfStale } from './build.mjs';
+import { makeForNode } from './for-node.mjs';
+import { checkNode, installIfNeeded } from './project.mjs';
+
+checkNode();
+installIfNeeded();
+
+console.log(`${cpus().length} cores, ${cpus()[0]?.model.trim()}, Node ${process.versions.node}\n`);
+
+const { measureFlights } = await import(await makeForNode('tests/bench/flight.ts'));
+const flights = measureFlights();
+console.log(`flight solutions, cold, on one core   ${whole(flights.perSecond)} a second (aim 150 000)`);
+
+if (buildIfStale() !== 0) process.exit(1);
+const { measureSlide } = await import('../tests/bench/slide.mjs');
+for (const variable of ['engine_station', 'line_length']) {
+  const times = (await measureSlide(variable)).sort((a, b) => a - b);
+  const share = (/** @type {number} */ part) => times[Math.floor(part * (times.length - 1))] ?? Number.NaN;
+  console.log(
+    `${variable} to redrawn charts   median ${share(0.5).toFixed(0)} ms, 95th percentile ${share(0.95).toFixed(0)} ms over ${times.length} moves (aim 50 ms)`,
+  );
+}
+
+/** @param {number} count */
+function whole(count) {
+  return String(Math.round(count)).replace(/\B(?=(\d{3})+$)/g, ' ');
+}

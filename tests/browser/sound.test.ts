@@ -1,0 +1,83 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+/** Scrolls through the whole sheet, so that everything that waits until it's on the screen has been there. */
+async function seeAll(page: Page): Promise<void> {
+  const height = await page.evaluate(() => document.documentElement.scrollHeight);
+  for (let y = 0; y <= height; y += 400) {
+    await page.evaluate((to) => window.scrollTo(0, to), y);
+    await page.waitForTimeout(50);
+  }
+  await page.evaluate(() => window.scrollTo(0, 0));
+  await settled(page);
+}
+
+describe.each([
+  ['at a desk', DESK],
+  ['on a phone', PHONE],
+])('%s', (_where, viewport) => {
+  let sheet: Sheet;
+  beforeAll(async () => {
+    sheet = await openSheet(browser, viewport);
+    await seeAll(sheet.page);
+  });
+  afterAll(() => sheet.close());
+
+  test('nothing breaks the policy, is written as an error or cannot be had', () => {
+    expect(sheet.troubles).toEqual([]);
+  });
+
+  test('nothing stands in the way of people who cannot see or use a pointer', async () => {
+    const { violations } = await new AxeBuilder({ page: sheet.page }).analyze();
+    const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual(
+      [],
+    );
+  });
+
+  test('the sheet is no wider than the window', async () => {
+    expect(await sheet.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+  });
+});
+
+describe('the policy', () => {
+  test('comes with every answer, and the page says the same for hosts that send none', async () => {
+    const answer = await fetch(inject('address'));
+    const policy = answer.headers.get('content-security-policy');
+    expect(policy).toContain("script-src 'self'");
+    expect(policy).not.toMatch(/unsafe-eval/);
+    const { page, close } = await openSheet(browser);
+    expect(await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content')).toBe(policy);
+    const worker = await page.evaluate(() =>
+      performance
+        .getEntriesByType('resource')
+        .map((entry) => entry.name)
+        .find((name) => name.includes('worker')),
+    );
+    expect((await fetch(worker ?? '')).headers.get('content-security-policy')).toBe(policy);
+    await close();
+  });
+
+  test('refuses code made from strings, and the refusal is seen here', async () => {
+    const { page, troubles, close } = await openSheet(browser);
+    const made = await page.evaluate(async () => {
+      await Promise.resolve();
+      try {
+        return new Function('return 2')();
+      } catch (error) {
+        return (error as Error).name;
+      }
+    });
+    expect(made).toBe('EvalError');
+    await expect.poll(() => troubles.some((trouble) => trouble.startsWith('policy: script-src'))).toBe(true);
+    await close();
+  });
+});
