@@ -35,7 +35,9 @@ function Fields({ cell, block }: { cell: BlockCell; block: BlockDescription }) {
       ))}
       {advanced.length > 0 && (
         <details>
-          <summary>{advanced.length === 1 ? '1 more field' : `${advanced.length} more fields`}, each with a default</summary>
+          <summary>
+            {advanced.length === 1 ? '1 more field' : `${advanced.length} more fields`}, each with a default
+          </summary>
           {advanced.map((field) => (
             <FieldRow key={field.name} cell={cell} field={field} />
           ))}

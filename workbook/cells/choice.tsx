@@ -30,14 +30,18 @@ export function ChoiceView({ cell }: { cell: ChoiceCell }) {
   );
 }
 
+/** Numbers that fit beside a name. */
+const MOST_NUMBERS = 2;
+
 /** The numbers an option brings, in grey beside its name. */
 function Consequence({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) {
   const sheet = useSheet();
-  const words = sheet.consequence(cell, option);
+  const columns = cell.of === 'stack' ? ['areal_mass'] : cell.columns.map((column) => column.name);
+  const words = columns.slice(0, MOST_NUMBERS).map((column) => sheet.shown(`${cell.name}.${option.name}.${column}`));
   const base = sheet.baselineText(cell.name);
   return (
     <span class="consequence">
-      {words}
+      {words.join(', ')}
       {base !== undefined && base !== cell.text && base === option.name && ' (baseline)'}
     </span>
   );

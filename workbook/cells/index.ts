@@ -1,4 +1,4 @@
 export { CellView } from './cell-view';
+export { DrawingView } from './drawing';
 export { kindWords } from './kind-words';
 export { type Verdict, verdict } from './verdict';
-export { DrawingView } from './drawing';

@@ -3,8 +3,8 @@ import { TextEntry } from '../controls/text-entry';
 import { CautionFor } from '../page/caution';
 import { useSheet } from '../store/context';
 import { PartFields } from './part-fields';
-import { PartTotals } from './part-totals';
 import { shapeWords } from './part-shapes';
+import { PartTotals } from './part-totals';
 
 /** The weight and balance table: every part with its mass and station, the scale's reading beside the estimate. */
 export function PartsView({ cell }: { cell: PartsCell }) {
@@ -69,7 +69,7 @@ function PartRow({ cell, row }: { cell: PartsCell; row: Part }) {
           {sheet.shown(`${path}.${column}`)}
         </td>
       ))}
-      <td>{sheet.momentShare(cell, row)}</td>
+      <td data-value={`${path}.moment_share`}>{sheet.shown(`${path}.moment_share`)}</td>
       <td class="weighed">
         <TextEntry
           path={`${path}.weighed`}

@@ -24,7 +24,7 @@ function VariableRow({ row }: { row: Variable }) {
   const value = inUnit(sheet.value(row.name), row.unit);
   const low = inUnit(sheet.value(`${row.name}.low`), row.unit);
   const high = inUnit(sheet.value(`${row.name}.high`), row.unit);
-  const typedStep = Number.parseFloat(row.step);
+  const typedStep = inUnit(sheet.value(`${row.name}.step`), row.unit);
   const step = typedStep > 0 ? typedStep : stepOf(low, high);
   const fault = sheet.faultAt(row.name);
   const computed = sheet.isComputed(row.text, row.unit);

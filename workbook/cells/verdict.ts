@@ -13,11 +13,11 @@ interface Reader {
 
 /** How a check stands: whether the value keeps within its limits, said in words. */
 export function verdict(cell: CheckCell, sheet: Reader): Verdict {
-  const value = sheet.value(cell.of);
+  const value = sheet.value(cell.name);
   const low = cell.low === '' ? Number.NEGATIVE_INFINITY : sheet.value(`${cell.name}.low`);
   const high = cell.high === '' ? Number.POSITIVE_INFINITY : sheet.value(`${cell.name}.high`);
   if (Number.isNaN(value) || Number.isNaN(low) || Number.isNaN(high)) return { kind: 'waits', words: 'no answer yet' };
-  const now = sheet.shown(cell.of);
+  const now = sheet.shown(cell.name);
   if (value < low) {
     return { kind: 'broken', words: `stop: ${now} is under ${sheet.shown(`${cell.name}.low`)}${because(cell.below)}` };
   }

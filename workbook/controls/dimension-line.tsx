@@ -37,20 +37,21 @@ export function DimensionLine(props: DimensionLineProps) {
     <div class="dimension-line">
       <svg class="dimension-drawing" aria-hidden="true" focusable="false">
         <defs>
-          <marker id={`${id}-arrow`} viewBox="0 0 10 6" refX="10" refY="3" markerWidth="10" markerHeight="6" orient="auto-start-reverse">
+          <marker
+            id={`${id}-arrow`}
+            viewBox="0 0 10 6"
+            refX="10"
+            refY="3"
+            markerWidth="10"
+            markerHeight="6"
+            orient="auto-start-reverse"
+          >
             <path d="M0 0.6 L10 3 L0 5.4 Z" />
           </marker>
         </defs>
         <line x1="0" x2="0" y1="2" y2="100%" />
         <line x1="100%" x2="100%" y1="2" y2="100%" />
-        <line
-          x1="0"
-          x2="100%"
-          y1="50%"
-          y2="50%"
-          marker-start={`url(#${id}-arrow)`}
-          marker-end={`url(#${id}-arrow)`}
-        />
+        <line x1="0" x2="100%" y1="50%" y2="50%" marker-start={`url(#${id}-arrow)`} marker-end={`url(#${id}-arrow)`} />
         {usable && baseline !== undefined && Number.isFinite(baseline) && (
           <line
             class="baseline-tick"

@@ -10,7 +10,13 @@ export interface Caution {
 
 export const cautions: readonly Caution[] = [
   {
-    figures: ['flight.pull', 'flight.pull_per_weight', 'flight.pull_at_handle', 'flight.pull_per_line', 'flight.breaking_margin'],
+    figures: [
+      'flight.pull',
+      'flight.pull_per_weight',
+      'flight.pull_at_handle',
+      'flight.pull_per_line',
+      'flight.breaking_margin',
+    ],
     blocks: ['flight'],
     sentences: [
       'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair. The pull is estimated at {flight.pull|N} ({flight.pull|lbf}); the rule book sets the load of the test.',
@@ -22,7 +28,7 @@ export const cautions: readonly Caution[] = [
     figures: [],
     blocks: ['flight'],
     sentences: [
-      'Before every flight: safety strap on before the model is let go, and up is up. A junior’s pull and dizziness have limits: stop if the lines pull more than the pilot holds with ease.',
+      'Before every flight: safety strap on before the model is released, and up is up. A junior’s pull and dizziness have limits: stop if the lines pull more than the pilot holds with ease.',
     ],
   },
   {

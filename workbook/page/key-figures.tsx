@@ -55,7 +55,7 @@ function BaselineCommands() {
       </button>
       {moved && (
         <button type="button" class="word" onClick={sheet.returnToBaseline}>
-          Go back to the baseline
+          Return to the baseline
         </button>
       )}
     </p>

@@ -14,13 +14,19 @@ export function TopBar() {
     <header class="top-bar">
       <h1>{sheet.document.value.title || 'Untitled sheet'}</h1>
       <nav aria-label="Sheet">
-        <button type="button" class="word" aria-haspopup="dialog" onClick={() => sheet.choosing.value = true}>
+        <button type="button" class="word" aria-haspopup="dialog" onClick={() => (sheet.choosing.value = true)}>
           Open
         </button>
         <button type="button" class="word" onClick={sheet.save}>
           Save
         </button>
-        <button type="button" class="word" disabled={back === undefined} title={back && `Take back: ${back}`} onClick={sheet.undo}>
+        <button
+          type="button"
+          class="word"
+          disabled={back === undefined}
+          title={back && `Take back: ${back}`}
+          onClick={sheet.undo}
+        >
           Undo
         </button>
         <button

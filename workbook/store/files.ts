@@ -5,6 +5,7 @@ export const FILE_ENDING = '.tetherwright.json';
 export function fileName(title: string): string {
   const words = title
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '');

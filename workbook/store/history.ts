@@ -28,9 +28,7 @@ const PAUSE = 800;
 export function record(history: History, edit: Edit): History {
   const last = history.past.at(-1);
   const joins = last?.key !== undefined && last.key === edit.key && edit.at - last.at <= PAUSE;
-  const past = joins
-    ? [...history.past.slice(0, -1), { ...edit, inverse: last.inverse }]
-    : [...history.past, edit];
+  const past = joins ? [...history.past.slice(0, -1), { ...edit, inverse: last.inverse }] : [...history.past, edit];
   return { past: past.slice(-LONGEST), future: [] };
 }
 

@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest';
+import { cautions, cautionsAfter, cautionsOfBlock, fillCaution } from '../../../workbook/page/cautions';
+
+test('a caution stands once, after the last of the figures that it bears on', () => {
+  const figures = ['parts.mass', 'flight.pull', 'flight.pull_per_weight', 'flight.speed'];
+  expect(figures.map((_, index) => cautionsAfter(figures, index).length)).toEqual([0, 0, 1, 0]);
+  expect(cautionsAfter(['parts.mass', 'balance.cg_x'], 0)).toEqual([]);
+});
+
+test('the pull stands beside the pull test of the whole system, the power lines and that it is an estimate', () => {
+  const said = cautionsAfter(['flight.pull'], 0)
+    .flatMap((caution) => caution.sentences)
+    .join(' ');
+  for (const words of [
+    'handle, lines, connectors, leadouts and bellcrank',
+    'rule book',
+    'power lines',
+    'lightning',
+    'estimates',
+  ]) {
+    expect(said).toContain(words);
+  }
+});
+
+test('the blocks that can hurt have a caution', () => {
+  for (const role of ['flight', 'lines', 'engine', 'parts']) expect(cautionsOfBlock(role)).not.toEqual([]);
+  expect(cautionsOfBlock('air')).toEqual([]);
+});
+
+test('holes are filled with the value in the unit that the sentence asks for', () => {
+  const show = (path: string, unit: string) => `<${path} in ${unit}>`;
+  expect(fillCaution('The pull is {flight.pull|N} ({flight.pull|lbf}).', show)).toBe(
+    'The pull is <flight.pull in N> (<flight.pull in lbf>).',
+  );
+});
+
+test('no caution tells anybody to go', () => {
+  for (const sentence of cautions.flatMap((caution) => caution.sentences)) {
+    expect(sentence).not.toMatch(/\bgo\b|\bsafe to\b|\bok\b/i);
+  }
+});
