@@ -1,5 +1,5 @@
 import type { BlockCell, FieldDescription } from '../../engine/index';
-import { Symbol } from '../controls/symbol';
+import { QuantitySymbol } from '../controls/quantity-symbol';
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
 import { RowFaults } from './row-faults';
@@ -13,7 +13,7 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
   const computed = text !== '' && sheet.isComputed(text, field.unit);
   return (
     <div class="field">
-      <Symbol of={field.symbol} />
+      <QuantitySymbol of={field.symbol} />
       <span class="field-title">{field.title}</span>
       {field.kind === 'option' ? (
         <OptionEntry path={path} text={text} field={field} docId={docId} />

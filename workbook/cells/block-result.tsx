@@ -1,5 +1,5 @@
 import type { BlockCell, ResultDescription } from '../../engine/index';
-import { Symbol } from '../controls/symbol';
+import { QuantitySymbol } from '../controls/quantity-symbol';
 import { useSheet } from '../store/context';
 
 /** One result: value with unit, its change from the baseline, and the usual band where the trade has one. */
@@ -9,7 +9,7 @@ export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDes
   const band = sheet.usualBand(path);
   return (
     <div class="result" title={result.doc}>
-      <Symbol of={result.symbol} />
+      <QuantitySymbol of={result.symbol} />
       <span class="field-title">{result.title}</span>
       <output data-value={path}>{sheet.shown(path)}</output>
       <span class="change">{sheet.change(path)}</span>

@@ -12,7 +12,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways has to be reachable by keys. */}
-      <div class="table-room" role="region" aria-label={`${cell.title}, table`} tabIndex={0}>
+      <section class="table-room" aria-label={`${cell.title}, table`} tabIndex={0}>
         <table class="parts">
           <thead>
             <tr>
@@ -33,9 +33,9 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           </tbody>
           <PartTotals cell={cell} />
         </table>
-      </div>
-      <label class="fuel">
-        Fuel on board
+      </section>
+      <div class="fuel">
+        <span>Fuel on board</span>
         <TextEntry
           class="fuel-entry"
           path={`${cell.name}.fuel`}
@@ -46,7 +46,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           onCommit={(text) => sheet.setText(`${cell.name}.fuel`, text)}
           onUndoBeyond={sheet.undo}
         />
-      </label>
+      </div>
       <PartFields cell={cell} />
       <CautionFor block="parts" />
     </>
@@ -74,8 +74,8 @@ function PartRow({ cell, row }: { cell: PartsCell; row: Part }) {
         <TextEntry
           path={`${path}.weighed`}
           label={`${row.title}, weighed`}
-          text={row.fields['weighed'] ?? ''}
-          shown={(row.fields['weighed'] ?? '') === '' ? '' : sheet.shown(`${path}.weighed`)}
+          text={row.fields.weighed ?? ''}
+          shown={(row.fields.weighed ?? '') === '' ? '' : sheet.shown(`${path}.weighed`)}
           placeholder="–"
           fault={sheet.faultAt(`${path}.weighed`)}
           onCommit={(text) => sheet.setText(`${path}.weighed`, text)}

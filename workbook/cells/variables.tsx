@@ -1,8 +1,8 @@
 import type { Variable, VariablesCell } from '../../engine/index';
 import { DimensionLine } from '../controls/dimension-line';
 import { faultId } from '../controls/fault-flag';
+import { QuantitySymbol } from '../controls/quantity-symbol';
 import { slideText, stepOf } from '../controls/slide';
-import { Symbol } from '../controls/symbol';
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
 import { inUnit } from '../store/show';
@@ -48,7 +48,7 @@ function VariableRow({ row }: { row: Variable }) {
   return (
     <fieldset class="variable">
       <legend class="unseen">{row.title}</legend>
-      <Symbol of={row.symbol} />
+      <QuantitySymbol of={row.symbol} />
       <span class="variable-title">{row.title}</span>
       <div class="variable-line">
         {limit('low')}

@@ -21,7 +21,7 @@ export function TitleBlock() {
     </div>
   );
   return (
-    <footer class="title-block" aria-label="Title block">
+    <footer class="title-block">
       {entry('title', 'title')}
       {entry('drawn', 'drawn')}
       {entry('date', 'date')}

@@ -3,7 +3,6 @@ import { useEffect, useRef } from 'preact/hooks';
 /** Runs `begin` when the element comes on the screen and what it returned when it leaves. */
 export function useOnScreen(begin: () => () => void): { current: HTMLDivElement | null } {
   const element = useRef<HTMLDivElement>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: an element is watched from mounting to unmounting.
   useEffect(() => {
     if (!element.current) return;
     let end: (() => void) | undefined;

@@ -1,5 +1,5 @@
 /** A quantity's symbol: italic, with what follows the underscore as its index. */
-export function Symbol({ of }: { of: string }) {
+export function QuantitySymbol({ of }: { of: string }) {
   const [letter, index] = of.split('_', 2);
   return (
     <span class="symbol" aria-hidden="true">
