@@ -1,0 +1,64 @@
+/** A record of a data file: column → text, and the line it starts on. */
+export interface CsvRecord {
+  readonly line: number;
+  readonly values: Readonly<Record<string, string>>;
+}
+
+/**
+ * Reads comma-separated values with a heading line (RFC 4180): fields may stand in double quotes, a quote inside is doubled.
+ * Throws RangeError, naming the line, where a record has more or fewer fields than the heading, or a quote is left open.
+ */
+export function readCsv(text: string): CsvRecord[] {
+  const lines = splitRecords(text);
+  const heading = lines[0]?.fields ?? [];
+  return lines.slice(1).map(({ line, fields }) => {
+    if (fields.length !== heading.length) {
+      throw new RangeError(`line ${line} has ${fields.length} fields; the heading has ${heading.length}`);
+    }
+    return { line, values: Object.fromEntries(heading.map((name, k) => [name, fields[k]!])) };
+  });
+}
+
+function splitRecords(text: string): { line: number; fields: string[] }[] {
+  const records: { line: number; fields: string[] }[] = [];
+  let line = 1;
+  let start = 1;
+  let fields: string[] = [];
+  let field = '';
+  let quoted = false;
+  const endField = (): void => {
+    fields.push(field);
+    field = '';
+  };
+  const endRecord = (): void => {
+    endField();
+    if (fields.length > 1 || fields[0] !== '') records.push({ line: start, fields });
+    fields = [];
+    start = line + 1;
+  };
+  for (let i = 0; i < text.length; i++) {
+    const c = text[i]!;
+    if (quoted) {
+      if (c !== '"') {
+        field += c;
+      } else if (text[i + 1] === '"') {
+        field += '"';
+        i++;
+      } else {
+        quoted = false;
+      }
+    } else if (c === '"' && field === '') {
+      quoted = true;
+    } else if (c === ',') {
+      endField();
+    } else if (c === '\n') {
+      endRecord();
+    } else if (c !== '\r') {
+      field += c;
+    }
+    if (c === '\n') line++;
+  }
+  if (quoted) throw new RangeError(`line ${start} opens a quote that is never closed`);
+  if (field !== '' || fields.length > 0) endRecord();
+  return records;
+}

@@ -1,0 +1,4 @@
+export { type Finish, finishes } from './finishes';
+export { type LibraryMaterial, materials } from './materials';
+export { SECTION_FAMILIES, type Section, type SectionFamily, sections, sectionsOf } from './sections';
+export type { Sourced } from './table';

@@ -1,0 +1,91 @@
+import type { Dimension } from '../units/index';
+import { sameDimension, toSI, unitNamed } from '../units/index';
+import { readCsv } from './csv';
+
+/** What every row of every data file has: an identity, where its values come from, and whether they are recalled, not read. */
+export interface Sourced {
+  readonly name: string;
+  readonly title: string;
+  readonly source: string;
+  /** The values were recalled, not read in the source: provisional until someone opens it. */
+  readonly memory: boolean;
+}
+
+/** Reads the columns of one row, each with its check. */
+export interface RowReader extends Sourced {
+  text(column: string): string;
+  /** "160 kg/m³" in SI. A blank is refused unless `blank` says what it stands for. */
+  quantity(column: string, dimension: Dimension, blank?: number): number;
+}
+
+const NAME = /^[a-z][a-z0-9_]*$/;
+
+/**
+ * Reads a data file. Refuses, naming file and line: a missing column, a name that can't be written in a formula, the same name twice, a
+ * row without source, a memory mark other than yes or no, a number without its unit.
+ */
+export function readTable<T>(file: string, text: string, read: (row: RowReader) => T): T[] {
+  const seen = new Map<string, number>();
+  return refuseWith(file, () =>
+    readCsv(text).map(({ line, values }) =>
+      refuseWith(`line ${line}`, () => {
+        const reader = readerOf(values);
+        const before = seen.get(reader.name);
+        if (before !== undefined) throw new RangeError(`name "${reader.name}" is taken by line ${before}`);
+        seen.set(reader.name, line);
+        return read(reader);
+      }),
+    ),
+  );
+}
+
+function refuseWith<T>(place: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    throw new RangeError(`${place}: ${(error as Error).message}`);
+  }
+}
+
+function readerOf(values: Readonly<Record<string, string>>): RowReader {
+  const text = (column: string): string => {
+    const value = values[column];
+    if (value === undefined) throw new RangeError(`there is no column "${column}"`);
+    return value.trim();
+  };
+  const filled = (column: string): string => {
+    const value = text(column);
+    if (value === '') throw new RangeError(`${column} is blank`);
+    return value;
+  };
+  const name = filled('name');
+  if (!NAME.test(name)) {
+    throw new RangeError(`name "${name}" is not lower-case letters, digits and underscores, beginning with a letter`);
+  }
+  const memory = filled('memory');
+  if (memory !== 'yes' && memory !== 'no') throw new RangeError(`memory is "${memory}"; it must be yes or no`);
+  return {
+    name,
+    title: filled('title'),
+    source: filled('source'),
+    memory: memory === 'yes',
+    text,
+    quantity(column, dimension, blank) {
+      const value = text(column);
+      if (value === '' && blank !== undefined) return blank;
+      return readQuantity(column, filled(column), dimension);
+    },
+  };
+}
+
+function readQuantity(column: string, text: string, dimension: Dimension): number {
+  const space = text.indexOf(' ');
+  const number = Number(space < 0 ? text : text.slice(0, space));
+  const unit = space < 0 ? '' : text.slice(space + 1).trim();
+  if (!Number.isFinite(number)) throw new RangeError(`${column} is "${text}"; it must be a number and its unit`);
+  const known = unitNamed(unit);
+  if (!known || !sameDimension(known.dimension, dimension)) {
+    throw new RangeError(`${column} is "${text}"; its unit is ${unit === '' ? 'missing' : 'not one for this column'}`);
+  }
+  return toSI(number, unit);
+}

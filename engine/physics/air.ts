@@ -1,0 +1,53 @@
+import { positive, within } from './domain';
+
+/** Defining constants of ISO 2533:1975 (the same in the US Standard Atmosphere 1976 below 32 km). */
+export const SEA_LEVEL_TEMPERATURE = 288.15;
+export const SEA_LEVEL_PRESSURE = 101325;
+export const LAPSE_RATE = 0.0065;
+export const STANDARD_GRAVITY = 9.80665;
+/** J/(kg·K), from R* = 8314.32 J/(kmol·K) and M0 = 28.9644 kg/kmol. */
+export const GAS_CONSTANT_OF_DRY_AIR = 8314.32 / 28.9644;
+/** m, nominal radius of the earth in the geopotential height (from memory). */
+export const EARTH_RADIUS = 6356766;
+
+/**
+ * H = r z/(r + z): geopotential height H (m) of the elevation z (m) above sea level; r nominal radius of the earth.
+ * Source: ISO 2533:1975.
+ */
+export function geopotentialHeight(elevation: number): number {
+  return (EARTH_RADIUS * elevation) / (EARTH_RADIUS + elevation);
+}
+
+/**
+ * T = T0 − L H: standard temperature (K) at the geopotential height H (m), −1000 to 11 000 m.
+ * Source: ISO 2533:1975, troposphere.
+ */
+export function standardTemperature(height: number): number {
+  return SEA_LEVEL_TEMPERATURE - LAPSE_RATE * within('geopotential height', height, -1000, 11000);
+}
+
+/**
+ * p = p0 (T/T0)^(g0/(R L)): standard pressure (Pa) at the geopotential height H (m), −1000 to 11 000 m.
+ * Source: ISO 2533:1975, troposphere.
+ */
+export function standardPressure(height: number): number {
+  const ratio = standardTemperature(height) / SEA_LEVEL_TEMPERATURE;
+  return SEA_LEVEL_PRESSURE * ratio ** (STANDARD_GRAVITY / (GAS_CONSTANT_OF_DRY_AIR * LAPSE_RATE));
+}
+
+/**
+ * ρ = p/(R T): density (kg/m³) of dry air as an ideal gas, p (Pa), T (K). The standard atmosphere's own law; for air with
+ * moisture use `moistAirDensity`. Source: ISO 2533:1975.
+ */
+export function dryAirDensity(pressure: number, temperature: number): number {
+  return positive('pressure', pressure) / (GAS_CONSTANT_OF_DRY_AIR * positive('temperature', temperature));
+}
+
+/**
+ * μ = β T^1.5/(T + S): dynamic viscosity (Pa·s) of air at T (K), β = 1.458e-6 kg/(m·s·K^½), S = 110.4 K; about 100 to 1900 K.
+ * Source: Sutherland's law as in US Standard Atmosphere 1976, eq. 51.
+ */
+export function viscosityOfAir(temperature: number): number {
+  const t = within('temperature', temperature, 100, 1900);
+  return (1.458e-6 * t * Math.sqrt(t)) / (t + 110.4);
+}

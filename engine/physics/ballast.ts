@@ -1,0 +1,47 @@
+import { positive } from './domain';
+
+/** `take away`: the answer is negative, the weight must come off there. `no arm`: nothing placed there can move the CG to the wanted place. */
+export type BallastStatus = 'settled' | 'take away' | 'no arm';
+
+export interface Ballast {
+  /** kg or m, as the function says; NaN where status is 'no arm'. */
+  readonly value: number;
+  readonly status: BallastStatus;
+}
+
+/** Arms shorter than this (m) are no arm: a millimetre of ruler error would be the whole answer. */
+const LEAST_ARM = 0.001;
+
+/**
+ * m_b = M (s_w − s_cg)/(s_b − s_w): mass (kg) to add at the station s_b (m) so that the CG of a model of mass M (kg) moves
+ * from s_cg to s_w (m). Serves tail and nose weight (stations along x) and tip weight (along y). Negative: take that much away there.
+ * Derivation: moments about the wanted CG.
+ */
+export function ballastAt(mass: number, cg: number, wanted: number, station: number): Ballast {
+  const arm = station - wanted;
+  if (!(Math.abs(arm) >= LEAST_ARM)) return { value: Number.NaN, status: 'no arm' };
+  const value = (positive('mass', mass) * (wanted - cg)) / arm;
+  return { value, status: value < 0 ? 'take away' : 'settled' };
+}
+
+/**
+ * Δs = M (s_w − s_cg)/m_p: how far (m, aft positive) to move a piece of mass m_p (kg) that is part of a model of mass M (kg) so
+ * that the CG moves from s_cg to s_w. Derivation: moments; the total mass stays.
+ */
+export function shiftOf(mass: number, cg: number, wanted: number, pieceMass: number): Ballast {
+  if (!(pieceMass > 0)) return { value: Number.NaN, status: 'no arm' };
+  return { value: (positive('mass', mass) * (wanted - cg)) / pieceMass, status: 'settled' };
+}
+
+/**
+ * y_cg = y_L + ½ W_l a/L: station (m outboard) at which the CG balances half of the lines' weight W_l (N) that hangs at the guide, a (m) the
+ * distance from guide to CG, L (N) the lift, y_L its station. The builder's rule that tip weight carries half the weight of the
+ * lines; leaves out propeller torque, guide height and the lines' centrifugal load.
+ *
+ * a = y_cg − y_g itself holds y_cg, so y_cg = (y_L − k y_g)/(1 − k) with k = ½ W_l/L.
+ * Derivation: moments of lift, weight and line load in roll about the CG, outboard wing level.
+ */
+export function levelWingsCg(liftStation: number, guideY: number, lineWeight: number, lift: number): number {
+  const k = (0.5 * lineWeight) / positive('lift', lift);
+  return (liftStation - k * guideY) / (1 - k);
+}
