@@ -48,7 +48,7 @@ export function runNode(script, ...args) {
  * @param {string[]} args
  */
 export function npm(args) {
-  const env = { ...process.env };
+  const env = { ...process.env, npm_config_update_notifier: 'false' };
   // A home that is missing or can't be written to holds no cache.
   if (!canWrite(env.npm_config_cache ?? (homedir() && join(homedir(), '.npm')))) {
     env.npm_config_cache = join(root, '.cache/npm');
@@ -75,9 +75,7 @@ export function installIfNeeded() {
   if (installed()) return;
   console.error('Installing what package-lock.json names …');
   if (npm(['ci', '--no-audit', '--no-fund']) !== 0) {
-    console.error(
-      'The packages could not be installed. Is there a connection? Run the command again to try once more.',
-    );
+    console.error('The packages could not be installed; npm says why above. Without a connection none can be fetched.');
     process.exit(1);
   }
 }
