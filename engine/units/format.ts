@@ -70,7 +70,10 @@ function write(value: number, options: WriteOptions): string {
   return (value < 0 ? '−' : options.sign ? '+' : '') + digits;
 }
 
-function writeSize(size: number, { significant = SIGNIFICANT, decimals, most = Number.POSITIVE_INFINITY }: WriteOptions): string {
+function writeSize(
+  size: number,
+  { significant = SIGNIFICANT, decimals, most = Number.POSITIVE_INFINITY }: WriteOptions,
+): string {
   if (decimals !== undefined && size < LARGE) return size.toFixed(decimals);
   if (size < NOTHING) return '0';
   if (size >= LARGE || (size < SMALL && most > 4)) return writePowerOfTen(size, significant);

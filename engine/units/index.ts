@@ -32,4 +32,13 @@ export {
 } from './dimension';
 export { type FormatOptions, formatNumber, formatQuantity, writeQuantity } from './format';
 export type { Unit, UnitSystem } from './unit';
-export { differenceFromSI, fromSI, plainSpelling, toSI, unitNamed, unitSpellings, units } from './units';
+export {
+  differenceFromSI,
+  differenceToSI,
+  fromSI,
+  plainSpelling,
+  toSI,
+  unitNamed,
+  unitSpellings,
+  units,
+} from './units';

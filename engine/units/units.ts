@@ -67,3 +67,8 @@ export function fromSI(value: number, unit: string): number {
 export function differenceFromSI(value: number, unit: string): number {
   return value / known(unit).factor;
 }
+
+/** SI value of a difference read in a unit: the inverse of `differenceFromSI`. */
+export function differenceToSI(value: number, unit: string): number {
+  return value * known(unit).factor;
+}

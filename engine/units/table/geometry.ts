@@ -1,17 +1,5 @@
 import { ACCELERATION, AREA, dimension, LENGTH, ONE, RATE, SPEED, TIME, VOLUME, VOLUME_FLOW } from '../dimension';
-import {
-  DEGREE,
-  FLUID_OUNCE,
-  FOOT,
-  GALLON,
-  HOUR,
-  INCH,
-  MILE,
-  MINUTE,
-  NAUTICAL_MILE,
-  TURN,
-  YARD,
-} from '../exact';
+import { DEGREE, FLUID_OUNCE, FOOT, GALLON, HOUR, INCH, MILE, MINUTE, NAUTICAL_MILE, TURN, YARD } from '../exact';
 import { type Unit, unit } from '../unit';
 
 const LITRE = 1e-3;
@@ -94,10 +82,7 @@ export const geometryUnits: readonly Unit[] = [
     'cc/min',
   ]),
   unit('L/min', 'litre per minute', VOLUME_FLOW, LITRE / MINUTE, 'metric', ['l/min']),
-  unit('fl oz/min', 'US fluid ounce per minute', VOLUME_FLOW, FLUID_OUNCE / MINUTE, 'trade', [
-    'floz/min',
-    'fl_oz/min',
-  ]),
+  unit('fl oz/min', 'US fluid ounce per minute', VOLUME_FLOW, FLUID_OUNCE / MINUTE, 'trade', ['floz/min', 'fl_oz/min']),
 
   unit('m²/s', 'square metre per second', dimension(2, 0, -1), 1, 'metric'),
   unit('mm²/s', 'square millimetre per second', dimension(2, 0, -1), 1e-6, 'metric', ['cSt']),

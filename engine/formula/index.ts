@@ -1,0 +1,13 @@
+export { type CheckResult, checkFormula } from './check';
+export { compileFormula, type Run } from './compile';
+export { type Expression, isFixed, partsOf } from './expression';
+export type { FormulaFault } from './fault';
+export { parser as formulaParser } from './formula.parser';
+export { type FormulaFunction, functionNames, functions, reservedWords } from './functions';
+export { nearestName } from './near';
+export { type ParseResult, parseFormula, readText } from './parse';
+export { printFormula } from './print';
+export { renameInFormula } from './rename';
+export type { Scope } from './typed';
+export { constantOf } from './value';
+export { describeType, type ValueType } from './value-type';
