@@ -1,6 +1,6 @@
 import type { Expression } from './expression';
 import { refuseScale, refuseType } from './type-fault';
-import { type Amount, isAmount, type Typed } from './typed';
+import { type Amount, isAmount, label, type Typed } from './typed';
 import { isScaleReading } from './value';
 
 /** What arithmetic takes: a number or a quantity, not a condition, an option or a point on a scale. */
@@ -12,18 +12,19 @@ export function amountOf(value: Typed): Amount {
 /** The same where a point on a scale is no riddle: in comparisons, min and max. */
 export function comparableAmount(value: Typed): Amount {
   if (isAmount(value)) return value;
-  return refuseType(
-    value,
-    'A number or a quantity is wanted here.',
-    value.type.kind === 'truth'
-      ? 'Write a condition with its answers: condition ? 1 : 0.'
-      : 'Compare it: a = b ? 1 : 0.',
-  );
+  return refuseType(value, 'A number or a quantity is wanted here.', mendAmount(value));
+}
+
+function mendAmount({ expression, type }: Typed): string {
+  const about = label(expression);
+  return type.kind === 'option'
+    ? `Compare it, such as ${about} = ${type.options[0]} ? 1 : 0.`
+    : `Give it answers, such as ${about} ? 1 : 0.`;
 }
 
 function refuseScaleReading(e: Expression): void {
-  if (!isScaleReading(e)) return;
-  const literal = e.kind === 'negative' ? e.of : e;
-  if (literal.kind !== 'literal') return;
-  refuseScale(e, literal.unit, e.kind === 'negative' ? -literal.number : literal.number);
+  const negative = e.kind === 'negative';
+  const literal = negative ? e.of : e;
+  if (literal.kind !== 'literal' || !isScaleReading(literal)) return;
+  refuseScale(e, literal.unit, negative ? -literal.number : literal.number);
 }

@@ -37,5 +37,8 @@ export function powerType(base: Amount, exponent: Amount): ValueType {
     );
   }
   const power = compileFormula(exponent.expression, () => 0)(new Float64Array(0), 0);
+  if (!Number.isFinite(power)) {
+    return refuse(exponent.expression, 'The exponent is not a number.', '', 'Write a number, such as 2.');
+  }
   return quantityOf(powerDimension(dimension, power));
 }

@@ -36,7 +36,11 @@ export function callType(e: Call, values: readonly Typed[], context: Context): V
 
 function plain(value: Amount, name: string): ValueType {
   if (sameDimension(value.type.dimension, ONE)) return PLAIN;
-  return refuseType(value, `${name} takes a plain number or an angle.`, `Divide by ${describeType(value.type)} in it.`);
+  return refuseType(
+    value,
+    `${name} takes a plain number or an angle.`,
+    `Divide what is in it by ${describeType(value.type)}.`,
+  );
 }
 
 function refuseUnlike(values: readonly Amount[], name: string, context: Context): void {

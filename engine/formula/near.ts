@@ -19,7 +19,8 @@ export function letterDistance(a: string, b: string): number {
 /** The name that was most likely meant: close in its letters, written alike but for case, or the last part of a dotted name. */
 export function nearestName(wanted: string, names: readonly string[]): string | undefined {
   const word = wanted.toLowerCase();
-  const allowed = Math.max(1, Math.floor(word.length / 3));
+  // Of one or two letters nothing is left when one is wrong.
+  const allowed = word.length < 3 ? 0 : Math.max(1, Math.floor(word.length / 3));
   let best: string | undefined;
   let least = allowed + 1;
   for (const name of names) {

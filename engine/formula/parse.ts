@@ -1,37 +1,26 @@
-import type { Tree } from '@lezer/common';
+import type { SyntaxNode, Tree } from '@lezer/common';
 import { unitNamed } from '../units/index';
 import type { Expression, Literal } from './expression';
-import { attempt, fault, type Refused } from './fault';
+import { attempt, Refusal, type Refused, refuse } from './fault';
 import { parser } from './formula.parser';
-import { numberOf, readNode } from './read';
+import { readLiteral } from './literal';
+import { readNode } from './read';
 import { syntaxFault } from './syntax-fault';
 
 export type ParseResult = { readonly ok: true; readonly expression: Expression } | Refused;
 
-/** Longer texts are refused, so that no text can nest deeper than a call stack. */
+/** Longer texts are refused, so that none can nest deeper than a call stack. */
 const LONGEST = 2000;
 const LONE_FRACTION = /^\s*(?:([-−–+])\s*)?([0-9]+\/[0-9]+)\s*$/;
 
 /** Reads a text as an expression, or says what is wrong with it and where. */
 export function parseFormula(text: string): ParseResult {
-  if (text.length > LONGEST) {
-    const found = `The formula has ${text.length} characters.`;
-    return {
-      ok: false,
-      fault: fault(
-        { from: LONGEST, to: text.length },
-        found,
-        `At most ${LONGEST} are allowed.`,
-        'Put a part of it on a formula line of its own.',
-      ),
-    };
-  }
-  const fraction = loneFraction(text);
-  if (fraction) return { ok: true, expression: fraction };
-  const tree = parser.parse(text);
-  const error = firstError(tree);
-  if (error !== undefined) return { ok: false, fault: syntaxFault(text, error) };
-  return attempt(() => ({ expression: readNode(tree.topNode, text) }));
+  return attempt(() => {
+    if (text.length > LONGEST) refuseLength(text);
+    if (LONE_FRACTION.test(text)) return { expression: readFraction(text) };
+    const tree = parser.parse(text);
+    return { expression: readNode(firstFlaw(tree, text) ?? tree.topNode, text) };
+  });
 }
 
 /**
@@ -55,22 +44,33 @@ export function readText(text: string, unit: string): ParseResult {
 const isBare = (e: Expression): e is Literal => e.kind === 'literal' && e.unit === '';
 
 /** `3/32` alone is a number as it stands on a ruler, not a division. */
-function loneFraction(text: string): Expression | undefined {
-  const found = LONE_FRACTION.exec(text);
-  if (!found) return undefined;
-  const [, sign, digits] = found;
-  const from = text.indexOf(digits!);
-  const to = from + digits!.length;
-  const literal: Literal = { kind: 'literal', from, to, digits: digits!, number: numberOf(digits!), unit: '' };
+function readFraction(text: string): Expression {
+  const [, sign, digits] = LONE_FRACTION.exec(text) as unknown as [string, string | undefined, string];
+  const from = text.indexOf(digits);
+  const literal = readLiteral({ from, to: from + digits.length }, digits, '');
   if (sign === undefined) return literal;
-  const signAt = text.indexOf(sign);
-  return sign === '+' ? { ...literal, from: signAt } : { kind: 'negative', from: signAt, to, of: literal };
+  const signed = { from: text.indexOf(sign), to: literal.to };
+  return sign === '+' ? { ...literal, ...signed } : { kind: 'negative', ...signed, of: literal };
 }
 
-function firstError(tree: Tree): number | undefined {
+/**
+ * Refuses the first place that the grammar could not take. A literal with an unknown unit in front of it is given back to
+ * be refused by its own reader, since what follows may be wrong only because of it.
+ */
+function firstFlaw(tree: Tree, text: string): SyntaxNode | undefined {
   const cursor = tree.cursor();
   do {
-    if (cursor.type.isError) return cursor.from;
+    if (cursor.type.isError) throw new Refusal(syntaxFault(text, cursor.from));
+    if (cursor.type.is('UnknownUnit')) return cursor.node.parent!;
   } while (cursor.next());
   return undefined;
+}
+
+function refuseLength(text: string): never {
+  return refuse(
+    { from: LONGEST, to: text.length },
+    `The formula has ${text.length} characters.`,
+    `At most ${LONGEST} are allowed.`,
+    'Put a part of it on a formula line of its own.',
+  );
 }

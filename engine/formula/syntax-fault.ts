@@ -1,60 +1,52 @@
 import { type FormulaFault, fault } from './fault';
+import { foreignFault } from './foreign';
+import { functionNamed } from './functions';
 
 const ALLOWED =
   'Allowed are numbers with their units, names, + − × ÷ ^, parentheses, functions, comparisons and condition ? a : b.';
-/** What a formula may not end with, or have in front of another sign: a sign that wants a value behind it. */
-const WANTS_VALUE = /(?:[-+−–*×/÷^<>=≤≥≠?:,(∧∨¬]|(?<![\p{L}\p{N}_.])(?:and|or|not))$/u;
-const STARTS_VALUE = /^(?:[\p{L}\p{N}_(]|\.[0-9])/u;
-const SIGN = /^(?:<=|>=|!=|[-+−–*×/÷^<>=≤≥≠?:,∧∨²³]|(?:and|or)(?![\p{L}\p{N}_.]))/u;
-/** Signs of other notations, and what to write here. */
-const FOREIGN: readonly (readonly [RegExp, string])[] = [
-  [/==$/, 'Write = to compare.'],
-  [/<>$/, 'Write ≠ or != for "not equal".'],
-  [/\*\*$/, 'Write ^ for a power.'],
-  [/&&?$/, 'Write and.'],
-  [/\|\|?$/, 'Write or.'],
-  [/!$/, 'Write not.'],
-  [/;$/, 'Write a comma between the arguments of a function.'],
-];
+const CHOICE = 'A choice is written condition ? a : b.';
+/** A sign that wants a value behind it. */
+const WANTS_VALUE = /(?:<=|>=|!=|[-+−–*×/÷^<>=≤≥≠?:,(∧∨¬]|(?<![\p{L}\p{N}_.])(?:and|or|not))$/u;
+/** A sign that wants a value in front of it. */
+const FOLLOWS_VALUE = /^(?:<=|>=|!=|[*×/÷^<>=≤≥≠?:,∧∨²³]|(?:and|or)(?![\p{L}\p{N}_.]))/u;
+const STARTS_VALUE = /^(?:[\p{L}\p{N}_.]+|\()/u;
+
+/** Where the reader stopped, and what lies on either side. */
+interface Stop {
+  readonly text: string;
+  readonly from: number;
+  readonly before: string;
+  readonly rest: string;
+  /** The sign in front, if it still wants a value. */
+  readonly hungry: string | undefined;
+}
 
 /** The first thing in a text that the grammar can't take, as sentences. `at`: where the reader stopped. */
 export function syntaxFault(text: string, at: number): FormulaFault {
   const from = at + /^\s*/.exec(text.slice(at))![0].length;
   const before = text.slice(0, from).trimEnd();
-  const rest = text.slice(from);
-  if (rest === '') return endFault(text, before);
-  return (
-    foreignSign(text, from) ?? closing(text, from, before) ?? comma(text, from, before) ?? order(text, from, before)
-  );
+  const stop: Stop = { text, from, before, rest: text.slice(from), hungry: WANTS_VALUE.exec(before)?.[0] };
+  if (stop.rest === '') return atEnd(stop);
+  return foreignFault(text, from) ?? atClosing(stop) ?? atComma(stop) ?? atSign(stop) ?? atValue(stop) ?? atOther(stop);
 }
 
-function endFault(text: string, before: string): FormulaFault {
+const one = (from: number): { from: number; to: number } => ({ from, to: from + 1 });
+
+function atEnd({ text, before, hungry }: Stop): FormulaFault {
   const place = { from: before.length, to: text.length };
   if (before === '') {
     return fault(place, 'Nothing is written here.', '', 'Write a number with its unit, such as 18.3 m, or a formula.');
   }
-  const sign = lastSign(before);
   const open = openParenthesis(before);
-  if (sign === '(') return fault(at(open), 'This ( has nothing behind it.', '', 'Write a value and ) behind it.');
-  if (sign !== undefined) {
-    return fault(
-      place,
-      `A value is missing at the end, behind ${sign}.`,
-      '',
-      `Write a value behind ${sign}, or leave it out.`,
-    );
-  }
-  if (open >= 0) return fault(at(open), 'This ( is not closed.', '', 'Write ) where it ends.');
-  return fault(
-    place,
-    'The formula ends too early.',
-    'A choice is written condition ? a : b.',
-    'Write : and the other answer.',
-  );
+  if (hungry === '(') return fault(one(open), 'This ( has nothing behind it.', '', 'Write a value and ) behind it.');
+  if (hungry !== undefined) return missing(place, `at the end, behind ${hungry}`, `behind ${hungry}`);
+  if (open >= 0) return fault(one(open), 'This ( is not closed.', '', 'Write ) where it ends.');
+  return fault(place, 'A choice ends without its other answer.', CHOICE, 'Write : and the other answer.');
 }
 
-const at = (from: number): { from: number; to: number } => ({ from, to: from + 1 });
-const lastSign = (before: string): string | undefined => WANTS_VALUE.exec(before)?.[0];
+function missing(place: { from: number; to: number }, where: string, mend: string): FormulaFault {
+  return fault(place, `A value is missing ${where}.`, '', `Write a value ${mend}, or leave it out.`);
+}
 
 /** Place of the innermost parenthesis that is still open; −1 if none is. */
 function openParenthesis(before: string): number {
@@ -66,95 +58,69 @@ function openParenthesis(before: string): number {
   return open.at(-1) ?? -1;
 }
 
-function foreignSign(text: string, from: number): FormulaFault | undefined {
-  if (text[from] === '=' && text.slice(0, from).trim() === '') {
-    return fault(
-      at(from),
-      '= stands in front of the formula.',
-      '',
-      'Leave it out: a formula begins with its first value.',
-    );
-  }
-  for (const [pattern, mend] of FOREIGN) {
-    for (const to of [from + 2, from + 1]) {
-      const sign = pattern.exec(text.slice(Math.max(0, from - 1), to))?.[0];
-      if (sign === undefined) continue;
-      return fault({ from: to - sign.length, to }, `${sign} is not a sign of a formula.`, '', mend);
-    }
-  }
-  return undefined;
-}
-
-function closing(text: string, from: number, before: string): FormulaFault | undefined {
-  if (text[from] !== ')') return undefined;
+function atClosing({ from, before, rest, hungry }: Stop): FormulaFault | undefined {
+  if (rest[0] !== ')') return undefined;
+  const place = one(from);
   if (openParenthesis(before) < 0) {
-    return fault(at(from), 'This ) has no ( in front of it.', '', 'Leave it out, or write ( where it begins.');
+    return fault(place, 'This ) has no ( in front of it.', '', 'Leave it out, or write ( where it begins.');
   }
-  const sign = lastSign(before);
-  if (sign === '(') return fault(at(from), 'These parentheses hold nothing.', '', 'Write a value between them.');
-  if (sign !== undefined) {
-    return fault(
-      at(from),
-      `A value is missing between ${sign} and ).`,
-      '',
-      `Write a value behind ${sign}, or leave it out.`,
-    );
-  }
-  return fault(
-    at(from),
-    'A choice ends here without its other answer.',
-    'It is written condition ? a : b.',
-    'Write : and the other answer.',
-  );
+  if (hungry === '(') return fault(place, 'These parentheses hold nothing.', '', 'Write a value between them.');
+  if (hungry !== undefined) return missing(place, `between ${hungry} and )`, `behind ${hungry}`);
+  return fault(place, 'A choice ends without its other answer.', CHOICE, 'Write : and the other answer.');
 }
 
-function comma(text: string, from: number, before: string): FormulaFault | undefined {
-  if (text[from] !== ',' || lastSign(before) !== undefined) return undefined;
-  const left = /[0-9]+$/.exec(before)?.[0];
-  const right = /^,([0-9]+)/.exec(text.slice(from))?.[1];
+function atComma({ from, before, rest, hungry }: Stop): FormulaFault | undefined {
+  if (rest[0] !== ',' || hungry !== undefined || before === '') return undefined;
   const allowed = 'A comma stands only between the arguments of a function.';
-  if (left !== undefined && right !== undefined) {
-    const place = { from: from - left.length, to: from + 1 + right.length };
-    return fault(
-      place,
-      `${left},${right} has a comma in it.`,
-      allowed,
-      `Write decimals with a point: ${left}.${right}.`,
-    );
-  }
-  return fault(at(from), 'A comma stands here.', allowed, 'Leave it out.');
+  const left = /[0-9]+$/.exec(before)?.[0];
+  const right = /^,([0-9]+)/.exec(rest)?.[1];
+  if (left === undefined || right === undefined)
+    return fault(one(from), 'A comma stands here.', allowed, 'Leave it out.');
+  const place = { from: from - left.length, to: from + 1 + right.length };
+  const decimal = `with a point: ${left}.${right}`;
+  const mend =
+    right.length === 3
+      ? `Write thousands without it: ${left}${right}; decimals ${decimal}.`
+      : `Write decimals ${decimal}.`;
+  return fault(place, `${left},${right} has a comma in it.`, allowed, mend);
 }
 
-function order(text: string, from: number, before: string): FormulaFault {
-  const rest = text.slice(from);
-  const sign = SIGN.exec(rest)?.[0];
-  const previous = lastSign(before);
-  if (sign !== undefined && (before === '' || previous !== undefined)) {
-    const place = { from, to: from + sign.length };
-    const where = before === '' ? `in front of ${sign}` : `between ${previous} and ${sign}`;
-    return fault(place, `A value is missing ${where}.`, '', `Write a value in front of ${sign}, or leave it out.`);
-  }
-  if (sign === ':')
-    return fault(
-      at(from),
-      'This : has no ? in front of it.',
-      'A choice is written condition ? a : b.',
-      'Leave it out, or write the condition and ?.',
-    );
-  if (STARTS_VALUE.test(rest) && before !== '' && previous === undefined) {
-    const word = /^[\p{L}\p{N}_.]+|^./u.exec(rest)![0];
-    return fault(
-      { from, to: from + word.length },
-      `Two values stand side by side, the second is ${word}.`,
-      '',
-      'Write a sign between them: + − × or ÷.',
-    );
-  }
-  const character = String.fromCodePoint(text.codePointAt(from)!);
+function atSign({ from, before, rest, hungry }: Stop): FormulaFault | undefined {
+  const sign = FOLLOWS_VALUE.exec(rest)?.[0];
+  if (sign === undefined) return undefined;
+  const place = { from, to: from + sign.length };
+  if (before === '') return missing(place, `in front of ${sign}`, `in front of ${sign}`);
+  if (hungry !== undefined) return missing(place, `between ${hungry} and ${sign}`, `in front of ${sign}`);
+  if (sign !== ':') return undefined;
   return fault(
-    { from, to: from + character.length },
-    `${character} has no meaning in a formula.`,
-    ALLOWED,
-    'Leave it out.',
+    place,
+    'This : has no ? in front of it.',
+    CHOICE,
+    'Leave it out, or write the condition and ? in front.',
   );
+}
+
+function atValue({ from, before, rest, hungry }: Stop): FormulaFault | undefined {
+  const value = STARTS_VALUE.exec(rest)?.[0];
+  if (value === undefined || /^\.+$/.test(value) || before === '' || hungry !== undefined) return undefined;
+  const place = { from, to: from + value.length };
+  const called = /[\p{L}\p{N}_]+$/u.exec(before)?.[0];
+  if (called !== undefined && functionNamed(called)) {
+    return fault(place, `${called} has no parentheses.`, '', `Write ${called}( ) with its argument in it.`);
+  }
+  return fault(place, 'Two values stand side by side.', '', 'Write a sign between them, such as + or ×.');
+}
+
+function atOther({ from, rest }: Stop): FormulaFault {
+  if (rest[0] === '.') {
+    return fault(
+      one(from),
+      'This point belongs to no number and no name.',
+      '',
+      'Leave it out, or write what belongs behind it.',
+    );
+  }
+  const character = String.fromCodePoint(rest.codePointAt(0)!);
+  const place = { from, to: from + character.length };
+  return fault(place, `${character} has no meaning in a formula.`, ALLOWED, 'Leave it out.');
 }

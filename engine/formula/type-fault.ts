@@ -56,7 +56,7 @@ export function refuseType(value: Typed, allowed: string, mend: string): never {
 
 /** Refuses the value of a whole formula where another type is wanted. */
 export function refuseValue(value: Typed, wanted: ValueType, context: Context): never {
-  const found = `${says(value)}, but here stands ${describeType(wanted)}.`;
+  const found = `${says(value)}; here ${describeType(wanted)} is wanted.`;
   return refuse(value.expression, found, '', mendValue(value, wanted, context));
 }
 

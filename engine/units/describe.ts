@@ -49,7 +49,7 @@ const named: readonly NamedDimension[] = [
   { dimension: ACCELERATION, phrase: 'an acceleration', unit: 'm/s²' },
   { dimension: RATE, phrase: 'a rate', unit: '1/s', everyday: 'rpm' },
   { dimension: FORCE, phrase: 'a force', unit: 'N' },
-  { dimension: MOMENT, phrase: 'a moment or an energy', unit: 'N·m' },
+  { dimension: MOMENT, phrase: 'a moment', unit: 'N·m' },
   { dimension: PRESSURE, phrase: 'a pressure', unit: 'Pa', everyday: 'hPa' },
   { dimension: POWER, phrase: 'a power', unit: 'W' },
   { dimension: DENSITY, phrase: 'a density', unit: 'kg/m³' },
