@@ -55,7 +55,7 @@ export {
   FIN_END_PLATE,
   FLAT_PLATE_SECTION_SLOPE,
   flapEffect,
-  HINGE_EFFICIENCY,
+  hingedEffect,
   type LiftingPiece,
   neutralPoint,
   neutralPointShare,

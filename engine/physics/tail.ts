@@ -13,7 +13,7 @@ export const FLAT_PLATE_SECTION_SLOPE = 5.7;
 export const FIN_END_PLATE = 1.55;
 
 /** Share of its theoretical effect that a hinged surface with an open gap keeps (common practice, no source). */
-export const HINGE_EFFICIENCY = 0.85;
+const HINGE_EFFICIENCY = 0.85;
 
 /**
  * dε/dα = 2 a/(π A): downwash gradient far behind a wing of lift slope a (1/rad) and aspect ratio A.
@@ -31,6 +31,14 @@ export function downwashGradient(wingSlope: number, aspectRatio: number): number
 export function flapEffect(chordShare: number): number {
   const theta = Math.acos(1 - 2 * (1 - within('flap share of the chord', chordShare, 0, 1)));
   return 1 - (theta - Math.sin(theta)) / Math.PI;
+}
+
+/**
+ * η τ(E): effect of a hinged surface that is the share E of the chord, η = 0.85 for its gap (common practice, no source); 1 where
+ * the whole surface turns, which has no gap.
+ */
+export function hingedEffect(chordShare: number): number {
+  return chordShare === 1 ? 1 : HINGE_EFFICIENCY * flapEffect(chordShare);
 }
 
 /** V_H = l_t S_t/(c̄ S): tail volume coefficient, tail arm l_t (m), areas (m²), mean chord c̄ (m). Definition. */
