@@ -1,0 +1,175 @@
+import { formatQuantity, type SweepProgress, toSI } from '../../engine/index';
+import { type Family, type FamilyLine, NOT_COMPUTED, type Panel, sampleAt } from './family';
+import type { DrawnPanel } from './layout';
+
+/** "CG" keeps its capitals inside a sentence, "Lap time" does not. */
+export const inSentence = (title: string): string =>
+  /^[A-ZÀ-Þ][a-zà-ÿ]/.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
+
+const capital = (text: string): string => (text === '' ? text : text[0]!.toUpperCase() + text.slice(1));
+
+function listed(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
+/** A line's answers as SI pairs, in order across; gaps and samples not yet computed are left out. */
+function answers(family: Family, panel: Panel, line: FamilyLine, progress: SweepProgress): { x: number; y: number }[] {
+  if (!panel.column) return [];
+  return line.samples.flatMap((sample, k) => {
+    const y = sampleAt(progress, panel.column!, sample);
+    return typeof y === 'number' ? [{ x: family.acrossValues[k]!, y }] : [];
+  });
+}
+
+/** Slopes that lie within this share of their mean are one slope. */
+const STRAIGHT = 0.06;
+
+/** Change of a panel's quantity per SI unit across: one for the whole family where its lines are straight and alike, else beside the present design. */
+function slopeOf(
+  family: Family,
+  panel: Panel,
+  progress: SweepProgress,
+  nowX: number | undefined,
+): { slope: number; everywhere: boolean } | undefined {
+  const slopes: number[] = [];
+  for (const line of family.lines) {
+    const points = answers(family, panel, line, progress);
+    for (let k = 1; k < points.length; k++) {
+      slopes.push((points[k]!.y - points[k - 1]!.y) / (points[k]!.x - points[k - 1]!.x));
+    }
+  }
+  if (slopes.length === 0) return undefined;
+  const mean = slopes.reduce((a, b) => a + b, 0) / slopes.length;
+  if (Math.max(...slopes) - Math.min(...slopes) <= STRAIGHT * Math.abs(mean)) return { slope: mean, everywhere: true };
+
+  const present = family.lines.find((line) => line.present);
+  if (!present || nowX === undefined) return undefined;
+  const points = answers(family, panel, present, progress);
+  const after = points.findIndex((p) => p.x >= nowX);
+  if (after < 0 || (after === 0 && points[0]!.x > nowX)) return undefined;
+  const a = points[Math.max(0, after - 1)]!;
+  const b = points[after === 0 ? 1 : after]!;
+  return b === undefined || b.x === a.x ? undefined : { slope: (b.y - a.y) / (b.x - a.x), everywhere: false };
+}
+
+/** A round step across, about a quarter of the range, in the axis's unit; SI and as people read it. */
+function stepAcross(family: Family): { si: number; text: string } | undefined {
+  const { unit } = family.across.info;
+  const low = family.across.shown(family.acrossValues[0]!);
+  const high = family.across.shown(family.acrossValues.at(-1)!);
+  const span = Math.abs(high - low);
+  if (!(span > 0)) return undefined;
+  const step = 10 ** Math.floor(Math.log10(span / 4) + 1e-9);
+  const si = toSI(step, unit) - toSI(0, unit);
+  return { si, text: formatQuantity(si, unit, { difference: true, suffix: family.across.info.suffix }) };
+}
+
+/** "Each 10 mm of engine station changes CG by +2.9 mm." */
+export function slopeSentence(family: Family, progress: SweepProgress, nowX: number | undefined): string {
+  const step = family.options ? undefined : stepAcross(family);
+  if (!step) return '';
+  const found = family.panels.flatMap((panel) => {
+    const slope = slopeOf(family, panel, progress, nowX);
+    return slope ? [{ panel, ...slope }] : [];
+  });
+  if (found.length === 0) return '';
+  const changes = found.map(({ panel, slope }) => {
+    const { unit, suffix, title } = panel.info;
+    const change = formatQuantity(slope * step.si, unit, { significant: 2, sign: true, difference: true, suffix });
+    return `${inSentence(title)} by ${change}`;
+  });
+  const where = found.every((f) => f.everywhere) ? 'Each' : 'Near the present design each';
+  return `${where} ${step.text} of ${inSentence(family.across.info.title)} changes ${listed(changes)}.`;
+}
+
+interface Stretch {
+  from: number;
+  to: number;
+}
+
+/** Where along `across` a line keeps within a panel's limits; crossings between samples by straight lines. */
+function stretchesWithin(points: readonly { x: number; y: number }[], low: number, high: number): Stretch[] {
+  const stretches: Stretch[] = [];
+  const add = (from: number, to: number): void => {
+    const last = stretches.at(-1);
+    if (last && last.to === from) last.to = to;
+    else stretches.push({ from, to });
+  };
+  for (let k = 1; k < points.length; k++) {
+    const a = points[k - 1]!;
+    const b = points[k]!;
+    const at = (limit: number): number => (limit - a.y) / (b.y - a.y);
+    let from = 0;
+    let to = 1;
+    const rising = b.y >= a.y;
+    const entry = rising ? low : high;
+    const exit = rising ? high : low;
+    if (rising ? a.y < entry : a.y > entry) from = b.y === a.y ? 2 : at(entry);
+    if (rising ? b.y > exit : b.y < exit) to = b.y === a.y ? -1 : at(exit);
+    if (from <= 1 && to >= 0 && from < to) {
+      add(from === 0 ? a.x : a.x + from * (b.x - a.x), to === 1 ? b.x : a.x + to * (b.x - a.x));
+    }
+  }
+  return stretches;
+}
+
+/** Says for each line where it keeps within the limits of the first panel that has any. */
+export function limitSentence(family: Family, panels: readonly DrawnPanel[], progress: SweepProgress): string {
+  const drawn = panels.find((p) => p.zones.length + p.outside.length > 0);
+  if (!drawn || family.options) return '';
+  const zones = [...drawn.zones.map((z) => z.zone), ...drawn.outside];
+  const limits = (side: 'below' | 'above'): number[] => zones.filter((z) => z.side === side).map((z) => z.limitSI);
+  const low = Math.max(Number.NEGATIVE_INFINITY, ...limits('below'));
+  const high = Math.min(Number.POSITIVE_INFINITY, ...limits('above'));
+  const { info } = family.across;
+  const text = (x: number): string => formatQuantity(x, info.unit, { suffix: info.suffix });
+  const first = family.acrossValues[0]!;
+  const last = family.acrossValues.at(-1)!;
+
+  const said = family.lines.flatMap((line) => {
+    const points = answers(family, drawn.panel, line, progress);
+    if (points.length < 2) return [];
+    const where = stretchesWithin(points, low, high).map(({ from, to }) =>
+      from === first && to === last
+        ? 'everywhere'
+        : from === first
+          ? `up to ${text(to)}`
+          : to === last
+            ? `from ${text(from)}`
+            : `from ${text(from)} to ${text(to)}`,
+    );
+    return [{ label: line.label, where: where.length === 0 ? 'nowhere' : listed(where) }];
+  });
+  if (said.length === 0) return '';
+  const subject = `${capital(drawn.panel.info.title)} keeps within ${zones.length === 1 ? 'its limit' : 'its limits'}`;
+  if (said.every((s) => s.where === said[0]!.where)) return `${subject} ${said[0]!.where}.`;
+  return `${subject} ${listed(said.map((s) => `${s.where} with ${s.label}`))}.`;
+}
+
+/** Reasons that are named before the rest is only counted. */
+const NAMED_REASONS = 2;
+
+/** How many designs have no answer, and why. */
+export function missingSentence(progress: SweepProgress): string {
+  const counts = new Map<number, number>();
+  let missing = 0;
+  for (const why of progress.why) {
+    if (why === 0 || why === NOT_COMPUTED) continue;
+    missing++;
+    counts.set(why, (counts.get(why) ?? 0) + 1);
+  }
+  if (missing === 0) return '';
+  const bySentence = new Map<string, number>();
+  for (const [why, n] of counts) {
+    const sentence = progress.sentences[why - 1] ?? 'Reason unknown.';
+    bySentence.set(sentence, (bySentence.get(sentence) ?? 0) + n);
+  }
+  const ordered = [...bySentence].sort((a, b) => b[1] - a[1]);
+  const named = ordered
+    .slice(0, NAMED_REASONS)
+    .map(([sentence, n]) => (ordered.length === 1 ? sentence : `${n}: ${sentence}`));
+  const rest = ordered.slice(NAMED_REASONS).reduce((sum, [, n]) => sum + n, 0);
+  if (rest > 0) named.push(`${rest} for other reasons.`);
+  const have = missing === 1 ? 'design has' : 'designs have';
+  return `${missing} of ${progress.total} ${have} no answer and ${missing === 1 ? 'is' : 'are'} left out. ${named.join(' ')}`;
+}

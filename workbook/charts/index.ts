@@ -1,0 +1,2 @@
+export type { SweepChartProps } from './props';
+export { SweepChart } from './sweep-chart';

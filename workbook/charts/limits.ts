@@ -1,0 +1,28 @@
+import type { CheckCell } from '../../engine/index';
+import { type Names, valueAt } from '../drawing/index';
+import type { Panel } from './family';
+
+/** A range that a check forbids on a panel, in the panel's own numbers. */
+export interface Zone {
+  readonly side: 'below' | 'above';
+  readonly limit: number;
+  /** SI. */
+  readonly limitSI: number;
+  readonly reason: string;
+}
+
+/** Zones of all checks on a panel's path. A limit that has no value forbids nothing yet. */
+export function zonesOf(panel: Panel, checks: readonly CheckCell[], names: Names, values: Float64Array): Zone[] {
+  const zones: Zone[] = [];
+  for (const check of checks) {
+    if (check.of !== panel.path) continue;
+    for (const [side, text, path, reason] of [
+      ['below', check.low, `${check.name}.low`, check.below],
+      ['above', check.high, `${check.name}.high`, check.above],
+    ] as const) {
+      const limitSI = text === '' ? undefined : valueAt(path, names, values);
+      if (limitSI !== undefined) zones.push({ side, limitSI, limit: panel.shown(limitSI), reason });
+    }
+  }
+  return zones;
+}

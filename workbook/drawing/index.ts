@@ -1,0 +1,8 @@
+export type { Arrangement } from './frame';
+export { type Box, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
+export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
+export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
+export { ScaleDrawing, type ScaleDrawingProps } from './scale-drawing';
+export { textWidth, wrapText } from './text-width';
+export { useWidth } from './use-width';
+export { type Names, valueAt, valueText } from './values';

@@ -1,0 +1,49 @@
+import type { Shape } from '../../engine/index';
+import type { LineKindName } from './ink';
+
+/** How a part of the model is drawn and what it is called. */
+export interface PartStyle {
+  readonly line: LineKindName;
+  /** Closed outlines are filled with paper and hide what lies under them. */
+  readonly filled: boolean;
+  /** Order of drawing, low first. */
+  readonly layer: number;
+  /** What a builder calls it: labels and the list of what moved. */
+  readonly word: string;
+}
+
+const outline = (layer: number, word: string): PartStyle => ({ line: 'outline', filled: true, layer, word });
+const thin = (layer: number, word: string, filled = false): PartStyle => ({ line: 'thin', filled, layer, word });
+const hidden = (layer: number, word: string): PartStyle => ({ line: 'hidden', filled: false, layer, word });
+
+const styles: Readonly<Record<string, PartStyle>> = {
+  wing: outline(1, 'wing'),
+  stabiliser: outline(1, 'stabiliser'),
+  elevator: outline(1, 'elevator'),
+  fin: outline(2, 'fin'),
+  rudder: outline(2, 'rudder'),
+  wire: thin(2, 'gear wire'),
+  body: outline(3, 'body'),
+  tank: thin(4, 'tank', true),
+  bearers: hidden(4, 'bearers'),
+  engine: outline(5, 'engine'),
+  propeller: thin(6, 'propeller', true),
+  wheel: outline(6, 'wheel'),
+  bellcrank: hidden(7, 'bellcrank'),
+  leadout: hidden(7, 'leadout'),
+  line: thin(7, 'lines'),
+  guide: thin(8, 'guide'),
+  neutral_point: thin(8, 'neutral point'),
+  engine_station: thin(8, 'engine'),
+  cg: thin(9, 'CG'),
+};
+
+/** From the side the tips of wing and tail stand before the body. */
+const IN_FRONT: ReadonlySet<string> = new Set(['wing', 'stabiliser', 'elevator']);
+const FRONT_LAYER = 4;
+
+/** A part that this list does not know is drawn as a thin line under its own name. */
+export function partStyle(part: string, view: Shape['view'] = 'plan'): PartStyle {
+  const style = styles[part] ?? thin(5, part.replaceAll('_', ' '));
+  return view === 'side' && IN_FRONT.has(part) ? { ...style, layer: FRONT_LAYER } : style;
+}

@@ -1,0 +1,198 @@
+import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
+import type { Shape } from '../../engine/index';
+import { fontFamily } from '../theme/tokens';
+import { arrowHead, type DimensionLine } from './dimensions';
+import type { Arrangement } from './frame';
+import type { Point, Segment } from './geometry';
+import { ink, LABEL_SIZE, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
+import { GhostSign, MarkSign } from './marks';
+import { type DrawnLabel, type DrawnShape, LINE_HEIGHT, layOutPicture, type Picture, pictureSummary } from './picture';
+import { useWidth } from './use-width';
+import type { Names } from './values';
+
+export interface ScaleDrawingProps {
+  /** The present design and, where there is a baseline, the baseline's. */
+  readonly shapes: readonly Shape[];
+  readonly ghost?: readonly Shape[] | undefined;
+  readonly names: Names;
+  readonly values: Float64Array;
+  /** What is drawn: the first words of the summary that is read aloud. */
+  readonly title: string;
+  /** `column`: views one under the other; `strip`: side by side, low. */
+  readonly arrangement?: Arrangement;
+  /** Fixed width in pixels; missing: as wide as the place it stands in. */
+  readonly width?: number;
+}
+
+const round = (v: number): number => Math.round(v * 100) / 100;
+const pathOf = (points: readonly Point[], closed: boolean): string =>
+  `M${points.map((p) => `${round(p.x)},${round(p.y)}`).join('L')}${closed ? 'Z' : ''}`;
+
+/** Attributes of a stroke of this line kind. */
+const stroke = (kind: LineKindName, colour = ink('ink')) => ({
+  stroke: colour,
+  'stroke-width': lineKinds[kind].width,
+  'stroke-dasharray': lineKinds[kind].dash || undefined,
+});
+
+function ShapeLine({ shape }: { shape: DrawnShape }): JSX.Element {
+  const at = shape.points[0]!;
+  if (shape.kind === 'mark') {
+    return (
+      <g data-mark={shape.part} data-view={shape.view}>
+        <MarkSign part={shape.part} at={at} />
+      </g>
+    );
+  }
+  const filled = shape.style.filled && (shape.closed || shape.kind === 'circle');
+  const attributes = { ...stroke(shape.style.line), fill: filled ? ink('paper') : 'none', 'data-part': shape.part };
+  return shape.kind === 'circle' ? (
+    <circle cx={round(at.x)} cy={round(at.y)} r={round(shape.radius)} {...attributes} />
+  ) : (
+    <path d={pathOf(shape.points, shape.closed)} {...attributes} />
+  );
+}
+
+function GhostLine({ shape }: { shape: DrawnShape }): JSX.Element {
+  const at = shape.points[0]!;
+  if (shape.kind === 'mark') return <GhostSign at={at} />;
+  const attributes = { ...stroke('ghost', ink('muted')), fill: 'none' };
+  return shape.kind === 'circle' ? (
+    <circle cx={round(at.x)} cy={round(at.y)} r={round(shape.radius)} {...attributes} />
+  ) : (
+    <path d={pathOf(shape.points, shape.closed)} {...attributes} />
+  );
+}
+
+const Line = ({ s, kind }: { s: Segment; kind: LineKindName }): JSX.Element => (
+  <line x1={round(s.x0)} y1={round(s.y0)} x2={round(s.x1)} y2={round(s.y1)} {...stroke(kind)} />
+);
+
+function Dimension({ d }: { d: DimensionLine }): JSX.Element {
+  return (
+    <g data-dimension={d.key}>
+      {d.extensions.map((s) => (
+        <Line key={`${s.x0} ${s.y0}`} s={s} kind="thin" />
+      ))}
+      <path d={pathOf([d.from, d.to], false)} fill="none" {...stroke('thin')} />
+      <path d={pathOf(arrowHead(d.from, d.to), true) + pathOf(arrowHead(d.to, d.from), true)} fill={ink('ink')} />
+      <text x={round(d.textAt.x)} y={round(d.textAt.y)} text-anchor="middle">
+        {d.text}
+      </text>
+    </g>
+  );
+}
+
+function Label({ label }: { label: DrawnLabel }): JSX.Element {
+  const { box, leader } = label.placed;
+  const x =
+    label.anchor === 'start' ? box.left + 2 : label.anchor === 'end' ? box.right - 2 : (box.left + box.right) / 2;
+  return (
+    <g data-label={label.placed.key}>
+      {leader && <Line s={leader} kind="thin" />}
+      <text
+        text-anchor={label.anchor}
+        font-weight={label.bold ? 700 : undefined}
+        stroke={ink('paper')}
+        stroke-width={3}
+        stroke-linejoin="round"
+        paint-order="stroke"
+      >
+        {label.lines.map((line, k) => (
+          <tspan key={line} x={round(x)} y={round(box.top + k * LINE_HEIGHT + LABEL_SIZE - 0.5)}>
+            {line}
+          </tspan>
+        ))}
+      </text>
+    </g>
+  );
+}
+
+/** Arrow to the pilot's side, and the cut across the lines. */
+function ToThePilot({ picture }: { picture: Picture }): JSX.Element | null {
+  if (!picture.arrow) return null;
+  const { x0, y0, x1, y1 } = picture.arrow;
+  return (
+    <g data-mark="pilot">
+      <path d={pathOf(picture.breaks, false)} fill="none" {...stroke('thin')} />
+      <Line s={picture.arrow} kind="thin" />
+      <path d={pathOf(arrowHead({ x: x1, y: y1 }, { x: x0, y: y0 }, 9), true)} fill={ink('ink')} />
+    </g>
+  );
+}
+
+function Drawing({ picture, title }: { picture: Picture; title: string }): JSX.Element {
+  const { frame } = picture;
+  return (
+    <svg
+      role="img"
+      aria-label={pictureSummary(title, picture)}
+      width={frame.width}
+      height={frame.height}
+      viewBox={`0 0 ${frame.width} ${frame.height}`}
+      font-family={fontFamily}
+      font-size={LABEL_SIZE}
+      fill={ink('ink')}
+      style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
+    >
+      {picture.shapes
+        .filter((s) => s.kind !== 'mark')
+        .map((shape) => (
+          <ShapeLine key={shape.key} shape={shape} />
+        ))}
+      {picture.ghost.map((shape) => (
+        <GhostLine key={shape.key} shape={shape} />
+      ))}
+      {picture.centrelines.map((s) => (
+        <Line key={`${s.x0} ${s.y0}`} s={s} kind="centre" />
+      ))}
+      <ToThePilot picture={picture} />
+      {picture.dimensions.map((d) => (
+        <Dimension key={d.key} d={d} />
+      ))}
+      {picture.captions.map((c) => (
+        <text key={c.text} x={round(c.at.x)} y={round(c.at.y)} font-size={SMALL_SIZE} fill={ink('muted')}>
+          {c.text}
+        </text>
+      ))}
+      {picture.shapes
+        .filter((s) => s.kind === 'mark')
+        .map((shape) => (
+          <ShapeLine key={shape.key} shape={shape} />
+        ))}
+      {picture.labels.map((label) => (
+        <Label key={label.placed.key} label={label} />
+      ))}
+      <text x={2} y={frame.height - 6} font-size={SMALL_SIZE} fill={ink('muted')}>
+        {`scale 1 : ${frame.denominator}, sizes in ${picture.unit}`}
+      </text>
+    </svg>
+  );
+}
+
+/** Plan and side view of the model to scale, with its marks and their values, over what moved since the baseline. */
+export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
+  const [ref, measured] = useWidth(props.width ?? 340);
+  const before = useRef<Picture | undefined>(undefined);
+  const picture = layOutPicture({
+    shapes: props.shapes,
+    ghost: props.ghost,
+    names: props.names,
+    values: props.values,
+    arrangement: props.arrangement ?? 'column',
+    width: props.width ?? measured,
+    before: before.current,
+  });
+  before.current = picture;
+  return (
+    <div ref={ref}>
+      {picture ? (
+        <Drawing picture={picture} title={props.title} />
+      ) : (
+        <p>Nothing to draw yet: give the sheet a wing, a body or an engine.</p>
+      )}
+      {picture && picture.unplaced.length > 0 && <p>{`No room on the drawing for: ${picture.unplaced.join('; ')}.`}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,21 @@
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+
+/** Width of an element in whole pixels, followed as it changes; `fallback` until it is known. */
+export function useWidth(fallback: number): [RefObject<HTMLDivElement>, number] {
+  const ref = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(fallback);
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (!element || typeof ResizeObserver === 'undefined') return undefined;
+    const measure = (): void => {
+      const now = Math.floor(element.clientWidth);
+      if (now > 0) setWidth(now);
+    };
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return [ref, width];
+}
