@@ -1,0 +1,7 @@
+export { balance } from './balance';
+export { type Constants, newConstants, prepare, STEEPEST } from './constants';
+export { fullStep, newStep, type Step, trimStep } from './elimination';
+export { type Balance, newBalance } from './loads';
+export { circleRadius, type FlightSetup } from './setup';
+export { type FlightMethod, type FlightSolution, type FlightStatus, newSolution } from './solution';
+export { SETTLED_WITHIN, solveFlight } from './solve';

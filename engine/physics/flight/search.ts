@@ -1,0 +1,180 @@
+import { findRoot } from '../../numerics/index';
+import type { Constants } from './constants';
+import { newStep } from './elimination';
+import type { Balance } from './loads';
+import { BALANCED, type State, trim, trimAfresh } from './newton';
+import { topSpeed } from './start';
+
+/**
+ * The slow ways to a solution, along the curve on which yaw, roll and lift are balanced: f(V) is the spare thrust there. Only `scan` may say that there
+ * is none.
+ */
+
+const MARCH_STEPS = 40;
+/** Places at which `scan` looks between the speed without thrust and none. */
+const SCAN_PLACES = 96;
+
+const at = newStep();
+
+/**
+ * Newton on f(V) from the speed where thrust vanishes, downward: where f is hollow from above it comes to the fastest root from its
+ * fast side. True with the state at the root. Steps are counted in `s.speed`'s wake: returns their number, 0 where it gave up.
+ */
+export function march(c: Constants, s: State, b: Balance): number {
+  s.speed = topSpeed(c);
+  if (!(s.speed > 0) || !trimAfresh(c, s, b)) return 0;
+  for (let n = 1; n <= MARCH_STEPS; n++) {
+    if (!trim(c, s, b, at)) return 0;
+    const spare = b.residual[0]!;
+    if (Math.abs(spare) < BALANCED * c.weight) return n;
+    // A rising f below the start means that its top has been passed; a spare at the start that the start was too slow.
+    if (!(at.slope < 0) || b.tensionInward <= 0) return 0;
+    const change = -spare / at.slope;
+    if (n === 1 && change > 0) return 0;
+    s.speed += Math.max(change, -0.25 * s.speed);
+  }
+  return 0;
+}
+
+/** What a scan found; `speed` NaN where there is no root. */
+export interface Scan {
+  found: boolean;
+  /** Least lack of thrust met with the lines tight, N, and where. */
+  shortfall: number;
+  shortfallSpeed: number;
+  /** Speed below which the lines hang, m/s; NaN where that was not met. */
+  slackSpeed: number;
+  /** True where thrust would do only below that speed. */
+  slack: boolean;
+  places: number;
+}
+
+export const newScan = (): Scan => ({
+  found: false,
+  shortfall: Number.NaN,
+  shortfallSpeed: Number.NaN,
+  slackSpeed: Number.NaN,
+  slack: false,
+  places: 0,
+});
+
+interface Place {
+  speed: number;
+  sideslip: number;
+  roll: number;
+  pitch: number;
+  spare: number;
+  slope: number;
+}
+
+/** State with tight lines at a speed, tried from a neighbour's angles and from level flight. */
+function tight(c: Constants, s: State, b: Balance, speed: number, near: Place | undefined): Place | undefined {
+  if (near) {
+    s.speed = speed;
+    s.sideslip = near.sideslip;
+    s.roll = near.roll;
+    s.pitch = near.pitch;
+    if (trim(c, s, b, at) && b.tensionInward > 0 && at.determinant > 0) return place(s, b);
+  }
+  s.speed = speed;
+  if (trimAfresh(c, s, b) && trim(c, s, b, at) && b.tensionInward > 0 && at.determinant > 0) return place(s, b);
+  return undefined;
+}
+
+const place = (s: State, b: Balance): Place => ({ ...s, spare: b.residual[0]!, slope: at.slope });
+
+function put(c: Constants, s: State, b: Balance, p: Place): void {
+  s.speed = p.speed;
+  s.sideslip = p.sideslip;
+  s.roll = p.roll;
+  s.pitch = p.pitch;
+  trim(c, s, b, at);
+}
+
+/**
+ * Looks along f(V) from the speed without thrust down to standstill: for a change of sign, for a top between two places and for a sign change before the
+ * place where the lines go slack. Leaves the fastest root in `s`, or says what is missing.
+ */
+export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
+  out.found = false;
+  out.shortfall = Number.NaN;
+  out.shortfallSpeed = Number.NaN;
+  out.slackSpeed = Number.NaN;
+  out.slack = false;
+  const top = topSpeed(c);
+  let above: Place | undefined;
+  for (let k = 0; k < SCAN_PLACES; k++) {
+    out.places = k + 1;
+    const speed = top * (1 - k / SCAN_PLACES);
+    if (!(speed > 0)) break;
+    const here = tight(c, s, b, speed, above);
+    if (above) {
+      const root = here ? between(c, s, b, above, here, out) : toSlack(c, s, b, above, speed, out);
+      if (root) {
+        put(c, s, b, root);
+        out.found = true;
+        return;
+      }
+    }
+    if (here) note(here, out);
+    above = here;
+  }
+  if (Number.isNaN(out.shortfall)) out.slackSpeed = tightFrom(c, s, b, top);
+  out.slack =
+    Number.isNaN(out.shortfall) || (!Number.isNaN(out.slackSpeed) && out.shortfallSpeed <= out.slackSpeed * 1.0001);
+}
+
+function note(p: Place, out: Scan): void {
+  if (p.spare < 0 && !(-p.spare >= out.shortfall)) {
+    out.shortfall = -p.spare;
+    out.shortfallSpeed = p.speed;
+  }
+}
+
+/** Fastest root between two places with tight lines, or nothing. */
+function between(c: Constants, s: State, b: Balance, high: Place, low: Place, out: Scan): Place | undefined {
+  if (high.spare > 0 && low.spare <= 0) return undefined;
+  if (low.spare >= 0) return cross(c, s, b, high, low);
+  if (!(high.slope < 0 && low.slope > 0)) return undefined;
+  let last = high;
+  const slope = (speed: number): number => {
+    last = tight(c, s, b, speed, last) ?? last;
+    return last.slope;
+  };
+  findRoot(slope, low.speed, high.speed, { tolerance: 1e-9 * high.speed });
+  note(last, out);
+  return last.spare >= 0 ? cross(c, s, b, high, last) : undefined;
+}
+
+/** Root where `high` lacks thrust and `low` has it to spare. */
+function cross(c: Constants, s: State, b: Balance, high: Place, low: Place): Place | undefined {
+  if (high.spare > 0) return undefined;
+  let last = high;
+  const spare = (speed: number): number => {
+    last = tight(c, s, b, speed, last) ?? last;
+    return last.spare;
+  };
+  const root = findRoot(spare, low.speed, high.speed);
+  return root.status === 'settled' || root.status === 'too many steps' ? tight(c, s, b, root.value, last) : undefined;
+}
+
+/** Where between a tight place and a slack speed below it the lines go slack; a root before that, or nothing. */
+function toSlack(c: Constants, s: State, b: Balance, high: Place, below: number, out: Scan): Place | undefined {
+  let tightest = high;
+  let low = below;
+  for (let n = 0; n < 40; n++) {
+    const here = tight(c, s, b, (tightest.speed + low) / 2, tightest);
+    if (here) tightest = here;
+    else low = (tightest.speed + low) / 2;
+  }
+  // A model that only stalls there has tight lines: that is lack of thrust, not slack.
+  if (Number.isNaN(out.slackSpeed) && Math.abs(tightest.pitch) < 1.1) out.slackSpeed = tightest.speed;
+  note(tightest, out);
+  return between(c, s, b, high, tightest, out);
+}
+
+/** Lowest speed above `speed` at which the lines are tight, for the reason; NaN where none up to twice it is. */
+function tightFrom(c: Constants, s: State, b: Balance, speed: number): number {
+  for (let k = 1; k <= 50; k++) if (tight(c, s, b, speed * (1 + k / 50), undefined)) return speed * (1 + k / 50);
+  return Number.NaN;
+}

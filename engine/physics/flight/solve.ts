@@ -1,0 +1,77 @@
+import { newConstants, prepare } from './constants';
+import { newStep } from './elimination';
+import { newBalance } from './loads';
+import { fullNewton, imbalance, inRange, newState } from './newton';
+import { march, newScan, scan } from './search';
+import type { FlightSetup } from './setup';
+import { type FlightMethod, type FlightSolution, type FlightStatus, newSolution, readSolution } from './solution';
+import { firstSpeed } from './start';
+
+const c = newConstants();
+const state = newState();
+const b = newBalance();
+const at = newStep();
+const looked = newScan();
+const blank = newSolution();
+
+/** A settled solution is out of balance by less than this share of the weight. */
+export const SETTLED_WITHIN = 1e-9;
+
+/**
+ * Steady level circular flight of a set-up: fills `out`; allocates nothing on the usual way.
+ *
+ * First a speed in closed form and Newton's method on all balances, accepted when it converged with tight lines on the fast side of the power curve;
+ * else Newton along the curve of balanced yaw, roll and lift, downward from the speed where thrust vanishes; else a scan along that curve. Only
+ * the scan says that there is no steady flight, and why. The balances are those of `balance`.
+ */
+export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
+  if (!prepare(setup, c)) return give('out of reach', 'newton', 0, out);
+  let used = 0;
+  const first = firstSpeed(c);
+  if (first > 0) {
+    state.speed = first;
+    state.sideslip = 0;
+    state.roll = 0;
+    state.pitch = 0;
+    const steps = fullNewton(c, state, b, at);
+    used = Math.abs(steps);
+    if (steps > 0 && standing()) return settle('newton', used, out);
+  }
+  const marched = march(c, state, b);
+  if (marched > 0 && polish()) return settle('march', used + marched, out);
+  scan(c, state, b, looked);
+  used += looked.places;
+  if (looked.found && polish()) return settle('scan', used, out);
+  give(looked.slack ? 'lines slack' : 'too little thrust', 'scan', used, out);
+  out.shortfall = looked.shortfall;
+  out.shortfallSpeed = looked.shortfallSpeed;
+  out.slackSpeed = looked.slackSpeed;
+}
+
+/** Lines tight, yaw and roll stable, and more speed means less spare thrust. */
+const standing = (): boolean =>
+  b.tensionInward > 0 && at.slope < 0 && at.determinant > 0 && at.lift < 0 && inRange(state);
+
+/** Balances all four to the last bits from a state that is nearly there. */
+function polish(): boolean {
+  const speed = state.speed;
+  const steps = fullNewton(c, state, b, at);
+  return (steps > 0 || imbalance(c, b) < SETTLED_WITHIN) && standing() && Math.abs(state.speed - speed) < 0.01 * speed;
+}
+
+function settle(method: FlightMethod, iterations: number, out: FlightSolution): void {
+  readSolution(c, state, b, out);
+  out.status = out.liftCoefficient > c.setup.liftLimit ? 'beyond lift limit' : 'settled';
+  out.method = method;
+  out.iterations = iterations;
+  out.residual = imbalance(c, b);
+  out.slope = at.slope;
+  out.determinant = at.determinant;
+  out.shortfall = Number.NaN;
+  out.shortfallSpeed = Number.NaN;
+  out.slackSpeed = Number.NaN;
+}
+
+function give(status: FlightStatus, method: FlightMethod, iterations: number, out: FlightSolution): void {
+  Object.assign(out, blank, { status, method, iterations });
+}
