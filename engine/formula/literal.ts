@@ -6,6 +6,9 @@ import { nearestName } from './near';
 
 const unitNames = units.map((unit) => unit.name).filter((name) => name !== '');
 
+/** A word that could have been meant as a factor. */
+const NAME = /^[\p{L}_][\p{L}\p{N}_]*$/u;
+
 /** Reads a number and the unit behind it, '' for none. */
 export function readLiteral(place: Place, typed: string, spelled: string): Literal {
   const digits = typed.replace('−', '-').replace(/\s+/g, ' ');
@@ -35,11 +38,14 @@ function refuseNumber(place: Place, digits: string): never {
 
 function refuseUnit(place: Place, digits: string, spelled: string): never {
   const near = functionNamed(spelled) ? undefined : nearestName(spelled, unitNames);
-  const multiply = `To multiply, write ${digits} × ${spelled}.`;
+  const mends = [
+    ...(near === undefined ? [] : [`Did you mean ${digits} ${near}?`]),
+    ...(NAME.test(spelled) ? [`To multiply, write ${digits} × ${spelled}.`] : []),
+  ];
   return refuse(
     place,
     `${spelled} is not a unit.`,
     'Behind a number stands a unit, such as mm, g or m/s.',
-    near === undefined ? multiply : `Did you mean ${digits} ${near}? ${multiply}`,
+    mends.join(' ') || 'Write another unit, or none.',
   );
 }

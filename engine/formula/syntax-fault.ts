@@ -30,6 +30,8 @@ export function syntaxFault(text: string, at: number): FormulaFault {
   return foreignFault(text, from) ?? atClosing(stop) ?? atComma(stop) ?? atSign(stop) ?? atValue(stop) ?? atOther(stop);
 }
 
+/** A comma or a colon would be taken for the sentence's own. */
+const said = (sign: string): string => (sign === ',' ? 'the comma' : sign === ':' ? 'the colon' : sign);
 const one = (from: number): { from: number; to: number } => ({ from, to: from + 1 });
 
 function atEnd({ text, before, hungry }: Stop): FormulaFault {
@@ -39,7 +41,7 @@ function atEnd({ text, before, hungry }: Stop): FormulaFault {
   }
   const open = openParenthesis(before);
   if (hungry === '(') return fault(one(open), 'This ( has nothing behind it.', '', 'Write a value and ) behind it.');
-  if (hungry !== undefined) return missing(place, `at the end, behind ${hungry}`, `behind ${hungry}`);
+  if (hungry !== undefined) return missing(place, `at the end, behind ${said(hungry)}`, `behind ${said(hungry)}`);
   if (open >= 0) return fault(one(open), 'This ( is not closed.', '', 'Write ) where it ends.');
   return fault(place, 'A choice ends without its other answer.', CHOICE, 'Write : and the other answer.');
 }
@@ -65,7 +67,7 @@ function atClosing({ from, before, rest, hungry }: Stop): FormulaFault | undefin
     return fault(place, 'This ) has no ( in front of it.', '', 'Leave it out, or write ( where it begins.');
   }
   if (hungry === '(') return fault(place, 'These parentheses hold nothing.', '', 'Write a value between them.');
-  if (hungry !== undefined) return missing(place, `between ${hungry} and )`, `behind ${hungry}`);
+  if (hungry !== undefined) return missing(place, `between ${said(hungry)} and )`, `behind ${said(hungry)}`);
   return fault(place, 'A choice ends without its other answer.', CHOICE, 'Write : and the other answer.');
 }
 
@@ -89,8 +91,9 @@ function atSign({ from, before, rest, hungry }: Stop): FormulaFault | undefined 
   const sign = FOLLOWS_VALUE.exec(rest)?.[0];
   if (sign === undefined) return undefined;
   const place = { from, to: from + sign.length };
-  if (before === '') return missing(place, `in front of ${sign}`, `in front of ${sign}`);
-  if (hungry !== undefined) return missing(place, `between ${hungry} and ${sign}`, `in front of ${sign}`);
+  if (before === '') return missing(place, `in front of ${said(sign)}`, `in front of ${said(sign)}`);
+  if (hungry !== undefined)
+    return missing(place, `between ${said(hungry)} and ${said(sign)}`, `in front of ${said(sign)}`);
   if (sign !== ':') return undefined;
   return fault(
     place,

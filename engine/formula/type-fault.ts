@@ -10,17 +10,19 @@ import { describeType, isPlain, listed, sameType, type ValueType } from './value
 
 /** Refuses two values that would have to be of one type. `cannot`: "added". */
 export function refuseMismatch(left: Typed, right: Typed, cannot: string, context: Context): never {
-  const found = `${says(right)}, ${says(left)}: they cannot be ${cannot}.`;
-  return refuse(right.expression, found, '', mendMismatch(left, right, context));
+  // The blame is on the second, unless it is plain that the first lacks its unit.
+  const [wrong, other] = missingUnit(left, right.type) === undefined ? [right, left] : [left, right];
+  const found = `${says(wrong)}, ${says(other)}: they cannot be ${cannot}.`;
+  return refuse(wrong.expression, found, '', mendMismatch(wrong, other, context));
 }
 
-function mendMismatch(left: Typed, right: Typed, context: Context): string {
-  const unit = missingUnit(right, left.type) ?? missingUnit(left, right.type);
+function mendMismatch(wrong: Typed, other: Typed, context: Context): string {
+  const unit = missingUnit(wrong, other.type);
   if (unit !== undefined) return unit;
-  const better = betterName(right, left, context) ?? betterName(left, right, context);
+  const better = betterName(wrong, other, context) ?? betterName(other, wrong, context);
   if (better !== undefined) return `Did you mean ${better}?`;
-  return left.type.kind === 'quantity' && right.type.kind === 'quantity'
-    ? `Make both ${describeType(left.type)}, or both ${describeType(right.type)}.`
+  return wrong.type.kind === 'quantity' && other.type.kind === 'quantity'
+    ? `Make both ${describeType(other.type)}, or both ${describeType(wrong.type)}.`
     : 'Write two of one kind.';
 }
 
