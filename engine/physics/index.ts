@@ -32,7 +32,7 @@ export {
   writeMaterialLayer,
 } from './laminate';
 export { datcomSlope, helmboldSlope, inducedDrag, liftingLineSlope } from './lift-slope';
-export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine } from './lifting-line';
+export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine, liftingLineOfChords } from './lifting-line';
 export { FOLD_NAMES, foldParts, momentsAboutCg } from './mass';
 export { moistAirDensity, saturationPressure } from './moist-air';
 export {

@@ -45,23 +45,34 @@ const prepared = new Map<number, Series>();
  * terms in 1/R: derivation from the same equation with the local speed.
  */
 export function liftingLine(wing: Planform, sectionSlope: number, terms: number = LIFTING_LINE_TERMS): LiftingLine {
-  const a0 = positive('section slope', sectionSlope);
   const inboard = positive('inboard panel span', wing.inboardSpan);
   const outboard = positive('outboard panel span', wing.outboardSpan);
   const root = positive('root chord', wing.rootChord);
+  const toInboard = (wing.inboardTipChord - root) / inboard;
+  const toOutboard = (wing.outboardTipChord - root) / outboard;
+  const area = (inboard * (root + wing.inboardTipChord) + outboard * (root + wing.outboardTipChord)) / 2;
+  const chordAt = (y: number): number => root + (y < 0 ? -y * toInboard : y * toOutboard);
+  return liftingLineOfChords(chordAt, inboard, outboard, area, sectionSlope, terms);
+}
+
+/** The same for any chord (m) as a function of y (m, outboard positive) from −inboard to outboard, with its area (m²). */
+export function liftingLineOfChords(
+  chordAt: (y: number) => number,
+  inboard: number,
+  outboard: number,
+  area: number,
+  sectionSlope: number,
+  terms: number,
+): LiftingLine {
+  const a0 = positive('section slope', sectionSlope);
   const b = inboard + outboard;
   const middle = (outboard - inboard) / 2;
-  const area = (inboard * (root + wing.inboardTipChord) + outboard * (root + wing.outboardTipChord)) / 2;
   const s = seriesOf(terms);
   for (let j = 0; j < terms; j++) {
     const theta = ((j + 1) * Math.PI) / (terms + 1);
     const sine = Math.sin(theta);
     const y = middle - (b / 2) * Math.cos(theta);
-    const chord =
-      y < 0
-        ? root + ((wing.inboardTipChord - root) * -y) / inboard
-        : root + ((wing.outboardTipChord - root) * y) / outboard;
-    const mu = (chord * a0) / (4 * b);
+    const mu = (chordAt(y) * a0) / (4 * b);
     for (let n = 1; n <= terms; n++) {
       s.matrix[j * terms + n - 1] = s.sines[j * terms + n - 1]! * (sine + n * mu);
     }
