@@ -1,0 +1,84 @@
+/**
+ * The engine's door for the page: types of the protocol and the document, edits, units and the syntax of formulas.
+ * Nothing here computes a design; that is done behind `EngineService`, in a worker.
+ */
+export type { Shape } from './blocks/block';
+export {
+  describeType,
+  type Expression,
+  type FormulaFault,
+  formulaParser,
+  functionNames,
+  functions,
+  nearestName,
+  parseFormula,
+  printFormula,
+  readText,
+  reservedWords,
+} from './formula/index';
+export type {
+  BlockDescription,
+  Description,
+  EngineService,
+  Fault,
+  FieldDescription,
+  NameInfo,
+  ResultDescription,
+  Snapshot,
+  SweepAxisValues,
+  SweepProgress,
+  SweepRequest,
+} from './protocol';
+export { isPartField, knownKinds, type PartField, partFields, type Text } from './sheet/cells/index';
+export type {
+  Axis,
+  BlockCell,
+  Cell,
+  CellKind,
+  ChartCell,
+  CheckCell,
+  ChoiceCell,
+  ChoiceOption,
+  Document,
+  DrawingCell,
+  FormulaCell,
+  Layer,
+  Material,
+  NoteCell,
+  Part,
+  PartShape,
+  PartsCell,
+  SweepCell,
+  Variable,
+  VariablesCell,
+} from './sheet/document';
+export { FORMAT, PART_SHAPES, VERSION } from './sheet/document';
+export { type Opened, openText, serialise } from './sheet/file';
+export { freeze } from './sheet/freeze';
+export { nameFault } from './sheet/names';
+export { baselineOf, textAt, textsOf, withText } from './sheet/paths';
+export { type Renaming, rename } from './sheet/rename';
+export {
+  applyChange,
+  applyChanges,
+  type Change,
+  type Changed,
+  type Head,
+} from './sheet/transaction';
+export type { FileProblem } from './sheet/validate';
+export {
+  type Dimension,
+  describeDimension,
+  everydayUnit,
+  type FormatOptions,
+  formatNumber,
+  formatQuantity,
+  fromSI,
+  ONE,
+  sameDimension,
+  toSI,
+  type Unit,
+  unitNamed,
+  units,
+  writeQuantity,
+} from './units/index';

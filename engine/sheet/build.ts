@@ -1,0 +1,197 @@
+import type { AnyBlock } from '../blocks/block';
+import type { ValueType } from '../formula/index';
+import type { Fault, NameInfo } from '../protocol';
+import type { Dimension } from '../units/index';
+import type { Document, PartShape } from './document';
+import type { Slot, Step } from './program';
+
+/** A row of the material library as the sheet needs it: SI, NaN where not known. */
+export interface LibraryMaterial {
+  readonly name: string;
+  readonly title: string;
+  /** kg/m³. */
+  readonly density: number;
+  /** Young's modulus along the grain or fibre, Pa. */
+  readonly modulus: number;
+  readonly source: string;
+}
+
+/** What stands behind a document: the blocks it may use and the materials it may name. */
+export interface Library {
+  readonly blocks: readonly AnyBlock[];
+  readonly materials: readonly LibraryMaterial[];
+}
+
+/** What a text has to give: a quantity of a dimension, one of a list, or whatever its formula gives. */
+export type Wants = { readonly dimension: Dimension } | { readonly options: readonly string[] } | 'anything';
+
+/** What a person reads of a name. */
+export interface NameTold {
+  readonly kind: NameInfo['kind'];
+  readonly title: string;
+  readonly symbol?: string;
+  readonly doc?: string;
+  readonly suffix?: string;
+  readonly usual?: readonly [number, number];
+  readonly range?: readonly [number, number];
+  readonly detail?: boolean;
+}
+
+/** A text that a person may set. */
+export interface TextSpec extends NameTold {
+  readonly cell: string;
+  readonly path: string;
+  readonly text: string;
+  /** Unit of a bare number, and the one it is shown in. */
+  readonly unit: string;
+  readonly wants: Wants;
+  /** Instead of `unit` and `wants`: those of what this path reaches. */
+  readonly like?: string;
+  /** Value of a blank text; missing: a blank text is a fault. */
+  readonly blank?: number;
+  /** What is wrong when it is blank. Missing: "… is blank." and what to type. */
+  readonly needed?: string;
+  /** The path reads something else (the mass of a part row is what counts, not only what was typed). */
+  readonly unnamed?: true;
+}
+
+/** A value that a step writes, or a number that no text of this document holds. */
+export interface ValueSpec extends NameTold {
+  readonly cell: string;
+  readonly path: string;
+  readonly slot: Slot;
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit?: string;
+  readonly settable?: boolean;
+}
+
+/** What a name reaches, as far as other texts need it. */
+export interface Reach {
+  readonly path: string;
+  readonly slot: Slot;
+  readonly cell: string;
+  readonly kind: NameInfo['kind'];
+  /** Unit in which a bare number beside it is read: never that of the reader's unit set. */
+  readonly unit: string;
+  /** Unit it is shown in, in the document's unit set. */
+  readonly shown: string;
+  readonly suffix?: string;
+  /** Missing: not known, because its own text is at fault. */
+  readonly type?: ValueType;
+  readonly settable: boolean;
+}
+
+/** One answer that a step could not give, in words. */
+export interface Told {
+  readonly path: string;
+  readonly from?: number;
+  readonly to?: number;
+  readonly message: string;
+}
+
+/** A step and how to say why it has no answer. `read(slot)` is the value of the sample in question. */
+export interface StepSpec {
+  readonly step: Step;
+  tell(reason: number, read: (slot: Slot) => number): Told;
+}
+
+/** A block's place in the document. */
+export interface BlockPlace {
+  readonly cell: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly role: string;
+  readonly results: AnyBlock['results'];
+  readonly slots: ReadonlyMap<string, Slot>;
+}
+
+export interface PartStepSpec {
+  readonly cell: string;
+  readonly path: string;
+  readonly shape: PartShape;
+  /** Field → slot; for `density` and `areal_mass` the slot that the material or stack text names. */
+  readonly inputs: ReadonlyMap<string, Slot>;
+  /** PART_STRIDE slots in a row. */
+  readonly row: Slot;
+  readonly estimate: Slot;
+}
+
+export interface FoldPartsSpec {
+  readonly cell: string;
+  readonly path: string;
+  readonly fuelShare: Slot;
+  readonly rows: readonly { readonly path: string; readonly fuel: boolean; readonly row: Slot }[];
+  /** In the order of `foldNames`. */
+  readonly folds: readonly Slot[];
+  /** One a row: moment about the CG, and the same as a share. */
+  readonly moments: readonly Slot[];
+  readonly shares: readonly Slot[];
+}
+
+export interface LayerStepSpec {
+  readonly cell: string;
+  readonly path: string;
+  readonly amount: Slot;
+  /** Missing for a layer known by its areal mass alone. */
+  readonly material?: { readonly density: Slot; readonly modulus: Slot | undefined };
+  /** `layerStride` slots in a row. */
+  readonly layer: Slot;
+}
+
+export interface FoldLayersSpec {
+  readonly cell: string;
+  readonly path: string;
+  readonly layers: readonly Slot[];
+  /** In the order of `stackNames`. */
+  readonly folds: readonly Slot[];
+}
+
+/**
+ * The steps that need physics. Handed to the cell kinds instead of imported by them, so that the page, which edits cells
+ * but computes nothing, doesn't carry physics.
+ */
+export interface TradeSteps {
+  readonly partStride: number;
+  readonly layerStride: number;
+  readonly partsRole: string;
+  readonly partsResults: AnyBlock['results'];
+  part(spec: PartStepSpec): StepSpec;
+  foldParts(spec: FoldPartsSpec): StepSpec;
+  layer(spec: LayerStepSpec): StepSpec;
+  foldLayers(spec: FoldLayersSpec): StepSpec;
+}
+
+/** What a cell kind says to while its document is compiled. First every cell lays its names and texts, then the work put off is done. */
+export interface Builder {
+  readonly document: Document;
+  readonly blocks: ReadonlyMap<string, AnyBlock>;
+  readonly trade: TradeSteps;
+  /** Takes a path for one thing. False, with a fault, where the name isn't legal or is taken: then leave the thing out. */
+  claim(path: string, cell: string, as?: 'name' | 'option'): boolean;
+  /** Slots in a row; `key` names them over the document. */
+  slots(key: string, count?: number): Slot;
+  /** A text with its slot; it becomes a constant, a formula step or a fault. */
+  text(spec: TextSpec): Slot;
+  value(spec: ValueSpec): void;
+  /** A function of airspeed: has a name, but no formula can read it. */
+  curve(spec: ValueSpec): void;
+  /** Dimension of a unit by name; undefined, with a fault at the path, where there is no such unit. */
+  unit(unit: string, path: string, cell: string): Dimension | undefined;
+  /** Put off until every name is laid. */
+  later(work: () => void): void;
+  step(spec: StepSpec): void;
+  /** What stands in for a step that can't be made: its writes have no answer and those who need them wait. */
+  broken(
+    at: { cell: string; path: string; kind: Step['kind']; writes: readonly Slot[] },
+    told: Omit<Told, 'path'>,
+  ): void;
+  fault(fault: Omit<Fault, 'state'>): void;
+  find(path: string): Reach | undefined;
+  /** Names nearest to one that isn't there, as a sentence with a space before it; '' where none is near. */
+  meant(name: string, among?: Iterable<string>): string;
+  /** Every path that `find` finds. */
+  paths(): Iterable<string>;
+  offer(place: BlockPlace): void;
+  placesOf(role: string): readonly BlockPlace[];
+}

@@ -1,0 +1,218 @@
+import { nearestName, type ValueType } from '../formula/index';
+import type { Fault } from '../protocol';
+import { type Dimension, unitNamed } from '../units/index';
+import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './build';
+import type { Document } from './document';
+import { MATERIAL_NUMBERS } from './material-numbers';
+import { nameFault } from './names';
+import type { Slot } from './program';
+import { faultStep } from './steps/fault';
+import { type Reading, readOne, unitOfReading } from './texts';
+
+/** A text with its slot, read when first asked for. */
+export interface LaidText {
+  readonly spec: TextSpec;
+  readonly slot: Slot;
+}
+
+/** Something that has a name, in the order of the page. */
+export type Named = { readonly text: LaidText } | { readonly value: ValueSpec };
+
+/** Slots in a row under one key. */
+export interface Allocation {
+  readonly key: string;
+  readonly start: Slot;
+  readonly count: number;
+}
+
+/** What the cells have said, for `compile` to make a program of. */
+export interface Building {
+  readonly builder: Builder;
+  readonly texts: ReadonlyMap<string, LaidText>;
+  readonly named: readonly Named[];
+  readonly steps: StepSpec[];
+  readonly faults: Omit<Fault, 'state'>[];
+  readonly allocations: readonly Allocation[];
+  /** Numbers of slots that no text of the document holds (materials of the library). */
+  readonly given: ReadonlyMap<Slot, number>;
+  size(): number;
+  /** Runs what was put off. */
+  finishLater(): void;
+  reading(text: LaidText): Reading;
+  readable(): readonly string[];
+}
+
+export function startBuilding(document: Document, library: Library, trade: TradeSteps): Building {
+  const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
+  const stuff = new Map(library.materials.map((material) => [material.name, material]));
+  const claimed = new Set<string>();
+  const texts = new Map<string, LaidText>();
+  const values = new Map<string, ValueSpec>();
+  const curves = new Map<string, ValueSpec>();
+  const named: Named[] = [];
+  const steps: StepSpec[] = [];
+  const faults: Omit<Fault, 'state'>[] = [];
+  const allocations: Allocation[] = [];
+  const given = new Map<Slot, number>();
+  const putOff: (() => void)[] = [];
+  const places: BlockPlace[] = [];
+  const readings = new Map<LaidText, Reading>();
+  const reading = new Set<LaidText>();
+  let size = 0;
+
+  const allocate = (key: string, count = 1): Slot => {
+    const start = size;
+    allocations.push({ key, start, count });
+    size += count;
+    return start;
+  };
+
+  function readText(text: LaidText): Reading {
+    const known = readings.get(text);
+    if (known) return known;
+    reading.add(text);
+    const found = readOne(text.spec, text.spec.text, { find, readable });
+    reading.delete(text);
+    readings.set(text, found);
+    return found;
+  }
+
+  function reachOfText(text: LaidText): Reach {
+    const { path, cell, kind, unit, suffix, wants, like } = text.spec;
+    const reach = { path, slot: text.slot, cell, kind, settable: true };
+    if (like === undefined && wants !== 'anything') {
+      const type: ValueType =
+        'options' in wants
+          ? { kind: 'option', options: wants.options }
+          : { kind: 'quantity', dimension: wants.dimension };
+      return { ...reach, unit, shown: unit, suffix, type };
+    }
+    // Its type follows from its text. A text that needs itself has none; the ring is found later.
+    if (reading.has(text)) return { ...reach, unit: '', shown: '' };
+    const read = readText(text);
+    const type = read.is === 'constant' || read.is === 'formula' ? read.type : undefined;
+    const {
+      unit: bare,
+      shown,
+      suffix: behind,
+    } = (like === undefined ? undefined : find(like)) ?? unitOfReading(read, { find, readable });
+    return { ...reach, unit: bare, shown, suffix: behind, type };
+  }
+
+  function reachOfValue(spec: ValueSpec): Reach {
+    const { path, slot, cell, kind, unit, tradeUnit, suffix, dimension } = spec;
+    const shown = document.units === 'trade' ? (tradeUnit ?? unit) : unit;
+    const type: ValueType = { kind: 'quantity', dimension };
+    return { path, slot, cell, kind, unit, shown, suffix, type, settable: spec.settable ?? false };
+  }
+
+  function find(path: string): Reach | undefined {
+    const value = values.get(path);
+    if (value) return reachOfValue(value);
+    const text = texts.get(path);
+    if (text && !text.spec.unnamed) return reachOfText(text);
+    const curve = curves.get(path);
+    if (curve) return { ...reachOfValue(curve), type: undefined };
+    return layMaterial(path) ? find(path) : undefined;
+  }
+
+  /** Materials of the library take slots only when something names them. */
+  function layMaterial(path: string): boolean {
+    const [name, number, ...more] = path.split('.') as [string, ...string[]];
+    const material = stuff.get(name);
+    const column = MATERIAL_NUMBERS.find((each) => each.name === number);
+    if (!material || !column || more.length > 0) return false;
+    const slot = allocate(path);
+    given.set(slot, material[column.name]);
+    const title = `${material.title}: ${column.title}`;
+    builder.value({ ...column, cell: '', path, slot, kind: 'material', title, doc: material.source });
+    return true;
+  }
+
+  function readable(): string[] {
+    const own = [...texts.values()].filter((text) => !text.spec.unnamed).map((text) => text.spec.path);
+    return [...values.keys(), ...own];
+  }
+
+  function* paths(): Iterable<string> {
+    yield* readable();
+    for (const name of stuff.keys()) for (const column of MATERIAL_NUMBERS) yield `${name}.${column.name}`;
+  }
+
+  const builder: Builder = {
+    document,
+    blocks,
+    trade,
+    claim(path, cell, as = 'name') {
+      const name = path.slice(path.lastIndexOf('.') + 1);
+      const wrong = nameFault(name, as) ?? (claimed.has(path) ? twice(path) : undefined);
+      if (wrong === undefined) claimed.add(path);
+      else faults.push({ cell, path, message: wrong });
+      return wrong === undefined;
+    },
+    slots: allocate,
+    text(spec) {
+      const slot = allocate(spec.unnamed ? `${spec.path}#typed` : spec.path);
+      const text = { spec, slot };
+      texts.set(spec.path, text);
+      if (!spec.unnamed) named.push({ text });
+      return slot;
+    },
+    value(spec) {
+      values.set(spec.path, spec);
+      named.push({ value: spec });
+    },
+    curve(spec) {
+      curves.set(spec.path, spec);
+      named.push({ value: spec });
+    },
+    unit(unit, path, cell) {
+      const found: Dimension | undefined = unitNamed(unit)?.dimension;
+      if (!found) {
+        const message = `${path} has the unit "${unit}", which is not a unit. Give it one such as mm, g or m/s.`;
+        faults.push({ cell, path, message });
+      }
+      return found;
+    },
+    later: (work) => {
+      putOff.push(work);
+    },
+    step: (spec) => {
+      steps.push(spec);
+    },
+    broken: (at, told) => {
+      steps.push(faultStep(at, told));
+    },
+    fault: (fault) => {
+      faults.push(fault);
+    },
+    find,
+    meant(name, among = paths()) {
+      const near = nearestName(name, [...among]);
+      return near === undefined ? '' : ` Did you mean ${near}?`;
+    },
+    paths,
+    offer: (place) => {
+      places.push(place);
+    },
+    placesOf: (role) => places.filter((place) => place.role === role),
+  };
+
+  return {
+    builder,
+    texts,
+    named,
+    steps,
+    faults,
+    allocations,
+    given,
+    size: () => size,
+    finishLater() {
+      for (let work = putOff.shift(); work; work = putOff.shift()) work();
+    },
+    reading: readText,
+    readable,
+  };
+}
+
+const twice = (path: string): string => `Two things are called "${path}". Give one of them another name.`;

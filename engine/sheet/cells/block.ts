@@ -1,0 +1,153 @@
+import * as v from 'valibot';
+import type { AnyBlock, Field, FieldSpecs, Link, Option, Result, ResultSpecs } from '../../blocks/block';
+import { isCurve, isLink, isOption } from '../../blocks/block';
+import { AIRSPEED_KNOTS } from '../../blocks/curve';
+import type { BlockPlace, Builder } from '../build';
+import type { BlockCell } from '../document';
+import type { Slot } from '../program';
+import { blockStep } from '../steps/block';
+import { baseEntries, textsEntry } from './entries';
+import type { CellKindOf } from './kind';
+import { mapFields, mapTexts, withText } from './rows';
+
+/** A piece of the model. */
+export const blockCell: CellKindOf<BlockCell> = {
+  kind: 'block',
+  schema: v.strictObject({ ...baseEntries('block'), block: v.string(), fields: textsEntry }),
+  owns: (cell) => [cell.name],
+  texts: (cell) => Object.entries(cell.fields).map(([name, text]) => ({ path: `${cell.name}.${name}`, text })),
+  put(cell, path, text) {
+    const name = fieldName(cell, path);
+    return name === undefined ? undefined : { ...cell, fields: withText(cell.fields, name, text) };
+  },
+  rename: (cell, path, to) => (path === cell.name ? { ...cell, name: to } : undefined),
+  rewrite: (cell, { formula }) => mapFields(cell, { fields: mapTexts(cell.fields, formula) }),
+  lay(cell, builder) {
+    if (!builder.claim(cell.name, cell.id)) return;
+    const block = builder.blocks.get(cell.block);
+    if (block) layBlock(cell, block, builder);
+    else {
+      const known = [...builder.blocks.keys()];
+      const message = `There is no block called "${cell.block}". The blocks are ${known.join(', ')}.${builder.meant(cell.block, known)}`;
+      builder.fault({ cell: cell.id, path: cell.name, message });
+    }
+  },
+};
+
+/** Any field of the block: which ones it has is in its declaration, which the document doesn't carry. */
+function fieldName(cell: BlockCell, path: string): string | undefined {
+  if (!path.startsWith(`${cell.name}.`)) return undefined;
+  const name = path.slice(cell.name.length + 1);
+  return name === '' || name.includes('.') ? undefined : name;
+}
+
+function layBlock(cell: BlockCell, block: AnyBlock, builder: Builder): void {
+  for (const name of Object.keys(cell.fields)) {
+    if (name in block.fields) continue;
+    const message = `${cell.name} has no field called "${name}". Its fields are ${Object.keys(block.fields).join(', ')}.${builder.meant(name, Object.keys(block.fields))}`;
+    builder.fault({ cell: cell.id, path: `${cell.name}.${name}`, message });
+  }
+  const fields = layFields(cell, block.fields, builder);
+  const results = layResults(cell, block.results, builder);
+  const place: BlockPlace = {
+    cell: cell.id,
+    name: cell.name,
+    kind: block.kind,
+    role: block.role ?? block.kind,
+    results: block.results,
+    slots: results,
+  };
+  builder.offer(place);
+  builder.later(() => {
+    const links = new Map<string, BlockPlace>();
+    for (const [name, spec] of Object.entries(block.fields)) {
+      if (!isLink(spec)) continue;
+      const found = follow(cell, name, spec, builder);
+      if (typeof found === 'string') {
+        const writes = slotsOf(block.results, results);
+        builder.broken({ cell: cell.id, path: cell.name, kind: 'block', writes }, { message: found });
+        return;
+      }
+      links.set(name, found);
+    }
+    builder.step(blockStep({ cell: cell.id, path: cell.name, block, fields, results, links }, builder.document.units));
+  });
+}
+
+function layFields(cell: BlockCell, specs: FieldSpecs, builder: Builder): Map<string, Slot> {
+  const slots = new Map<string, Slot>();
+  for (const [name, spec] of Object.entries(specs)) {
+    if (isLink(spec)) continue;
+    const at = { cell: cell.id, path: `${cell.name}.${name}`, text: cell.fields[name] ?? '' };
+    const told = { kind: 'field' as const, title: spec.title, symbol: spec.symbol, doc: spec.doc };
+    slots.set(
+      name,
+      isOption(spec)
+        ? builder.text({ ...at, ...told, ...asOption(spec) })
+        : builder.text({ ...at, ...told, ...asField(spec) }),
+    );
+  }
+  return slots;
+}
+
+const asOption = (spec: Option) => ({
+  unit: '',
+  wants: { options: spec.option },
+  blank: spec.option.indexOf(spec.default),
+});
+
+const asField = (spec: Field) => ({
+  unit: spec.unit,
+  wants: { dimension: spec.dimension },
+  blank: spec.default,
+  range: spec.range,
+  suffix: spec.suffix,
+  detail: spec.advanced,
+});
+
+function layResults(cell: BlockCell, specs: ResultSpecs, builder: Builder): Map<string, Slot> {
+  const slots = new Map<string, Slot>();
+  for (const [name, spec] of Object.entries(specs)) {
+    const path = `${cell.name}.${name}`;
+    const slot = builder.slots(path, isCurve(spec) ? AIRSPEED_KNOTS.length : 1);
+    const told = { cell: cell.id, path, slot, title: spec.title, symbol: spec.symbol, doc: spec.doc };
+    const shown = { dimension: spec.dimension, unit: spec.unit };
+    if (isCurve(spec)) builder.curve({ ...told, ...shown, kind: 'curve' });
+    else builder.value({ ...told, ...shown, ...asResult(spec), kind: 'result' });
+    slots.set(name, slot);
+  }
+  return slots;
+}
+
+const asResult = (spec: Result) => ({
+  tradeUnit: spec.tradeUnit,
+  suffix: spec.suffix,
+  usual: spec.usual,
+  detail: spec.detail,
+});
+
+const slotsOf = (specs: ResultSpecs, slots: ReadonlyMap<string, Slot>): Slot[] =>
+  Object.entries(specs).flatMap(([name, spec]) =>
+    Array.from({ length: isCurve(spec) ? AIRSPEED_KNOTS.length : 1 }, (_, k) => slots.get(name)! + k),
+  );
+
+const withArticle = (word: string): string => `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word}`;
+
+/** The block that a link means, or the sentence that says why there is none. */
+function follow(cell: BlockCell, name: string, spec: Link, builder: Builder): BlockPlace | string {
+  const places = builder.placesOf(spec.link);
+  const named = cell.fields[name];
+  const list = places.map((place) => place.name).join(', ');
+  if (named !== undefined) {
+    const place = places.find((candidate) => candidate.name === named);
+    if (place) return place;
+    if (places.length > 0) {
+      return `${cell.name}.${name} names "${named}", which is no ${spec.link}. Name one of these: ${list}.`;
+    }
+  }
+  if (places.length === 1) return places[0]!;
+  if (places.length === 0) {
+    return `${cell.name} needs one ${spec.link}; there is none. Add ${withArticle(spec.link)} block.`;
+  }
+  return `${cell.name} needs one ${spec.link}; there are ${places.length}: ${list}. Remove all but one, or write the name of the one that is meant in ${cell.name}.${name}.`;
+}

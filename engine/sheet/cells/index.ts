@@ -1,0 +1,39 @@
+import type { Cell, CellKind } from '../document';
+import { blockCell } from './block';
+import { chartCell } from './chart';
+import { checkCell } from './check';
+import { choiceCell } from './choice';
+import { drawingCell } from './drawing';
+import { formulaCell } from './formula';
+import type { CellKindOf } from './kind';
+import { noteCell } from './note';
+import { partsCell } from './parts';
+import { sweepCell } from './sweep';
+import { variablesCell } from './variables';
+
+/** Every kind of cell, once. A new one is added here and nowhere else in this folder. */
+export const cellKinds = [
+  noteCell,
+  variablesCell,
+  choiceCell,
+  formulaCell,
+  blockCell,
+  partsCell,
+  drawingCell,
+  sweepCell,
+  chartCell,
+  checkCell,
+] as const;
+
+const byKind = new Map<string, unknown>(cellKinds.map((kind) => [kind.kind, kind]));
+
+/** What the sheet knows of this cell's kind. */
+export function kindOf<C extends Cell>(cell: C): CellKindOf<C> {
+  return byKind.get(cell.kind) as CellKindOf<C>;
+}
+
+export const knownKinds: readonly CellKind[] = cellKinds.map((kind) => kind.kind);
+
+export type { CellKindOf, Rewrite, Text } from './kind';
+export { isPartField, type PartField, partFields } from './part-fields';
+export { axisPath } from './sweep';

@@ -1,0 +1,32 @@
+import { AREAL_MASS, DENSITY, type Dimension, sameDimension } from '../../units/index';
+import type { Builder } from '../build';
+import type { Slot } from '../program';
+
+export type Found = { readonly slot: Slot; readonly fault?: undefined } | { readonly fault: string };
+
+/** The density that a material text names: a material, or any name that has a density (a choice among woods). */
+export const densityOf = (path: string, stuff: string, builder: Builder): Found =>
+  numberOf(path, stuff, 'density', DENSITY, 'material', builder);
+
+/** The areal mass that a stack text names: a choice of stacks, one of its options, or any name that has one. */
+export const arealMassOf = (path: string, stack: string, builder: Builder): Found =>
+  numberOf(path, stack, 'areal_mass', AREAL_MASS, 'stack', builder);
+
+function numberOf(
+  path: string,
+  name: string,
+  number: string,
+  dimension: Dimension,
+  what: string,
+  builder: Builder,
+): Found {
+  const reach = builder.find(`${name}.${number}`);
+  const type = reach?.type;
+  const fits = !type || (type.kind === 'quantity' && sameDimension(type.dimension, dimension));
+  if (reach && fits) return { slot: reach.slot };
+  const ending = `.${number}`;
+  const known = [...builder.paths()]
+    .filter((each) => each.endsWith(ending))
+    .map((each) => each.slice(0, -ending.length));
+  return { fault: `${path} names "${name}": there is no ${what} of that name.${builder.meant(name, known)}` };
+}

@@ -1,0 +1,204 @@
+import type { Dimension } from '../../units/index';
+import { AREA, AREAL_MASS, LENGTH, MASS, VOLUME } from '../../units/index';
+import type { PartShape } from '../document';
+
+/** A text of a part row: a quantity, or the name of a material or a stack. */
+export interface PartField {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly doc: string;
+  /** Missing: the text is a name. */
+  readonly dimension?: Dimension;
+  readonly unit: string;
+  /** SI value when nothing is typed; missing: something must be. */
+  readonly blank?: number;
+  readonly range?: readonly [number, number];
+  /** Folded away until asked for. */
+  readonly detail?: true;
+}
+
+const ANY: readonly [number, number] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+const FROM_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
+/** Farther from the datum than this is a slip of the unit. */
+const STATION: readonly [number, number] = [-10, 10];
+
+const mass: PartField = {
+  name: 'mass',
+  title: 'Mass',
+  symbol: 'm',
+  doc: 'Mass of the part. Negative: a cut-out.',
+  dimension: MASS,
+  unit: 'g',
+  range: ANY,
+};
+const area: PartField = {
+  name: 'area',
+  title: 'Area',
+  symbol: 'S',
+  doc: 'Area of the sheet, both halves together. Negative: a cut-out.',
+  dimension: AREA,
+  unit: 'cm²',
+  range: ANY,
+};
+const thickness: PartField = {
+  name: 'thickness',
+  title: 'Thickness',
+  symbol: 't',
+  doc: 'Thickness of the sheet.',
+  dimension: LENGTH,
+  unit: 'mm',
+  range: FROM_NOTHING,
+};
+const material: PartField = {
+  name: 'material',
+  title: 'Material',
+  symbol: '',
+  doc: 'Name of a material, or of a choice among things that have a density.',
+  unit: '',
+};
+const stack: PartField = {
+  name: 'stack',
+  title: 'Stack',
+  symbol: '',
+  doc: 'Name of a choice of stacks, or of one of its options.',
+  unit: '',
+};
+const length: PartField = {
+  name: 'length',
+  title: 'Length',
+  symbol: 'l',
+  doc: 'Length of the rod or wire, straightened.',
+  dimension: LENGTH,
+  unit: 'mm',
+  range: FROM_NOTHING,
+};
+const diameter: PartField = {
+  name: 'diameter',
+  title: 'Diameter',
+  symbol: 'd',
+  doc: 'Diameter of the rod or wire.',
+  dimension: LENGTH,
+  unit: 'mm',
+  range: FROM_NOTHING,
+};
+const volume: PartField = {
+  name: 'volume',
+  title: 'Volume',
+  symbol: 'v',
+  doc: 'Volume of the solid. Negative: a cut-out.',
+  dimension: VOLUME,
+  unit: 'cm³',
+  range: ANY,
+};
+
+const NEEDS: Readonly<Record<PartShape, readonly PartField[]>> = {
+  point: [mass],
+  sheet: [area, thickness, material],
+  stack: [area, stack],
+  rod: [length, diameter, material],
+  solid: [volume, material],
+};
+
+const station = (name: string, title: string, doc: string, blank?: number): PartField => ({
+  name,
+  title,
+  symbol: name,
+  doc,
+  dimension: LENGTH,
+  unit: 'mm',
+  blank,
+  range: STATION,
+});
+const size = (axis: string, doc: string): PartField => ({
+  name: `size_${axis}`,
+  title: `Size along ${axis}`,
+  symbol: `s_${axis}`,
+  doc,
+  dimension: LENGTH,
+  unit: 'mm',
+  blank: 0,
+  range: FROM_NOTHING,
+  detail: true,
+});
+
+const COMMON: readonly PartField[] = [
+  station('x', 'Station', 'Its centre of gravity aft of the wing root leading edge.'),
+  station('y', 'From centreline', 'Its centre of gravity from the fuselage centreline, outboard positive.', 0),
+  station('z', 'Height', 'Its centre of gravity above the reference line.', 0),
+  {
+    name: 'weighed',
+    title: 'Weighed',
+    symbol: 'm_w',
+    doc: 'Mass on the scale. It replaces the estimate; blank until weighed.',
+    dimension: MASS,
+    unit: 'g',
+    blank: Number.NaN,
+    range: FROM_NOTHING,
+  },
+  size('x', 'Length fore and aft, for its own inertia.'),
+  size('y', 'Length spanwise, for its own inertia.'),
+  size('z', 'Height, for its own inertia.'),
+  {
+    name: 'coats_area',
+    title: 'Finished area',
+    symbol: 'S_f',
+    doc: 'Area that is doped, painted or covered, both faces counted.',
+    dimension: AREA,
+    unit: 'cm²',
+    blank: 0,
+    range: FROM_NOTHING,
+    detail: true,
+  },
+  {
+    name: 'coat',
+    title: 'Finish',
+    symbol: 'w_f',
+    doc: 'Mass per area of all coats together.',
+    dimension: AREAL_MASS,
+    unit: 'g/m²',
+    blank: 0,
+    range: FROM_NOTHING,
+    detail: true,
+  },
+  {
+    name: 'mass_tolerance',
+    title: 'Uncertainty of the mass',
+    symbol: 's_m',
+    doc: 'One standard deviation. Blank: a tenth of an estimate, half a gram on the scale (common practice, no source).',
+    dimension: MASS,
+    unit: 'g',
+    blank: Number.NaN,
+    range: FROM_NOTHING,
+    detail: true,
+  },
+  {
+    name: 'station_tolerance',
+    title: 'Uncertainty of the station',
+    symbol: 's_x',
+    doc: 'One standard deviation. Blank: 2 mm (common practice, no source).',
+    dimension: LENGTH,
+    unit: 'mm',
+    blank: Number.NaN,
+    range: FROM_NOTHING,
+    detail: true,
+  },
+];
+
+const fieldsOf = (shape: PartShape): readonly PartField[] => [...NEEDS[shape], ...COMMON];
+
+const FIELDS: Readonly<Record<PartShape, readonly PartField[]>> = {
+  point: fieldsOf('point'),
+  sheet: fieldsOf('sheet'),
+  stack: fieldsOf('stack'),
+  rod: fieldsOf('rod'),
+  solid: fieldsOf('solid'),
+};
+
+/** The texts of a part row of this shape, in reading order. */
+export const partFields = (shape: PartShape): readonly PartField[] => FIELDS[shape];
+
+const ALL = new Set([...Object.values(NEEDS).flat(), ...COMMON].map((field) => field.name));
+
+/** Whether a part of some shape has this text: what one shape doesn't use is kept for the day the shape changes back. */
+export const isPartField = (name: string): boolean => ALL.has(name);

@@ -1,0 +1,152 @@
+import { LENGTH, MASS, ONE, timesDimension } from '../../units/index';
+import type { Builder } from '../build';
+import type { Part, PartsCell } from '../document';
+import type { Slot } from '../program';
+import { arealMassOf, densityOf, type Found } from './material';
+import { isPartField, type PartField, partFields } from './part-fields';
+
+export interface LaidPart {
+  /** Where its row of numbers begins. */
+  readonly numbers: Slot;
+  readonly moment: Slot;
+  readonly share: Slot;
+}
+
+/** Lays one part: its texts, what is read of it, and the step that gives its row of numbers. */
+export function layPart(cell: PartsCell, row: Part, builder: Builder): LaidPart {
+  const path = `${cell.name}.${row.name}`;
+  for (const name of Object.keys(row.fields)) {
+    if (isPartField(name)) continue;
+    const known = partFields(row.shape).map((field) => field.name);
+    const message = `${path} has no field called "${name}". Its fields are ${known.join(', ')}.${builder.meant(name, known)}`;
+    builder.fault({ cell: cell.id, path: `${path}.${name}`, message });
+  }
+  const inputs = layTexts(cell, row, path, builder);
+  const laid = layNumbers(cell, row, path, builder);
+  builder.later(() => layStep(cell, row, path, inputs, laid, builder));
+  return laid;
+}
+
+function layTexts(cell: PartsCell, row: Part, path: string, builder: Builder): Map<string, Slot> {
+  const inputs = new Map<string, Slot>();
+  for (const field of partFields(row.shape)) {
+    const { dimension } = field;
+    if (!dimension) continue;
+    const slot = builder.text({
+      cell: cell.id,
+      path: `${path}.${field.name}`,
+      text: row.fields[field.name] ?? '',
+      kind: 'part',
+      title: `${row.title}: ${field.title.toLowerCase()}`,
+      symbol: field.symbol,
+      doc: field.doc,
+      unit: field.unit,
+      wants: { dimension },
+      blank: field.blank,
+      needed: missing(path, row, field),
+      range: field.range,
+      detail: field.detail,
+      // What is read under this path is the mass that counts, weighed or not.
+      unnamed: field.name === 'mass' ? true : undefined,
+    });
+    inputs.set(field.name, slot);
+  }
+  return inputs;
+}
+
+const EXAMPLES: Readonly<Record<string, string>> = { g: '12 g', 'cm²': '120 cm²', mm: '45 mm', 'cm³': '30 cm³' };
+
+const missing = (path: string, row: Part, field: PartField): string =>
+  `${path} is a ${row.shape} and needs its ${field.title.toLowerCase()}. Type it in ${path}.${field.name}, such as "${EXAMPLES[field.unit] ?? ''}".`;
+
+function layNumbers(
+  cell: PartsCell,
+  row: Part,
+  path: string,
+  builder: Builder,
+): LaidPart & { readonly estimate: Slot } {
+  const numbers = builder.slots(`${path}#row`, builder.trade.partStride);
+  const estimate = builder.slots(`${path}.estimate`);
+  const moment = builder.slots(`${path}.moment`);
+  const share = builder.slots(`${path}.moment_share`);
+  const told = { cell: cell.id, kind: 'part' as const };
+  builder.value({
+    ...told,
+    path: `${path}.mass`,
+    slot: numbers,
+    title: row.title,
+    symbol: 'm',
+    doc: 'Mass that counts: what the scale says, else the estimate.',
+    dimension: MASS,
+    unit: 'g',
+    tradeUnit: 'oz',
+    settable: row.shape === 'point',
+  });
+  builder.value({
+    ...told,
+    path: `${path}.estimate`,
+    slot: estimate,
+    title: `${row.title}: estimate`,
+    symbol: 'm_e',
+    doc: 'Mass from its shape and material, with its finish.',
+    dimension: MASS,
+    unit: 'g',
+    tradeUnit: 'oz',
+    detail: true,
+  });
+  builder.value({
+    ...told,
+    path: `${path}.moment`,
+    slot: moment,
+    title: `${row.title}: moment about the CG`,
+    symbol: 'm x',
+    doc: 'Mass times distance behind the CG; tail-heavy positive. All parts together give 0.',
+    dimension: timesDimension(MASS, LENGTH),
+    unit: 'g·mm',
+    detail: true,
+  });
+  builder.value({
+    ...told,
+    path: `${path}.moment_share`,
+    slot: share,
+    title: `${row.title}: share of the moment`,
+    symbol: '',
+    doc: 'Its moment about the CG as a share of all tail-heavy moments.',
+    dimension: ONE,
+    unit: '%',
+    detail: true,
+  });
+  return { numbers, estimate, moment, share };
+}
+
+function layStep(
+  cell: PartsCell,
+  row: Part,
+  path: string,
+  inputs: Map<string, Slot>,
+  laid: LaidPart & { readonly estimate: Slot },
+  builder: Builder,
+): void {
+  const { trade } = builder;
+  const writes = [...Array.from({ length: trade.partStride }, (_, k) => laid.numbers + k), laid.estimate];
+  for (const field of partFields(row.shape)) {
+    if (field.dimension) continue;
+    const at = `${path}.${field.name}`;
+    const text = row.fields[field.name]?.trim() ?? '';
+    const found = text === '' ? { fault: unnamed(path, row, field) } : named(at, text, field, builder);
+    if (found.fault !== undefined) {
+      const to = text === '' ? {} : { from: 0, to: row.fields[field.name]!.length };
+      builder.broken({ cell: cell.id, path: at, kind: 'part', writes }, { ...to, message: found.fault });
+      return;
+    }
+    inputs.set(field.name === 'material' ? 'density' : 'areal_mass', found.slot);
+  }
+  const spec = { cell: cell.id, path, shape: row.shape, inputs, row: laid.numbers, estimate: laid.estimate };
+  builder.step(trade.part(spec));
+}
+
+const named = (at: string, text: string, field: PartField, builder: Builder): Found =>
+  field.name === 'material' ? densityOf(at, text, builder) : arealMassOf(at, text, builder);
+
+const unnamed = (path: string, row: Part, field: PartField): string =>
+  `${path} is a ${row.shape} and needs its ${field.title.toLowerCase()}. Write the name of one in ${path}.${field.name}.`;

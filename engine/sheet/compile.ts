@@ -1,0 +1,104 @@
+import type { Fault, NameInfo } from '../protocol';
+import { breakRings, needsOf } from './break-rings';
+import type { Library, StepSpec } from './build';
+import { type Building, type LaidText, startBuilding } from './builder';
+import { kindOf } from './cells/index';
+import type { Document } from './document';
+import { layOwnMaterials } from './materials';
+import { namesOf } from './name-infos';
+import type { Program, Slot } from './program';
+import { computingOrder } from './rings';
+import { shapeOf } from './shape';
+import { faultStep } from './steps/fault';
+import { formulaStep } from './steps/formula';
+import { tradeSteps } from './steps/trade';
+import { waitingStep } from './steps/waiting';
+import { type Reading, readOne } from './texts';
+
+/** A document made into a program, with all that is needed to speak of it. */
+export interface Compiled {
+  readonly document: Document;
+  readonly program: Program;
+  readonly names: readonly NameInfo[];
+  /** Faults that are not a step's: names that clash, a sweep that asks for what isn't there. */
+  readonly faults: readonly Fault[];
+  /** Per step of the program: how to say why it has no answer. */
+  readonly tell: readonly StepSpec['tell'][];
+  /** Key of every run of slots, over the document: the same place in two programs has the same key. */
+  readonly slotKeys: ReadonlyMap<string, Slot>;
+  /** Reads a text as if it stood at this path; undefined where no text can stand. */
+  read(path: string, text: string): Reading | undefined;
+}
+
+export function compile(document: Document, library: Library): Compiled {
+  const building = startBuilding(document, library, tradeSteps);
+  layOwnMaterials(document, building.builder);
+  for (const cell of document.cells) kindOf(cell).lay(cell, building.builder);
+  building.finishLater();
+
+  const constants = new Map<string, Slot>();
+  const typed: [slot: Slot, value: number][] = [];
+  for (const text of building.texts.values()) {
+    const reading = building.reading(text);
+    if (reading.is === 'constant') {
+      constants.set(text.spec.path, text.slot);
+      typed.push([text.slot, reading.value]);
+    } else building.steps.push(textStep(text, reading));
+  }
+
+  const start = new Float64Array(building.size()).fill(Number.NaN);
+  for (const [slot, value] of [...typed, ...building.given]) start[slot] = value;
+  const keyed = withKeys(building.steps, building);
+  const unbroken = breakRings(keyed, needsOf(keyed, building.size()));
+  const ordered = computingOrder(needsOf(unbroken, building.size())).map((k) => unbroken[k]!);
+  const steps = ordered.map((spec) => spec.step);
+  const names = namesOf(building);
+  const slotOf = new Map(names.map((name) => [name.path, name.slot]));
+  const size = building.size();
+  const shape = shapeOf(size, names, constants, steps);
+  return {
+    document,
+    program: { shape, size, slotOf, steps, start, constants },
+    names,
+    faults: building.faults.map((fault) => ({ ...fault, state: 'fault' })),
+    tell: ordered.map((spec) => spec.tell),
+    slotKeys: new Map(building.allocations.map(({ key, start: slot }) => [key, slot])),
+    read(path, text) {
+      const laid = building.texts.get(path);
+      if (!laid) return undefined;
+      return readOne(laid.spec, text, { find: building.builder.find, readable: building.readable });
+    },
+  };
+}
+
+function textStep({ spec, slot }: LaidText, reading: Exclude<Reading, { is: 'constant' }>): StepSpec {
+  const { cell, path, text, unit } = spec;
+  if (reading.is === 'fault') {
+    const { from, to, message } = reading;
+    return faultStep({ cell, path, kind: 'formula', writes: [slot] }, { from, to, message });
+  }
+  if (reading.is === 'waits') return waitingStep(cell, path, reading.on, slot);
+  const { expression, reads, indices } = reading;
+  return formulaStep({ cell, path, text, unit, expression, reads, indices, write: slot });
+}
+
+/** Adds to each key where its values come from and go to: then the same key means the same computation on the same places. */
+function withKeys(specs: readonly StepSpec[], { allocations, size }: Building): StepSpec[] {
+  const runOf = new Int32Array(size());
+  for (const [k, { start, count }] of allocations.entries()) runOf.fill(k, start, start + count);
+  const list = (slots: readonly Slot[]): string => {
+    let text = '';
+    for (const [k, slot] of slots.entries()) {
+      const run = runOf[slot]!;
+      const { key, start } = allocations[run]!;
+      // Slots in a row of one run are said once, by where they begin.
+      const goesOn = k > 0 && slots[k - 1] === slot - 1 && runOf[slot - 1] === run;
+      if (!goesOn) text += slot === start ? ` ${key}` : ` ${key}+${slot - start}`;
+    }
+    return text;
+  };
+  return specs.map((spec) => {
+    const { key, reads, writes } = spec.step;
+    return { ...spec, step: { ...spec.step, key: `${key} |${list(reads)} →${list(writes)}` } };
+  });
+}

@@ -1,0 +1,72 @@
+import * as v from 'valibot';
+import { type Document, FORMAT, VERSION } from './document';
+import { jsonFault } from './json-fault';
+import { bringUp, type Migration, migrations } from './migrations';
+import { documentSchema } from './schema';
+import { type FileProblem, problem, validate } from './validate';
+
+export type Opened =
+  | { readonly ok: true; readonly document: Document }
+  /** Nothing was opened. `message` says why; `problems` lists each place. */
+  | { readonly ok: false; readonly message: string; readonly problems: readonly FileProblem[] };
+
+/** What this build reads; another only in tests of the way up from old versions. */
+export interface Reads {
+  readonly version: number;
+  readonly migrations: readonly Migration[];
+}
+
+/** Reads the text of a file. */
+export function openText(text: string, reads: Reads = { version: VERSION, migrations }): Opened {
+  const plain = text.replace(/^\uFEFF/, '');
+  let file: unknown;
+  try {
+    file = JSON.parse(plain);
+  } catch {
+    const { line, column, expected, found } = jsonFault(plain)!;
+    const message = `This file is broken at line ${line}, column ${column}: expected ${expected}, found ${found}. Nothing was opened.`;
+    return refuse(message, [{ path: '', expected, found, message }]);
+  }
+  return openData(file, reads);
+}
+
+function openData(file: unknown, reads: Reads): Opened {
+  if (!isRecord(file) || file.format !== FORMAT) {
+    const found = isRecord(file) && typeof file.format === 'string' ? `"${file.format}"` : 'nothing';
+    return refuse('This file is not a Tetherwright sheet. Nothing was opened.', [
+      problem('format', `"${FORMAT}"`, found),
+    ]);
+  }
+  const { version } = file;
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
+    return refuseAll([problem('version', 'a whole number of 1 or more', JSON.stringify(version) ?? 'nothing')]);
+  }
+  if (version > reads.version) {
+    const message = `This file was written by a newer Tetherwright (version ${version}; this one reads up to ${reads.version}). Nothing was opened. Load the newest Tetherwright and open the file there.`;
+    return refuse(message, [problem('version', `at most ${reads.version}`, String(version))]);
+  }
+  const validated = validate(bringUp(file, version, reads.version, reads.migrations));
+  return validated.ok ? validated : refuseAll(validated.problems);
+}
+
+const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
+
+const refuse = (message: string, problems: readonly FileProblem[]): Opened => ({ ok: false, message, problems });
+
+function refuseAll(problems: readonly FileProblem[]): Opened {
+  const count = problems.length === 1 ? 'One thing in it is' : `${problems.length} things in it are`;
+  const first = problems[0]!.message;
+  return refuse(`This file cannot be opened. ${count} not as it should be: ${first} Nothing was opened.`, problems);
+}
+
+/** Parts that are records of texts: their names are sorted, so that the order of typing doesn't show in version control. */
+const RECORDS: ReadonlySet<string> = new Set(['fields', 'values', 'baseline']);
+
+/** The text of a file: always the same for the same document, in the order of the schema. */
+export function serialise(document: Document): string {
+  const sorted = (key: string, value: unknown): unknown =>
+    RECORDS.has(key) && typeof value === 'object' && value !== null
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value;
+  return `${JSON.stringify(v.parse(documentSchema, document), sorted, 2)}\n`;
+}

@@ -1,0 +1,39 @@
+import type { NameInfo } from '../protocol';
+import { ONE } from '../units/index';
+import type { NameTold } from './build';
+import type { Building, Named } from './builder';
+
+/** Everything that has a name, in the order of the page. */
+export function namesOf(building: Building): NameInfo[] {
+  return building.named.map((each) => infoOf(each, building));
+}
+
+/** Where a condition stands in its list of answers: 0 and 1. */
+const ANSWERS = ['no', 'yes'] as const;
+
+function infoOf(named: Named, { builder }: Building): NameInfo {
+  const spec = 'text' in named ? named.text.spec : named.value;
+  const reach = builder.find(spec.path)!;
+  const { path, slot, cell, kind, shown, suffix, type, settable } = reach;
+  const dimension = 'value' in named ? named.value.dimension : type?.kind === 'quantity' ? type.dimension : ONE;
+  return {
+    path,
+    slot,
+    kind,
+    cell,
+    title: spec.title,
+    symbol: spec.symbol ?? '',
+    dimension,
+    unit: shown,
+    suffix: suffix ?? '',
+    doc: spec.doc ?? '',
+    settable,
+    ...(type?.kind === 'option' ? { options: type.options } : {}),
+    ...(type?.kind === 'truth' ? { options: ANSWERS } : {}),
+    ...bandsOf(spec),
+  };
+}
+
+function bandsOf({ usual, range, detail }: NameTold): Pick<NameInfo, 'usual' | 'range' | 'detail'> {
+  return { ...(usual ? { usual } : {}), ...(range ? { range } : {}), ...(detail ? { detail } : {}) };
+}

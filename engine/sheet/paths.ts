@@ -1,0 +1,58 @@
+import { kindOf, type Text } from './cells/index';
+import type { Document } from './document';
+import { materialTexts, putInMaterials } from './materials';
+
+/** Every text that a person may set, in reading order. Fields of blocks that have their default aren't among them. */
+export function textsOf(document: Document): Text[] {
+  return [...document.cells.flatMap((cell) => kindOf(cell).texts(cell)), ...materialTexts(document)];
+}
+
+/** The text at a path; '' for a field of a block that has its default; undefined where no text can stand. */
+export function textAt(document: Document, path: string): string | undefined {
+  for (const cell of document.cells) {
+    if (!mayHold(cell.name, cell.kind, path)) continue;
+    const text = kindOf(cell)
+      .texts(cell)
+      .find((each) => each.path === path)?.text;
+    if (text !== undefined) return text;
+  }
+  const material = materialTexts(document).find((each) => each.path === path)?.text;
+  return material ?? (putText(document, path, '') ? '' : undefined);
+}
+
+/** Kinds whose texts have paths that don't begin with the cell's own name. */
+const FREE_NAMES: ReadonlySet<string> = new Set(['variables', 'formula']);
+
+const mayHold = (name: string, kind: string, path: string): boolean =>
+  FREE_NAMES.has(kind) || path === name || path.startsWith(`${name}.`);
+
+/** The document with one text replaced and nothing else; undefined where no text can stand at this path. */
+export function putText(document: Document, path: string, text: string): Document | undefined {
+  for (const [k, cell] of document.cells.entries()) {
+    if (!mayHold(cell.name, cell.kind, path)) continue;
+    const changed = kindOf(cell).put(cell, path, text);
+    if (changed) return { ...document, cells: document.cells.with(k, changed) };
+  }
+  return putInMaterials(document, path, text);
+}
+
+/**
+ * The document with one text replaced. The baseline stays the design that it was: where its text differs from the new one
+ * it is kept, where they are the same again it is let go. Undefined where no text can stand at this path.
+ */
+export function withText(document: Document, path: string, text: string): Document | undefined {
+  const before = textAt(document, path);
+  const changed = before === undefined ? undefined : putText(document, path, text);
+  if (before === undefined || !changed || !document.baseline) return changed;
+  const kept = document.baseline[path] ?? before;
+  const { [path]: _, ...others } = document.baseline;
+  return { ...changed, baseline: kept === text ? others : { ...others, [path]: kept } };
+}
+
+/** The design of the baseline; undefined where the document has none. A path that is gone since is passed over. */
+export function baselineOf(document: Document): Document | undefined {
+  if (!document.baseline) return undefined;
+  let design: Document = document;
+  for (const [path, text] of Object.entries(document.baseline)) design = putText(design, path, text) ?? design;
+  return { ...design, baseline: undefined };
+}

@@ -1,0 +1,87 @@
+import { renameInFormula } from '../formula/index';
+import { kindOf, type Rewrite } from './cells/index';
+import type { Cell, Document, Material } from './document';
+import { rewriteMaterials } from './materials';
+import { movedPath, nameFault, renamedPath } from './names';
+import { renameOption } from './rename-option';
+import type { Change, Head } from './transaction';
+
+export type Renaming =
+  | { readonly ok: true; readonly changes: readonly Change[] }
+  | { readonly ok: false; readonly message: string };
+
+/**
+ * The edits that give the thing at `path` (a cell, a variable, a line, an option, a layer, a part, a material of the
+ * document) another name, and rewrite everything that names it. One transaction: all or none.
+ */
+export function rename(document: Document, path: string, to: string): Renaming {
+  const moved = renamedPath(path, to);
+  const refusal = refusalOf(document, path, to, moved);
+  if (refusal !== undefined) return { ok: false, message: refusal };
+  if (moved === path) return { ok: true, changes: [] };
+  const rewrite = rewriteFor(document, path, to, moved);
+  const changes: Change[] = [];
+  for (const cell of document.cells) {
+    const kind = kindOf(cell);
+    const changed: Cell = kind.rewrite(kind.rename(cell, path, to) ?? cell, rewrite);
+    if (changed !== cell) changes.push({ change: 'cell', cell: changed });
+  }
+  const head = renameHead(document, path, to, rewrite);
+  if (Object.keys(head).length > 0) changes.push({ change: 'head', head });
+  return { ok: true, changes };
+}
+
+const ownedPaths = (document: Document): readonly string[] => [
+  ...document.cells.flatMap((cell) => kindOf(cell).owns(cell)),
+  ...document.materials.map((material) => material.name),
+];
+
+function refusalOf(document: Document, path: string, to: string, moved: string): string | undefined {
+  const owned = ownedPaths(document);
+  if (!owned.includes(path)) return `Nothing that can be renamed is called "${path}".`;
+  const wrong = nameFault(to);
+  if (wrong !== undefined) return wrong;
+  const taken = moved !== path && owned.includes(moved);
+  return taken ? `Something is called "${moved}" already. Choose another name.` : undefined;
+}
+
+function rewriteFor(document: Document, path: string, to: string, moved: string): Rewrite {
+  const choice = choiceWithOption(document, path);
+  const from = path.slice(path.lastIndexOf('.') + 1);
+  return {
+    formula(text) {
+      const renamed = renameInFormula(text, path, moved);
+      return choice === undefined ? renamed : renameOption(renamed, choice, from, to);
+    },
+    path: (each) => movedPath(each, path, moved),
+    option: (of, name) => (of === choice && name === from ? to : name),
+  };
+}
+
+/** Path of the choice that has an option at `path`. */
+function choiceWithOption(document: Document, path: string): string | undefined {
+  for (const cell of document.cells) {
+    if (cell.kind !== 'choice') continue;
+    if (cell.options.some((option) => path === `${cell.name}.${option.name}`)) return cell.name;
+  }
+  return undefined;
+}
+
+function renameHead(document: Document, path: string, to: string, rewrite: Rewrite): Head {
+  const head: { -readonly [K in keyof Head]: Head[K] } = {};
+  const named = document.materials.map((each): Material => (each.name === path ? { ...each, name: to } : each));
+  const materials = rewriteMaterials(named, rewrite);
+  if (materials.some((each, k) => each !== document.materials[k])) head.materials = materials;
+  const figures = document.figures.map(rewrite.path);
+  if (figures.some((each, k) => each !== document.figures[k])) head.figures = figures;
+  const baseline = document.baseline && renameBaseline(document.baseline, rewrite);
+  if (baseline !== document.baseline) head.baseline = baseline;
+  return head;
+}
+
+function renameBaseline(baseline: Readonly<Record<string, string>>, { formula, path, option }: Rewrite) {
+  const entries = Object.entries(baseline);
+  const renamed = entries.map(([at, text]) => [path(at), option(at, formula(text))] as const);
+  const same = renamed.every(([at, text], k) => at === entries[k]![0] && text === entries[k]![1]);
+  return same ? baseline : Object.fromEntries(renamed);
+}

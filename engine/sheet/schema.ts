@@ -1,0 +1,30 @@
+import * as v from 'valibot';
+import { textsEntry } from './cells/entries';
+import { cellKinds } from './cells/index';
+import type { Cell, CellKind, Document } from './document';
+import { FORMAT } from './document';
+import { materialSchema } from './materials';
+
+type CellSchema = v.StrictObjectSchema<{ readonly kind: v.LiteralSchema<CellKind, undefined> }, undefined>;
+
+/** One cell of any kind: its kind decides on the rest. Each schema's own type was checked against its cell where it is written. */
+const cellSchema = v.variant(
+  'kind',
+  cellKinds.map((kind) => kind.schema as unknown as CellSchema),
+) as unknown as v.GenericSchema<unknown, Cell>;
+
+/** What a file holds, in the order in which it holds it. */
+export const documentSchema = v.strictObject({
+  format: v.literal(FORMAT),
+  version: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  title: v.string(),
+  drawn: v.string(),
+  date: v.string(),
+  sheet: v.string(),
+  invented: v.optional(v.boolean()),
+  units: v.picklist(['metric', 'trade']),
+  cells: v.array(cellSchema),
+  materials: v.array(materialSchema),
+  figures: v.array(v.string()),
+  baseline: v.optional(textsEntry),
+}) satisfies v.GenericSchema<unknown, Document>;

@@ -1,0 +1,175 @@
+import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/block';
+import { isCurve, isLink, isOption } from '../../blocks/block';
+import { AIRSPEED_KNOTS } from '../../blocks/curve';
+import { formatQuantity } from '../../units/index';
+import type { BlockPlace, StepSpec } from '../build';
+import type { Slot, Step } from '../program';
+import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
+
+export interface BlockStepSpec {
+  readonly cell: string;
+  readonly path: string;
+  readonly block: AnyBlock;
+  /** Without links. */
+  readonly fields: ReadonlyMap<string, Slot>;
+  readonly results: ReadonlyMap<string, Slot>;
+  readonly links: ReadonlyMap<string, BlockPlace>;
+}
+
+/** Where the fields and results lie, as the block wants them: a number each, a record for a link. */
+export type Placed = Readonly<Record<string, number | Readonly<Record<string, number>>>>;
+
+const slotCount = (spec: AnySpecs[string]): number => (isCurve(spec) ? AIRSPEED_KNOTS.length : 1);
+
+const spread = (slot: Slot, count: number): Slot[] => Array.from({ length: count }, (_, k) => slot + k);
+
+export function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields: Placed; results: Placed } {
+  const fields: Record<string, number | Readonly<Record<string, number>>> = {};
+  for (const [name, slot] of spec.fields) fields[name] = column(slot);
+  for (const [name, place] of spec.links) {
+    fields[name] = Object.fromEntries([...place.slots].map(([result, slot]) => [result, column(slot)]));
+  }
+  const results: Record<string, number> = {};
+  for (const [name, slot] of spec.results) results[name] = column(slot);
+  return { fields, results };
+}
+
+/** Runs a block. Its reasons: the block's own, then one for each field with a range, then a refusal of its equations. */
+export function blockStep(spec: BlockStepSpec, units: 'metric' | 'trade'): StepSpec {
+  const { cell, path, block } = spec;
+  const own = Object.keys(block.reasons);
+  const ranged = rangedFields(spec);
+  const refused = own.length + ranged.length;
+  const codes = new Map(own.map((name, k) => [name, k + 1]));
+  const step: Step = {
+    key: keyOf(spec),
+    kind: 'block',
+    cell,
+    path,
+    reads: readsOf(spec),
+    writes: Object.entries(block.results).flatMap(([name, result]) =>
+      spread(spec.results.get(name)!, slotCount(result)),
+    ),
+    reasons: [...own, ...ranged.map((input) => `range of ${input.path}`), 'refused'],
+    bind(column, stride) {
+      const { fields, results } = placeFields(spec, column);
+      const { columns, lows, highs } = placeRanges(ranged, column);
+      return (m, why, n) => {
+        for (let i = 0; i < n; i++) {
+          if (why[i] !== 0) continue;
+          const breach = firstBreach(m, columns, lows, highs, i);
+          if (breach >= 0) {
+            why[i] = 1 + own.length + breach;
+            continue;
+          }
+          try {
+            const reason = block.run(m, fields, results, i, stride);
+            if (reason !== undefined) why[i] = codes.get(reason)!;
+          } catch (error) {
+            if (!(error instanceof RangeError)) throw error;
+            why[i] = 1 + refused;
+          }
+        }
+      };
+    },
+  };
+  return {
+    step,
+    tell(reason, read) {
+      if (reason < own.length) return { path, message: tellReason(spec, own[reason]!, read, units) };
+      const input = ranged[reason - own.length];
+      if (input) return { path: input.path, message: tellBreach(input, read(input.slot)) };
+      return { path, message: tellRefusal(spec, read) };
+    },
+  };
+}
+
+function rangedFields(spec: BlockStepSpec): Ranged[] {
+  const ranged: Ranged[] = [];
+  for (const [name, field] of Object.entries(spec.block.fields)) {
+    if (isLink(field) || isOption(field)) continue;
+    const { unit, range, suffix } = field as Field;
+    ranged.push({ path: `${spec.path}.${name}`, slot: spec.fields.get(name)!, unit, range, suffix });
+  }
+  return ranged;
+}
+
+function keyOf({ path, block, links }: BlockStepSpec): string {
+  const linked = [...links].map(([name, place]) => `${name}=${place.name}:${place.kind}`);
+  return `block ${path}: ${block.kind}(${linked.join(' ')})`;
+}
+
+function readsOf({ block, fields, links }: BlockStepSpec): Slot[] {
+  const reads = [...fields.values()];
+  for (const [name, place] of links) {
+    const link = block.fields[name]!;
+    if (!isLink(link)) continue;
+    for (const [result, declared] of Object.entries(link.results)) {
+      const slot = place.slots.get(result);
+      if (slot === undefined) {
+        throw new RangeError(`${block.kind} reads ${result} of ${place.kind}, which declares no such result`);
+      }
+      reads.push(...spread(slot, slotCount(declared)));
+    }
+  }
+  return reads;
+}
+
+/** Values of one sample on columns of their own, after the block has run on them once more: what a sentence is filled from. */
+function rerun(spec: BlockStepSpec, read: (slot: Slot) => number) {
+  const slots = new Map<Slot, number>();
+  const place = (slot: Slot): number => {
+    const at = slots.get(slot) ?? slots.size;
+    slots.set(slot, at);
+    return at;
+  };
+  for (const slot of readsOf(spec)) place(slot);
+  for (const [name, slot] of spec.results) for (const s of spread(slot, slotCount(spec.block.results[name]!))) place(s);
+  const m = new Float64Array(slots.size);
+  for (const [slot, at] of slots) m[at] = read(slot);
+  const { fields, results } = placeFields(spec, (slot) => slots.get(slot)!);
+  let refusal = '';
+  try {
+    spec.block.run(m, fields, results, 0, 1);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    refusal = error.message;
+  }
+  return { value: (slot: Slot) => m[slots.get(slot)!]!, refusal };
+}
+
+function tellReason(
+  spec: BlockStepSpec,
+  reason: string,
+  read: (slot: Slot) => number,
+  units: 'metric' | 'trade',
+): string {
+  const { value } = rerun(spec, read);
+  return spec.block.reasons[reason]!.replace(/\{([\w.]+)\}/g, (hole, name: string) => {
+    const found = lookUp(spec, name);
+    return found ? tellValue(found.spec, value(found.slot), units) : hole;
+  });
+}
+
+function lookUp({ block, fields, results, links }: BlockStepSpec, name: string) {
+  const [first, second] = name.split('.') as [string, string | undefined];
+  if (second !== undefined) {
+    const place = links.get(first);
+    const slot = place?.slots.get(second);
+    return place && slot !== undefined ? { spec: place.results[second]!, slot } : undefined;
+  }
+  const slot = fields.get(first) ?? results.get(first);
+  const spec = block.fields[first] ?? block.results[first];
+  return slot === undefined || spec === undefined ? undefined : { spec, slot };
+}
+
+function tellValue(spec: AnySpecs[string], value: number, units: 'metric' | 'trade'): string {
+  if (isOption(spec)) return (spec as Option).option[value] ?? '–';
+  const { unit, tradeUnit, suffix } = spec as Result;
+  return formatQuantity(value, units === 'trade' ? (tradeUnit ?? unit) : unit, { suffix });
+}
+
+function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number): string {
+  const { refusal } = rerun(spec, read);
+  return `${spec.path} has no answer: ${refusal}. Its equations do not reach that far; take back the last change or type other values.`;
+}

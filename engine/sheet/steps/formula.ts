@@ -1,0 +1,51 @@
+import { compileFormula, type Expression } from '../../formula/index';
+import type { Reach, StepSpec } from '../build';
+import type { Slot } from '../program';
+
+export interface FormulaStepSpec {
+  readonly cell: string;
+  readonly path: string;
+  readonly text: string;
+  readonly unit: string;
+  readonly expression: Expression;
+  /** What the names in it reach, by name. */
+  readonly reads: ReadonlyMap<string, Reach>;
+  readonly write: Slot;
+  /** Index in the formula's own list of options → index in the list that is wanted. */
+  readonly indices?: readonly number[];
+}
+
+/** Computes a formula. An answer that is no finite number is none. */
+export function formulaStep(spec: FormulaStepSpec): StepSpec {
+  const { cell, path, text, unit, expression, reads, write, indices } = spec;
+  return {
+    step: {
+      key: `formula ${path} [${unit}] ${indices ? `${indices.join(' ')} ` : ''}= ${text}`,
+      kind: 'formula',
+      cell,
+      path,
+      reads: [...reads.values()].map((reach) => reach.slot),
+      writes: [write],
+      reasons: ['no value'],
+      bind(column) {
+        const run = compileFormula(expression, (name) => column(reads.get(name)!.slot));
+        const at = column(write);
+        return (m, why, n) => {
+          for (let i = 0; i < n; i++) {
+            if (why[i] !== 0) continue;
+            const value = run(m, i);
+            if (Number.isFinite(value)) m[at + i] = indices ? indices[value]! : value;
+            else why[i] = 1;
+          }
+        };
+      },
+    },
+    tell(_reason, read) {
+      const blank = [...reads.values()].find((reach) => Number.isNaN(read(reach.slot)));
+      const message = blank
+        ? `${path} has no value, because ${blank.path} has none: nothing is typed there or nothing is known. Give ${blank.path} a value or leave it out of the formula.`
+        : `${path} has no value: its arithmetic divides by zero or takes a root or logarithm that does not exist for these numbers. Change the formula or the numbers in it.`;
+      return { path, from: 0, to: text.length, message };
+    },
+  };
+}

@@ -1,0 +1,123 @@
+import { finishMass, PART_STRIDE, rodMass, sheetMass, solidMass, stackMass, writePart } from '../../physics/index';
+import type { PartStepSpec, StepSpec } from '../build';
+import { partFields } from '../cells/part-fields';
+import type { PartShape } from '../document';
+import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
+
+/** Mass of the bare part from the numbers of its shape, each a column. */
+type Estimate = (m: Float64Array, i: number) => number;
+
+const ESTIMATES: Readonly<Record<PartShape, (at: (input: string) => number) => Estimate>> = {
+  point(at) {
+    const mass = at('mass');
+    return (m, i) => m[mass + i]!;
+  },
+  sheet(at) {
+    const [area, thickness, density] = [at('area'), at('thickness'), at('density')];
+    return (m, i) => sheetMass(m[area + i]!, m[thickness + i]!, m[density + i]!);
+  },
+  stack(at) {
+    const [area, arealMass] = [at('area'), at('areal_mass')];
+    return (m, i) => stackMass(m[area + i]!, m[arealMass + i]!);
+  },
+  rod(at) {
+    const [length, diameter, density] = [at('length'), at('diameter'), at('density')];
+    return (m, i) => rodMass(m[length + i]!, m[diameter + i]!, m[density + i]!);
+  },
+  solid(at) {
+    const [volume, density] = [at('volume'), at('density')];
+    return (m, i) => solidMass(m[volume + i]!, m[density + i]!);
+  },
+};
+
+/** One part row: its mass with finish, the scale's word before the estimate's, and its numbers for the fold. */
+export function partStep(spec: PartStepSpec): StepSpec {
+  const { cell, path, shape, inputs, row, estimate } = spec;
+  const ranged = rangedInputs(spec);
+  const unusable = ranged.length;
+  return {
+    step: {
+      key: `part ${path}: ${shape}`,
+      kind: 'part',
+      cell,
+      path,
+      reads: [...inputs.values()],
+      writes: [...Array.from({ length: PART_STRIDE }, (_, k) => row + k), estimate],
+      reasons: [...ranged.map((input) => `range of ${input.path}`), 'no mass'],
+      bind(column, stride) {
+        const at = (input: string): number => column(inputs.get(input)!);
+        const bare = ESTIMATES[shape](at);
+        const { columns, lows, highs } = placeRanges(ranged, column);
+        const [out, written] = [column(row), column(estimate)];
+        const [x, y, z, weighed] = [at('x'), at('y'), at('z'), at('weighed')];
+        const [sizeX, sizeY, sizeZ] = [at('size_x'), at('size_y'), at('size_z')];
+        const [coatsArea, coat] = [at('coats_area'), at('coat')];
+        const [massTolerance, stationTolerance] = [at('mass_tolerance'), at('station_tolerance')];
+        return (m, why, n) => {
+          for (let i = 0; i < n; i++) {
+            if (why[i] !== 0) continue;
+            const breach = firstBreach(m, columns, lows, highs, i);
+            if (breach >= 0) {
+              why[i] = 1 + breach;
+              continue;
+            }
+            const mass = bare(m, i) + finishMass(m[coatsArea + i]!, m[coat + i]!);
+            if (Number.isNaN(mass)) {
+              why[i] = 1 + unusable;
+              continue;
+            }
+            m[written + i] = mass;
+            writePart(
+              {
+                estimate: mass,
+                weighed: m[weighed + i]!,
+                x: m[x + i]!,
+                y: m[y + i]!,
+                z: m[z + i]!,
+                sizeX: m[sizeX + i]!,
+                sizeY: m[sizeY + i]!,
+                sizeZ: m[sizeZ + i]!,
+                massTolerance: m[massTolerance + i]!,
+                stationTolerance: m[stationTolerance + i]!,
+              },
+              m,
+              out + i,
+              stride,
+            );
+          }
+        };
+      },
+    },
+    tell(reason, read) {
+      const input = ranged[reason];
+      if (input) return { path: input.path, message: tellBreach(input, read(input.slot)) };
+      const stuff = shape === 'stack' ? 'areal mass of its stack' : 'density of its material';
+      return {
+        path,
+        message: `${path} has no mass: the ${stuff} is not known. Name another, or give that one a value.`,
+      };
+    },
+  };
+}
+
+/** Stuff that a name stands for may weigh nothing, but never less. */
+const AT_LEAST_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
+
+function rangedInputs({ path, shape, inputs }: PartStepSpec): Ranged[] {
+  const ranged: Ranged[] = [];
+  for (const { name, range, unit } of partFields(shape)) {
+    const slot = inputs.get(name);
+    if (range && slot !== undefined && Number.isFinite(range[0])) {
+      ranged.push({ path: `${path}.${name}`, slot, unit, range });
+    }
+  }
+  const density = inputs.get('density');
+  if (density !== undefined) {
+    ranged.push({ path: `${path}.material`, slot: density, unit: 'kg/m³', range: AT_LEAST_NOTHING });
+  }
+  const arealMass = inputs.get('areal_mass');
+  if (arealMass !== undefined) {
+    ranged.push({ path: `${path}.stack`, slot: arealMass, unit: 'g/m²', range: AT_LEAST_NOTHING });
+  }
+  return ranged;
+}

@@ -1,0 +1,134 @@
+import {
+  checkFormula,
+  constantOf,
+  type Expression,
+  type FormulaFault,
+  readText,
+  type ValueType,
+} from '../formula/index';
+import {
+  type Dimension,
+  describeDimension,
+  everydayUnit,
+  formatQuantity,
+  sameDimension,
+  toSI,
+  unitNamed,
+} from '../units/index';
+import type { Reach, TextSpec } from './build';
+
+/** What a text turned out to be. */
+export type Reading =
+  | { readonly is: 'constant'; readonly value: number; readonly type: ValueType | undefined }
+  | {
+      readonly is: 'formula';
+      readonly type: ValueType;
+      readonly expression: Expression;
+      readonly reads: ReadonlyMap<string, Reach>;
+      readonly indices?: readonly number[];
+    }
+  | { readonly is: 'fault'; readonly from?: number; readonly to?: number; readonly message: string }
+  /** Nothing wrong with it, but the type of these isn't known, because they are at fault themselves. */
+  | { readonly is: 'waits'; readonly on: readonly Reach[] };
+
+export interface Reader {
+  find(path: string): Reach | undefined;
+  /** Every path that a formula may read. */
+  readable(): readonly string[];
+}
+
+/** What is wanted of a text: the type and the unit of a bare number. Type missing: anything. */
+interface Asked {
+  readonly unit: string;
+  readonly type: ValueType | undefined;
+}
+
+/** Reads one text: a blank, the name of an option, a constant or a formula. */
+export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
+  const asked = askedOf(spec, reader);
+  if (text.trim() === '') return readBlank(spec, asked);
+  if (asked.type?.kind === 'option') {
+    const index = asked.type.options.indexOf(text.trim());
+    if (index >= 0) return { is: 'constant', value: index, type: asked.type };
+  }
+  const parsed = readText(text, asked.unit);
+  if (!parsed.ok) return faultOf(parsed.fault);
+  const untyped: Reach[] = [];
+  const scope = (name: string): ValueType | undefined => {
+    const reach = reader.find(name);
+    if (reach && !reach.type && reach.kind !== 'curve') untyped.push(reach);
+    return reach?.type;
+  };
+  const names = (): readonly string[] => reader.readable();
+  const checked = checkFormula(parsed.expression, scope, names, asked.type);
+  if (untyped.length > 0) return { is: 'waits', on: untyped };
+  if (checked.ok) return settled(checked.expression, checked.type, checked.reads, reader);
+  if (asked.type?.kind === 'option') {
+    const other = checkFormula(parsed.expression, scope, names);
+    const indices = other.ok ? translation(other.type, asked.type.options) : undefined;
+    if (other.ok && indices) {
+      const reading = settled(other.expression, other.type, other.reads, reader);
+      return reading.is === 'formula' ? { ...reading, type: asked.type, indices } : reading;
+    }
+  }
+  return faultOf(checked.fault);
+}
+
+export function askedOf(spec: TextSpec, reader: Reader): Asked {
+  if (spec.like !== undefined) {
+    const reach = reader.find(spec.like);
+    return { unit: reach?.unit ?? '', type: reach?.type };
+  }
+  if (spec.wants === 'anything') return { unit: spec.unit, type: undefined };
+  const type: ValueType =
+    'options' in spec.wants
+      ? { kind: 'option', options: spec.wants.options }
+      : { kind: 'quantity', dimension: spec.wants.dimension };
+  return { unit: spec.unit, type };
+}
+
+function readBlank(spec: TextSpec, asked: Asked): Reading {
+  if (spec.blank !== undefined) return { is: 'constant', value: spec.blank, type: asked.type };
+  return { is: 'fault', message: spec.needed ?? blankSentence(spec.path, asked) };
+}
+
+function blankSentence(path: string, { unit, type }: Asked): string {
+  if (type?.kind !== 'quantity') return `${path} is blank. Write a formula or a value.`;
+  const example = formatQuantity(toSI(EXAMPLE, unit), unit);
+  return `${path} is blank. Type ${describeDimension(type.dimension)}, such as "${example}".`;
+}
+
+const EXAMPLE = 10;
+
+function settled(expression: Expression, type: ValueType, names: readonly string[], reader: Reader): Reading {
+  const value = constantOf(expression);
+  if (value !== undefined) return { is: 'constant', value, type };
+  const reads = new Map(names.map((name) => [name, reader.find(name)!]));
+  return { is: 'formula', type, expression, reads };
+}
+
+/** Where each of the formula's own options stands in the wanted list; undefined if one of them isn't there. */
+function translation(type: ValueType, wanted: readonly string[]): number[] | undefined {
+  if (type.kind !== 'option') return undefined;
+  const indices = type.options.map((option) => wanted.indexOf(option));
+  return indices.includes(-1) ? undefined : indices;
+}
+
+const faultOf = ({ from, to, message }: FormulaFault): Reading => ({ is: 'fault', from, to, message });
+
+/** Unit in which the value of a text that may give anything is shown: that of the one name it consists of, else the usual one. */
+export function unitOfReading(reading: Reading, reader: Reader): { unit: string; shown: string; suffix?: string } {
+  if (reading.is === 'formula' && reading.expression.kind === 'name') {
+    const { unit, shown, suffix } = reader.find(reading.expression.name)!;
+    return { unit, shown, suffix };
+  }
+  const type = reading.is === 'formula' || reading.is === 'constant' ? reading.type : undefined;
+  const unit = type?.kind === 'quantity' ? usualUnit(type.dimension) : '';
+  return { unit, shown: unit };
+}
+
+/** Blank where the usual name of the dimension is no unit of the table. */
+function usualUnit(dimension: Dimension): string {
+  const unit = unitNamed(everydayUnit(dimension));
+  return unit && sameDimension(unit.dimension, dimension) ? unit.name : '';
+}

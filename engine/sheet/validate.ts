@@ -1,0 +1,86 @@
+import * as v from 'valibot';
+import type { Document } from './document';
+import { documentSchema } from './schema';
+
+/** One thing that is wrong in a file. */
+export interface FileProblem {
+  /** `cells[3].rows[0].unit`; '' for the file as a whole. */
+  readonly path: string;
+  readonly expected: string;
+  readonly found: string;
+  /** All of it, to be read. */
+  readonly message: string;
+}
+
+export type Validated =
+  | { readonly ok: true; readonly document: Document }
+  | { readonly ok: false; readonly problems: readonly FileProblem[] };
+
+/** Checks plain data against the schema of a document. */
+export function validate(file: unknown): Validated {
+  const parsed = v.safeParse(documentSchema, file);
+  if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
+  const document: Document = parsed.output;
+  const twice = sameIds(document);
+  return twice.length > 0 ? { ok: false, problems: twice } : { ok: true, document };
+}
+
+export function problem(path: string, expected: string, found: string): FileProblem {
+  return { path, expected, found, message: `${path}: expected ${expected}, found ${found}.` };
+}
+
+type Issue = v.InferIssue<typeof documentSchema>;
+
+function problemOf(issue: Issue): FileProblem {
+  const path = pathOf(issue.path ?? []);
+  // A part that the schema doesn't know is reported by its name.
+  if (issue.expected === 'never') return problem(path, 'nothing of that name', describe(issue.path?.at(-1)?.value));
+  return problem(path, expectedOf(issue), describe(issue.input));
+}
+
+const pathOf = (items: readonly { readonly key?: unknown }[]): string =>
+  items
+    .map(({ key }) => (typeof key === 'number' ? `[${key}]` : `.${key}`))
+    .join('')
+    .replace(/^\./, '');
+
+const KINDS: Readonly<Record<string, string>> = {
+  string: 'a text',
+  number: 'a number',
+  boolean: 'true or false',
+  Array: 'a list',
+  Object: 'a group of named values',
+};
+const CHECKS: Readonly<Record<string, string>> = {
+  min_length: 'a text that is not blank',
+  integer: 'a whole number',
+  min_value: 'a number of 1 or more',
+  check: 'a group of named values',
+};
+
+function expectedOf(issue: Issue): string {
+  if (issue.kind === 'validation') return CHECKS[issue.type] ?? String(issue.expected);
+  const expected = String(issue.expected);
+  return KINDS[expected] ?? expected.replace(/^\(|\)$/g, '').replaceAll(' | ', ' or ');
+}
+
+const LONGEST = 40;
+
+function describe(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object' && value !== null) return 'a group of named values';
+  if (typeof value !== 'string') return String(value);
+  return value.length > LONGEST ? `"${value.slice(0, LONGEST)}…"` : `"${value}"`;
+}
+
+function sameIds({ cells }: Document): FileProblem[] {
+  const first = new Map<string, number>();
+  const problems: FileProblem[] = [];
+  for (const [k, { id }] of cells.entries()) {
+    const other = first.get(id);
+    if (other === undefined) first.set(id, k);
+    else problems.push(problem(`cells[${k}].id`, 'an id of its own', `"${id}", which cells[${other}] has too`));
+  }
+  return problems;
+}
