@@ -7,7 +7,7 @@ import { kindWords } from './kind-words';
 /** Balloon on its leader, kind word, title over a thin rule; no box. A folded cell shows no more than this and its own faults. */
 export function CellFrame({ cell, number, children }: { cell: Cell; number: number; children: ComponentChildren }) {
   const sheet = useSheet();
-  const folded = sheet.isFolded(cell);
+  const folded = cell.folded ?? false;
   const faults = sheet.faultsOfCell(cell.id);
   const own = faults.filter((fault) => fault.path === cell.name || folded);
   const bodyId = `body-${cell.id}`;

@@ -20,7 +20,7 @@ export function ChartView({ cell }: { cell: ChartCell }) {
           values={snapshot.values}
           baseline={snapshot.baseline}
           checks={sheet.checks.value}
-          units={sheet.document.value.units}
+          optionTitle={sheet.optionTitle}
         />
       ) : (
         <div class="chart-room" />

@@ -1,8 +1,7 @@
 import { useSignal } from '@preact/signals';
-import type { PartsCell } from '../../engine/index';
+import { type PartsCell, partFields } from '../../engine/index';
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
-import { fieldsOfPart, partFieldTitle } from './part-shapes';
 
 /** All texts of one part, to be changed. */
 export function PartFields({ cell }: { cell: PartsCell }) {
@@ -28,22 +27,27 @@ export function PartFields({ cell }: { cell: PartsCell }) {
         </select>
       </label>
       {row &&
-        fieldsOfPart(row).map((field) => {
-          const path = `${cell.name}.${row.name}.${field}`;
+        partFields(row.shape).map((field) => {
+          const path = `${cell.name}.${row.name}.${field.name}`;
+          const text = row.fields[field.name] ?? '';
           return (
             <div class="part-field" key={path}>
-              <span>{partFieldTitle(field)}</span>
+              <span>{field.title}</span>
               <TextEntry
-                secondary={field === 'weighed'}
+                secondary={field.name === 'weighed'}
                 path={path}
-                label={`${row.title}, ${partFieldTitle(field)}`}
-                text={row.fields[field] ?? ''}
-                shown={row.fields[field] ?? ''}
+                label={`${row.title}, ${field.title.toLowerCase()}`}
+                text={text}
+                shown={text}
                 placeholder="–"
                 fault={sheet.faultAt(path)}
-                onCommit={(text) => sheet.setText(path, text)}
+                describedBy={`doc-${path}`}
+                onCommit={(typed) => sheet.setText(path, typed)}
                 onUndoBeyond={sheet.undo}
               />
+              <span class="aside" id={`doc-${path}`}>
+                {field.doc}
+              </span>
             </div>
           );
         })}

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
 import { fractionOf } from './slide';
 
 export interface DimensionLineProps {
@@ -16,13 +16,14 @@ export interface DimensionLineProps {
   describedBy?: string;
   onMove(value: number): void;
   /** The hand (or the key) has let go. */
-  onRest(): void;
+  onRest(byKeys: boolean): void;
 }
 
 /** A dimension line with extension lines at the limits; the slide is the thumb of a real range input, so keys and readers work. */
 export function DimensionLine(props: DimensionLineProps) {
   const { low, high, step, value, baseline } = props;
   const id = useId();
+  const byPointer = useRef(false);
   const held = useSignal<number | undefined>(undefined);
   const usable = Number.isFinite(low) && Number.isFinite(high) && high > low;
   const shownValue = held.value ?? (Number.isFinite(value) ? value : low);
@@ -30,7 +31,8 @@ export function DimensionLine(props: DimensionLineProps) {
   const rest = () => {
     if (held.value === undefined) return;
     held.value = undefined;
-    props.onRest();
+    props.onRest(!byPointer.current);
+    byPointer.current = false;
   };
 
   return (
@@ -76,6 +78,9 @@ export function DimensionLine(props: DimensionLineProps) {
         onInput={(event) => {
           held.value = event.currentTarget.valueAsNumber;
           props.onMove(held.value);
+        }}
+        onPointerDown={() => {
+          byPointer.current = true;
         }}
         onChange={rest}
         onPointerCancel={rest}

@@ -1,4 +1,5 @@
 import { useSheet } from '../store/context';
+import { fileName, saveText } from '../store/files';
 
 /** What went wrong outside the cells: a file that was refused, a store that keeps nothing, an engine that failed. */
 export function Notices() {
@@ -17,6 +18,11 @@ export function Notices() {
                 <li key={sentence}>{sentence}</li>
               ))}
             </ul>
+          )}
+          {notice.text !== undefined && (
+            <button type="button" class="word" onClick={() => saveText(notice.text ?? '', fileName('kept sheet'))}>
+              Save it to a file as it is
+            </button>
           )}
           <button type="button" class="word" onClick={() => sheet.dismiss(notice)}>
             Put away

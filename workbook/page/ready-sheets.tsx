@@ -27,13 +27,13 @@ export function ReadySheets({ onFile }: { onFile: () => void }) {
           </button>
         </li>
         {sheet.ready.map((ready) => (
-          <li key={ready.name}>
+          <li key={ready.file}>
             <button
               type="button"
               class="word"
               onClick={() => {
                 close();
-                sheet.openReady(ready);
+                void sheet.openReady(ready);
               }}
             >
               {ready.title}

@@ -27,6 +27,8 @@ export interface Reader {
   faultsOfCell(id: string): readonly Fault[];
   /** Why a result has no answer: the sentence of the step that should give it. */
   reasonFor(path: string): string | undefined;
+  /** What a choice calls one of its options. */
+  optionTitle(path: string, option: string): string | undefined;
   /** "3.0 g to 4.0 g" where the trade has a usual band. */
   usualBand(path: string): string | undefined;
 }
@@ -40,6 +42,10 @@ export function createReader(
   const byCell = computed(() => faultsByCell(snapshot.value?.faults ?? []));
   const checks = computed(() => document.value.cells.filter((cell) => cell.kind === 'check'));
 
+  const choices = computed(
+    () => new Map(document.value.cells.filter((cell) => cell.kind === 'choice').map((cell) => [cell.name, cell])),
+  );
+
   const name = (path: string): NameInfo | undefined => names.value.get(path);
   const read = (path: string, column: Float64Array | undefined): number => {
     const info = name(path);
@@ -47,6 +53,9 @@ export function createReader(
   };
   const value = (path: string): number => read(path, snapshot.value?.values);
   const baseline = (path: string): number => read(path, snapshot.value?.baseline);
+
+  const optionTitle = (path: string, option: string): string | undefined =>
+    choices.value.get(path)?.options.find((each) => each.name === option)?.title;
 
   return {
     names,
@@ -56,7 +65,10 @@ export function createReader(
     baseline,
     shown(path, options) {
       const info = name(path);
-      return info ? showValue(info, value(path), options) : '–';
+      if (!info) return '–';
+      const picked = info.options?.[value(path)];
+      const title = picked === undefined ? undefined : optionTitle(path, picked);
+      return title ?? showValue(info, value(path), options);
     },
     shownIn: (path, unit) => formatQuantity(value(path), unit),
     change(path) {
@@ -70,6 +82,7 @@ export function createReader(
       const step = path.slice(0, Math.max(0, path.lastIndexOf('.')));
       return (faults.value.get(path) ?? faults.value.get(step))?.message;
     },
+    optionTitle,
     usualBand(path) {
       const info = name(path);
       if (!info?.usual) return undefined;

@@ -1,0 +1,65 @@
+import './theme/index.css';
+import { proxy, wrap } from 'comlink';
+import { render } from 'preact';
+import { type Document, type EngineService, openText } from '../engine/index';
+import { App } from './page/app';
+import { watchKeys } from './page/keys';
+import { watchNarrow } from './page/narrow';
+import { SheetContext } from './store/context';
+import { openKeep } from './store/keep';
+import { readySheets } from './store/ready';
+import { createSheet, type Notice, refusal } from './store/sheet';
+
+/** The engine's worker, with calls back to the page made so that they can cross. */
+function startEngine(): EngineService {
+  const worker = new Worker(new URL('../engine/worker.ts', import.meta.url), { type: 'module', name: 'engine' });
+  const remote = wrap<EngineService>(worker);
+  return {
+    describe: () => remote.describe(),
+    open: (document) => remote.open(document),
+    set: (texts) => remote.set(texts),
+    sweep: (request, progress) => remote.sweep(request, proxy(progress)),
+    stop: (sweep) => remote.stop(sweep),
+    check: (path, text) => remote.check(path, text),
+  };
+}
+
+/** The sheet that was open last time, else the first ready one. A kept sheet that can't be read is said and can be saved. */
+async function firstDocument(kept: string | undefined): Promise<{ document: Document; notice?: Notice }> {
+  const last = kept === undefined ? undefined : openText(kept);
+  if (last?.ok) return { document: last.document };
+  const ready = openText(await readySheets[0]!.load());
+  if (!ready.ok) throw new Error(ready.message);
+  return {
+    document: ready.document,
+    notice: last && { ...refusal('The sheet kept from last time', last), text: kept },
+  };
+}
+
+async function start(): Promise<void> {
+  const early: Notice[] = [];
+  let tell = (notice: Notice): void => {
+    early.push(notice);
+  };
+  const engine = startEngine();
+  const keep = openKeep((sentence) => tell({ title: sentence, sentences: [] }));
+  const { document, notice } = await firstDocument(await keep.read());
+  const sheet = createSheet(document, {
+    engine,
+    keep,
+    ready: readySheets,
+    frozen: import.meta.env.DEV,
+    now: () => performance.now(),
+  });
+  tell = sheet.tell;
+  for (const each of notice ? [...early, notice] : early) tell(each);
+  watchKeys(sheet);
+  render(
+    <SheetContext.Provider value={sheet}>
+      <App narrow={watchNarrow()} />
+    </SheetContext.Provider>,
+    window.document.getElementById('app')!,
+  );
+}
+
+void start();

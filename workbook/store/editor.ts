@@ -1,0 +1,114 @@
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import { applyChange, applyChanges, type Change, type Document, textAt } from '../../engine/index';
+import { noHistory, record, stepBack, stepForward } from './history';
+
+export interface EditorPorts {
+  /** The document is new. `texts`: the only texts that differ; missing: anything may differ. */
+  changed(document: Document, texts?: ReadonlyMap<string, string>): void;
+  /** A whole edit is done, nothing is being dragged: worth keeping. */
+  committed(document: Document): void;
+  /** Milliseconds. */
+  now(): number;
+  /** Freezes every document, so that a slip in the program shows. */
+  readonly frozen: boolean;
+}
+
+/** The document and what was done to it. Every edit is a list of changes with its inverse; a drag is one edit, made when it rests. */
+export interface Editor {
+  readonly document: ReadonlySignal<Document>;
+  readonly dragging: ReadonlySignal<boolean>;
+  /** What Undo would take back and Redo do again. */
+  readonly undoSays: ReadonlySignal<string | undefined>;
+  readonly redoSays: ReadonlySignal<string | undefined>;
+  change(changes: readonly Change[], says: string): void;
+  /** The finger is down: the document follows, the edit is made at `rest`. */
+  drag(path: string, text: string, says: string): void;
+  /** The finger is up. Strokes of a key that follow each other closely become one edit. */
+  rest(byKeys?: boolean): void;
+  /** Changes how the sheet is shown: nothing to take back, nothing to compute. */
+  arrange(change: Change): void;
+  undo(): void;
+  redo(): void;
+}
+
+interface Drag {
+  readonly path: string;
+  readonly says: string;
+  readonly from: Document;
+}
+
+export function createEditor(first: Document, ports: EditorPorts): Editor {
+  const { frozen } = ports;
+  const document = signal(first);
+  const history = signal(noHistory);
+  const drag = signal<Drag | undefined>(undefined);
+
+  function commit(from: Document, changes: readonly Change[], says: string, key?: string): void {
+    const done = applyChanges(from, changes, { frozen });
+    batch(() => {
+      history.value = record(history.value, { says, changes, inverse: done.inverse, key, at: ports.now() });
+      document.value = done.document;
+    });
+    ports.committed(done.document);
+  }
+
+  function step(by: typeof stepBack, side: 'changes' | 'inverse'): void {
+    rest();
+    const moved = by(history.value);
+    if (!moved) return;
+    const changes = moved.edit[side];
+    batch(() => {
+      history.value = moved.history;
+      document.value = applyChanges(document.value, changes, { frozen }).document;
+    });
+    ports.changed(document.value, textsOf(changes));
+    ports.committed(document.value);
+  }
+
+  function rest(byKeys = false): void {
+    const held = drag.value;
+    if (!held) return;
+    drag.value = undefined;
+    const text = textAt(document.value, held.path);
+    if (text === undefined || text === textAt(held.from, held.path)) return;
+    const key = byKeys ? `keys ${held.path}` : undefined;
+    commit(held.from, [{ change: 'text', path: held.path, text }], held.says, key);
+  }
+
+  return {
+    document,
+    dragging: computed(() => drag.value !== undefined),
+    undoSays: computed(() => history.value.past.at(-1)?.says),
+    redoSays: computed(() => history.value.future[0]?.says),
+    change(changes, says) {
+      rest();
+      commit(document.value, changes, says);
+      ports.changed(document.value, textsOf(changes));
+    },
+    drag(path, text, says) {
+      if (drag.value?.path !== path) {
+        rest();
+        drag.value = { path, says, from: document.value };
+      }
+      document.value = applyChange(document.value, { change: 'text', path, text }, { frozen }).document;
+      ports.changed(document.value, new Map([[path, text]]));
+    },
+    rest,
+    arrange(change) {
+      document.value = applyChange(document.value, change, { frozen }).document;
+      if (!drag.value) ports.committed(document.value);
+    },
+    undo: () => step(stepBack, 'inverse'),
+    redo: () => step(stepForward, 'changes'),
+  };
+}
+
+/** The texts that a list of changes sets, when it does nothing else. */
+function textsOf(changes: readonly Change[]): ReadonlyMap<string, string> | undefined {
+  const texts = new Map<string, string>();
+  for (const change of changes) {
+    if (change.change !== 'text') return undefined;
+    texts.set(change.path, change.text);
+  }
+  return texts;
+}

@@ -1,0 +1,191 @@
+import { batch, computed, effect, type ReadonlySignal, type Signal, signal, untracked } from '@preact/signals';
+import {
+  type BlockDescription,
+  type Cell,
+  type Change,
+  type Description,
+  type Document,
+  type EngineService,
+  type Expression,
+  type Head,
+  type NameInfo,
+  type Opened,
+  openText,
+  readText,
+  type Snapshot,
+  serialise,
+  textAt,
+} from '../../engine/index';
+import { createEditor } from './editor';
+import { linkEngine } from './engine-link';
+import { fileName, saveText } from './files';
+import type { Keep } from './keep';
+import { createReader, type Reader } from './reader';
+import type { ReadySheet } from './ready';
+import { replaceDocument } from './replace-document';
+import { type SheetState, sheetState } from './sheet-state';
+import { createSweeps, type Sweeps } from './sweeps';
+
+/** Something to be told that belongs to no cell. */
+export interface Notice {
+  readonly title: string;
+  readonly sentences: readonly string[];
+  /** A text that should not be lost: it can be saved to a file as it is. */
+  readonly text?: string;
+}
+
+/** The open sheet: its document, the engine's answers, and everything that can be done with it. */
+export interface Sheet extends Reader {
+  readonly document: ReadonlySignal<Document>;
+  readonly snapshot: ReadonlySignal<Snapshot | undefined>;
+  readonly state: ReadonlySignal<SheetState>;
+  readonly undoSays: ReadonlySignal<string | undefined>;
+  readonly redoSays: ReadonlySignal<string | undefined>;
+  readonly sweeps: Sweeps;
+  readonly notices: ReadonlySignal<readonly Notice[]>;
+  /** The list of what can be opened is shown. */
+  readonly choosing: Signal<boolean>;
+  readonly ready: readonly ReadySheet[];
+  setText(path: string, text: string): void;
+  drag(path: string, text: string): void;
+  rest(byKeys?: boolean): void;
+  undo(): void;
+  redo(): void;
+  changeCell(cell: Cell): void;
+  changeHead(head: Head, says: string): void;
+  fold(cell: Cell, folded: boolean): void;
+  takeBaseline(): void;
+  returnToBaseline(): void;
+  /** What the baseline says at a path where it says something else. */
+  baselineText(path: string): string | undefined;
+  /** Whether a text is more than one number or name of its kind: moving a slide would replace a formula. */
+  isComputed(text: string, unit: string): boolean;
+  blockNamed(kind: string): BlockDescription | undefined;
+  openFile(file: File): Promise<void>;
+  openReady(sheet: ReadySheet): Promise<void>;
+  save(): void;
+  dismiss(notice: Notice): void;
+  tell(notice: Notice): void;
+}
+
+export interface SheetPorts {
+  readonly engine: EngineService;
+  readonly keep: Pick<Keep, 'write'>;
+  readonly ready: readonly ReadySheet[];
+  /** Freezes every document, so that a slip in the program shows. */
+  readonly frozen: boolean;
+  now(): number;
+}
+
+/** Longest time that a moving finger's next place waits for the charts of the last, ms. */
+const LONGEST_SETTLING = 80;
+
+export function createSheet(first: Document, ports: SheetPorts): Sheet {
+  const { engine } = ports;
+  const snapshot = signal<Snapshot | undefined>(undefined);
+  const names = signal<ReadonlyMap<string, NameInfo>>(new Map());
+  const notices = signal<readonly Notice[]>([]);
+  const busy = signal(false);
+  const description = signal<Description | undefined>(undefined);
+  const sweeps = createSweeps(engine);
+
+  const tell = (notice: Notice): void => {
+    if (!notices.value.some((other) => other.title === notice.title)) notices.value = [...notices.value, notice];
+  };
+  const link = linkEngine(engine, {
+    take(answer) {
+      batch(() => {
+        snapshot.value = answer;
+        if (answer.names) names.value = new Map(answer.names.map((info) => [info.path, info]));
+      });
+    },
+    async settle() {
+      const latest = snapshot.value;
+      if (!latest) return;
+      const coarse = editor.dragging.value;
+      const swept = sweeps.refresh(latest.revision, coarse);
+      if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
+    },
+    onBusy: (now) => {
+      busy.value = now;
+    },
+    onFault: (message) => tell({ title: 'The engine stopped at this edit.', sentences: [message] }),
+  });
+  const editor = createEditor(first, {
+    changed: (document, texts) => (texts ? link.set(document, texts) : link.open(document)),
+    committed: (document) => ports.keep.write(serialise(document)),
+    now: ports.now,
+    frozen: ports.frozen,
+  });
+  // While the finger was down only the coarse lattice ran.
+  let wasDragging = false;
+  effect(() => {
+    const dragging = editor.dragging.value;
+    if (wasDragging && !dragging) untracked(() => void sweeps.refresh(snapshot.value?.revision ?? 0, false));
+    wasDragging = dragging;
+  });
+  const reader = createReader(editor.document, snapshot, names);
+  const title = (path: string): string => reader.name(path)?.title ?? path;
+  const setTexts = (texts: readonly (readonly [string, string])[], says: string): void => {
+    const changes = texts
+      .filter(([path, text]) => (textAt(editor.document.value, path) ?? text) !== text)
+      .map(([path, text]): Change => ({ change: 'text', path, text }));
+    if (changes.length > 0) editor.change(changes, says);
+  };
+  const openFrom = (text: string, name: string): void => {
+    const opened = openText(text);
+    notices.value = [];
+    if (opened.ok) editor.change(replaceDocument(editor.document.value, opened.document), `opening ${name}`);
+    else tell(refusal(name, opened));
+  };
+  link.open(first);
+  void engine.describe().then((answer) => {
+    description.value = answer;
+  });
+
+  return {
+    ...reader,
+    document: editor.document,
+    snapshot,
+    state: computed(() =>
+      sheetState(snapshot.value?.faults ?? [], !snapshot.value || busy.value || sweeps.running.value > 0),
+    ),
+    undoSays: editor.undoSays,
+    redoSays: editor.redoSays,
+    sweeps,
+    notices,
+    choosing: signal(false),
+    ready: ports.ready,
+    setText: (path, text) => setTexts([[path, text]], title(path)),
+    drag: (path, text) => editor.drag(path, text, title(path)),
+    rest: editor.rest,
+    undo: editor.undo,
+    redo: editor.redo,
+    changeCell: (cell) => editor.change([{ change: 'cell', cell }], cell.title),
+    changeHead: (head, says) => editor.change([{ change: 'head', head }], says),
+    fold: (cell, folded) => editor.arrange({ change: 'cell', cell: { ...cell, folded } }),
+    takeBaseline: () => editor.change([{ change: 'head', head: { baseline: {} } }], 'the baseline'),
+    returnToBaseline: () => setTexts(Object.entries(editor.document.value.baseline ?? {}), 'return to the baseline'),
+    baselineText: (path) => editor.document.value.baseline?.[path],
+    isComputed(text, unit) {
+      const read = readText(text, unit);
+      return read.ok && !isOneNumber(read.expression);
+    },
+    blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
+    openFile: async (file) => openFrom(await file.text(), file.name),
+    openReady: async (sheet) => openFrom(await sheet.load(), sheet.title),
+    save: () => saveText(serialise(editor.document.value), fileName(editor.document.value.title)),
+    dismiss(notice) {
+      notices.value = notices.value.filter((other) => other !== notice);
+    },
+    tell,
+  };
+}
+
+const isOneNumber = (e: Expression): boolean =>
+  e.kind === 'literal' || (e.kind === 'negative' && e.of.kind === 'literal');
+
+/** A file or a kept sheet that could not be opened, place by place. */
+export function refusal(name: string, { message, problems }: Extract<Opened, { ok: false }>): Notice {
+  return { title: `${name}: ${message}`, sentences: problems.length > 1 ? problems.map((each) => each.message) : [] };
+}
