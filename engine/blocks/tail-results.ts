@@ -23,6 +23,13 @@ export const tailResults = {
     title: 'Tail lift slope',
     doc: 'Lift coefficient of stabiliser and elevator per radian, on their own area.',
   },
+  induced_factor: {
+    ...PLAIN,
+    symbol: 'k_t',
+    title: 'Drag due to tail lift',
+    doc: 'k in C_D = k C_L² of stabiliser and elevator, on their own area.',
+    detail: true,
+  },
   downwash: {
     ...PLAIN,
     symbol: 'dε/dα',

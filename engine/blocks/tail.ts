@@ -15,6 +15,9 @@ import { finShape, stabiliserShape, tailEstimates } from './tail-fields';
 import { tailResults } from './tail-results';
 import { wingResults } from './wing-results';
 
+/** e in k = 1/(π A e) of a flat stabiliser with square tips and a hinge gap (common practice, no source). */
+const TAIL_SPAN_EFFICIENCY = 0.8;
+
 /** Stabiliser with elevator, fin with rudder. */
 export const tail = block({
   kind: 'tail',
@@ -37,6 +40,7 @@ export const tail = block({
     m[r.mean_chord + i] = meanChord;
     const liftSlope = datcomSlope(FLAT_PLATE_SECTION_SLOPE, stabiliser.aspectRatio, stabiliser.halfChordSweep);
     m[r.lift_slope + i] = typedOr(m[f.lift_slope + i]!, liftSlope);
+    m[r.induced_factor + i] = 1 / (Math.PI * stabiliser.aspectRatio * TAIL_SPAN_EFFICIENCY);
     const wing = f.wing;
     const downwash = downwashGradient(m[wing.lift_slope + i]!, m[wing.aspect_ratio + i]!);
     m[r.downwash + i] = typedOr(m[f.downwash + i]!, downwash);

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { ballastAt, levelWingsCg, shiftOf } from '../../../engine/physics/index';
+
+describe('ballast at a station', () => {
+  it('brings the CG where it is wanted', () => {
+    const { value, status } = ballastAt(0.85, 0.04, 0.05, 0.58);
+    expect(status).toBe('settled');
+    expect((0.85 * 0.04 + value * 0.58) / (0.85 + value)).toBeCloseTo(0.05, 15);
+  });
+  it('serves nose weight as it serves tail weight', () => {
+    const { value, status } = ballastAt(0.85, 0.06, 0.05, -0.18);
+    expect(status).toBe('settled');
+    expect((0.85 * 0.06 - value * 0.18) / (0.85 + value)).toBeCloseTo(0.05, 15);
+  });
+  it('in an outboard tip moves the CG outboard', () => {
+    const { value } = ballastAt(0.85, -0.005, 0.01, 0.48);
+    expect((0.85 * -0.005 + value * 0.48) / (0.85 + value)).toBeCloseTo(0.01, 15);
+  });
+  it('is negative where weight must come off: the other end needs it', () => {
+    const { value, status } = ballastAt(0.85, 0.06, 0.05, 0.58);
+    expect(status).toBe('take away');
+    expect((0.85 * 0.06 + value * 0.58) / (0.85 + value)).toBeCloseTo(0.05, 15);
+  });
+  it('is nothing when the CG is there already', () => {
+    expect(ballastAt(0.85, 0.05, 0.05, 0.58)).toEqual({ value: 0, status: 'settled' });
+  });
+  it('has no answer at the wanted CG itself', () => {
+    const { value, status } = ballastAt(0.85, 0.04, 0.05, 0.0505);
+    expect(status).toBe('no arm');
+    expect(value).toBeNaN();
+  });
+  it('refuses a model without mass', () => {
+    expect(() => ballastAt(0, 0.04, 0.05, 0.58)).toThrow(new RangeError('mass is 0; it must be greater than 0'));
+  });
+});
+
+describe('moving a piece', () => {
+  it('brings the CG where it is wanted', () => {
+    const [mass, engine, at] = [0.85, 0.26, -0.15];
+    const { value, status } = shiftOf(mass, 0.05, 0.046, engine);
+    expect(status).toBe('settled');
+    expect((mass * 0.05 - engine * at + engine * (at + value)) / mass).toBeCloseTo(0.046, 15);
+    expect(value).toBeLessThan(0);
+  });
+  it('has no answer for a piece that weighs nothing', () => {
+    expect(shiftOf(0.85, 0.05, 0.046, 0).status).toBe('no arm');
+  });
+});
+
+describe('the CG that holds the wings level', () => {
+  it('balances lift, weight and half of the lines in roll', () => {
+    const [yL, guide, lines, lift] = [-0.0085, -0.515, 0.21, 8.6];
+    const y = levelWingsCg(yL, guide, lines, lift);
+    // Moments about the CG, outboard down positive: lift at y_L, half of the lines' weight hanging at the guide.
+    expect(-lift * (yL - y) - 0.5 * lines * (y - guide)).toBeCloseTo(0, 14);
+  });
+  it('is the lift station without lines', () => {
+    expect(levelWingsCg(-0.0085, -0.515, 0, 8)).toBe(-0.0085);
+  });
+});
