@@ -66,7 +66,7 @@ function LinePicture(props: SweepChartProps & { family: Family; width: number })
         style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
       >
         <Hatch id={hatch} />
-        <g ref={base} text-anchor="middle" color={ink('ink')} />
+        <g ref={base} text-anchor="middle" />
         <Overlay chart={chart} />
       </svg>
       <figcaption>{sentences.join(' ')}</figcaption>

@@ -6,6 +6,9 @@ export const ink = (name: keyof typeof tokens): string => `var(--${name}, ${toke
 /** Type sizes in pixels. */
 export const LABEL_SIZE = 11;
 export const SMALL_SIZE = 10;
+export const LINE_HEIGHT = LABEL_SIZE + 2;
+/** Radius of the sign of a mark. */
+export const MARK_RADIUS = 6;
 
 /** Line kinds of technical drawing, by ISO 128-2: widths in pixels (thick to thin about 2 : 1) and dashes. */
 export interface LineKind {

@@ -1,7 +1,6 @@
 import type { JSX } from 'preact';
 import type { Point } from './geometry';
-import { ink, lineKinds } from './ink';
-import { MARK_RADIUS } from './picture';
+import { ink, lineKinds, MARK_RADIUS } from './ink';
 
 const paper = ink('paper');
 

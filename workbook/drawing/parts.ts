@@ -27,6 +27,8 @@ const styles: Readonly<Record<string, PartStyle>> = {
   tank: thin(4, 'tank', true),
   bearers: hidden(4, 'bearers'),
   engine: outline(5, 'engine'),
+  head: thin(5, 'cylinder head', true),
+  silencer: thin(5, 'silencer', true),
   propeller: thin(6, 'propeller', true),
   wheel: outline(6, 'wheel'),
   bellcrank: hidden(7, 'bellcrank'),
@@ -38,12 +40,19 @@ const styles: Readonly<Record<string, PartStyle>> = {
   cg: thin(9, 'CG'),
 };
 
-/** From the side the tips of wing and tail stand before the body. */
-const IN_FRONT: ReadonlySet<string> = new Set(['wing', 'stabiliser', 'elevator']);
-const FRONT_LAYER = 4;
+/** What stands before the body as it is seen in a view: wing and tail from the side, fin and rudder from above. */
+const BEFORE_BODY: Readonly<Record<Shape['view'], readonly string[]>> = {
+  plan: ['fin', 'rudder'],
+  side: ['wing', 'stabiliser', 'elevator'],
+};
+const BEFORE_BODY_LAYER = 4;
+
+const unknown = (part: string): PartStyle => thin(5, part.replaceAll('_', ' '));
+
+export const partWord = (part: string): string => (styles[part] ?? unknown(part)).word;
 
 /** A part that this list does not know is drawn as a thin line under its own name. */
-export function partStyle(part: string, view: Shape['view'] = 'plan'): PartStyle {
-  const style = styles[part] ?? thin(5, part.replaceAll('_', ' '));
-  return view === 'side' && IN_FRONT.has(part) ? { ...style, layer: FRONT_LAYER } : style;
+export function partStyle(part: string, view: Shape['view']): PartStyle {
+  const style = styles[part] ?? unknown(part);
+  return BEFORE_BODY[view].includes(part) ? { ...style, layer: BEFORE_BODY_LAYER } : style;
 }

@@ -46,6 +46,9 @@ const DISTANCES: readonly number[] = [4, 12, 20, 30, 42, 56, 74, 96, 124, 160];
 /** Above this distance a leader is drawn. */
 const LEADER = 9;
 
+/** How far a leader to a label above or below leans toward the label's middle, so that it stands off upright outlines. */
+const SLANT = 10;
+
 /** Costs, against one pixel of distance: a pixel of covered stroke, a leader that crosses a label or a leader, a spot where a leader runs on a stroke, leaving the last place, the next setting. */
 const STROKE_COST = 3;
 const CROSSING_COST = 60;
@@ -81,8 +84,9 @@ function boxAt(wish: LabelWish, setting: number, place: number, frame: Box): { b
 function leaderOf(wish: LabelWish, box: Box, distance: number): Segment | undefined {
   if (distance <= LEADER) return undefined;
   const { x, y } = wish.at;
-  const x1 = Math.min(Math.max(x, box.left), box.right);
-  const beside = x1 !== x;
+  const beside = x < box.left || x > box.right;
+  const inward = Math.min(Math.max((box.left + box.right) / 2 - x, -SLANT), SLANT);
+  const x1 = beside ? Math.min(Math.max(x, box.left), box.right) : x + inward;
   const y1 = beside ? (box.top + box.bottom) / 2 : y < box.top ? box.top : box.bottom;
   const away = Math.hypot(x1 - x, y1 - y);
   if (away <= wish.clear) return undefined;

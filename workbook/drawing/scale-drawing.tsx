@@ -3,11 +3,14 @@ import { useRef } from 'preact/hooks';
 import type { Shape } from '../../engine/index';
 import { fontFamily } from '../theme/tokens';
 import { arrowHead, type DimensionLine } from './dimensions';
+import type { DrawnShape } from './drawn-shapes';
 import type { Arrangement } from './frame';
 import type { Point, Segment } from './geometry';
-import { ink, LABEL_SIZE, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
+import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
+import type { DrawnLabel } from './labels';
 import { GhostSign, MarkSign } from './marks';
-import { type DrawnLabel, type DrawnShape, LINE_HEIGHT, layOutPicture, type Picture, pictureSummary } from './picture';
+import { layOutPicture, type Picture } from './picture';
+import { pictureSummary } from './summary';
 import { useWidth } from './use-width';
 import type { Names } from './values';
 

@@ -2,7 +2,7 @@ import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** Width of an element in whole pixels, followed as it changes; `fallback` until it is known. */
-export function useWidth(fallback: number): [RefObject<HTMLDivElement>, number] {
+export function useWidth(fallback: number): [RefObject<HTMLDivElement | null>, number] {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(fallback);
   useLayoutEffect(() => {
