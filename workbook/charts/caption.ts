@@ -170,6 +170,6 @@ export function missingSentence(progress: SweepProgress): string {
     .map(([sentence, n]) => (ordered.length === 1 ? sentence : `${n}: ${sentence}`));
   const rest = ordered.slice(NAMED_REASONS).reduce((sum, [, n]) => sum + n, 0);
   if (rest > 0) named.push(`${rest} for other reasons.`);
-  const have = missing === 1 ? 'design has' : 'designs have';
+  const have = missing === 1 ? 'designs has' : 'designs have';
   return `${missing} of ${progress.total} ${have} no answer and ${missing === 1 ? 'is' : 'are'} left out. ${named.join(' ')}`;
 }

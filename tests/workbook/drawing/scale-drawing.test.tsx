@@ -25,7 +25,7 @@ test.each([
   ['column', 340],
   ['strip', 360],
 ] as const)('the Quern as a %s of %i px is the drawing that was looked at', async (arrangement, width) => {
-  await expect(normalised(draw(width, arrangement))).toMatchFileSnapshot(`pictures/quern-${arrangement}.svg`);
+  await expect(normalised(draw(width, arrangement))).toMatchFileSnapshot(`pictures/quern-${arrangement}.svg.snap`);
 });
 
 test('the drawing is an image with its summary in words', () => {

@@ -1,0 +1,105 @@
+import { expect, test } from 'vitest';
+import { inSentence, limitSentence, missingSentence, slopeSentence } from '../../../workbook/charts/caption';
+import { readFamily } from '../../../workbook/charts/family';
+import { layOutChart } from '../../../workbook/charts/layout';
+import type { SweepChartProps } from '../../../workbook/charts/props';
+import {
+  balanceChart,
+  balanceSweep,
+  checks,
+  designValues,
+  optionTitles,
+  pullChart,
+  pullSweep,
+  sweepNames,
+} from './sweeps';
+
+const balance: SweepChartProps = {
+  cell: balanceChart,
+  progress: balanceSweep,
+  names: sweepNames,
+  values: designValues(),
+  checks,
+  optionTitle: (_, option) => optionTitles[option],
+};
+const pull: SweepChartProps = { ...balance, cell: pullChart, progress: pullSweep };
+
+function captions(props: SweepChartProps): { slope: string; limits: string } {
+  const family = readFamily(props);
+  if (typeof family === 'string') throw new Error(family);
+  const chart = layOutChart(family, props, 560);
+  const nowX = props.values[sweepNames.get(props.cell.across)!.slot];
+  return {
+    slope: slopeSentence(family, props.progress, nowX),
+    limits: limitSentence(family, chart.panels, props.progress),
+  };
+}
+
+test('straight lines that run alike have one slope, from the numbers of the sweep', () => {
+  // Made-up data: 0.29 m of CG for a metre of engine, over a mean chord of 213 mm.
+  expect(captions(balance).slope).toBe(
+    'Each 10 mm of engine station changes CG aft of the root leading edge by +2.9 mm and CG on the mean chord by +1.4 %.',
+  );
+});
+
+test('bent lines have the slope beside the present design', () => {
+  expect(captions(pull).slope).toBe(
+    'Near the present design each 1 m of line length changes line pull by −1.4 N, line pull per weight by −0.17 g and lap time by +0.29 s.',
+  );
+});
+
+test('the slope follows the present design along a bent line', () => {
+  expect(captions({ ...pull, values: designValues(-0.15, 1, 16) }).slope).toContain('line pull by −1.7 N');
+});
+
+test('in inches the step is a round number of inches', () => {
+  const inches = new Map([...sweepNames].map(([path, n]) => [path, n.unit === 'mm' ? { ...n, unit: 'in' } : n]));
+  expect(captions({ ...balance, names: inches }).slope).toContain('Each 0.1 in of engine station changes');
+});
+
+test('for each line it is said where it keeps within the limits', () => {
+  expect(captions(balance).limits).toBe(
+    'CG aft of the root leading edge keeps within its limits from −160 mm with balsa, from −178 mm with balsa–ply and up to −136 mm with light ply.',
+  );
+  expect(captions(pull).limits).toBe(
+    'Line pull per weight keeps within its limit from 15.5 m with 0.30 mm stranded, up to 21.3 m with 0.38 mm stranded and up to 19.9 m with 0.46 mm stranded.',
+  );
+});
+
+test('where every line does the same, it is said once', () => {
+  const wide = designValues();
+  wide[sweepNames.get('cg_check.low')!.slot] = 0.03;
+  wide[sweepNames.get('cg_check.high')!.slot] = 0.07;
+  expect(captions({ ...balance, values: wide }).limits).toBe(
+    'CG aft of the root leading edge keeps within its limits everywhere.',
+  );
+});
+
+test('designs without an answer are counted with their reasons', () => {
+  expect(missingSentence(balanceSweep)).toBe('');
+  expect(missingSentence(pullSweep)).toBe(
+    '8 of 75 designs have no answer and are left out. ' +
+      '6: Lines slack at 15.0 m/s: the pull of the circle is used up. 2: Too little thrust by 0.6 N.',
+  );
+  const one = { ...pullSweep, why: pullSweep.why.map((_, k) => (k === 4 ? 2 : 0)) };
+  expect(missingSentence(one)).toBe('1 of 75 designs has no answer and is left out. Too little thrust by 0.6 N.');
+});
+
+test('many reasons are named only as far as they can be read', () => {
+  const many = {
+    ...pullSweep,
+    sentences: ['A.', 'B.', 'C.'],
+    why: pullSweep.why.map((_, k) => (k < 6 ? (k % 3) + 1 : 0)),
+  };
+  expect(missingSentence(many)).toBe(
+    '6 of 75 designs have no answer and are left out. 2: A. 2: B. 2 for other reasons.',
+  );
+});
+
+test('a sample that is not computed yet is no missing answer', () => {
+  expect(missingSentence({ ...pullSweep, why: pullSweep.why.map(() => 65535) })).toBe('');
+});
+
+test('titles keep their capitals where they are letters of their own', () => {
+  expect([inSentence('CG'), inSentence('Lap time'), inSentence('engine')]).toEqual(['CG', 'lap time', 'engine']);
+});

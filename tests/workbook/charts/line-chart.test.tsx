@@ -1,0 +1,142 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { LineChart } from '../../../workbook/charts/line-chart';
+import type { SweepChartProps } from '../../../workbook/charts/props';
+import { normalised, openPage, type Page } from '../drawing/page';
+import {
+  balanceChart,
+  balanceSweep,
+  checks,
+  designValues,
+  optionTitles,
+  pullChart,
+  pullSweep,
+  sweepNames,
+} from './sweeps';
+
+const common = { names: sweepNames, checks, optionTitle: (_: string, option: string) => optionTitles[option] };
+const balance: SweepChartProps = {
+  ...common,
+  cell: balanceChart,
+  progress: balanceSweep,
+  values: designValues(-0.145),
+  baseline: designValues(-0.158, 0),
+};
+const pull: SweepChartProps = {
+  ...common,
+  cell: pullChart,
+  progress: pullSweep,
+  values: designValues(),
+  baseline: designValues(-0.15, 1, 17),
+};
+
+let page: Page;
+const warned = vi.fn();
+beforeEach(() => {
+  page = openPage();
+  warned.mockReset();
+  vi.spyOn(console, 'warn').mockImplementation(warned);
+});
+afterEach(() => {
+  expect(warned).not.toHaveBeenCalled();
+  expect(page.body.textContent).not.toContain('⚠');
+});
+
+const show = (props: SweepChartProps): Element => {
+  page.show(<LineChart {...props} />);
+  return page.body.querySelector('svg')!;
+};
+
+test.each([
+  ['balance', 560],
+  ['balance', 320],
+  ['pull', 560],
+  ['pull', 320],
+] as const)('the %s chart at %i px is the one that was looked at', async (kind, width) => {
+  const svg = show({ ...(kind === 'balance' ? balance : pull), width });
+  await expect(normalised(svg)).toMatchFileSnapshot(`pictures/${kind}-${width}.svg.snap`);
+});
+
+test('the chart is an image with its title and what to see in words', () => {
+  const svg = show(balance);
+  expect(svg.getAttribute('role')).toBe('img');
+  expect(svg.getAttribute('aria-label')).toMatch(
+    /^CG against engine station, for each tail stock\. Each 10 mm of engine station changes/,
+  );
+  expect(page.body.querySelector('figcaption')!.textContent).toBe(
+    svg.getAttribute('aria-label')!.slice('CG against engine station, for each tail stock. '.length),
+  );
+});
+
+test('every group that has a name has a role', () => {
+  for (const group of show(balance).querySelectorAll('[aria-label]')) expect(group.hasAttribute('role')).toBe(true);
+});
+
+test('the present design moves with the hand, and nothing else is drawn anew', () => {
+  const lines = (): Element[] => [...page.body.querySelectorAll('path[stroke-width="1.8"], g[stroke-width="1.8"]')];
+  const now = (): number => Number(page.body.querySelector('[data-mark="now"] circle')!.getAttribute('cx'));
+  show(balance);
+  const before = lines();
+  const places = new Set<number>();
+  for (const station of [-0.16, -0.158, -0.156, -0.154, -0.152]) {
+    show({ ...balance, values: designValues(station) });
+    places.add(now());
+  }
+  expect(places.size).toBe(5);
+  expect(before.length).toBeGreaterThan(0);
+  expect(lines()).toEqual(before);
+  expect(lines()[0]).toBe(before[0]);
+});
+
+test('a new sweep is drawn at once', () => {
+  const path = (): string | null => page.body.querySelector('g[stroke-width="1.8"] path')!.getAttribute('d');
+  show(balance);
+  const before = path();
+  show({
+    ...balance,
+    progress: { ...balanceSweep, columns: balanceSweep.columns.map((c) => c.map((v, k) => v + 0.0001 * k)) },
+  });
+  expect(path()).not.toBe(before);
+});
+
+test('points without an answer break the line', () => {
+  show(pull);
+  const [, , thick] = [...page.body.querySelectorAll('g[stroke-width="1.8"] path')];
+  const points = thick!.getAttribute('d')!.match(/[ML]/g)!.length;
+  expect(points).toBe(19);
+});
+
+test('a chart that asks for what is not there shows the sentence', () => {
+  page.show(<LineChart {...balance} cell={{ ...balanceChart, across: 'tip_weight' }} />);
+  expect(page.body.textContent).toBe('The sweep engine_sweep does not go over tip_weight. Choose one of its axes.');
+});
+
+test('a result that the sweep was not asked for is said', () => {
+  show({ ...balance, cell: { ...balanceChart, up: ['balance.cg_x', 'flight.pull'] } });
+  expect(page.body.querySelector('figcaption')!.textContent).toContain(
+    'The sweep engine_sweep was not asked for Line pull.',
+  );
+});
+
+test('a design outside the sweep is said to be outside', () => {
+  show({ ...balance, values: designValues(-0.3) });
+  expect(page.body.querySelector('[data-mark="now"]')).toBeNull();
+  expect(page.body.querySelector('figcaption')!.textContent).toContain('The present design lies outside this picture.');
+});
+
+test('the figures behind the chart are folded away until asked for', async () => {
+  show(pull);
+  const details = page.body.querySelector('details')!;
+  expect(details.querySelector('table')).toBeNull();
+  Object.assign(details, { open: true });
+  details.dispatchEvent(new (globalThis as unknown as { window: { Event: typeof Event } }).window.Event('toggle'));
+  await vi.waitFor(() => expect(details.querySelector('table')).not.toBeNull());
+  const rows = [...details.querySelectorAll('tbody tr')];
+  expect(rows).toHaveLength(25);
+  expect(details.querySelectorAll('thead th')).toHaveLength(1 + 3 + 9);
+  expect([...rows[0]!.children].map((c) => c.textContent)).toEqual([
+    '15',
+    ...['–', '30.8', '29.7'],
+    ...['–', '3.70', '3.57'],
+    ...['–', '3.97', '4.06'],
+  ]);
+});

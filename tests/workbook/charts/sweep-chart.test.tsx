@@ -1,0 +1,26 @@
+import { expect, test, vi } from 'vitest';
+import { SweepChart } from '../../../workbook/charts/index';
+import { chartKinds } from '../../../workbook/charts/kinds';
+import { openPage } from '../drawing/page';
+import { balanceChart, balanceSweep, checks, designValues, sweepNames } from './sweeps';
+
+test('a chart keeps its room until its code has come, then draws itself', async () => {
+  const page = openPage();
+  page.show(
+    <SweepChart
+      cell={balanceChart}
+      progress={balanceSweep}
+      names={sweepNames}
+      values={designValues()}
+      checks={checks}
+    />,
+  );
+  expect(page.body.querySelector('[aria-busy="true"]')).not.toBeNull();
+  expect(page.body.querySelector('svg')).toBeNull();
+  await vi.waitFor(() => expect(page.body.querySelector('svg')).not.toBeNull());
+  expect(page.body.querySelector('[aria-busy]')).toBeNull();
+});
+
+test('every kind of chart has its code', async () => {
+  for (const load of Object.values(chartKinds)) expect(await load()).toBeTypeOf('function');
+});
