@@ -12,23 +12,25 @@ const DATABASE = 'tetherwright';
 const STORE = 'sheets';
 const OPEN_SHEET = 'open';
 
-/** In the browser's own store, on this machine only. `onFault` is told once when nothing can be kept. */
+/** In the browser's own store, on this machine only. `onFault` is told when nothing can be kept. */
 export function openKeep(onFault: (sentence: string) => void): Keep {
   const database = openDB(DATABASE, 1, {
     upgrade(fresh) {
       fresh.createObjectStore(STORE);
     },
   });
-  let told = false;
-  const tell = (): void => {
-    if (!told) onFault('This browser keeps nothing between visits here. Save the design to a file before you leave.');
-    told = true;
-  };
-  return keepIn(database, tell);
+  return keepIn(database, () =>
+    onFault('This browser keeps nothing between visits here. Save the design to a file before you leave.'),
+  );
 }
 
-/** One write at a time; of the texts that come meanwhile only the last is written. */
-export function keepIn(database: Promise<IDBPDatabase>, tell: () => void): Keep {
+/** One write at a time; of the texts that come meanwhile only the last is written. `onFault` is told once. */
+export function keepIn(database: Promise<IDBPDatabase>, onFault: () => void): Keep {
+  let told = false;
+  const tell = (): void => {
+    if (!told) onFault();
+    told = true;
+  };
   let waiting: string | undefined;
   let writing: Promise<void> | undefined;
 

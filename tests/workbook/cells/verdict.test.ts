@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import type { CheckCell } from '../../../engine/index';
+import { verdict } from '../../../workbook/cells/verdict';
+
+const check: CheckCell = {
+  kind: 'check',
+  id: 'c',
+  name: 'cg_range',
+  title: 'CG between 38 and 55 mm',
+  of: 'balance.cg_x',
+  low: '38 mm',
+  high: '55 mm',
+  below: 'nose-heavy, the elevator runs out',
+  above: 'too far aft',
+};
+const read = (value: number, low = 38, high = 55) => ({
+  value: (path: string) => ({ cg_range: value, 'cg_range.low': low, 'cg_range.high': high })[path] ?? Number.NaN,
+  shown(path: string) {
+    return `${this.value(path)} mm`;
+  },
+});
+
+test.each([
+  [46, 'holds', '46 mm, within its limits'],
+  [38, 'holds', '38 mm, within its limits'],
+  [37, 'broken', 'stop: 37 mm is under 38 mm: nose-heavy, the elevator runs out'],
+  [60, 'broken', 'stop: 60 mm is over 55 mm: too far aft'],
+  [Number.NaN, 'waits', 'no answer yet'],
+])('at %d', (value, kind, words) => expect(verdict(check, read(value))).toEqual({ kind, words }));
+
+test('a side without a limit never stops anything', () => {
+  expect(verdict({ ...check, high: '' }, read(900, 38, Number.NaN)).kind).toBe('holds');
+  expect(verdict({ ...check, low: '' }, read(-900, Number.NaN, 55)).kind).toBe('holds');
+});
+
+test('a limit without an answer is no limit that holds', () => {
+  expect(verdict(check, read(46, Number.NaN)).kind).toBe('waits');
+});
+
+test('without a reason the numbers stand alone', () => {
+  expect(verdict({ ...check, above: '' }, read(60)).words).toBe('stop: 60 mm is over 55 mm');
+});

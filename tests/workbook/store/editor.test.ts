@@ -1,0 +1,149 @@
+import { expect, test } from 'vitest';
+import { type Document, textAt } from '../../../engine/index';
+import { createEditor } from '../../../workbook/store/editor';
+import { replaceDocument } from '../../../workbook/store/replace-document';
+import { smallSheet } from './small-sheet';
+
+function open(document: Document = smallSheet) {
+  const told: { title: string; texts: [string, string][] | undefined }[] = [];
+  const kept: Document[] = [];
+  let clock = 0;
+  const editor = createEditor(document, {
+    changed: (now, texts) => told.push({ title: now.title, texts: texts && [...texts] }),
+    committed: (now) => kept.push(now),
+    now: () => {
+      clock += 10;
+      return clock;
+    },
+    frozen: true,
+  });
+  const text = (path: string) => textAt(editor.document.value, path);
+  return { editor, told, kept, text };
+}
+const tip = (text: string) => [{ change: 'text', path: 'tip_weight', text }] as const;
+
+test('one drag is one step back, however many places the finger took', () => {
+  const { editor, text } = open();
+  for (const place of ['22 g', '25 g', '31 g']) editor.drag('tip_weight', place, 'tip weight');
+  expect(editor.dragging.value).toBe(true);
+  expect(text('tip_weight')).toBe('31 g');
+  expect(editor.undoSays.value).toBeUndefined();
+  editor.rest();
+  expect(editor.dragging.value).toBe(false);
+  expect(editor.undoSays.value).toBe('tip weight');
+  editor.undo();
+  expect(editor.document.value).toEqual(smallSheet);
+  expect(editor.undoSays.value).toBeUndefined();
+  editor.redo();
+  expect(text('tip_weight')).toBe('31 g');
+});
+
+test('a drag that ends where it began is no edit', () => {
+  const { editor, kept } = open();
+  editor.drag('tip_weight', '30 g', 'tip weight');
+  editor.drag('tip_weight', '21 g', 'tip weight');
+  editor.rest();
+  expect(editor.undoSays.value).toBeUndefined();
+  expect(kept).toEqual([]);
+});
+
+test('the engine hears of every place of a drag, the store only of its end', () => {
+  const { editor, told, kept } = open();
+  editor.drag('tip_weight', '22 g', 'tip weight');
+  editor.drag('tip_weight', '23 g', 'tip weight');
+  expect(told.map((each) => each.texts)).toEqual([[['tip_weight', '22 g']], [['tip_weight', '23 g']]]);
+  expect(kept).toEqual([]);
+  editor.rest();
+  expect(kept).toEqual([editor.document.value]);
+  expect(told).toHaveLength(2);
+});
+
+test('strokes of an arrow key held down are one step, two drags of the hand are two', () => {
+  const { editor } = open();
+  for (const place of ['22 g', '23 g', '24 g']) {
+    editor.drag('tip_weight', place, 'tip weight');
+    editor.rest(true);
+  }
+  editor.undo();
+  expect(editor.document.value).toEqual(smallSheet);
+  for (const place of ['30 g', '40 g']) {
+    editor.drag('tip_weight', place, 'tip weight');
+    editor.rest(false);
+  }
+  editor.undo();
+  expect(textAt(editor.document.value, 'tip_weight')).toBe('30 g');
+});
+
+test('any other edit ends a drag first, so that nothing of it is lost', () => {
+  const { editor, text } = open();
+  editor.drag('tip_weight', '30 g', 'tip weight');
+  editor.change([{ change: 'text', path: 'line_length', text: '19 m' }], 'line length');
+  editor.undo();
+  expect([text('tip_weight'), text('line_length')]).toEqual(['30 g', '18.3 m']);
+  editor.undo();
+  expect(text('tip_weight')).toBe('21 g');
+});
+
+test('undo while the finger is down takes the drag back', () => {
+  const { editor, text } = open();
+  editor.drag('tip_weight', '30 g', 'tip weight');
+  editor.undo();
+  expect(text('tip_weight')).toBe('21 g');
+});
+
+test('the baseline stays the design that it was through edits, undo and redo', () => {
+  const { editor } = open();
+  editor.change([{ change: 'head', head: { baseline: {} } }], 'the baseline');
+  editor.change(tip('30 g'), 'tip weight');
+  expect(editor.document.value.baseline).toEqual({ tip_weight: '21 g' });
+  editor.drag('line_length', '19 m', 'line length');
+  editor.drag('line_length', '20 m', 'line length');
+  editor.rest();
+  expect(editor.document.value.baseline).toEqual({ tip_weight: '21 g', line_length: '18.3 m' });
+  editor.undo();
+  editor.undo();
+  expect(editor.document.value.baseline).toEqual({});
+  editor.redo();
+  expect(editor.document.value.baseline).toEqual({ tip_weight: '21 g' });
+});
+
+test('an edit of texts alone is told as texts, any other as a new document', () => {
+  const { editor, told } = open();
+  editor.change(tip('30 g'), 'tip weight');
+  editor.change([{ change: 'head', head: { title: 'Other' } }], 'title');
+  editor.undo();
+  editor.undo();
+  expect(told).toEqual([
+    { title: 'Small sheet', texts: [['tip_weight', '30 g']] },
+    { title: 'Other', texts: undefined },
+    { title: 'Small sheet', texts: undefined },
+    { title: 'Small sheet', texts: [['tip_weight', '21 g']] },
+  ]);
+});
+
+test('how the sheet is arranged is kept, but is nothing to take back and nothing to compute', () => {
+  const { editor, told, kept } = open();
+  const cell = { ...smallSheet.cells[0]!, folded: true };
+  editor.arrange({ change: 'cell', cell });
+  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  expect(editor.undoSays.value).toBeUndefined();
+  expect(told).toEqual([]);
+  expect(kept).toHaveLength(1);
+});
+
+test('opening another sheet is taken back like any edit', () => {
+  const { editor } = open();
+  const other: Document = {
+    ...smallSheet,
+    title: 'Other',
+    invented: true,
+    baseline: { tip_weight: '3 g' },
+    cells: smallSheet.cells.toReversed(),
+  };
+  editor.change(replaceDocument(editor.document.value, other), 'opening other');
+  expect(editor.document.value).toEqual(other);
+  editor.undo();
+  expect(editor.document.value).toEqual(smallSheet);
+  editor.redo();
+  expect(editor.document.value).toEqual(other);
+});
