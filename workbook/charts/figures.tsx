@@ -12,7 +12,7 @@ interface FiguresProps {
 export function Figures({ family, progress }: FiguresProps): JSX.Element {
   const [open, setOpen] = useState(false);
   return (
-    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="chart-figures" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Figures</summary>
       {open && <Table family={family} progress={progress} />}
     </details>
@@ -23,7 +23,7 @@ function Table({ family, progress }: FiguresProps): JSX.Element {
   const named = family.lines.some((line) => line.label !== '');
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard.
-    <section aria-label="Figures of the chart" tabIndex={0} style={{ overflowX: 'auto' }}>
+    <section aria-label="Figures of the chart" tabIndex={0}>
       <table>
         <thead>
           <tr>

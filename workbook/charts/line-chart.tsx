@@ -1,3 +1,4 @@
+import './charts.css';
 import type { JSX } from 'preact';
 import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { ink, LABEL_SIZE, useWidth } from '../drawing/index';
@@ -53,7 +54,7 @@ function LinePicture(props: SweepChartProps & { family: Family; width: number })
   }, [progress, props.names, cell, width, painting]);
 
   return (
-    <figure style={{ margin: 0 }}>
+    <figure class="chart-picture">
       <svg
         role="img"
         aria-label={[`${cell.title}.`, ...sentences].join(' ')}
@@ -69,7 +70,7 @@ function LinePicture(props: SweepChartProps & { family: Family; width: number })
         <g ref={base} text-anchor="middle" />
         <Overlay chart={chart} />
       </svg>
-      <figcaption>{sentences.join(' ')}</figcaption>
+      <figcaption class="chart-caption">{sentences.join(' ')}</figcaption>
       <Figures family={family} progress={progress} />
     </figure>
   );
