@@ -5,8 +5,8 @@ export const SEA_LEVEL_TEMPERATURE = 288.15;
 export const SEA_LEVEL_PRESSURE = 101325;
 export const LAPSE_RATE = 0.0065;
 export const STANDARD_GRAVITY = 9.80665;
-/** J/(kg·K), from R* = 8314.32 J/(kmol·K) and M0 = 28.9644 kg/kmol. */
-export const GAS_CONSTANT_OF_DRY_AIR = 8314.32 / 28.9644;
+/** J/(kg·K) (from memory; R* = 8314.32 J/(kmol·K) over M0 = 28.9644 kg/kmol gives the same to seven digits). */
+export const GAS_CONSTANT_OF_DRY_AIR = 287.05287;
 /** m, nominal radius of the earth in the geopotential height (from memory). */
 export const EARTH_RADIUS = 6356766;
 
