@@ -29,6 +29,7 @@ function VariableRow({ row }: { row: Variable }) {
   const fault = sheet.faultAt(row.name);
   const computed = sheet.isComputed(row.text, row.unit);
   const outside = value < low || value > high;
+  const moved = sheet.change(row.name);
   const noteId = `about-${row.name}`;
 
   const limit = (end: 'low' | 'high') => (
@@ -80,7 +81,7 @@ function VariableRow({ row }: { row: Variable }) {
         onCommit={(text) => sheet.setText(row.name, text)}
         onUndoBeyond={sheet.undo}
       />
-      <span class="change">{sheet.change(row.name)}</span>
+      <span class="change">{moved === '0' ? '' : moved}</span>
       {(computed || outside) && (
         <p class="aside" id={noteId}>
           {computed && `Computed: ${row.text}. Moving the slide puts a number in its place.`}

@@ -17,6 +17,7 @@ export function TitleBlock() {
         onCommit={(text) => sheet.changeHead({ [field]: text }, label)}
         onUndoBeyond={sheet.undo}
       />
+      <span class="on-paper">{open[field] || '–'}</span>
       {field === 'title' && open.invented && <span class="aside">Invented: no such model, maker or club exists.</span>}
     </div>
   );
@@ -27,7 +28,7 @@ export function TitleBlock() {
       {entry('date', 'date')}
       <div class="title-field title-scale">
         <span class="title-label">scale</span>
-        <span class="title-plain">as the drawing says</span>
+        <span class="title-plain">see drawing</span>
       </div>
       {entry('sheet', 'sheet')}
       <label class="title-field title-units">
@@ -42,6 +43,7 @@ export function TitleBlock() {
           <option value="metric">metric</option>
           <option value="trade">inch and pound</option>
         </select>
+        <span class="on-paper">{open.units === 'trade' ? 'inch and pound' : 'metric'}</span>
       </label>
     </footer>
   );
