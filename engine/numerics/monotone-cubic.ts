@@ -46,19 +46,20 @@ export function interpolateAt(
   o: number,
 ): void {
   const last = count - 2;
-  let k = Math.floor(x / step);
+  const perStep = 1 / step;
+  let k = Math.floor(x * perStep);
   if (!(k > 0)) k = 0;
   else if (k > last) k = last;
   const i = at + k * stride;
   const left = values[i]!;
   const right = values[i + stride]!;
-  const secant = (right - left) / step;
-  const after = k < last ? (values[i + 2 * stride]! - right) / step : secant;
-  const before = k > 0 ? (left - values[i - stride]!) / step : secant;
+  const secant = (right - left) * perStep;
+  const after = k < last ? (values[i + 2 * stride]! - right) * perStep : secant;
+  const before = k > 0 ? (left - values[i - stride]!) * perStep : secant;
   const m0 = k > 0 ? between(before, secant) : atEnd(secant, after);
   const m1 = k < last ? between(secant, after) : atEnd(secant, before);
   const distance = x - k * step;
-  const t = distance / step;
+  const t = distance * perStep;
   if (t < 0) {
     out[o] = left + distance * m0;
     out[o + 1] = m0;

@@ -1,15 +1,7 @@
-import { gaussLegendre, integrate } from '../numerics/index';
-import {
-  CREEPING,
-  CREEPING_POWER,
-  cylinderDragCoefficient,
-  ROUGH,
-  ROUGH_POWER,
-  ROUGH_REYNOLDS,
-  WAKE,
-  WAKE_REYNOLDS,
-} from './cylinder-drag';
+import { integrate } from '../numerics/index';
+import { cylinderDragCoefficient } from './cylinder-drag';
 import { nonNegative, positive, within } from './domain';
+import { meanCylinderDrag } from './mean-cylinder-drag';
 
 /** Lines that turn about the pilot, straight from the handle to the guide. */
 export interface TurningLines {
@@ -31,36 +23,25 @@ export interface TurningLines {
   readonly density: number;
 }
 
-const POINTS = 8;
-const { nodes, weights } = gaussLegendre(POINTS);
-
 /** What `prepareLineDrag` keeps of the lines, so that the drag at one more speed costs little. */
 export interface LineDragLaw {
   /** ½ ρ d n k R_g³, kg·m. */
   scale: number;
-  /** Re at the guide over ω, s. */
-  reynoldsPerRate: number;
   /** ∫ C_d η³ dη where C_d is one number; NaN: by the local Reynolds number. */
   constant: number;
-  /** 11 ∫ η^(3 − ¾) dη. */
-  creeping: number;
-  /** At each point of the quadrature: weight × η³, 1/η and η^0.7. */
-  readonly share: Float64Array;
-  readonly inverse: Float64Array;
-  readonly rough: Float64Array;
+  /** ln of Re at the guide over ω, and ln and fourth power of r_h/R_g. */
+  logReynoldsPerRate: number;
+  logNear: number;
+  nearFourth: number;
 }
 
-export function newLineDragLaw(): LineDragLaw {
-  return {
-    scale: 0,
-    reynoldsPerRate: 0,
-    constant: Number.NaN,
-    creeping: 0,
-    share: new Float64Array(POINTS),
-    inverse: new Float64Array(POINTS),
-    rough: new Float64Array(POINTS),
-  };
-}
+export const newLineDragLaw = (): LineDragLaw => ({
+  scale: 0,
+  constant: Number.NaN,
+  logReynoldsPerRate: 0,
+  logNear: 0,
+  nearFourth: 0,
+});
 
 /** Fills `law` from the lines; allocates nothing. */
 export function prepareLineDrag(lines: TurningLines, law: LineDragLaw): void {
@@ -76,55 +57,41 @@ export function prepareLineDrag(lines: TurningLines, law: LineDragLaw): void {
     radius *
     radius *
     radius;
+  law.nearFourth = near * near * near * near;
   if (!Number.isNaN(lines.dragCoefficient)) {
-    law.constant = (nonNegative('line drag coefficient', lines.dragCoefficient) * (1 - near * near * near * near)) / 4;
+    law.constant = (nonNegative('line drag coefficient', lines.dragCoefficient) * (1 - law.nearFourth)) / 4;
     return;
   }
   law.constant = Number.NaN;
-  law.reynoldsPerRate =
-    (radius * positive('line diameter', diameter)) / positive('viscosity', lines.kinematicViscosity);
-  const power = 4 + CREEPING_POWER;
-  law.creeping = (CREEPING * (1 - near ** power)) / power;
-  const half = (1 - near) / 2;
-  for (let i = 0; i < POINTS; i++) {
-    const eta = near + half * (1 + nodes[i]!);
-    law.share[i] = half * weights[i]! * eta * eta * eta;
-    law.inverse[i] = 1 / eta;
-    law.rough[i] = eta ** ROUGH_POWER;
-  }
+  law.logNear = Math.log(near);
+  law.logReynoldsPerRate = Math.log((radius * positive('line diameter', diameter)) / positive('viscosity', lines.kinematicViscosity));
 }
+
+const mean = new Float64Array(4);
 
 /**
  * Drag of the lines that the model feels at the guide, by moments about the pilot, and its slope with the rate of turn.
  *
  *   F = (1/R_g) ∫_{r_h}^{R_g} ½ ρ C_d(Re) d n k (ω r)² r dr,  Re = ω r d/ν
  *     = ½ ρ d n k ω² R_g³ ∫ C_d η³ dη,  η = r/R_g
+ *     ∫ C_d η³ dη = C_d (1 − η_h⁴)/4, or g(Re_g) − η_h⁴ g(η_h Re_g) by the local Reynolds number, g as in `meanCylinderDrag`
  *
- * F (N) to out[o], dF/dω (N·s) to out[o + 1], by Gauss-Legendre quadrature (the first term of C_d in closed form); ω > 0 (rad/s),
- * along the chord. The same lines' whole drag is `wholeLineDrag`; the handle takes the rest.
- * Valid for a straight line and flow across it. Derivation: moments about the pilot's axis; C_d by Cheng's fit.
+ * F (N) to out[o], dF/dω (N·s) to out[o + 1]; ω > 0 (rad/s), along the chord. The same lines' whole drag is
+ * `wholeLineDrag`; the handle takes the rest. Valid for a straight line and flow across it.
+ * Derivation: moments about the pilot's axis; the line ends at the guide, not at the CG.
  */
 export function lineDragAt(law: LineDragLaw, rate: number, out: Float64Array, o: number): void {
-  let sum = law.constant;
+  let share = law.constant;
   let slope = 0;
-  if (Number.isNaN(sum)) {
-    const re = law.reynoldsPerRate * rate;
-    sum = law.creeping * re ** CREEPING_POWER;
-    slope = CREEPING_POWER * sum;
-    const wake = WAKE_REYNOLDS / re;
-    const rough = (re / ROUGH_REYNOLDS) ** ROUGH_POWER;
-    for (let i = 0; i < POINTS; i++) {
-      const u = wake * law.inverse[i]!;
-      const z = rough * law.rough[i]!;
-      const shed = Math.exp(-u);
-      const grown = Math.exp(-z);
-      sum += law.share[i]! * (WAKE * (1 - shed) + ROUGH * (1 - grown));
-      slope += law.share[i]! * (ROUGH * ROUGH_POWER * z * grown - WAKE * u * shed);
-    }
+  if (Number.isNaN(share)) {
+    const logRe = law.logReynoldsPerRate + Math.log(rate);
+    meanCylinderDrag(logRe, mean, 0);
+    meanCylinderDrag(logRe + law.logNear, mean, 2);
+    share = mean[0]! - law.nearFourth * mean[2]!;
+    slope = mean[1]! - law.nearFourth * mean[3]!;
   }
-  const force = law.scale * rate * rate;
-  out[o] = force * sum;
-  out[o + 1] = law.scale * rate * (2 * sum + slope);
+  out[o] = law.scale * rate * rate * share;
+  out[o + 1] = law.scale * rate * (2 * share + slope);
 }
 
 const scratch = new Float64Array(2);
