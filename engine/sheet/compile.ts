@@ -1,7 +1,9 @@
+import type { ValueType } from '../formula/index';
 import type { Fault, NameInfo } from '../protocol';
+import { spellDimension } from '../units/index';
 import { breakRings, needsOf } from './break-rings';
 import type { Library, StepSpec } from './build';
-import { type Building, type LaidText, startBuilding } from './builder';
+import { type Allocation, type Building, type LaidText, startBuilding } from './builder';
 import { kindOf } from './cells/index';
 import type { Document } from './document';
 import { layOwnMaterials } from './materials';
@@ -24,10 +26,12 @@ export interface Compiled {
   readonly faults: readonly Fault[];
   /** Per step of the program: how to say why it has no answer. */
   readonly tell: readonly StepSpec['tell'][];
-  /** Key of every run of slots, over the document: the same place in two programs has the same key. */
-  readonly slotKeys: ReadonlyMap<string, Slot>;
+  /** Every run of slots by a key that the same place has in another program of the same cells. */
+  readonly slotRuns: ReadonlyMap<string, Allocation>;
   /** Reads a text as if it stood at this path; undefined where no text can stand. */
   read(path: string, text: string): Reading | undefined;
+  /** SI value of a text that may stand at this path without any change but of value; undefined for any other. */
+  constant(path: string, text: string): number | undefined;
 }
 
 export function compile(document: Document, library: Library): Compiled {
@@ -56,20 +60,34 @@ export function compile(document: Document, library: Library): Compiled {
   const slotOf = new Map(names.map((name) => [name.path, name.slot]));
   const size = building.size();
   const shape = shapeOf(size, names, constants, steps);
+  const reader = { find: building.builder.find, readable: building.readable };
+  const read = (path: string, text: string): Reading | undefined => {
+    const laid = building.texts.get(path);
+    return laid && readOne(laid.spec, text, reader);
+  };
   return {
     document,
     program: { shape, size, slotOf, steps, start, constants },
     names,
     faults: building.faults.map((fault) => ({ ...fault, state: 'fault' })),
     tell: ordered.map((spec) => spec.tell),
-    slotKeys: new Map(building.allocations.map(({ key, start: slot }) => [key, slot])),
-    read(path, text) {
+    slotRuns: new Map(building.allocations.map((run) => [run.key, run])),
+    read,
+    constant(path, text) {
       const laid = building.texts.get(path);
-      if (!laid) return undefined;
-      return readOne(laid.spec, text, { find: building.builder.find, readable: building.readable });
+      if (!laid || !constants.has(path)) return undefined;
+      const before = building.reading(laid);
+      const after = read(path, text);
+      if (before.is !== 'constant' || after?.is !== 'constant') return undefined;
+      // A line that may give anything may not turn from a length into a mass: others have been checked against it.
+      const same = dimensionOf(before.type) === dimensionOf(after.type);
+      return same ? after.value : undefined;
     },
   };
 }
+
+const dimensionOf = (type: ValueType | undefined): string =>
+  type?.kind === 'quantity' ? spellDimension(type.dimension) : '';
 
 function textStep({ spec, slot }: LaidText, reading: Exclude<Reading, { is: 'constant' }>): StepSpec {
   const { cell, path, text, unit } = spec;

@@ -8,6 +8,7 @@ import { mapFields, mapRows, withRow } from './rows';
 const LIMITS = ['low', 'high'] as const;
 const MOST_AXES = 4;
 const MOST_POINTS = 1001;
+const SWEPT: ReadonlySet<Reach['kind']> = new Set(['variable', 'choice', 'field']);
 
 /** Path of what is typed for one axis: `pull_sweep.axis1.low`. */
 export const axisPath = (cell: SweepCell, axis: number): string => `${cell.name}.axis${axis + 1}`;
@@ -87,8 +88,10 @@ function checkAxis(cell: SweepCell, axis: Axis, builder: Builder, say: (message:
   const reach = builder.find(axis.of);
   if (!reach) {
     say(`${cell.name} runs along "${axis.of}": nothing has that name.${builder.meant(axis.of)}`);
-  } else if (!reach.settable || reach.kind === 'formula') {
-    say(`${cell.name} runs along ${axis.of}, which is computed. An axis is a variable, a choice or a field.`);
+  } else if (!reach.settable || !SWEPT.has(reach.kind)) {
+    say(
+      `${cell.name} runs along ${axis.of}. An axis is a variable, a choice or a field of a block: make it a variable and run along that.`,
+    );
   } else if (reach.type?.kind === 'option') checkOptions(cell, axis, reach.type.options, say);
   else checkNumbers(cell, axis, reach, say);
 }

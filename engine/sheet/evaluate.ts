@@ -1,0 +1,74 @@
+import { type Bench, layBench } from './bench';
+import { type Program, SETTLED, type Slot, WAITS } from './program';
+import { wiringOf } from './wiring';
+
+/** One design: a bench with one sample. `m[s]` is the value of slot s, `why[k]` the reason of step k. */
+export type State = Bench;
+
+/** Runs everything. */
+export function startState(program: Program): State {
+  const state = layBench(program, 1);
+  state.m.set(program.start);
+  state.run(program.steps.keys(), 1);
+  return state;
+}
+
+/** Runs what follows from slots whose values are new; gives the steps that ran, in computing order. */
+export function run(state: State, changed: Iterable<Slot>): Int32Array {
+  const steps = wiringOf(state.program).downstream(changed);
+  state.run(steps, 1);
+  return steps;
+}
+
+export interface Carried {
+  readonly state: State;
+  /** The steps that ran, in computing order. */
+  readonly ran: Int32Array;
+}
+
+/**
+ * Starts a program from the state of another. A step keeps its values when it computes the same (its key says so) from
+ * constants with the same values and from steps that keep theirs; the others run.
+ */
+export function carry(old: State, program: Program): Carried {
+  const state = layBench(program, 1);
+  state.m.set(program.start);
+  const { writer } = wiringOf(program);
+  const before = new Map(old.program.steps.map((step, k) => [step.key, k]));
+  const now = new Map(program.steps.map((step, k) => [step.key, k]));
+  const kept = new Uint8Array(program.steps.length);
+  const ran: number[] = [];
+
+  const keeps = (k: number, was: number): boolean => {
+    const reads = program.steps[k]!.reads;
+    const readBefore = old.program.steps[was]!.reads;
+    return reads.every((slot, r) => {
+      const other = writer[slot]!;
+      return other >= 0 ? kept[other] === 1 : sameConstant(state, slot, old, readBefore[r]!);
+    });
+  };
+
+  for (const [k, step] of program.steps.entries()) {
+    const was = before.get(step.key);
+    if (was === undefined || !keeps(k, was)) {
+      state.run([k], 1);
+      ran.push(k);
+      continue;
+    }
+    kept[k] = 1;
+    const from = old.program.steps[was]!.writes;
+    for (const [w, slot] of step.writes.entries()) state.m[slot] = old.m[from[w]!]!;
+    state.why[k] = carriedWhy(old, old.why[was]!, now);
+  }
+  return { state, ran: Int32Array.from(ran) };
+}
+
+/** A place that a step wrote before holds no constant to compare with. */
+function sameConstant(state: State, slot: Slot, old: State, was: Slot): boolean {
+  return wiringOf(old.program).writer[was]! < 0 && Object.is(state.m[slot], old.m[was]);
+}
+
+/** A step that waits names another by number, which may be a new one. That other keeps its values too, so it is still there. */
+function carriedWhy(old: State, why: number, now: ReadonlyMap<string, number>): number {
+  return why === SETTLED || why < WAITS ? why : WAITS + now.get(old.program.steps[why - WAITS]!.key)!;
+}

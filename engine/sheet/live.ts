@@ -1,0 +1,90 @@
+import type { Fault } from '../protocol';
+import type { Library } from './build';
+import { type Compiled, compile } from './compile';
+import type { Document } from './document';
+import { carry, run, type State, startState } from './evaluate';
+import { baselineOf, withText } from './paths';
+import type { Slot } from './program';
+import { faultsOf } from './sentences';
+
+/** A document that is being worked on, with its program and its numbers. */
+export interface Live {
+  readonly compiled: Compiled;
+  readonly state: State;
+}
+
+export interface Edited {
+  readonly live: Live;
+  /** Steps of the program that ran, in computing order. */
+  readonly ran: Int32Array;
+  /** The program is another one: slots and names may be too. */
+  readonly structure: boolean;
+  /** Paths where no text can stand; nothing was done about them. */
+  readonly unknown: readonly string[];
+}
+
+export function openLive(document: Document, library: Library): Live {
+  const compiled = compile(document, library);
+  return { compiled, state: startState(compiled.program) };
+}
+
+/** The same document after edits of any kind. What didn't change keeps its values. */
+export function editLive(live: Live, document: Document, library: Library): Edited {
+  const compiled = compile(document, library);
+  const { state, ran } = carry(live.state, compiled.program);
+  return { live: { compiled, state }, ran, structure: true, unknown: [] };
+}
+
+/**
+ * Sets texts. Where all of them were constants and stay so, the program is kept, its numbers are changed in place and what
+ * follows from them runs; else the document is compiled anew.
+ */
+export function setLive(live: Live, texts: Iterable<readonly [path: string, text: string]>, library: Library): Edited {
+  const { compiled, state } = live;
+  const { program } = compiled;
+  const values = new Map<Slot, number>();
+  const unknown: string[] = [];
+  let document = compiled.document;
+  let structure = false;
+  for (const [path, text] of texts) {
+    const changed = withText(document, path, text);
+    if (!changed) {
+      unknown.push(path);
+      continue;
+    }
+    document = changed;
+    const value = compiled.constant(path, text);
+    if (value === undefined) structure = true;
+    else values.set(program.constants.get(path)!, value);
+  }
+  if (structure) return { ...editLive(live, document, library), unknown };
+  const moved = [...values].filter(([slot, value]) => !Object.is(state.m[slot], value));
+  for (const [slot, value] of moved) {
+    state.m[slot] = value;
+    program.start[slot] = value;
+  }
+  const ran = run(
+    state,
+    moved.map(([slot]) => slot),
+  );
+  return { live: { compiled: { ...compiled, document }, state }, ran, structure: false, unknown };
+}
+
+export const faultsOfLive = ({ compiled, state }: Live): readonly Fault[] => faultsOf(compiled, state);
+
+/**
+ * Values of the baseline in the slots of the present design, NaN where it has nothing there; undefined where the document
+ * has no baseline.
+ */
+export function baselineValues({ compiled }: Live, library: Library): Float64Array | undefined {
+  const design = baselineOf(compiled.document);
+  if (!design) return undefined;
+  const baseline = openLive(design, library);
+  const values = new Float64Array(compiled.program.size).fill(Number.NaN);
+  for (const [key, { start, count }] of compiled.slotRuns) {
+    const from = baseline.compiled.slotRuns.get(key);
+    if (!from) continue;
+    for (let k = 0; k < Math.min(count, from.count); k++) values[start + k] = baseline.state.m[from.start + k]!;
+  }
+  return values;
+}

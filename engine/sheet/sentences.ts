@@ -1,0 +1,30 @@
+import type { Fault } from '../protocol';
+import type { Bench } from './bench';
+import type { Compiled } from './compile';
+import { SETTLED, WAITS } from './program';
+
+/** Why step k has no answer for sample i, as sentences; undefined where it has one. */
+export function faultOf(compiled: Compiled, bench: Bench, k: number, i = 0): Fault | undefined {
+  const why = bench.why[k * bench.stride + i]!;
+  const step = compiled.program.steps[k]!;
+  if (why === SETTLED) return undefined;
+  if (why >= WAITS) {
+    const cause = compiled.program.steps[why - WAITS]!;
+    const message = `${step.path} waits for ${cause.path}.`;
+    return { cell: step.cell, path: step.path, state: 'waits', waitsFor: cause.path, message };
+  }
+  const told = compiled.tell[k]!(why - 1, (slot) => bench.m[bench.column(slot) + i]!);
+  return { cell: step.cell, state: 'fault', ...told };
+}
+
+/** Everything that is wrong or waits in one design, in the order of the page. */
+export function faultsOf(compiled: Compiled, state: Bench): Fault[] {
+  const faults = [...compiled.faults];
+  for (let k = 0; k < compiled.program.steps.length; k++) {
+    const fault = faultOf(compiled, state, k);
+    if (fault) faults.push(fault);
+  }
+  const order = new Map(compiled.document.cells.map((cell, k) => [cell.id, k]));
+  const placeOf = (fault: Fault): number => order.get(fault.cell) ?? -1;
+  return faults.sort((a, b) => placeOf(a) - placeOf(b));
+}
