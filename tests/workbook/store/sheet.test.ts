@@ -1,0 +1,200 @@
+import { expect, test } from 'vitest';
+import type { Document, EngineService, NameInfo, Snapshot, SweepRequest } from '../../../engine/index';
+import { fromSI, ONE, openText, serialise, textAt, toSI } from '../../../engine/index';
+import { createSheet } from '../../../workbook/store/sheet';
+import { smallSheet } from './small-sheet';
+
+const names: readonly NameInfo[] = ['tip_weight', 'line_length'].map((path, slot) => ({
+  path,
+  slot,
+  kind: 'variable',
+  cell: 'c2',
+  title: path.replace('_', ' '),
+  symbol: '',
+  dimension: ONE,
+  unit: path === 'tip_weight' ? 'g' : 'm',
+  suffix: '',
+  doc: '',
+  settable: true,
+}));
+
+/** Reads the two variables of the small sheet, and a text that is no number as a fault. */
+function smallEngine() {
+  const calls: string[] = [];
+  const asked: SweepRequest[] = [];
+  let document = smallSheet;
+  let revision = 0;
+  let told = false;
+  const read = (path: string, text: string): number => {
+    const [number, unit] = text.split(' ') as [string, string];
+    return toSI(Number(number), unit ?? names.find((info) => info.path === path)!.unit);
+  };
+  const snapshot = (): Snapshot => {
+    const values = new Float64Array(names.map(({ path }) => read(path, textAt(document, path)!)));
+    const kept = names.map(({ path }) => read(path, document.baseline?.[path] ?? textAt(document, path)!));
+    const faults = names
+      .filter(({ slot }) => Number.isNaN(values[slot]))
+      .map(({ path, cell }) => ({ cell, path, state: 'fault' as const, message: `${path} is no number.` }));
+    const answer: Snapshot = {
+      revision: ++revision,
+      shape: 'small',
+      names: told ? undefined : names,
+      values,
+      baseline: document.baseline && new Float64Array(kept),
+      faults,
+      drawing: [],
+    };
+    told = true;
+    return answer;
+  };
+  const engine: EngineService = {
+    describe: async () => ({ blocks: [], materials: [] }),
+    async open(next) {
+      calls.push('open');
+      document = next;
+      return snapshot();
+    },
+    async set(texts) {
+      calls.push(`set ${texts.map(([path, text]) => `${path}=${text}`).join(' ')}`);
+      for (const [path, text] of texts) document = edited(document, path, text);
+      return snapshot();
+    },
+    async sweep(request) {
+      asked.push(request);
+    },
+    stop: async () => {},
+    check: async () => ({ ok: true, value: 0 }),
+  };
+  return { engine, calls, asked };
+}
+
+function edited(document: Document, path: string, text: string): Document {
+  const cells = document.cells.map((cell) =>
+    cell.kind === 'variables'
+      ? { ...cell, rows: cell.rows.map((row) => (row.name === path ? { ...row, text } : row)) }
+      : cell,
+  );
+  const kept = document.baseline?.[path] ?? textAt(document, path)!;
+  return { ...document, cells, baseline: document.baseline && { ...document.baseline, [path]: kept } };
+}
+
+async function open() {
+  const { engine, calls, asked } = smallEngine();
+  const kept: string[] = [];
+  const sheet = createSheet(smallSheet, {
+    engine,
+    keep: { write: (text) => kept.push(text) },
+    ready: [],
+    frozen: true,
+    now: () => 0,
+  });
+  await settled();
+  return { sheet, calls, asked, kept };
+}
+const settled = () => new Promise((resolve) => setTimeout(resolve, 5));
+const file = (text: string, name = 'other.tetherwright.json') => new File([text], name);
+
+test('a sheet is working until the engine has answered, then settled', async () => {
+  const { engine } = smallEngine();
+  const sheet = createSheet(smallSheet, { engine, keep: { write() {} }, ready: [], frozen: true, now: () => 0 });
+  expect(sheet.state.value.words).toBe('working');
+  expect(sheet.shown('tip_weight')).toBe('–');
+  await settled();
+  expect(sheet.state.value.words).toBe('all settled');
+  expect(sheet.shown('tip_weight')).toBe('21 g');
+});
+
+test('a text is set, computed, kept and taken back', async () => {
+  const { sheet, calls, kept } = await open();
+  sheet.setText('tip_weight', '30 g');
+  await settled();
+  expect(sheet.shown('tip_weight')).toBe('30 g');
+  expect(calls).toEqual(['open', 'set tip_weight=30 g']);
+  expect(kept).toEqual([serialise(sheet.document.value)]);
+  expect(sheet.undoSays.value).toBe('tip weight');
+  sheet.undo();
+  await settled();
+  expect(sheet.shown('tip_weight')).toBe('21 g');
+});
+
+test('the same text again is no edit', async () => {
+  const { sheet, calls } = await open();
+  sheet.setText('tip_weight', '21 g');
+  expect(sheet.undoSays.value).toBeUndefined();
+  expect(calls).toEqual(['open']);
+});
+
+test('a fault is counted and stands at its place until it is mended', async () => {
+  const { sheet } = await open();
+  sheet.setText('tip_weight', 'much g');
+  await settled();
+  expect(sheet.state.value).toEqual({ kind: 'fault', words: '1 fault' });
+  expect(sheet.faultAt('tip_weight')!.message).toBe('tip_weight is no number.');
+  expect(sheet.reasonFor('tip_weight')).toBe('tip_weight is no number.');
+  expect(sheet.faultsOfCell('c2')).toHaveLength(1);
+  sheet.setText('tip_weight', '4 g');
+  await settled();
+  expect(sheet.state.value.kind).toBe('settled');
+});
+
+test('change from the baseline, and the way back to it', async () => {
+  const { sheet } = await open();
+  expect(sheet.change('tip_weight')).toBe('');
+  sheet.takeBaseline();
+  sheet.setText('tip_weight', '30 g');
+  sheet.setText('line_length', '19.0 m');
+  await settled();
+  expect([sheet.change('tip_weight'), sheet.change('line_length')]).toEqual(['+9', '+1']);
+  expect(sheet.baselineText('tip_weight')).toBe('21 g');
+  sheet.returnToBaseline();
+  await settled();
+  expect([sheet.change('tip_weight'), sheet.change('line_length')]).toEqual(['0', '0']);
+  sheet.undo();
+  await settled();
+  expect(fromSI(sheet.value('tip_weight'), 'g')).toBeCloseTo(30, 9);
+});
+
+test('while the finger is down only the coarse lattice runs; when it lifts, all of it', async () => {
+  const { sheet, asked } = await open();
+  sheet.sweeps.watch('pull_sweep');
+  await settled();
+  asked.length = 0;
+  sheet.drag('tip_weight', '22 g');
+  await settled();
+  expect(asked).toEqual([{ sweep: 'pull_sweep', coarse: true }]);
+  sheet.rest();
+  expect(asked.at(-1)).toEqual({ sweep: 'pull_sweep', coarse: false });
+});
+
+test('opening a file puts it in place of the open sheet, and Undo brings that back', async () => {
+  const { sheet } = await open();
+  await sheet.openFile(file(serialise({ ...smallSheet, title: 'Other' })));
+  expect(sheet.document.value.title).toBe('Other');
+  expect(sheet.undoSays.value).toBe('opening other.tetherwright.json');
+  sheet.undo();
+  expect(sheet.document.value).toEqual(smallSheet);
+});
+
+test('a file that cannot be opened says why, place by place, and the open sheet stays', async () => {
+  const { sheet, calls } = await open();
+  await sheet.openFile(file('{ "format": "tetherwright", "version": 1, "title": 3 }'));
+  expect(sheet.document.value).toBe(smallSheet);
+  expect(calls).toEqual(['open']);
+  const [notice] = sheet.notices.value;
+  expect(notice!.title).toMatch(/^other\.tetherwright\.json: This file cannot be opened\. .* Nothing was opened\.$/);
+  expect(notice!.sentences).toContain('title: expected a text, found 3.');
+  sheet.dismiss(notice!);
+  expect(sheet.notices.value).toEqual([]);
+});
+
+test('a formula under a slide is known from a number', async () => {
+  const { sheet } = await open();
+  expect(['21 g', '-1 3/32 in', '7'].map((text) => sheet.isComputed(text, 'g'))).toEqual([false, false, false]);
+  expect(['2 * 3 g', 'line_length', 'pi'].map((text) => sheet.isComputed(text, 'g'))).toEqual([true, true, true]);
+});
+
+test('what is kept can be opened again', async () => {
+  const { sheet, kept } = await open();
+  sheet.setText('tip_weight', '30 g');
+  expect(openText(kept.at(-1)!)).toEqual({ ok: true, document: sheet.document.value });
+});
