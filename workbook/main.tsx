@@ -1,4 +1,5 @@
 import './theme/index.css';
+import { effect } from '@preact/signals';
 import { proxy, wrap } from 'comlink';
 import { render } from 'preact';
 import { type Document, type EngineService, openText } from '../engine/index';
@@ -11,8 +12,9 @@ import { readySheets } from './store/ready';
 import { createSheet, type Notice, refusal } from './store/sheet';
 
 /** The engine's worker, with calls back to the page made so that they can cross. */
-function startEngine(): EngineService {
+function startEngine(onFault: (sentence: string) => void): EngineService {
   const worker = new Worker(new URL('../engine/worker.ts', import.meta.url), { type: 'module', name: 'engine' });
+  worker.addEventListener('error', () => onFault('The engine could not be started. Load the page again.'));
   const remote = wrap<EngineService>(worker);
   return {
     describe: () => remote.describe(),
@@ -41,8 +43,9 @@ async function start(): Promise<void> {
   let tell = (notice: Notice): void => {
     early.push(notice);
   };
-  const engine = startEngine();
-  const keep = openKeep((sentence) => tell({ title: sentence, sentences: [] }));
+  const say = (sentence: string): void => tell({ title: sentence, sentences: [] });
+  const engine = startEngine(say);
+  const keep = openKeep(say);
   const { document, notice } = await firstDocument(await keep.read());
   const sheet = createSheet(document, {
     engine,
@@ -54,6 +57,9 @@ async function start(): Promise<void> {
   tell = sheet.tell;
   for (const each of notice ? [...early, notice] : early) tell(each);
   watchKeys(sheet);
+  effect(() => {
+    window.document.title = `${sheet.document.value.title || 'Untitled sheet'} – Tetherwright`;
+  });
   render(
     <SheetContext.Provider value={sheet}>
       <App narrow={watchNarrow()} />

@@ -26,10 +26,10 @@ export function App({ narrow }: { narrow: ReadonlySignal<boolean> }) {
             <>
               <Strip />
               <Column />
-              <section class="standing" aria-label="Key figures">
+              <div class="standing">
                 <KeyFigures />
                 <CheckList />
-              </section>
+              </div>
             </>
           ) : (
             <div class="columns">

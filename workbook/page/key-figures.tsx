@@ -2,6 +2,7 @@ import { Fragment } from 'preact';
 import { useSheet } from '../store/context';
 import { CautionNote } from './caution';
 import { cautionsAfter } from './cautions';
+import { FigureChoice } from './figure-choice';
 
 /** The figures that the sheet is judged by, each with its change from the baseline, cautions where they bear. */
 export function KeyFigures() {
@@ -29,6 +30,7 @@ export function KeyFigures() {
         </Fragment>
       ))}
       <BaselineCommands />
+      <FigureChoice />
     </section>
   );
 }

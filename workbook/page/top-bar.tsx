@@ -2,6 +2,7 @@ import { useRef } from 'preact/hooks';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
 import { ReadySheets } from './ready-sheets';
+import { StateWords } from './state-words';
 
 /** The few words at the top, and the state of the sheet. */
 export function TopBar() {
@@ -9,7 +10,6 @@ export function TopBar() {
   const picker = useRef<HTMLInputElement>(null);
   const back = sheet.undoSays.value;
   const forward = sheet.redoSays.value;
-  const state = sheet.state.value;
   return (
     <header class="top-bar">
       <h1>{sheet.document.value.title || 'Untitled sheet'}</h1>
@@ -42,9 +42,7 @@ export function TopBar() {
           Print
         </button>
       </nav>
-      <p class={`sheet-state ${state.kind}`} role="status" aria-live="polite" data-state={state.kind}>
-        {state.words}
-      </p>
+      <StateWords />
       <input
         ref={picker}
         class="unseen"
