@@ -12,6 +12,7 @@ import { block, type Shape } from './block';
 import { drawBox, drawFuselage, drawGear } from './body-drawing';
 import { bodyEstimates, items, outline } from './body-fields';
 import { bodyResults } from './body-results';
+import { finiteShapes } from './finite-shapes';
 import { typedOr } from './measures';
 import { tailResults } from './tail-results';
 
@@ -92,7 +93,7 @@ export const body = block({
       { x: m[f.tail_x]!, depth: m[f.tail_depth]! },
     ];
     const middle = m[f.middle_height]!;
-    return [
+    return finiteShapes([
       ...drawFuselage(stations, m[f.width]!, middle),
       ...drawBox('tank', {
         x: m[f.tank_x]!,
@@ -111,6 +112,6 @@ export const body = block({
         track: m[f.wheel_track]!,
         footZ: middle,
       }),
-    ];
+    ]);
   },
 });

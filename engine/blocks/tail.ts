@@ -9,6 +9,7 @@ import {
   tailVolume,
 } from '../physics/index';
 import { block, type Shape } from './block';
+import { finiteShapes } from './finite-shapes';
 import { typedOr } from './measures';
 import { drawFin, drawStabiliser } from './tail-drawing';
 import { finShape, stabiliserShape, tailEstimates } from './tail-fields';
@@ -68,7 +69,7 @@ export const tail = block({
     return undefined;
   },
   draw(m, f): Shape[] {
-    return [
+    return finiteShapes([
       ...drawStabiliser({
         span: m[f.span]!,
         rootChord: m[f.root_chord]!,
@@ -88,7 +89,7 @@ export const tail = block({
         rudderShare: m[f.rudder_share]!,
         rudderAngle: m[f.rudder_angle]!,
       }),
-    ];
+    ]);
   },
 });
 

@@ -10,6 +10,7 @@ import {
   WING_SHARE_OF_SECTION_LIFT,
 } from '../physics/index';
 import { block, type Shape } from './block';
+import { finiteShapes } from './finite-shapes';
 import { typedOr } from './measures';
 import { drawWing } from './wing-drawing';
 import { wingEstimates, wingShape } from './wing-fields';
@@ -75,7 +76,7 @@ export const wing = block({
     return undefined;
   },
   draw(m, f): Shape[] {
-    return drawWing({
+    const shapes = drawWing({
       inboardSpan: m[f.inboard_span]!,
       outboardSpan: m[f.outboard_span]!,
       rootChord: m[f.root_chord]!,
@@ -86,5 +87,6 @@ export const wing = block({
       thickness: m[f.thickness_ratio]!,
       incidence: m[f.incidence]!,
     });
+    return finiteShapes(shapes);
   },
 });
