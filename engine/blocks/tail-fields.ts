@@ -1,3 +1,4 @@
+import { MOMENT } from '../units/index';
 import type { Field } from './block';
 import { ANGLE, degrees, MILLIMETRES, PER_RADIAN, PLAIN, SHARE } from './measures';
 
@@ -80,6 +81,26 @@ export const finShape = {
     range: [0.05, 1],
   } as Field,
   rudder_angle: angle('δ_r', 'Rudder offset', 'Trailing edge outboard positive; it turns the nose out.', 30),
+} as const;
+
+const stiffness = (symbol: string, title: string): Field => ({
+  dimension: MOMENT,
+  unit: 'N·m',
+  tradeUnit: 'lbf·in',
+  symbol,
+  title,
+  doc: 'Bending stiffness E I of the sheet or stack for each metre of chord, bent along the span. A choice of stacks gives it as its stiffness.',
+  default: 27,
+  range: [0, 1e5],
+  basis: 'Medium balsa of 5 mm.',
+  advanced: true,
+});
+
+/** What the surfaces are made of, as far as it makes them stiff; what they weigh stands in the list of parts. */
+export const tailStock = {
+  stabiliser_stock: stiffness('D_t', 'Stiffness of the stabiliser stock'),
+  elevator_stock: stiffness('D_e', 'Stiffness of the elevator stock'),
+  fin_stock: stiffness('D_f', 'Stiffness of the fin stock'),
 } as const;
 
 const PLATE_BASIS = 'Helmbold and Polhamus form with a section slope of 5.7, which follows measured flat plates.';

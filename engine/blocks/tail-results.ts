@@ -1,5 +1,16 @@
+import { BENDING_STIFFNESS } from '../units/index';
 import type { Result } from './block';
 import { ANGLE, MILLIMETRES, PER_RADIAN, PLAIN, SURFACE } from './measures';
+
+const bending = (symbol: string, title: string, doc: string): Result => ({
+  dimension: BENDING_STIFFNESS,
+  unit: 'N·m²',
+  tradeUnit: 'lbf·in²',
+  symbol,
+  title,
+  doc,
+  detail: true,
+});
 
 /** What the tail tells the other blocks. */
 export const tailResults = {
@@ -83,6 +94,9 @@ export const tailResults = {
     doc: 'One degree of rudder does as much as so many degrees of the whole fin.',
     detail: true,
   },
+  stabiliser_bending: bending('EI_t', 'Bending stiffness of the stabiliser', 'E I at its root, elevator not counted.'),
+  elevator_bending: bending('EI_e', 'Bending stiffness of the elevator', 'E I at its root.'),
+  fin_bending: bending('EI_f', 'Bending stiffness of the fin', 'E I at its foot, rudder counted as of the same stock.'),
   volume: {
     ...PLAIN,
     symbol: 'V_H',

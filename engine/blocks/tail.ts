@@ -6,13 +6,14 @@ import {
   hingedEffect,
   measurePlanform,
   type PlanformMeasures,
+  surfaceStiffness,
   tailVolume,
 } from '../physics/index';
 import { block, type Shape } from './block';
 import { finiteShapes } from './finite-shapes';
 import { typedOr } from './measures';
 import { drawFin, drawStabiliser } from './tail-drawing';
-import { finShape, stabiliserShape, tailEstimates } from './tail-fields';
+import { finShape, stabiliserShape, tailEstimates, tailStock } from './tail-fields';
 import { tailResults } from './tail-results';
 import { wingResults } from './wing-results';
 
@@ -28,6 +29,7 @@ export const tail = block({
     wing: { link: 'wing', results: wingResults, doc: 'The wing whose downwash the tail flies in.' },
     ...stabiliserShape,
     ...finShape,
+    ...tailStock,
     ...tailEstimates,
   },
   results: tailResults,
@@ -66,6 +68,11 @@ export const tail = block({
     m[r.rudder_angle + i] = m[f.rudder_angle + i]!;
     const rudder = hingedEffect(m[f.rudder_share + i]!);
     m[r.rudder_effect + i] = typedOr(m[f.rudder_effect + i]!, rudder);
+
+    const [chord, share] = [m[f.root_chord + i]!, m[f.elevator_share + i]!];
+    m[r.stabiliser_bending + i] = surfaceStiffness(m[f.stabiliser_stock + i]!, chord * (1 - share));
+    m[r.elevator_bending + i] = surfaceStiffness(m[f.elevator_stock + i]!, chord * share);
+    m[r.fin_bending + i] = surfaceStiffness(m[f.fin_stock + i]!, m[f.fin_root_chord + i]!);
     return undefined;
   },
   draw(m, f): Shape[] {

@@ -131,6 +131,12 @@ describe('tail', () => {
     expect(run({ elevator_share: 0.5 }).results.elevator_effect!).toBeGreaterThan(run().results.elevator_effect!);
     expect(run({ rudder_share: 1 }).results.rudder_effect).toBe(1);
   });
+  it('is as stiff as the stock of each surface and its chord', () => {
+    const { results } = run({ stabiliser_stock: 50, elevator_stock: 20, fin_stock: 10, elevator_share: 0.4 });
+    expect(results.stabiliser_bending).toBeCloseTo(50 * 0.054, 12);
+    expect(results.elevator_bending).toBeCloseTo(20 * 0.036, 12);
+    expect(results.fin_bending).toBeCloseTo(10 * 0.1, 12);
+  });
   it('draws stabiliser and elevator with the area it computes with, and fin with rudder', () => {
     const { results, shapes } = run({ sweep: 0.2, tip_chord: 0.06, fin_sweep: 0.3, fin_tip_chord: 0.07 });
     const plan = (part: string): number => areaOf(outlines(shapes, 'plan', part)[0]!.points);
