@@ -1,10 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { CellView } from '../cells/index';
 import { useSheet } from '../store/context';
-import { CheckList } from './check-list';
-import { KeyFigures } from './key-figures';
 import { Notices } from './notices';
 import { StandingColumn } from './standing-column';
+import { StandingFigures } from './standing-figures';
 import { Strip } from './strip';
 import { TitleBlock } from './title-block';
 import { TopBar } from './top-bar';
@@ -27,8 +26,7 @@ export function App({ narrow }: { narrow: ReadonlySignal<boolean> }) {
               <Strip />
               <Column />
               <div class="standing">
-                <KeyFigures />
-                <CheckList />
+                <StandingFigures />
               </div>
             </>
           ) : (

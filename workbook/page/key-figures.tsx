@@ -2,7 +2,6 @@ import { Fragment } from 'preact';
 import { useSheet } from '../store/context';
 import { CautionNote } from './caution';
 import { cautionsAfter } from './cautions';
-import { FigureChoice } from './figure-choice';
 
 /** The figures that the sheet is judged by, each with its change from the baseline, cautions where they bear. */
 export function KeyFigures() {
@@ -29,8 +28,6 @@ export function KeyFigures() {
           <CautionNote cautions={cautionsAfter(figures, index)} />
         </Fragment>
       ))}
-      <BaselineCommands />
-      <FigureChoice />
     </section>
   );
 }
@@ -44,22 +41,4 @@ function FigureFault({ path }: { path: string }) {
   const earlier = figures.slice(0, figures.indexOf(path));
   if (earlier.some((other) => sheet.reasonFor(other) === reason)) return null;
   return <p class="figure-reason">{reason}</p>;
-}
-
-function BaselineCommands() {
-  const sheet = useSheet();
-  const baseline = sheet.document.value.baseline;
-  const moved = baseline !== undefined && Object.keys(baseline).length > 0;
-  return (
-    <p class="baseline-commands">
-      <button type="button" class="word" disabled={baseline !== undefined && !moved} onClick={sheet.takeBaseline}>
-        Take this design as the baseline
-      </button>
-      {moved && (
-        <button type="button" class="word" onClick={sheet.returnToBaseline}>
-          Return to the baseline
-        </button>
-      )}
-    </p>
-  );
 }

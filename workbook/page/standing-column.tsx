@@ -1,7 +1,6 @@
 import { DrawingView } from '../cells/index';
 import { useSheet } from '../store/context';
-import { CheckList } from './check-list';
-import { KeyFigures } from './key-figures';
+import { StandingFigures } from './standing-figures';
 
 /** Beside the cells and always in sight: the scale drawing, the key figures and the checks. */
 export function StandingColumn() {
@@ -10,8 +9,7 @@ export function StandingColumn() {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a low window, so keys have to reach it.
     <aside class="standing" aria-label="Drawing and key figures" tabIndex={0}>
       {title !== undefined && <DrawingView title={title} />}
-      <KeyFigures />
-      <CheckList />
+      <StandingFigures />
     </aside>
   );
 }
