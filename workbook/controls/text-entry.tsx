@@ -8,7 +8,7 @@ export interface TextEntryProps {
   label: string;
   /** Text as typed; what stands in the field while it is edited. */
   text: string;
-  /** What stands there otherwise: the value with its unit. */
+  /** What stands there otherwise: the value with its unit. A text at fault stands there as typed. */
   shown: string;
   /** What holds when nothing is typed. */
   placeholder?: string;
@@ -51,7 +51,7 @@ export function TextEntry(props: TextEntryProps) {
         autocomplete="off"
         autocapitalize="off"
         placeholder={props.placeholder}
-        value={draft.value ?? props.shown}
+        value={draft.value ?? (props.fault?.state === 'fault' ? props.text : props.shown)}
         onFocus={(event) => {
           draft.value = props.text;
           const field = event.currentTarget;

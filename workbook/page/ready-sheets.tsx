@@ -38,7 +38,7 @@ export function ReadySheets({ onFile }: { onFile: () => void }) {
             >
               {ready.title}
             </button>
-            {ready.about !== '' && <span class="aside"> {ready.about}</span>}
+            {ready.about !== '' && <p class="aside">{ready.about}</p>}
           </li>
         ))}
       </ul>
