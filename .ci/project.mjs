@@ -48,6 +48,7 @@ export function runNode(script, ...args) {
  * @param {string[]} args
  */
 export function npm(args) {
+  /** @type {NodeJS.ProcessEnv} */
   const env = { ...process.env, npm_config_update_notifier: 'false' };
   // A home that is missing or can't be written to holds no cache.
   if (!canWrite(env.npm_config_cache ?? (homedir() && join(homedir(), '.npm')))) {
