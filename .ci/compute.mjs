@@ -6,4 +6,4 @@ import { checkNode, installIfNeeded } from './project.mjs';
 checkNode();
 installIfNeeded();
 const { main } = await import(pathToFileURL(await makeForNode('engine/compute.ts')).href);
-process.exitCode = await main(process.argv.slice(2));
+process.exitCode = main(process.argv.slice(2));

@@ -1,12 +1,5 @@
 import type { Program, Slot } from '../sheet/program';
 
-/** The step that writes each slot, −1 where none does. */
-export function producers(program: Program): Int32Array {
-  const producer = new Int32Array(program.size).fill(-1);
-  for (const [k, step] of program.steps.entries()) for (const slot of step.writes) producer[slot] = k;
-  return producer;
-}
-
 /**
  * The steps that a sweep has to run: downstream of its axes and upstream of its wanted slots, in computing order.
  * A step whose only writes are axis slots is left out: the axis takes the place of its formula.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Program, Step } from '../../../engine/sheet/program';
-import { cone, producers } from '../../../engine/study/cone';
+import { cone } from '../../../engine/study/cone';
 
 const step = (path: string, reads: number[], writes: number[]): Step => ({
   key: path,
@@ -50,9 +50,5 @@ describe('steps that a sweep runs', () => {
     expect([...cone(program, [2], [6])]).toEqual([2, 4]);
     expect([...cone(program, [2, 0], [6])]).toEqual([2, 4]);
     expect([...cone(program, [3, 1], [4])]).toEqual([2]);
-  });
-
-  it('finds the step that writes a slot', () => {
-    expect([...producers(program)]).toEqual([-1, -1, 0, 1, 2, 3, 4]);
   });
 });

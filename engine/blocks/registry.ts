@@ -1,0 +1,10 @@
+import { air } from './air';
+import { balance } from './balance';
+import { ballast } from './ballast';
+import type { AnyBlock } from './block';
+import { body } from './body';
+import { tail } from './tail';
+import { wing } from './wing';
+
+/** Every block that a document may use, in the order in which a builder would add them. */
+export const blocks: readonly AnyBlock[] = [air, wing, tail, body, balance, ballast];

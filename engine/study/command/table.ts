@@ -1,0 +1,74 @@
+import type { NameInfo, SweepProgress } from '../../protocol';
+import type { Live } from '../../sheet/live';
+import { fromSI } from '../../units/index';
+import { positions } from '../lattice';
+import { CHUNK, startRunner } from '../run';
+import { startGathering } from '../sweep';
+import { planFor } from '../sweeps';
+import { plain } from './values';
+
+/** A whole sweep, or the sentence that says why it can't run. */
+export function sweepOf(live: Live, sweep: string): SweepProgress | string {
+  const plan = planFor(live, 0, sweep);
+  if (typeof plan === 'string') return plan;
+  const runner = startRunner(live.compiled, plan);
+  const gathering = startGathering(plan);
+  for (let from = 0; from < plan.order.length; from += CHUNK) {
+    gathering.take(runner.run(from, Math.min(from + CHUNK, plan.order.length)));
+  }
+  return gathering.progress('done');
+}
+
+/** A sweep as RFC 4180 text: one design a row, axes first, in the units of the sheet; why there is no answer comes last. */
+export function sweepTable(progress: SweepProgress, names: ReadonlyMap<string, NameInfo>): string {
+  const { axes, wanted, columns, why, sentences } = progress;
+  const paths = [...axes.map((axis) => axis.path), ...wanted];
+  const rows = [[...paths.map((path) => heading(names.get(path)!)), 'no answer because']];
+  for (const [sample, at] of samplesOf(progress)) {
+    rows.push([
+      ...axes.map((axis, a) => entry(names.get(axis.path)!, axis.values[at[a]!]!)),
+      ...wanted.map((path, w) => entry(names.get(path)!, columns[w]![sample]!)),
+      why[sample] === 0 ? '' : sentences[why[sample]! - 1]!,
+    ]);
+  }
+  return rows.map((row) => `${row.map(quoted).join(',')}\r\n`).join('');
+}
+
+/** A sweep as plain data in SI units, options by name. */
+export function sweepData(
+  { axes, wanted, columns, why, sentences }: SweepProgress,
+  names: ReadonlyMap<string, NameInfo>,
+) {
+  return {
+    axes: axes.map(({ path, values }) => {
+      const options = names.get(path)!.options;
+      return { name: path, values: Array.from(values, (value) => options?.[value] ?? value) };
+    }),
+    columns: Object.fromEntries(wanted.map((path, w) => [path, Array.from(columns[w]!, plain)])),
+    reasons: Array.from(why, (code) => (code === 0 ? '' : sentences[code - 1]!)),
+  };
+}
+
+function* samplesOf({ axes, total }: SweepProgress): Iterable<[sample: number, at: Uint32Array]> {
+  const counts = axes.map((axis) => axis.values.length);
+  const at = new Uint32Array(counts.length);
+  for (let sample = 0; sample < total; sample++) {
+    positions(sample, counts, at);
+    yield [sample, at];
+  }
+}
+
+function heading({ path, unit, suffix }: NameInfo): string {
+  const behind = suffix || unit;
+  return behind === '' ? path : `${path} (${behind})`;
+}
+
+/** Digits in which the rounding of a conversion cannot be seen. */
+const EXACT_DIGITS = 12;
+
+function entry({ options, unit }: NameInfo, si: number): string {
+  if (options) return options[si] ?? '';
+  return Number.isFinite(si) ? String(Number(fromSI(si, unit).toPrecision(EXACT_DIGITS))) : '';
+}
+
+const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

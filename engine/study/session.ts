@@ -1,0 +1,98 @@
+import type { Shape } from '../blocks/block';
+import { materials } from '../library/index';
+import type { Description, EngineService, Fault, Snapshot } from '../protocol';
+import type { Library } from '../sheet/build';
+import type { Document } from '../sheet/document';
+import { baselineValues, editLive, faultsOfLive, type Live, openLive, setLive } from '../sheet/live';
+import { typedSlot } from './axes';
+import { describeBlock } from './describe';
+import { drawingOf } from './drawing';
+import { type SweepPorts, startSweeps } from './sweeps';
+
+/** The engine with one document open: what the worker serves, and the command line and tests call. */
+export function startEngine(library: Library, ports: SweepPorts): EngineService {
+  const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
+  const sweeps = startSweeps(ports);
+  let live: Live | undefined;
+  let revision = 0;
+  let baseline: Float64Array | undefined;
+  let ghost: readonly Shape[] | undefined;
+
+  function present(): Live {
+    if (!live) throw new RangeError('No document is open');
+    return live;
+  }
+
+  /** Takes a design whose baseline may be another one or lie in other slots. */
+  function take(next: Live): void {
+    live = next;
+    baseline = baselineValues(next, library);
+    ghost = baseline && drawingOf(next.compiled, blocks, baseline);
+  }
+
+  function snapshot(withNames: boolean): Snapshot {
+    const { compiled, state } = present();
+    return {
+      revision,
+      shape: compiled.program.shape,
+      ...(withNames ? { names: compiled.names } : {}),
+      values: state.m.slice(),
+      ...(baseline ? { baseline: baseline.slice() } : {}),
+      faults: faultsOfLive(present()),
+      drawing: drawingOf(compiled, blocks, state.m),
+      ...(ghost ? { ghost } : {}),
+    };
+  }
+
+  return {
+    describe: async () => describe(library),
+    async open(document: Document) {
+      sweeps.stopAll();
+      revision++;
+      take(live ? editLive(live, document, library).live : openLive(document, library));
+      return snapshot(true);
+    },
+    async set(texts) {
+      sweeps.stopAll();
+      revision++;
+      const before = present();
+      const edited = setLive(before, texts, library);
+      if (edited.structure) take(edited.live);
+      else live = edited.live;
+      const renumbered = edited.live.compiled.program.shape !== before.compiled.program.shape;
+      const { faults, ...rest } = snapshot(renumbered);
+      return { ...rest, faults: [...faults, ...edited.unknown.map(nowhere)] };
+    },
+    async sweep(request, progress) {
+      await sweeps.run(present(), revision, request, progress);
+    },
+    async stop(sweep) {
+      sweeps.stop(sweep);
+    },
+    async check(path, text) {
+      const { compiled } = present();
+      const reading = compiled.read(path, text);
+      if (!reading) return { ok: false, fault: nowhere(path) };
+      if (reading.is === 'constant') return { ok: true, value: reading.value };
+      // A formula is tried on a copy of the sheet: what it gives depends on everything else.
+      const tried = setLive(openLive(compiled.document, library), [[path, text]], library).live;
+      const fault = faultsOfLive(tried).find((each) => each.path === path);
+      if (fault) return { ok: false, fault };
+      return { ok: true, value: tried.state.m[typedSlot(path, tried.compiled.program)]! };
+    },
+  };
+}
+
+function describe({ blocks }: Library): Description {
+  return {
+    blocks: blocks.map(describeBlock),
+    materials: materials.map(({ name, title, source, memory }) => ({ name, title, source, memory })),
+  };
+}
+
+const nowhere = (path: string): Fault => ({
+  cell: '',
+  path,
+  state: 'fault',
+  message: `There is nothing called ${path} that a text can be typed into.`,
+});
