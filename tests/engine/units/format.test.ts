@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { type FormatOptions, formatNumber, formatQuantity, toSI, writeQuantity } from '../../../engine/units/index';
+
+describe('formatNumber', () => {
+  test.each<[number, string]>([
+    [0, '0'],
+    [-0, '0'],
+    [46.04, '46.0'],
+    [46, '46'],
+    [-46.04, '−46.0'],
+    [2.5, '2.5'],
+    [18.288, '18.3'],
+    [3.0567, '3.06'],
+    [9.996, '10.0'],
+    [999.96, '1000'],
+    [0.0312, '0.0312'],
+    [0.5, '0.5'],
+    [0.99961, '1.00'],
+    [38.099999999999994, '38.1'],
+    [849.6, '850'],
+    [12_345.6, '12346'],
+    [250_000, '250000'],
+    [9_999_999.9, '10000000'],
+    [12_345_678, '1.23×10⁷'],
+    [2.1e11, '2.1×10¹¹'],
+    [1.8121e-5, '1.81×10⁻⁵'],
+    [-2e-5, '−2×10⁻⁵'],
+    [1e-18, '0'],
+    [-1e-18, '0'],
+    [Number.NaN, '–'],
+    [Number.POSITIVE_INFINITY, '∞'],
+    [Number.NEGATIVE_INFINITY, '−∞'],
+  ])('%d is written %s', (value, text) => {
+    expect(formatNumber(value)).toBe(text);
+  });
+
+  test.each<[number, number, string]>([
+    [46.04, 2, '46'],
+    [46.04, 4, '46.04'],
+    [46.04, 5, '46.04'],
+    [Math.PI, 6, '3.14159'],
+    [0.002345678, 2, '0.0023'],
+    [1234.5, 1, '1235'],
+  ])('%d to %d digits is written %s', (value, significant, text) => {
+    expect(formatNumber(value, significant)).toBe(text);
+  });
+});
+
+describe('formatQuantity', () => {
+  test.each<[number, string, FormatOptions, string]>([
+    [18.288, 'm', {}, '18.3 m'],
+    [18.288, 'ft', {}, '60 ft'],
+    [0.0381, 'mm', {}, '38.1 mm'],
+    [0.046_04, 'mm', {}, '46.0 mm'],
+    [0.046_04, 'mm', { decimals: 2 }, '46.04 mm'],
+    [0.021, 'g', {}, '21 g'],
+    [-0.006_981, '°', {}, '−0.40°'],
+    [toSI(-0.0004, '°'), '°', {}, '0°'],
+    [toSI(12.3456, '°/s'), '°/s', {}, '12.3 °/s'],
+    [0.1134, '%', {}, '11.3 %'],
+    [toSI(0.1234, '%'), '%', {}, '0.12 %'],
+    [toSI(9000.4, 'rpm'), 'rpm', {}, '9000 rpm'],
+    [toSI(12.34, 'rpm'), 'rpm', {}, '12 rpm'],
+    [3.0567, '', {}, '3.06'],
+    [3.0567, '', { suffix: 'g' }, '3.06 g'],
+    [288.15, '°C', {}, '15 °C'],
+    [288.15, '°F', {}, '59 °F'],
+    [5, '°C', { difference: true }, '5 °C'],
+    [-5, '°F', { difference: true, sign: true }, '−9 °F'],
+    [0.003, 'mm', { difference: true, sign: true }, '+3 mm'],
+    [0.0030012, 'mm', { sign: true }, '+3.00 mm'],
+    [-0.0002, 'mm', { sign: true, decimals: 1 }, '−0.2 mm'],
+    [0, 'mm', { sign: true }, '0 mm'],
+    [-0.00001, 'mm', { sign: true, decimals: 1 }, '0.0 mm'],
+    [1.789e-5, 'Pa·s', {}, '1.79×10⁻⁵ Pa·s'],
+    [Number.NaN, 'mm', {}, '–'],
+    [Number.NaN, '', { suffix: 'g' }, '–'],
+    [Number.POSITIVE_INFINITY, 'N', {}, '∞ N'],
+  ])('%d in %s with %o is written %s', (si, unit, options, text) => {
+    expect(formatQuantity(si, unit, options)).toBe(text);
+  });
+
+  test('an unknown unit is refused with its name', () => {
+    expect(() => formatQuantity(1, 'furlong')).toThrow(
+      new RangeError('furlong is not a unit; a name from the unit table is allowed'),
+    );
+  });
+});
+
+describe('writeQuantity', () => {
+  test.each<[number, string, string]>([
+    [0.0381, 'mm', '38.1 mm'],
+    [18.288, 'ft', '60 ft'],
+    [toSI(-0.4, '°'), '°', '-0.4°'],
+    [1.81e-5, 'Pa·s', '0.0000181 Pa·s'],
+    [2.1e-8, 'm⁴', '2.1e-8 m⁴'],
+    [288.15, '°C', '15 °C'],
+    [2, '', '2'],
+    [Number.NaN, 'mm', ''],
+  ])('%d in %s is typed %s', (si, unit, text) => {
+    expect(writeQuantity(si, unit)).toBe(text);
+  });
+});
