@@ -64,7 +64,9 @@ export function prepareLineDrag(lines: TurningLines, law: LineDragLaw): void {
   }
   law.constant = Number.NaN;
   law.logNear = Math.log(near);
-  law.logReynoldsPerRate = Math.log((radius * positive('line diameter', diameter)) / positive('viscosity', lines.kinematicViscosity));
+  law.logReynoldsPerRate = Math.log(
+    (radius * positive('line diameter', diameter)) / positive('viscosity', lines.kinematicViscosity),
+  );
 }
 
 const mean = new Float64Array(4);

@@ -1,6 +1,6 @@
 import { balance } from './balance';
 import type { Constants } from './constants';
-import { fullStep, newStep, type Step, trimStep } from './elimination';
+import { fullStep, type Step, trimStep } from './elimination';
 import type { Balance } from './loads';
 
 /** Where a solve stands: V (m/s), β, δ, θ (rad). */
@@ -14,17 +14,17 @@ export interface State {
 export const newState = (): State => ({ speed: 0, sideslip: 0, roll: 0, pitch: 0 });
 
 /** Angles beyond which the laws of lift and side force mean nothing; no state outside counts. */
-export const ANGLE_LIMIT = 1.2;
+export const ANGLE_LIMIT = 0.8;
 /** Out of balance by less than this share of the weight (moments: of weight × 1 m) counts as balanced. */
 export const BALANCED = 1e-11;
 /** Steps of the full Newton iteration before the slower ways are tried; good starts need four to six. */
 const FULL_STEPS = 14;
-const TRIM_STEPS = 40;
+const TRIM_STEPS = 16;
 /** Largest change of an angle in one step, and of V as a share of it. */
 const ANGLE_STEP = 0.4;
 const SPEED_STEP = 0.4;
 /** On the way an angle may pass the limit a little. */
-const WIDEST = 1.4;
+const WIDEST = 1.1;
 
 /** Largest residual over the weight. */
 export function imbalance(c: Constants, b: Balance): number {
@@ -32,8 +32,6 @@ export function imbalance(c: Constants, b: Balance): number {
   const most = Math.max(Math.abs(r[0]!), Math.abs(r[1]!), Math.abs(r[2]!), Math.abs(r[3]!));
   return most / c.weight;
 }
-
-const step = newStep();
 
 /** True where the state lies inside the range of the laws. */
 export const inRange = (s: State): boolean =>
@@ -80,12 +78,44 @@ export function trim(c: Constants, s: State, b: Balance, at: Step): boolean {
   return false;
 }
 
-/** Starts the angles of `s` from level flight at its speed and trims. */
-export function trimAfresh(c: Constants, s: State, b: Balance): boolean {
-  s.sideslip = 0;
-  s.roll = 0;
-  s.pitch = 0;
-  return trim(c, s, b, step);
+/**
+ * β and δ from which `trimAfresh` starts, one after another, the usual one first. Light models with much thrust can balance in two ways at one speed, once
+ * pushing on the lines; the way with tight lines has the nose out and the outboard wing low, or the reverse.
+ */
+const STARTS: readonly (readonly [number, number])[] = [
+  [0, 0],
+  [0, 0.3],
+  [0.2, 0.6],
+  [-0.2, -0.4],
+];
+
+/**
+ * Starts the angles of `s` from guesses and trims, with the wing's angle of attack for the weight: nose along the path and level; where that doesn't lead to tight lines
+ * and `thorough` is asked for, from other angles. True with the lines tight and yaw and roll stable.
+ */
+export function trimAfresh(c: Constants, s: State, b: Balance, at: Step, thorough: boolean): boolean {
+  const most = thorough ? STARTS.length : 1;
+  for (let n = 0; n < most; n++) {
+    s.sideslip = STARTS[n]![0];
+    s.roll = STARTS[n]![1];
+    s.pitch = pitchGuess(c, s.speed);
+    if (trim(c, s, b, at) && standsTight(b, at)) return true;
+  }
+  return false;
+}
+
+/** Lines tight, yaw and roll stable. */
+export const standsTight = (b: Balance, at: Step): boolean => b.tensionInward > 0 && at.determinant > 0;
+
+/** θ = L/(q S a) − i_w + α_0 with the lift that level wings need, held to what the laws allow, rad. */
+export function pitchGuess(c: Constants, speed: number): number {
+  const square = speed * speed;
+  const turning = ((c.setup.mass * c.tanElevation) / c.radius + c.pressTurning) * square;
+  const lift = c.weight * c.cosElevation + c.pressStill + turning;
+  return clamp(
+    lift / (0.5 * c.setup.density * square * c.wingStrength) - c.setup.wingIncidence + c.setup.zeroLiftAngle,
+    ANGLE_LIMIT,
+  );
 }
 
 const clamp = (x: number, limit: number): number => (x > limit ? limit : x < -limit ? -limit : x);

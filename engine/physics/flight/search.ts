@@ -2,7 +2,7 @@ import { findRoot } from '../../numerics/index';
 import type { Constants } from './constants';
 import { newStep } from './elimination';
 import type { Balance } from './loads';
-import { BALANCED, type State, trim, trimAfresh } from './newton';
+import { ANGLE_LIMIT, BALANCED, type State, standsTight, trim, trimAfresh } from './newton';
 import { topSpeed } from './start';
 
 /**
@@ -12,7 +12,12 @@ import { topSpeed } from './start';
 
 const MARCH_STEPS = 40;
 /** Places at which `scan` looks between the speed without thrust and none. */
-const SCAN_PLACES = 96;
+const SCAN_PLACES = 64;
+
+/** Halvings of the gap between tight and slack: to 1e-6 of the speed. */
+const SLACK_HALVINGS = 18;
+/** Pitch (rad) beyond which a state is lost to stalling, not to slack lines. */
+const STALLED = 0.9 * ANGLE_LIMIT;
 
 const at = newStep();
 
@@ -22,7 +27,7 @@ const at = newStep();
  */
 export function march(c: Constants, s: State, b: Balance): number {
   s.speed = topSpeed(c);
-  if (!(s.speed > 0) || !trimAfresh(c, s, b)) return 0;
+  if (!(s.speed > 0) || !trimAfresh(c, s, b, at, false)) return 0;
   for (let n = 1; n <= MARCH_STEPS; n++) {
     if (!trim(c, s, b, at)) return 0;
     const spare = b.residual[0]!;
@@ -67,18 +72,23 @@ interface Place {
   slope: number;
 }
 
-/** State with tight lines at a speed, tried from a neighbour's angles and from level flight. */
-function tight(c: Constants, s: State, b: Balance, speed: number, near: Place | undefined): Place | undefined {
+/** State with tight lines at a speed, tried from a neighbour's angles and from a guess. */
+function tight(
+  c: Constants,
+  s: State,
+  b: Balance,
+  speed: number,
+  near: Place | undefined,
+  thorough = false,
+): Place | undefined {
+  s.speed = speed;
   if (near) {
-    s.speed = speed;
     s.sideslip = near.sideslip;
     s.roll = near.roll;
     s.pitch = near.pitch;
-    if (trim(c, s, b, at) && b.tensionInward > 0 && at.determinant > 0) return place(s, b);
+    if (trim(c, s, b, at) && standsTight(b, at)) return place(s, b);
   }
-  s.speed = speed;
-  if (trimAfresh(c, s, b) && trim(c, s, b, at) && b.tensionInward > 0 && at.determinant > 0) return place(s, b);
-  return undefined;
+  return trimAfresh(c, s, b, at, thorough) ? place(s, b) : undefined;
 }
 
 const place = (s: State, b: Balance): Place => ({ ...s, spare: b.residual[0]!, slope: at.slope });
@@ -107,14 +117,18 @@ export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
     out.places = k + 1;
     const speed = top * (1 - k / SCAN_PLACES);
     if (!(speed > 0)) break;
-    const here = tight(c, s, b, speed, above);
-    if (above) {
-      const root = here ? between(c, s, b, above, here, out) : toSlack(c, s, b, above, speed, out);
-      if (root) {
-        put(c, s, b, root);
-        out.found = true;
-        return;
-      }
+    const here = tight(c, s, b, speed, above, k % 4 === 0);
+    const root = above
+      ? here
+        ? between(c, s, b, above, here, out)
+        : toSlack(c, s, b, above, speed, out)
+      : here && here.spare >= 0 && k > 0
+        ? cross(c, s, b, climb(c, s, b, here, top), here)
+        : undefined;
+    if (root) {
+      put(c, s, b, root);
+      out.found = true;
+      return;
     }
     if (here) note(here, out);
     above = here;
@@ -141,7 +155,7 @@ function between(c: Constants, s: State, b: Balance, high: Place, low: Place, ou
     last = tight(c, s, b, speed, last) ?? last;
     return last.slope;
   };
-  findRoot(slope, low.speed, high.speed, { tolerance: 1e-9 * high.speed });
+  findRoot(slope, low.speed, high.speed, { tolerance: 1e-9 * high.speed, steps: 60 });
   note(last, out);
   return last.spare >= 0 ? cross(c, s, b, high, last) : undefined;
 }
@@ -154,21 +168,40 @@ function cross(c: Constants, s: State, b: Balance, high: Place, low: Place): Pla
     last = tight(c, s, b, speed, last) ?? last;
     return last.spare;
   };
-  const root = findRoot(spare, low.speed, high.speed);
+  const root = findRoot(spare, low.speed, high.speed, { tolerance: 1e-10 * high.speed, steps: 60 });
   return root.status === 'settled' || root.status === 'too many steps' ? tight(c, s, b, root.value, last) : undefined;
 }
 
-/** Where between a tight place and a slack speed below it the lines go slack; a root before that, or nothing. */
-function toSlack(c: Constants, s: State, b: Balance, high: Place, below: number, out: Scan): Place | undefined {
-  let tightest = high;
-  let low = below;
-  for (let n = 0; n < 40; n++) {
-    const here = tight(c, s, b, (tightest.speed + low) / 2, tightest);
+/** The last tight place on the way from a tight place to a speed at which there is none. */
+function edge(c: Constants, s: State, b: Balance, from: Place, to: number): Place {
+  let tightest = from;
+  let slack = to;
+  for (let n = 0; n < SLACK_HALVINGS; n++) {
+    const speed = (tightest.speed + slack) / 2;
+    const here = tight(c, s, b, speed, tightest);
     if (here) tightest = here;
-    else low = (tightest.speed + low) / 2;
+    else slack = speed;
   }
+  return tightest;
+}
+
+/** From a tight place with thrust to spare that was met below slack ones: the first place above it that lacks thrust, or the last tight one. */
+function climb(c: Constants, s: State, b: Balance, from: Place, top: number): Place {
+  const stride = top / SCAN_PLACES;
+  let highest = from;
+  while (highest.spare >= 0 && highest.speed < top) {
+    const next = tight(c, s, b, highest.speed + stride, highest);
+    if (!next) return edge(c, s, b, highest, highest.speed + stride);
+    highest = next;
+  }
+  return highest;
+}
+
+/** Notes where below a tight place the lines go slack; a root before that, or nothing. */
+function toSlack(c: Constants, s: State, b: Balance, high: Place, below: number, out: Scan): Place | undefined {
+  const tightest = edge(c, s, b, high, below);
   // A model that only stalls there has tight lines: that is lack of thrust, not slack.
-  if (Number.isNaN(out.slackSpeed) && Math.abs(tightest.pitch) < 1.1) out.slackSpeed = tightest.speed;
+  if (Number.isNaN(out.slackSpeed) && Math.abs(tightest.pitch) < STALLED) out.slackSpeed = tightest.speed;
   note(tightest, out);
   return between(c, s, b, high, tightest, out);
 }

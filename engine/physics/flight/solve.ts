@@ -1,7 +1,7 @@
 import { newConstants, prepare } from './constants';
 import { newStep } from './elimination';
 import { newBalance } from './loads';
-import { fullNewton, imbalance, inRange, newState } from './newton';
+import { fullNewton, imbalance, inRange, newState, pitchGuess, standsTight } from './newton';
 import { march, newScan, scan } from './search';
 import type { FlightSetup } from './setup';
 import { type FlightMethod, type FlightSolution, type FlightStatus, newSolution, readSolution } from './solution';
@@ -25,23 +25,35 @@ export const SETTLED_WITHIN = 1e-9;
  * the scan says that there is no steady flight, and why. The balances are those of `balance`.
  */
 export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
-  if (!prepare(setup, c)) return give('out of reach', 'newton', 0, out);
+  if (!prepare(setup, c)) {
+    give('out of reach', 'newton', 0, out);
+    return;
+  }
   let used = 0;
   const first = firstSpeed(c);
   if (first > 0) {
     state.speed = first;
     state.sideslip = 0;
     state.roll = 0;
-    state.pitch = 0;
+    state.pitch = pitchGuess(c, first);
     const steps = fullNewton(c, state, b, at);
     used = Math.abs(steps);
-    if (steps > 0 && standing()) return settle('newton', used, out);
+    if (steps > 0 && standing()) {
+      settle('newton', used, out);
+      return;
+    }
   }
   const marched = march(c, state, b);
-  if (marched > 0 && polish()) return settle('march', used + marched, out);
+  if (marched > 0 && polish()) {
+    settle('march', used + marched, out);
+    return;
+  }
   scan(c, state, b, looked);
   used += looked.places;
-  if (looked.found && polish()) return settle('scan', used, out);
+  if (looked.found && polish()) {
+    settle('scan', used, out);
+    return;
+  }
   give(looked.slack ? 'lines slack' : 'too little thrust', 'scan', used, out);
   out.shortfall = looked.shortfall;
   out.shortfallSpeed = looked.shortfallSpeed;
