@@ -51,8 +51,8 @@ export interface TextSpec extends NameTold {
   readonly blank?: number;
   /** What is wrong when it is blank. Missing: "… is blank." and what to type. */
   readonly needed?: string;
-  /** The path reads something else (the mass of a part row is what counts, not only what was typed). */
-  readonly unnamed?: true;
+  /** What is read under the path is something else: the mass of a part that counts, weighed or not; an estimate. */
+  readonly unnamed?: boolean;
 }
 
 /** A value that a step writes, or a number that no text of this document holds. */

@@ -58,6 +58,7 @@ export function compile(document: Document, library: Library): Compiled {
   const steps = ordered.map((spec) => spec.step);
   const names = namesOf(building);
   const slotOf = new Map(names.map((name) => [name.path, name.slot]));
+  const inputs = new Map([...building.texts].map(([path, text]) => [path, text.slot]));
   const size = building.size();
   const shape = shapeOf(size, names, constants, steps);
   const reader = { find: building.builder.find, readable: building.readable };
@@ -67,7 +68,7 @@ export function compile(document: Document, library: Library): Compiled {
   };
   return {
     document,
-    program: { shape, size, slotOf, steps, start, constants },
+    program: { shape, size, slotOf, inputs, steps, start, constants },
     names,
     faults: building.faults.map((fault) => ({ ...fault, state: 'fault' })),
     tell: ordered.map((spec) => spec.tell),

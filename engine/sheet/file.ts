@@ -21,7 +21,7 @@ export function openText(text: string, reads: Reads = { version: VERSION, migrat
   const plain = text.replace(/^\uFEFF/, '');
   let file: unknown;
   try {
-    file = JSON.parse(plain);
+    file = JSON.parse(plain, withoutBlanks);
   } catch {
     const { line, column, expected, found } = jsonFault(plain)!;
     const message = `This file is broken at line ${line}, column ${column}: expected ${expected}, found ${found}. Nothing was opened.`;
@@ -59,14 +59,25 @@ function refuseAll(problems: readonly FileProblem[]): Opened {
   return refuse(`This file cannot be opened. ${count} not as it should be: ${first} Nothing was opened.`, problems);
 }
 
-/** Parts that are records of texts: their names are sorted, so that the order of typing doesn't show in version control. */
-const RECORDS: ReadonlySet<string> = new Set(['fields', 'values', 'baseline']);
+/** Records of texts in which a blank text says the same as none. Only what says something is read and written. */
+const FIELDS: ReadonlySet<string> = new Set(['fields', 'values']);
+
+const isGroup = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const withoutBlanks = (key: string, value: unknown): unknown =>
+  FIELDS.has(key) && isGroup(value)
+    ? Object.fromEntries(Object.entries(value).filter(([, text]) => text !== ''))
+    : value;
+
+/** Names in a record are sorted, so that the order of typing doesn't show in version control. */
+const inOrder = (key: string, value: unknown): unknown =>
+  (FIELDS.has(key) || key === 'baseline') && isGroup(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value;
 
 /** The text of a file: always the same for the same document, in the order of the schema. */
 export function serialise(document: Document): string {
-  const sorted = (key: string, value: unknown): unknown =>
-    RECORDS.has(key) && typeof value === 'object' && value !== null
-      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : value;
-  return `${JSON.stringify(v.parse(documentSchema, document), sorted, 2)}\n`;
+  const write = (key: string, value: unknown): unknown => inOrder(key, withoutBlanks(key, value));
+  return `${JSON.stringify(v.parse(documentSchema, document), write, 2)}\n`;
 }

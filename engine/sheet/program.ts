@@ -33,6 +33,11 @@ export interface Program {
   /** Number of slots. */
   readonly size: number;
   readonly slotOf: ReadonlyMap<string, Slot>;
+  /**
+   * Slot that the text at a path fills, whether by a constant or by a step. The same as `slotOf` but where a typed value and
+   * what is read differ (an estimate that a field replaces, a part that has been weighed). Axes of a sweep go here.
+   */
+  readonly inputs: ReadonlyMap<string, Slot>;
   /** In computing order. */
   readonly steps: readonly Step[];
   /** Value of every slot before any step has run: constants as typed, the rest NaN. */

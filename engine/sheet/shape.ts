@@ -10,14 +10,27 @@ export function shapeOf(
 ): string {
   const hash = startHash();
   hash.add(String(size));
-  for (const name of names) hash.add(JSON.stringify(name));
+  for (const name of names) addName(hash, name);
   for (const [path, slot] of constants) hash.add(`${path} ${slot}`);
   for (const step of steps) hash.add(step.key);
   return hash.text();
 }
 
+function addName(hash: Hash, name: NameInfo): void {
+  const { path, slot, kind, cell, title, symbol, unit, suffix, doc, options, settable } = name;
+  const { length, mass, time, temperature, current } = name.dimension;
+  hash.add(`${path} ${slot} ${kind} ${cell} ${settable} ${length} ${mass} ${time} ${temperature} ${current}`);
+  for (const text of [title, symbol, unit, suffix, doc]) hash.add(text);
+  if (options) hash.add(options.join(' '));
+}
+
+interface Hash {
+  add(text: string): void;
+  text(): string;
+}
+
 /** FNV-1a twice over with two offsets: 64 bits are plenty to tell the shapes of one sitting apart. */
-function startHash() {
+function startHash(): Hash {
   const PRIME = 0x01000193;
   let a = 0x811c9dc5;
   let b = 0xcbf29ce4;

@@ -47,8 +47,8 @@ function layBlock(cell: BlockCell, block: AnyBlock, builder: Builder): void {
     const message = `${cell.name} has no field called "${name}". Its fields are ${Object.keys(block.fields).join(', ')}.${builder.meant(name, Object.keys(block.fields))}`;
     builder.fault({ cell: cell.id, path: `${cell.name}.${name}`, message });
   }
-  const fields = layFields(cell, block.fields, builder);
-  const results = layResults(cell, block.results, builder);
+  const fields = layFields(cell, block, builder);
+  const results = layResults(cell, block, builder);
   const place: BlockPlace = {
     cell: cell.id,
     name: cell.name,
@@ -74,21 +74,24 @@ function layBlock(cell: BlockCell, block: AnyBlock, builder: Builder): void {
   });
 }
 
-function layFields(cell: BlockCell, specs: FieldSpecs, builder: Builder): Map<string, Slot> {
+/**
+ * Lays the fields and gives their slots. Where a result has a field's name, one path stands for both: what is read is the
+ * field where something always stands in it, and the result where a blank field makes the block estimate it.
+ */
+function layFields(cell: BlockCell, { fields, results }: AnyBlock, builder: Builder): Map<string, Slot> {
   const slots = new Map<string, Slot>();
-  for (const [name, spec] of Object.entries(specs)) {
+  for (const [name, spec] of Object.entries(fields)) {
     if (isLink(spec)) continue;
     const at = { cell: cell.id, path: `${cell.name}.${name}`, text: cell.fields[name] ?? '' };
     const told = { kind: 'field' as const, title: spec.title, symbol: spec.symbol, doc: spec.doc };
-    slots.set(
-      name,
-      isOption(spec)
-        ? builder.text({ ...at, ...told, ...asOption(spec) })
-        : builder.text({ ...at, ...told, ...asField(spec) }),
-    );
+    const more = isOption(spec) ? asOption(spec) : { ...asField(spec), unnamed: readsResult(name, fields, results) };
+    slots.set(name, builder.text({ ...at, ...told, ...more }));
   }
   return slots;
 }
+
+const readsResult = (name: string, fields: FieldSpecs, results: ResultSpecs): boolean =>
+  name in results && Number.isNaN((fields[name] as Field).default);
 
 const asOption = (spec: Option) => ({
   unit: '',
@@ -105,16 +108,19 @@ const asField = (spec: Field) => ({
   detail: spec.advanced,
 });
 
-function layResults(cell: BlockCell, specs: ResultSpecs, builder: Builder): Map<string, Slot> {
+function layResults(cell: BlockCell, { fields, results }: AnyBlock, builder: Builder): Map<string, Slot> {
   const slots = new Map<string, Slot>();
-  for (const [name, spec] of Object.entries(specs)) {
+  for (const [name, spec] of Object.entries(results)) {
     const path = `${cell.name}.${name}`;
-    const slot = builder.slots(path, isCurve(spec) ? AIRSPEED_KNOTS.length : 1);
+    const field = name in fields ? (fields[name] as Field) : undefined;
+    const readsField = field !== undefined && !readsResult(name, fields, results);
+    const slot = builder.slots(readsField ? `${path}#result` : path, isCurve(spec) ? AIRSPEED_KNOTS.length : 1);
+    slots.set(name, slot);
+    if (readsField) continue;
     const told = { cell: cell.id, path, slot, title: spec.title, symbol: spec.symbol, doc: spec.doc };
     const shown = { dimension: spec.dimension, unit: spec.unit };
     if (isCurve(spec)) builder.curve({ ...told, ...shown, kind: 'curve' });
-    else builder.value({ ...told, ...shown, ...asResult(spec), kind: 'result' });
-    slots.set(name, slot);
+    else builder.value({ ...told, ...shown, ...asResult(spec), ...asTyped(field), kind: 'result' });
   }
   return slots;
 }
@@ -125,6 +131,10 @@ const asResult = (spec: Result) => ({
   usual: spec.usual,
   detail: spec.detail,
 });
+
+/** A result that a typed value replaces. */
+const asTyped = (field: Field | undefined) =>
+  field ? { settable: true, range: field.range, detail: field.advanced } : {};
 
 const slotsOf = (specs: ResultSpecs, slots: ReadonlyMap<string, Slot>): Slot[] =>
   Object.entries(specs).flatMap(([name, spec]) =>

@@ -47,7 +47,7 @@ function layTexts(cell: PartsCell, row: Part, path: string, builder: Builder): M
       range: field.range,
       detail: field.detail,
       // What is read under this path is the mass that counts, weighed or not.
-      unnamed: field.name === 'mass' ? true : undefined,
+      unnamed: field.name === 'mass',
     });
     inputs.set(field.name, slot);
   }

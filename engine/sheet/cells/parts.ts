@@ -65,9 +65,11 @@ export const partsCell: CellKindOf<PartsCell> = {
 
 function layParts(cell: PartsCell, builder: Builder): void {
   const { trade } = builder;
+  const fuelPath = `${cell.name}.fuel`;
+  builder.claim(fuelPath, cell.id);
   const fuelShare = builder.text({
     cell: cell.id,
-    path: `${cell.name}.fuel`,
+    path: fuelPath,
     text: cell.fuel,
     kind: 'part',
     title: 'Fuel on board',
