@@ -1,4 +1,4 @@
-import { type Expression, partsOf } from './expression';
+import { type Expression, type Name, partsOf } from './expression';
 import { parseFormula } from './parse';
 
 /**
@@ -8,12 +8,24 @@ import { parseFormula } from './parse';
 export function renameInFormula(text: string, from: string, to: string): string {
   const parsed = parseFormula(text);
   if (!parsed.ok) return text;
-  const places: number[] = [];
-  const visit = (e: Expression): void => {
-    if (e.kind === 'name' && (e.name === from || e.name.startsWith(`${from}.`))) places.push(e.to - e.name.length);
-    for (const part of partsOf(e)) visit(part);
-  };
-  visit(parsed.expression);
-  places.sort((a, b) => b - a);
-  return places.reduce((t, at) => t.slice(0, at) + to + t.slice(at + from.length), text);
+  const names = namesOf(parsed.expression);
+  const isMeant = ({ name }: Name): boolean => name === from || name.startsWith(`${from}.`);
+  const places = names.filter(isMeant).map((name) => name.to - name.name.length);
+  const renamed = replaceAt(text, places, from.length, to);
+  // `3 m/span` with span called s would become a speed: a space keeps the unit and the name apart.
+  return saysAsManyNames(renamed, names.length) ? renamed : replaceAt(text, places, from.length, ` ${to}`);
+}
+
+function replaceAt(text: string, places: readonly number[], length: number, by: string): string {
+  const fromTheEnd = [...places].sort((a, b) => b - a);
+  return fromTheEnd.reduce((changed, at) => changed.slice(0, at) + by + changed.slice(at + length), text);
+}
+
+function namesOf(e: Expression): Name[] {
+  return e.kind === 'name' ? [e] : partsOf(e).flatMap(namesOf);
+}
+
+function saysAsManyNames(text: string, count: number): boolean {
+  const parsed = parseFormula(text);
+  return parsed.ok && namesOf(parsed.expression).length === count;
 }
