@@ -4,6 +4,10 @@ import { answer, HELP, library, readArguments } from './study/index';
 
 /** Gives the exit code. */
 export function main(words: readonly string[]): number {
+  // Whoever reads the answer may have read enough (a pager that was closed).
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
   const read = readArguments(words);
   if (read.ask === 'help') {
     process.stdout.write(HELP);
