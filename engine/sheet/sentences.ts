@@ -22,7 +22,8 @@ export function faultsOf(compiled: Compiled, state: Bench): Fault[] {
   const faults = [...compiled.faults];
   for (let k = 0; k < compiled.program.steps.length; k++) {
     const fault = faultOf(compiled, state, k);
-    if (fault) faults.push(fault);
+    // The numbers of a choice wait for what is picked in the same place: that is said once.
+    if (fault && fault.waitsFor !== fault.path) faults.push(fault);
   }
   const order = new Map(compiled.document.cells.map((cell, k) => [cell.id, k]));
   const placeOf = (fault: Fault): number => order.get(fault.cell) ?? -1;

@@ -54,14 +54,16 @@ export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
   const parsed = readText(text, asked.unit);
   if (!parsed.ok) return faultOf(parsed.fault);
   const untyped: Reach[] = [];
+  const curves: Reach[] = [];
   const scope = (name: string): ValueType | undefined => {
     const reach = reader.find(name);
-    if (reach && !reach.type && reach.kind !== 'curve') untyped.push(reach);
+    if (reach && !reach.type) (reach.kind === 'curve' ? curves : untyped).push(reach);
     return reach?.type;
   };
   const names = (): readonly string[] => reader.readable();
   const checked = checkFormula(parsed.expression, scope, names, asked.type);
   if (untyped.length > 0) return { is: 'waits', on: untyped };
+  if (!checked.ok && curves.length > 0) return curveFault(curves[0]!, checked.fault);
   if (checked.ok) return settled(checked.expression, checked.type, checked.reads, reader);
   if (asked.type?.kind === 'option') {
     const other = checkFormula(parsed.expression, scope, names);
@@ -105,6 +107,11 @@ function settled(expression: Expression, type: ValueType, names: readonly string
   if (value !== undefined) return { is: 'constant', value, type };
   const reads = new Map(names.map((name) => [name, reader.find(name)!]));
   return { is: 'formula', type, expression, reads };
+}
+
+function curveFault({ path }: Reach, { from, to }: FormulaFault): Reading {
+  const message = `${path} is a curve over airspeed, which a formula cannot read. Name a single number.`;
+  return { is: 'fault', from, to, message };
 }
 
 /** Where each of the formula's own options stands in the wanted list; undefined if one of them isn't there. */

@@ -156,8 +156,10 @@ function follow(cell: BlockCell, name: string, spec: Link, builder: Builder): Bl
     }
   }
   if (places.length === 1) return places[0]!;
+  const needs = `${cell.name} needs ${spec.link.endsWith('s') ? 'one block for' : 'one'} ${spec.link}`;
   if (places.length === 0) {
-    return `${cell.name} needs one ${spec.link}; there is none. Add ${withArticle(spec.link)} block.`;
+    const mend = spec.link === builder.trade.partsRole ? 'a table of parts' : `${withArticle(spec.link)} block`;
+    return `${needs}; there is none. Add ${mend}.`;
   }
-  return `${cell.name} needs one ${spec.link}; there are ${places.length}: ${list}. Remove all but one, or write the name of the one that is meant in ${cell.name}.${name}.`;
+  return `${needs}; there are ${places.length}: ${list}. Remove all but one, or write the name of the one that is meant in ${cell.name}.${name}.`;
 }

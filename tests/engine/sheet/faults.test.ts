@@ -1,0 +1,424 @@
+import { describe, expect, test } from 'vitest';
+import type { Cell, Document } from '../../../engine/sheet/document';
+import { openLive, setLive } from '../../../engine/sheet/live';
+import { faultsOf } from '../../../engine/sheet/sentences';
+import {
+  blockOf,
+  documentOf,
+  formula,
+  library,
+  part,
+  parts,
+  smallDesign,
+  variable,
+  variables,
+  withCell,
+} from './small';
+
+type Texts = Readonly<Record<string, string>>;
+
+/** "path: sentence" of everything that is at fault (not of what waits) once these texts are set. */
+function faultsAfter(document: Document, texts: Texts = {}): string[] {
+  const { compiled, state } = setLive(openLive(document, library), Object.entries(texts), library).live;
+  const faults = faultsOf(compiled, state).filter((fault) => fault.state === 'fault');
+  return faults.map((fault) => `${fault.path}: ${fault.message}`);
+}
+
+const wrongWith = (texts: Texts): string[] => faultsAfter(smallDesign(), texts);
+const ofLines = (texts: Texts): string[] => faultsAfter(documentOf([formula('lines', texts)]));
+const ofCells = (...cells: Cell[]): string[] => faultsAfter(documentOf(cells));
+const ofVariables = (...rows: Parameters<typeof variables>[1][]): string[] => ofCells(variables('v', ...rows));
+
+describe('a text', () => {
+  test('of another dimension', () => {
+    expect(wrongWith({ engine_station: '12 kg' })).toEqual([
+      'engine_station: 12 kg is a mass (kg); here a length (m) is wanted. Change it so that it gives a length (m).',
+    ]);
+  });
+  test('that cannot be read', () => {
+    expect(wrongWith({ tip_weight: '3 +' })).toEqual([
+      'tip_weight: A value is missing at the end, behind +. Write a value behind +, or leave it out.',
+    ]);
+  });
+  test('that names nothing', () => {
+    expect(wrongWith({ tip_weight: 'tip_wieght' })).toEqual([
+      'tip_weight: Nothing is called tip_wieght. Did you mean tip_weight?',
+    ]);
+  });
+  test('that names a curve', () => {
+    const cells = [blockOf('motor'), formula('lines', { a: 'motor.thrust' })];
+    expect(ofCells(...cells)).toEqual([
+      'a: motor.thrust is a curve over airspeed, which a formula cannot read. Name a single number.',
+    ]);
+  });
+  test('that is blank', () => {
+    expect(wrongWith({ tip_weight: ' ' })).toEqual([
+      'tip_weight: tip_weight is blank. Type a mass (kg), such as "10 g".',
+    ]);
+    expect(ofLines({ a: '' })).toEqual(['a: a is blank. Write a formula or a value.']);
+    expect(wrongWith({ cg_band: '' })).toEqual([
+      'cg_band: cg_band has nothing to watch. Write the name of a result in it, such as "flight.pull".',
+    ]);
+  });
+  test('at its place in the text', () => {
+    const { compiled, state } = openLive(documentOf([formula('lines', { a: '1 + gone' })]), library);
+    const [fault] = faultsOf(compiled, state);
+    expect(fault).toMatchObject({ cell: 'id_lines', path: 'a', state: 'fault', from: 4, to: 8 });
+  });
+});
+
+describe('a value', () => {
+  test('outside its range, whatever the unit set', () => {
+    const said = ['lap.height: lap.height is 12 m. Allowed: −5 m to 10 m. Type a value within that.'];
+    expect(wrongWith({ 'lap.height': '12 m' })).toEqual(said);
+    expect(wrongWith({ 'lap.height': 'cord_length - 6.3 m' })).toEqual(said);
+    expect(faultsAfter({ ...smallDesign(), units: 'trade' }, { 'lap.height': '12' })).toEqual(said);
+  });
+  test('that arithmetic does not give', () => {
+    expect(ofLines({ a: '0', b: '1 / a' })).toEqual([
+      'b: b has no value: its arithmetic divides by zero or takes a root or logarithm that does not exist for these numbers. Change the formula or the numbers in it.',
+    ]);
+    expect(wrongWith({ reserve: 'parts.fin.weighed' })).toEqual([
+      'reserve: reserve has no value, because parts.fin.weighed has none: nothing is typed there or nothing is known. Give parts.fin.weighed a value or leave it out of the formula.',
+    ]);
+  });
+});
+
+describe('a ring', () => {
+  test('of one', () => {
+    expect(ofLines({ a: 'a + 1' })).toEqual([
+      'a: a hangs on itself: its own text names it. Type a number, or name something else.',
+    ]);
+  });
+  test('of three, and what hangs on it waits', () => {
+    expect(ofLines({ a: 'b', b: 'c', c: 'a', d: 'a' })).toEqual([
+      'a: a hangs on itself: it needs b, which needs c, which needs a. Type a number in one of them.',
+      'b: b hangs on itself: it needs c, which needs a, which needs b. Type a number in one of them.',
+      'c: c hangs on itself: it needs a, which needs b, which needs c. Type a number in one of them.',
+    ]);
+  });
+  test('through a table of parts', () => {
+    expect(wrongWith({ tip_weight: '0.1 × parts.mass' })).toEqual([
+      'tip_weight: tip_weight hangs on itself: it needs parts, which needs parts.tip, which needs parts.tip.mass, which needs tip_weight. Type a number in one of them.',
+      'parts.tip.mass: parts.tip.mass hangs on itself: it needs tip_weight, which needs parts, which needs parts.tip, which needs parts.tip.mass. Type a number in one of them.',
+    ]);
+  });
+});
+
+describe('a block', () => {
+  test('with a reason of its own, filled with values in the unit set of the reader', () => {
+    expect(wrongWith({ 'motor.pull': '1 N' })).toEqual([
+      'lap: Too little thrust: 1.93 N are missing on 18.3 m of cord at 1 m. Shorten the cord.',
+    ]);
+    expect(faultsAfter({ ...smallDesign(), units: 'trade' }, { 'motor.pull': '1 N' })).toEqual([
+      'lap: Too little thrust: 0.434 lbf are missing on 60.0 ft of cord at 3.28 ft. Shorten the cord.',
+    ]);
+  });
+  test('whose equations refuse', () => {
+    expect(wrongWith({ 'lap.height': '3 m' })).toEqual([
+      'lap: lap has no answer: height is 3; it must not be 3. Its equations do not reach that far; take back the last change or type other values.',
+    ]);
+  });
+  test('that lacks another', () => {
+    expect(ofCells(blockOf('lap'))).toEqual(['lap: lap needs one engine; there is none. Add an engine block.']);
+    expect(ofCells(blockOf('lap'), blockOf('motor'))).toEqual([
+      'lap: lap needs one cord; there is none. Add a cord block.',
+    ]);
+    expect(ofCells(blockOf('lap'), blockOf('motor'), blockOf('cord'))).toEqual([
+      'lap: lap needs one block for parts; there is none. Add a table of parts.',
+    ]);
+  });
+  test('with two to choose from, until one is named', () => {
+    const two = documentOf([...smallDesign().cells, blockOf('cord', {}, 'spare')]);
+    expect(faultsAfter(two)).toEqual([
+      'lap: lap needs one cord; there are 2: cord, spare. Remove all but one, or write the name of the one that is meant in lap.cord.',
+    ]);
+    expect(faultsAfter(two, { 'lap.cord': 'spare' })).toEqual([]);
+    expect(faultsAfter(two, { 'lap.cord': 'motor' })).toEqual([
+      'lap: lap.cord names "motor", which is no cord. Name one of these: cord, spare.',
+    ]);
+  });
+  test('of no kind, or with no such field', () => {
+    expect(ofCells(blockOf('cor', {}, 'cord'))).toEqual([
+      'cord: There is no block called "cor". The blocks are motor, cord, lap. Did you mean cord?',
+    ]);
+    expect(ofCells(blockOf('cord', { lenght: '3' }))).toEqual([
+      'cord.lenght: cord has no field called "lenght". Its fields are length, make. Did you mean length?',
+    ]);
+  });
+  test('with an option that it does not have', () => {
+    expect(wrongWith({ 'cord.make': 'braided' })).toEqual([
+      'cord.make: Nothing is called braided. Write one of stranded, solid, two-ply.',
+    ]);
+  });
+});
+
+describe('a name', () => {
+  test('given twice', () => {
+    expect(ofVariables(variable('a', 'm', '1'), variable('a', 'm', '2'))).toEqual([
+      'a: Two things are called "a". Give one of them another name.',
+    ]);
+    expect(
+      ofCells(parts([part('mass', 'point', { mass: '3', x: '0' }), part('b', 'point', { mass: '3', x: '0' })])),
+    ).toEqual(['parts.mass: Two things are called "parts.mass". Give one of them another name.']);
+  });
+  test('that is none', () => {
+    expect(ofVariables(variable('2nd', 'm', '1'), variable('', 'm', '2'))).toEqual([
+      '2nd: "2nd" cannot be a name. A name starts with a letter and has letters, digits and _ only.',
+      ': Something here has no name. Give it one.',
+    ]);
+  });
+  test('that formulas keep for themselves', () => {
+    expect(ofVariables(variable('sin', 'm', '2'), variable('pi', '', '2'), variable('and', '', '1'))).toEqual([
+      'sin: "sin" cannot be a name: it means something else in formulas. Choose another.',
+      'pi: "pi" cannot be a name: it means something else in formulas. Choose another.',
+      'and: "and" cannot be a name: it means something else in formulas. Choose another.',
+    ]);
+  });
+  test('that is too long', () => {
+    const long = 'a'.repeat(61);
+    expect(ofVariables(variable(long, '', '1'))).toEqual([
+      `${long}: The name "${long}" has 61 characters. At most 60 are allowed.`,
+    ]);
+  });
+  test('of a unit that is none', () => {
+    expect(ofVariables(variable('a', 'furlong', '1'))).toEqual([
+      'a: a has the unit "furlong", which is not a unit. Give it one such as mm, g or m/s.',
+    ]);
+  });
+});
+
+describe('a part', () => {
+  const ofPart = (...row: Parameters<typeof part>): string[] =>
+    ofCells(parts([part('sound', 'point', { mass: '100', x: '0' }), part(...row)]));
+
+  test('that lacks what its shape needs', () => {
+    expect(ofPart('nose', 'point', {})).toEqual([
+      'parts.nose.mass: parts.nose is a point and needs its mass. Type it in parts.nose.mass, such as "12 g".',
+      'parts.nose.x: parts.nose is a point and needs its station. Type it in parts.nose.x, such as "45 mm".',
+    ]);
+    expect(ofPart('fin', 'sheet', { area: '1', thickness: '1', x: '0' })).toEqual([
+      'parts.fin.material: parts.fin is a sheet and needs its material. Write the name of one in parts.fin.material.',
+    ]);
+  });
+  test('of a material or stack that is not there', () => {
+    expect(ofPart('spar', 'rod', { length: '1', diameter: '1', material: 'hard_wod', x: '0' })).toEqual([
+      'parts.spar.material: parts.spar.material names "hard_wod": there is no material of that name. Did you mean hard_wood?',
+    ]);
+    expect(ofPart('stab', 'stack', { area: '1', stack: 'none', x: '0' })).toEqual([
+      'parts.stab.stack: parts.stab.stack names "none": there is no stack of that name.',
+    ]);
+  });
+  test('of a size that cannot be', () => {
+    expect(ofPart('fin', 'sheet', { area: '1', thickness: '-1 mm', material: 'hard_wood', x: '20 m' })).toEqual([
+      'parts.fin.thickness: parts.fin.thickness is −1 mm. Allowed: at least 0 mm. Type a value within that.',
+    ]);
+    expect(ofPart('fin', 'sheet', { area: '1', thickness: '1 mm', material: 'hard_wood', x: '20 m' })).toEqual([
+      'parts.fin.x: parts.fin.x is 20000 mm. Allowed: −10000 mm to 10000 mm. Type a value within that.',
+    ]);
+  });
+  test('with a field that no part has', () => {
+    expect(ofPart('fin', 'point', { mass: '3', x: '0', weihed: '3' })).toEqual([
+      'parts.fin.weihed: parts.fin has no field called "weihed". Its fields are mass, x, y, z, weighed, size_x, size_y, size_z, coats_area, coat, mass_tolerance, station_tolerance. Did you mean weighed?',
+    ]);
+  });
+  test('of stuff whose weight is not known', () => {
+    const materials = [{ name: 'foam', title: 'Foam', density: '100 kg/m³', modulus: '', source: 'weighed' }];
+    const solid = parts([part('a', 'solid', { volume: '3', material: 'foam', x: '0' })]);
+    expect(faultsAfter(documentOf([solid], { materials }), { 'foam.density': '' })).toEqual([
+      'foam.density: foam.density is blank. Type a density (kg/m³), such as "10 kg/m³".',
+    ]);
+    expect(faultsAfter(documentOf([solid], { materials }), { 'foam.density': '-3' })).toEqual([
+      'parts.a.material: parts.a.material is −3 kg/m³. Allowed: at least 0 kg/m³. Type a value within that.',
+    ]);
+  });
+  test('list that is no body', () => {
+    expect(ofCells(parts([]))).toEqual([
+      'parts: The parts together weigh nothing. Give at least one part a mass; cut-outs may not outweigh the rest.',
+    ]);
+    expect(wrongWith({ 'parts.fuel': '2' })).toEqual([
+      'parts.fuel: parts.fuel is 2. Allowed: 0 to 1. Type a value within that.',
+    ]);
+  });
+});
+
+describe('a choice', () => {
+  test('with nothing or something else picked', () => {
+    expect(wrongWith({ tail_stock: '' })).toEqual([
+      'tail_stock: Nothing is picked for tail_stock. Pick one of soft, faced.',
+    ]);
+    expect(wrongWith({ tail_stock: 'fased' })).toEqual(['tail_stock: Nothing is called fased. Did you mean faced?']);
+  });
+  test('of layers that cannot be', () => {
+    expect(wrongWith({ 'tail_stock.soft.core': '-1 mm' })).toEqual([
+      'tail_stock.soft.core: tail_stock.soft.core is −1 mm. Allowed: at least 0 mm. Type a value within that.',
+    ]);
+    expect(wrongWith({ 'tail_stock.faced.upper.material': 'no_wood' })).toEqual([
+      'tail_stock.faced.upper.material: tail_stock.faced.upper.material names "no_wood": there is no material of that name.',
+    ]);
+  });
+  test('with nothing to choose from', () => {
+    const of = 'numbers' as const;
+    const empty: Cell = { kind: 'choice', id: 'c', name: 'c', title: '', of, columns: [], options: [], text: '' };
+    expect(ofCells(empty)).toEqual(['c: c has nothing to choose from. Give it at least one option.']);
+    const odd: Cell = {
+      ...empty,
+      text: 'b',
+      options: [
+        { name: 'a b', title: '', pattern: 'plain' },
+        { name: 'b', title: '', pattern: 'plain' },
+      ],
+    };
+    expect(ofCells(odd)).toEqual([
+      'c.a b: "a b" cannot be the name of an option. A name starts with a letter and has letters, digits, _ and - only.',
+    ]);
+    const hollow: Cell = {
+      ...empty,
+      of: 'stack',
+      text: 'b',
+      options: [{ name: 'b', title: '', pattern: 'plain', layers: [] }],
+    };
+    expect(ofCells(hollow)).toEqual(['c.b: c.b has no layers. Give it at least one.']);
+  });
+  test('whose option lacks a number', () => {
+    expect(wrongWith({ 'cord_set.thin.strength': '' })).toEqual([
+      'cord_set.thin.strength: cord_set.thin.strength is blank. Type a force (N), such as "10 N".',
+    ]);
+  });
+});
+
+describe('a sweep', () => {
+  const sweep = (more: object): string[] =>
+    faultsAfter(
+      withCell(smallDesign(), {
+        kind: 'sweep',
+        id: 'id_cg_sweep',
+        name: 'cg_sweep',
+        title: '',
+        axes: [
+          { of: 'engine_station', low: '', high: '', count: 5 },
+          { of: 'tail_stock', low: '', high: '', count: 0 },
+        ],
+        wanted: ['parts.x'],
+        ...more,
+      } as Cell),
+    );
+  const axis = (of: string, more: object = {}) => ({ of, low: '', high: '', count: 5, ...more });
+
+  test('is sound as the design has it', () => expect(sweep({})).toEqual([]));
+  test('along too many axes or none', () => {
+    expect(sweep({ axes: [] })[0]).toBe('cg_sweep: cg_sweep has 0 axes. One to 4 are allowed.');
+    const many = Array.from({ length: 5 }, () => axis('tip_weight'));
+    expect(sweep({ axes: many })[0]).toBe('cg_sweep: cg_sweep has 5 axes. One to 4 are allowed.');
+  });
+  test('along what cannot be set', () => {
+    expect(sweep({ axes: [axis('tail_stok')] })[0]).toBe(
+      'cg_sweep: cg_sweep runs along "tail_stok": nothing has that name. Did you mean tail_stock?',
+    );
+    expect(sweep({ axes: [axis('parts.x')] })[0]).toBe(
+      'cg_sweep: cg_sweep runs along parts.x. An axis is a variable, a choice or a field of a block: make it a variable and run along that.',
+    );
+  });
+  test('from and to nowhere', () => {
+    expect(sweep({ axes: [axis('lap.height', { high: '3 m' })] })[0]).toBe(
+      'cg_sweep: cg_sweep has no least value for lap.height. Type one: only a variable has limits of its own.',
+    );
+    expect(sweep({ axes: [axis('lap.height', { low: '3 m' })] })[0]).toBe(
+      'cg_sweep: cg_sweep has no greatest value for lap.height. Type one: only a variable has limits of its own.',
+    );
+    expect(sweep({ axes: [axis('tip_weight', { low: '3 m' })] })[0]).toBe(
+      'cg_sweep.axis1.low: 3 m is a length (m); here a mass (kg) is wanted. Change it so that it gives a mass (kg).',
+    );
+  });
+  test('of too few points, or of options that are not there', () => {
+    expect(sweep({ axes: [axis('tip_weight', { count: 1 })] })[0]).toBe(
+      'cg_sweep: cg_sweep asks for 1 points of tip_weight. 2 to 1001 are allowed.',
+    );
+    expect(sweep({ axes: [axis('tail_stock', { options: ['hard'] })] })[0]).toBe(
+      'cg_sweep: cg_sweep asks for "hard" of tail_stock. Its options are soft, faced.',
+    );
+  });
+  test('for results that are none', () => {
+    expect(sweep({ wanted: ['parts.xx'] })[0]).toBe(
+      'cg_sweep: cg_sweep wants "parts.xx": nothing has that name. Did you mean parts.x?',
+    );
+    expect(sweep({ wanted: ['motor.thrust'] })[0]).toBe(
+      'cg_sweep: cg_sweep wants motor.thrust, which is a curve. Name a single number.',
+    );
+    expect(sweep({ wanted: [] })[0]).toBe(
+      'cg_sweep: cg_sweep has no results to show. Name at least one, such as "flight.pull".',
+    );
+  });
+});
+
+describe('a chart', () => {
+  const chart = (more: object): string[] => {
+    const cell = smallDesign().cells.find((each) => each.name === 'cg_chart')!;
+    return faultsAfter(withCell(smallDesign(), { ...cell, ...more } as Cell));
+  };
+  test('of what its sweep does not have', () => {
+    expect(chart({ sweep: 'cg_swep' })).toEqual([
+      'cg_chart: cg_chart shows the sweep "cg_swep": there is none of that name. The sweeps are cg_sweep. Did you mean cg_sweep?',
+    ]);
+    expect(chart({ across: 'tip_weight' })).toEqual([
+      'cg_chart: cg_chart needs "tip_weight" as an axis of cg_sweep. The axes of cg_sweep are tail_stock, engine_station.',
+    ]);
+    expect(chart({ up: ['parts.mass'] })).toEqual([
+      'cg_chart: cg_chart shows "parts.mass", which cg_sweep does not compute. It computes parts.x, lap.pull.',
+    ]);
+    expect(chart({ up: [] })).toEqual(['cg_chart: cg_chart shows nothing. Name at least one result of cg_sweep.']);
+    const alone = smallDesign().cells.find((each) => each.name === 'cg_chart')!;
+    expect(ofCells(alone)).toEqual([
+      'cg_chart: cg_chart shows the sweep "cg_sweep": there is none of that name. There is none yet; add one.',
+    ]);
+  });
+});
+
+test('a limit of a check has to have the dimension of what is watched', () => {
+  expect(wrongWith({ 'cg_band.low': '3 g' })).toEqual([
+    'cg_band.low: 3 g is a mass (kg); here a length (m) is wanted. Change it so that it gives a length (m).',
+  ]);
+});
+
+describe('what waits', () => {
+  test('says for what, in the order of the page', () => {
+    const { compiled, state } = setLive(openLive(smallDesign(), library), [['cord.length', '3 kg']], library).live;
+    const waits = faultsOf(compiled, state).filter((fault) => fault.state === 'waits');
+    expect(waits.map(({ cell, path, waitsFor, message }) => [cell, path, waitsFor, message])).toEqual([
+      ['id_cord', 'cord', 'cord.length', 'cord waits for cord.length.'],
+      ['id_lap', 'lap', 'cord.length', 'lap waits for cord.length.'],
+      ['id_sums', 'reserve', 'cord.length', 'reserve waits for cord.length.'],
+      ['id_sums', 'tight', 'cord.length', 'tight waits for cord.length.'],
+    ]);
+  });
+  test('includes a line whose dimension is not known yet', () => {
+    const { compiled, state } = openLive(documentOf([formula('lines', { a: 'gone', b: 'a + 1 mm' })]), library);
+    expect(faultsOf(compiled, state).map((fault) => fault.message)).toEqual([
+      'Nothing is called gone. Write the name of a variable, a formula line or a result.',
+      'b waits for a.',
+    ]);
+  });
+  test('leaves out an option that is not picked', () => {
+    const { compiled, state } = setLive(
+      openLive(smallDesign(), library),
+      [['tail_stock.faced.upper.material', 'no_wood']],
+      library,
+    ).live;
+    expect(faultsOf(compiled, state).map((fault) => fault.path)).toEqual([
+      'tail_stock.faced.upper.material',
+      'tail_stock.faced',
+    ]);
+    expect(state.m[compiled.program.slotOf.get('parts.x')!]).not.toBeNaN();
+  });
+  test('has no value', () => {
+    const { compiled, state } = setLive(openLive(smallDesign(), library), [['lap.height', '12 m']], library).live;
+    const at = (path: string) => state.m[compiled.program.slotOf.get(path)!];
+    expect([at('lap.speed'), at('lap.pull'), at('reserve'), at('tight')]).toEqual([
+      Number.NaN,
+      Number.NaN,
+      Number.NaN,
+      Number.NaN,
+    ]);
+    expect(at('tail_share')).not.toBeNaN();
+  });
+});
