@@ -19,7 +19,7 @@ export function ChoiceView({ cell }: { cell: ChoiceCell }) {
               checked={option.name === cell.text}
               onChange={() => sheet.setText(cell.name, option.name)}
             />
-            <Swatch pattern={option.pattern} />
+            {(cell.of === 'stack' || option.pattern !== 'plain') && <Swatch pattern={option.pattern} />}
             <span class="option-title">{option.title}</span>
             <Consequence cell={cell} option={option} />
           </label>
