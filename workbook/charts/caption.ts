@@ -1,6 +1,7 @@
 import { formatQuantity, type SweepProgress, toSI } from '../../engine/index';
 import { type Family, type FamilyLine, NOT_COMPUTED, type Panel, sampleAt } from './family';
 import type { DrawnPanel } from './layout';
+import type { Zone } from './limits';
 
 /** "CG" keeps its capitals inside a sentence, "Lap time" does not. */
 export const inSentence = (title: string): string =>
@@ -144,6 +145,20 @@ export function limitSentence(family: Family, panels: readonly DrawnPanel[], pro
   const subject = `${capital(drawn.panel.info.title)} keeps within ${zones.length === 1 ? 'its limit' : 'its limits'}`;
   if (said.every((s) => s.where === said[0]!.where)) return `${subject} ${said[0]!.where}.`;
   return `${subject} ${listed(said.map((s) => `${s.where} with ${s.label}`))}.`;
+}
+
+/** Limits that the picture has no place for, and reasons that their zones have no room for. */
+export function limitNotes(panels: readonly DrawnPanel[]): string[] {
+  return panels.flatMap(({ panel, zones, outside }) => {
+    const { unit, suffix, title } = panel.info;
+    const limit = (zone: Zone): string =>
+      `${title} ${zone.side === 'below' ? 'at least' : 'at most'} ${formatQuantity(zone.limitSI, unit, { suffix })}`;
+    const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
+    return [
+      ...outside.map((zone) => `Outside the picture: ${inSentence(limit(zone))}${because(zone)}.`),
+      ...zones.filter((z) => !z.words && z.zone.reason !== '').map(({ zone }) => `${limit(zone)}${because(zone)}.`),
+    ];
+  });
 }
 
 /** Reasons that are named before the rest is only counted. */

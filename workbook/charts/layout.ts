@@ -54,7 +54,10 @@ const NARROW = 420;
 /** Heights of the plots by their number, on a wide and on a narrow place. */
 const HEIGHTS: readonly number[] = [215, 150, 125];
 const NARROW_HEIGHTS: readonly number[] = [190, 140, 120];
-const WORDS_SHARE = 0.6;
+const WORDS_SHARE = 0.68;
+const WORDS_MOST = 0.92;
+/** Room that the figures of the upright axis take before they are known. */
+const ROOM_LEFT = 38;
 const END_SHARE = 0.24;
 const LEAST_END = 64;
 
@@ -67,6 +70,12 @@ const around = (p: Point): Box => ({
   top: p.y - NOW_RADIUS,
   bottom: p.y + NOW_RADIUS,
 });
+
+/** Words for a zone on two lines that leave room beside them, else on lines as wide as the plot. */
+function zoneLines(reason: string, plotWidth: number): string[] {
+  const short = wrapText(reason, LABEL_SIZE, plotWidth * WORDS_SHARE);
+  return short.length <= 2 ? short : wrapText(reason, LABEL_SIZE, plotWidth * WORDS_MOST);
+}
 
 const linear = (range: Range, from: number, to: number) => {
   const rate = (to - from) / (range[1] - range[0]);
@@ -93,7 +102,7 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     );
     const words = new Map<Zone, string[]>();
     const zones = zonesOf(panel, props.checks, props.names, props.values);
-    for (const zone of zones) words.set(zone, wrapText(zone.reason, LABEL_SIZE, (right - TICK_ROOM) * WORDS_SHARE));
+    for (const zone of zones) words.set(zone, zoneLines(zone.reason, right - ROOM_LEFT));
     const numbers = [
       ...lines.flatMap((l) => l.points.map((p) => p.y)),
       panel.now?.y ?? Number.NaN,

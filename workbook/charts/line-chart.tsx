@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { ink, LABEL_SIZE, useWidth } from '../drawing/index';
 import { fontFamily } from '../theme/tokens';
-import { limitSentence, missingSentence, slopeSentence } from './caption';
+import { limitNotes, limitSentence, missingSentence, slopeSentence } from './caption';
 import { type Family, readFamily } from './family';
 import { Figures } from './figures';
 import { Hatch } from './hatch';
@@ -81,6 +81,7 @@ function captionOf(props: SweepChartProps, family: Family, chart: ChartLayout): 
   const { progress, names, values, cell } = props;
   const nowX = values[names.get(cell.across)?.slot ?? -1];
   const sentences = [slopeSentence(family, progress, nowX), limitSentence(family, chart.panels, progress)];
+  sentences.push(...limitNotes(chart.panels));
   for (const panel of family.panels) {
     if (!panel.column) sentences.push(`The sweep ${cell.sweep} was not asked for ${panel.info.title}.`);
   }

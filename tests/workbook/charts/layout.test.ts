@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { limitNotes } from '../../../workbook/charts/caption';
 import { readFamily } from '../../../workbook/charts/family';
 import { type ChartLayout, layOutChart } from '../../../workbook/charts/layout';
+import { reasonInBrief } from '../../../workbook/charts/limits';
 import type { SweepChartProps } from '../../../workbook/charts/props';
 import { type Box, overlaps, textWidth } from '../../../workbook/drawing/index';
 import {
@@ -124,4 +126,26 @@ test('without any answer there is still a chart', () => {
   const nothing = designValues().fill(Number.NaN);
   const chart = layOut({ values: nothing, progress: { ...balanceSweep, why: balanceSweep.why.map(() => 1) } }, 560);
   expect(chart.panels.every((p) => p.ends.length === 0 && p.spots.length === 0)).toBe(true);
+});
+
+test.each([
+  [
+    'Stop if the CG is ahead of 38 mm: nose-heavy, the elevator runs out on grass.',
+    'nose-heavy, the elevator runs out on grass',
+  ],
+  ['nose-heavy: elevator runs out on grass', 'nose-heavy: elevator runs out on grass'],
+  ['', ''],
+])('of the reason "%s" the zone says "%s"', (reason, brief) => {
+  expect(reasonInBrief(reason)).toBe(brief);
+});
+
+test('a reason too long for its zone, and a limit too far off, stand under the chart instead', () => {
+  const long = 'the model answers the elevator too late to be caught by a junior pilot '.repeat(4).trim();
+  const [panel] = layOut({ checks: checks.map((c) => ({ ...c, above: long })) }, 320).panels;
+  expect(limitNotes([panel!])).toEqual([`CG aft of the root leading edge at most 55 mm: ${long}.`]);
+  const values = designValues();
+  values[sweepNames.get('cg_check.low')!.slot] = -0.2;
+  expect(limitNotes(layOut({ values }, 560).panels)).toEqual([
+    'Outside the picture: CG aft of the root leading edge at least −200 mm: nose-heavy: elevator runs out on grass.',
+  ]);
 });
