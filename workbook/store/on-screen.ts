@@ -1,19 +1,23 @@
 import { useEffect, useRef } from 'preact/hooks';
 
+/** What is this close to the screen counts as on it. */
+const MARGIN = '160px';
+
 /** Runs `begin` when the element comes on the screen and what it returned when it leaves. */
 export function useOnScreen(begin: () => () => void): { current: HTMLDivElement | null } {
   const element = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!element.current) return;
     let end: (() => void) | undefined;
-    const observer = new IntersectionObserver((entries) => {
+    const watch = (entries: readonly IntersectionObserverEntry[]): void => {
       const on = entries.at(-1)?.isIntersecting ?? false;
       if (on && !end) end = begin();
       if (!on && end) {
         end();
         end = undefined;
       }
-    });
+    };
+    const observer = new IntersectionObserver(watch, { rootMargin: MARGIN });
     observer.observe(element.current);
     return () => {
       observer.disconnect();

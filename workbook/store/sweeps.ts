@@ -10,7 +10,10 @@ export interface Sweeps {
   progress(sweep: string): ReadonlySignal<SweepProgress | undefined>;
   /** Something on the screen shows this sweep; returns the way to say that it no longer does. */
   watch(sweep: string): () => void;
-  /** The design is new: runs what is on the screen, only the coarse lattice while a finger is down. */
+  /**
+   * The design is new. While a finger is down only the coarse lattice of what is on the screen runs; else all of that, and
+   * then the sweeps of the rest of the sheet, so that they are there when it is scrolled or printed.
+   */
   refresh(revision: number, coarse: boolean): Promise<void>;
   /** Sweeps that are running. */
   readonly running: ReadonlySignal<number>;
@@ -23,7 +26,7 @@ interface Entry {
   asked: number;
 }
 
-/** Runs the sweeps that something on the screen shows, for the present revision only. */
+/** Runs the sweeps that the page shows, for the present revision only. */
 export function createSweeps(engine: SweepEngine): Sweeps {
   const entries = new Map<string, Entry>();
   const running = signal(0);
@@ -71,6 +74,10 @@ export function createSweeps(engine: SweepEngine): Sweeps {
       coarseNow = coarse;
       const watched = [...entries].filter(([, entry]) => entry.watchers > 0);
       await Promise.all(watched.map(([sweep, entry]) => ask(sweep, entry, coarse)));
+      if (coarse) return;
+      for (const [sweep, entry] of entries) {
+        if (revision === latest && entry.asked !== latest) await ask(sweep, entry, false);
+      }
     },
   };
 }

@@ -28,15 +28,39 @@ function heldSweeps() {
 }
 const turn = () => new Promise((resolve) => setTimeout(resolve, 0));
 
-test('only what is on the screen is swept', async () => {
+test('while a finger is down, only what is on the screen is swept, and coarsely', async () => {
   const { asked, sweeps } = heldSweeps();
   const leave = sweeps.watch('cg_sweep');
   sweeps.progress('pull_sweep');
-  void sweeps.refresh(1, false);
-  expect(asked.map((a) => a.request)).toEqual([{ sweep: 'cg_sweep', coarse: false }]);
+  void sweeps.refresh(1, true);
+  expect(asked.map((a) => a.request)).toEqual([{ sweep: 'cg_sweep', coarse: true }]);
+  asked[0]!.end();
+  await turn();
   leave();
-  void sweeps.refresh(2, false);
+  void sweeps.refresh(2, true);
   expect(asked).toHaveLength(1);
+});
+
+test('at rest, what is on the screen comes first, then the rest of the sheet', async () => {
+  const { asked, sweeps } = heldSweeps();
+  sweeps.progress('pull_sweep');
+  sweeps.watch('cg_sweep');
+  void sweeps.refresh(1, false);
+  expect(asked.map((a) => a.request.sweep)).toEqual(['cg_sweep']);
+  asked[0]!.end();
+  await turn();
+  expect(asked.map((a) => a.request.sweep)).toEqual(['cg_sweep', 'pull_sweep']);
+});
+
+test('a newer design ends the round of the older one', async () => {
+  const { asked, sweeps } = heldSweeps();
+  sweeps.progress('pull_sweep');
+  sweeps.watch('cg_sweep');
+  void sweeps.refresh(1, false);
+  void sweeps.refresh(2, false);
+  for (const a of [...asked]) a.end();
+  await turn();
+  expect(asked.map((a) => a.request.sweep)).toEqual(['cg_sweep', 'cg_sweep', 'pull_sweep']);
 });
 
 test('what comes on the screen later is swept then, and only when it is behind', () => {
@@ -49,15 +73,12 @@ test('what comes on the screen later is swept then, and only when it is behind',
   expect(asked).toHaveLength(1);
 });
 
-test('a coarse run leaves the sweep behind: the full one follows when it is next watched', () => {
+test('a coarse run leaves the sweep behind: the full one follows', () => {
   const { asked, sweeps } = heldSweeps();
-  const leave = sweeps.watch('cg_sweep');
-  void sweeps.refresh(1, true);
-  expect(asked.at(-1)!.request.coarse).toBe(true);
-  leave();
-  void sweeps.refresh(2, false);
   sweeps.watch('cg_sweep');
-  expect(asked.at(-1)!.request).toEqual({ sweep: 'cg_sweep', coarse: false });
+  void sweeps.refresh(1, true);
+  void sweeps.refresh(1, false);
+  expect(asked.map((a) => a.request.coarse)).toEqual([true, false]);
 });
 
 test('rows of an older design and of a stopped run are not shown', () => {
