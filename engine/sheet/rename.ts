@@ -19,7 +19,7 @@ export function rename(document: Document, path: string, to: string): Renaming {
   const refusal = refusalOf(document, path, to, moved);
   if (refusal !== undefined) return { ok: false, message: refusal };
   if (moved === path) return { ok: true, changes: [] };
-  const rewrite = rewriteFor(document, path, to, moved);
+  const rewrite = rewriteFor(document, path, to);
   const changes: Change[] = [];
   for (const cell of document.cells) {
     const kind = kindOf(cell);
@@ -45,17 +45,29 @@ function refusalOf(document: Document, path: string, to: string, moved: string):
   return taken ? `Something is called "${moved}" already. Choose another name.` : undefined;
 }
 
-function rewriteFor(document: Document, path: string, to: string, moved: string): Rewrite {
+function rewriteFor(document: Document, path: string, to: string): Rewrite {
+  const moves = movesOf(document, path, to);
   const choice = choiceWithOption(document, path);
   const from = path.slice(path.lastIndexOf('.') + 1);
   return {
     formula(text) {
-      const renamed = renameInFormula(text, path, moved);
+      const renamed = moves.reduce((now, [was, is]) => renameInFormula(now, was, is), text);
       return choice === undefined ? renamed : renameOption(renamed, choice, from, to);
     },
-    path: (each) => movedPath(each, path, moved),
+    path: (each) => moves.reduce((now, [was, is]) => movedPath(now, was, is), each),
     option: (of, name) => (of === choice && name === from ? to : name),
   };
+}
+
+/** Where everything goes that is reached through the old name: a column of a choice is a number of each option too. */
+function movesOf(document: Document, path: string, to: string): readonly (readonly [from: string, to: string])[] {
+  const paths = [path];
+  for (const cell of document.cells) {
+    if (cell.kind !== 'choice') continue;
+    const column = cell.columns.find(({ name }) => path === `${cell.name}.${name}`);
+    if (column) paths.push(...cell.options.map((option) => `${cell.name}.${option.name}.${column.name}`));
+  }
+  return paths.map((each) => [each, renamedPath(each, to)]);
 }
 
 /** Path of the choice that has an option at `path`. */
