@@ -13,6 +13,7 @@ export {
 } from './air';
 export { type Ballast, type BallastStatus, ballastAt, levelWingsCg, shiftOf } from './ballast';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
+export { cylinderDragCoefficient } from './cylinder-drag';
 export {
   bodyFormFactor,
   frictionDragArea,
@@ -24,6 +25,13 @@ export {
   turbulentFriction,
 } from './drag';
 export {
+  type FlightSetup,
+  type FlightSolution,
+  type FlightStatus,
+  newSolution,
+  solveFlight,
+} from './flight/index';
+export {
   foldLayers,
   LAYER_STRIDE,
   STACK_NAMES,
@@ -33,7 +41,12 @@ export {
 } from './laminate';
 export { datcomSlope, helmboldSlope, inducedDrag, liftingLineSlope } from './lift-slope';
 export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine, liftingLineOfChords } from './lifting-line';
+export { lineDrag, type TurningLines, wholeLineDrag } from './line-drag';
+export { LINE_KINDS, type LineKind, lineBreakingLoad, lineLinearMass, lineStiffness } from './line-kinds';
+export { LINE_MEASURES, type LineFittings, type LineMakeup, type LineMeasure, lineMakeup } from './line-makeup';
+export { lineStretch, linesMass, linesPressDown, pullAtHandle, stretchAngle } from './lines';
 export { FOLD_NAMES, foldParts, momentsAboutCg } from './mass';
+export { type LapPower, lapPower, type TimedLap, thrustAtPower } from './measured-lap';
 export { moistAirDensity, saturationPressure } from './moist-air';
 export {
   ESTIMATE_SPREAD,
@@ -62,3 +75,4 @@ export {
   pitchingMoment,
   tailVolume,
 } from './tail';
+export { discArea, propellerInertia, STATIC_MERIT, staticTorque, thrustLaw, zeroThrustSpeed } from './thrust-law';

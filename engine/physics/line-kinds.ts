@@ -35,7 +35,7 @@ const stainlessWire = springWire(1867, 0.146);
  * middle of 1.0 to 1.2 for stranded rope, S. F. Hoerner, Fluid-Dynamic Drag, ch. IV (from memory).
  */
 const stranded: LineKind = {
-  name: 'stranded steel',
+  name: 'stranded_steel',
   filled: 7 / 9,
   density: 8000,
   modulus: 193e9,
@@ -45,7 +45,7 @@ const stranded: LineKind = {
 
 /** Solid: music wire, density and modulus (d < 0.8 mm) from J. E. Shigley, table 10-5; smooth cylinder. */
 const solid: LineKind = {
-  name: 'solid steel',
+  name: 'solid_steel',
   filled: 1,
   density: 7800,
   modulus: 203.4e9,
@@ -60,7 +60,7 @@ const solid: LineKind = {
  * attributed to U. Fechner et al., Renewable Energy 83 (2015).
  */
 const braid: LineKind = {
-  name: 'polyethylene braid',
+  name: 'polyethylene_braid',
   filled: 0.7,
   density: 975,
   modulus: 60e9,

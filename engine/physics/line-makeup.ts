@@ -1,7 +1,7 @@
 import { nonNegative } from './domain';
 
 /** From where to where a rule or a person measures the length of the lines. */
-export const LINE_MEASURES = ['grip to guide', 'grip to model centreline', 'eyelet to eyelet'] as const;
+export const LINE_MEASURES = ['grip_to_guide', 'grip_to_centreline', 'eyelet_to_eyelet'] as const;
 export type LineMeasure = (typeof LINE_MEASURES)[number];
 
 /** What stands between grip and guide beside the lines; all in m. */
@@ -44,7 +44,7 @@ export function lineMakeup(length: number, measure: LineMeasure, fittings: LineF
     nonNegative('exposed leadout', fittings.exposedLeadout);
   const flying =
     nonNegative('line length', length) +
-    (measure === 'eyelet to eyelet' ? between : measure === 'grip to model centreline' ? -fittings.guideArm : 0);
+    (measure === 'eyelet_to_eyelet' ? between : measure === 'grip_to_centreline' ? -fittings.guideArm : 0);
   const eyelets = flying - between;
   return {
     flying,

@@ -121,7 +121,7 @@ export function prepare(s: FlightSetup, c: Constants): boolean {
   const wingDrag = positive('wing area', s.wingArea) * s.profileDrag;
   const otherDrag = s.dragArea + s.tailDragArea;
   c.dragArea = wingDrag + otherDrag;
-  c.dragMoment = wingDrag * (s.dragStation - s.cgY) - otherDrag * s.cgY;
+  c.dragMoment = wingDrag * (s.dragStation + s.dragStationTurn / radius - s.cgY) - otherDrag * s.cgY;
   c.wingStrength = s.wingArea * positive('wing lift slope', s.wingSlope);
   c.wingAhead = s.cgX - s.wingQuarterChord;
   c.tailBehind = s.tailQuarterChord - s.cgX;

@@ -118,4 +118,4 @@ export function pitchGuess(c: Constants, speed: number): number {
   );
 }
 
-const clamp = (x: number, limit: number): number => (x > limit ? limit : x < -limit ? -limit : x);
+const clamp = (x: number, limit: number): number => Math.min(limit, Math.max(-limit, x));

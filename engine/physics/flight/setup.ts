@@ -44,10 +44,11 @@ export interface FlightSetup {
   /** k in C_D = C_D0 + k C_L². */
   readonly inducedFactor: number;
   readonly liftLimit: number;
-  /** The lift acts at y_L = liftStation + liftStationTurn/R, the profile drag at dragStation. */
+  /** The lift acts at y_L = liftStation + liftStationTurn/R, the profile drag at y_D likewise. */
   readonly liftStation: number;
   readonly liftStationTurn: number;
   readonly dragStation: number;
+  readonly dragStationTurn: number;
 
   readonly tailArea: number;
   readonly tailQuarterChord: number;

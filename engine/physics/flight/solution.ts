@@ -27,6 +27,8 @@ export interface FlightSolution {
   outboardLow: number;
   pitch: number;
   lineTrail: number;
+  /** How far the guide trails behind the radius through the CG, m. */
+  guideTrail: number;
   lineSag: number;
   pull: number;
   pullRadial: number;
@@ -72,6 +74,7 @@ export function newSolution(): FlightSolution {
     outboardLow: Number.NaN,
     pitch: Number.NaN,
     lineTrail: Number.NaN,
+    guideTrail: Number.NaN,
     lineSag: Number.NaN,
     pull: Number.NaN,
     pullRadial: Number.NaN,
@@ -127,6 +130,7 @@ export function readSolution(c: Constants, x: State, b: Balance, out: FlightSolu
   out.outboardLow = x.roll;
   out.pitch = x.pitch;
   out.lineTrail = lineTrail;
+  out.guideTrail = b.guideTrail;
   out.lineSag = Math.atan2(b.linePress, b.tensionInward);
   out.pull = Math.sqrt(flat * flat + b.linePress * b.linePress);
   out.pullRadial = flat * Math.cos(lineTrail);

@@ -57,6 +57,7 @@ export const quern: FlightSetup = {
   liftStation: -0.0085,
   liftStationTurn: 0,
   dragStation: -0.0064,
+  dragStationTurn: 0,
   tailArea: 0.036,
   tailQuarterChord: 0.47,
   tailSlope: 3.8,

@@ -1,0 +1,79 @@
+import { ACCELERATION } from '../units/index';
+import { air } from './air';
+import type { Field, Option } from './block';
+import { bodyResults } from './body-results';
+import { engineResults } from './engine-results';
+import { leadoutResults } from './leadouts';
+import { linesResults } from './lines-results';
+import { METRES, PLAIN } from './measures';
+import { partsResults, partsRole } from './parts';
+import { tailResults } from './tail-results';
+import { wingResults } from './wing-results';
+
+/** The blocks that a flight is made of. */
+export const flightLinks = {
+  air: { link: 'air', results: air.results, doc: 'The air of the day.' },
+  parts: { link: partsRole, results: partsResults, doc: 'Weight, CG and inertia.' },
+  wing: { link: 'wing', results: wingResults, doc: 'The wing.' },
+  tail: { link: 'tail', results: tailResults, doc: 'Stabiliser, elevator, fin and rudder.' },
+  body: { link: 'body', results: bodyResults, doc: 'Fuselage and exposed items.' },
+  engine: { link: 'engine', results: engineResults, doc: 'Engine or motor with its propeller.' },
+  leadouts: { link: 'leadouts', results: leadoutResults, doc: 'Where the lines pull on the wing.' },
+  lines: { link: 'lines', results: linesResults, doc: 'The lines.' },
+} as const;
+
+/** How the model is flown. */
+export const flightFields = {
+  height: {
+    ...METRES,
+    symbol: 'H',
+    title: 'Flying height',
+    doc: 'Of the model above the ground.',
+    default: 2.7,
+    range: [0, 30],
+  } as Field,
+  handle_height: {
+    ...METRES,
+    symbol: 'H_h',
+    title: 'Handle height',
+    doc: 'Of the handle above the ground.',
+    default: 1.2,
+    range: [0, 3],
+  } as Field,
+  direction: {
+    option: ['counter-clockwise', 'clockwise'],
+    default: 'counter-clockwise',
+    symbol: '',
+    title: 'Direction of flight',
+    doc: 'Seen from above. With the usual propeller, clockwise flight makes the torque press the outboard wing down.',
+  } as Option,
+  rotation: {
+    option: ['clockwise', 'counter-clockwise'],
+    default: 'clockwise',
+    symbol: '',
+    title: 'Rotation of the propeller',
+    doc: 'Seen from behind the model; clockwise is the usual one.',
+  } as Option,
+  test_factor: {
+    ...PLAIN,
+    symbol: 'k_t',
+    title: 'Pull test over weight',
+    doc: 'The pull test of your class as a multiple of the weight of the model, from the current rule book. The whole system is pulled: handle, lines, connectors, leadouts and bellcrank.',
+    default: 10,
+    range: [1, 100],
+    basis:
+      'Ten times the weight is printed in AMA control line general rule 5.3.5.1 for braid and in club rules; other classes ask for much more.',
+  } as Field,
+  gravity: {
+    dimension: ACCELERATION,
+    unit: 'm/s²',
+    tradeUnit: 'ft/s²',
+    symbol: 'g',
+    title: 'Gravity',
+    doc: 'Acceleration of free fall.',
+    default: 9.80665,
+    range: [9.7, 9.9],
+    basis: 'Standard acceleration of free fall.',
+    advanced: true,
+  } as Field,
+} as const;
