@@ -59,6 +59,8 @@ const CHECKS: Readonly<Record<string, string>> = {
 };
 
 function expectedOf(issue: Issue): string {
+  // A missing part is expected by its own name, which the path says already.
+  if (issue.type === 'strict_object' && issue.received === 'undefined') return 'a value';
   if (issue.kind === 'validation') return CHECKS[issue.type] ?? String(issue.expected);
   const expected = String(issue.expected);
   return KINDS[expected] ?? expected.replace(/^\(|\)$/g, '').replaceAll(' | ', ' or ');

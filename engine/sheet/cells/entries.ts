@@ -9,8 +9,9 @@ export const baseEntries = <K extends string>(kind: K) => ({
   folded: v.optional(v.boolean()),
 });
 
-/** Name → text. A list is refused: it would pass for a record without names. */
+/** Name → text. A list is refused first: it would pass for a record whose names are numbers. */
 export const textsEntry = v.pipe(
-  v.record(v.string(), v.string()),
+  v.unknown(),
   v.check((texts) => !Array.isArray(texts)),
+  v.record(v.string(), v.string()),
 );

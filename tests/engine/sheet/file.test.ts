@@ -1,0 +1,227 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Document } from '../../../engine/sheet/document';
+import { VERSION } from '../../../engine/sheet/document';
+import { type Opened, openText, type Reads, serialise } from '../../../engine/sheet/file';
+import { jsonFault } from '../../../engine/sheet/json-fault';
+import { bringUp, migrations } from '../../../engine/sheet/migrations';
+import { applyChanges } from '../../../engine/sheet/transaction';
+import { randomEdit } from './edits';
+import { randomFrom } from './random';
+import { smallDesign } from './small';
+
+const design: Document = {
+  ...smallDesign(),
+  materials: [{ name: 'foam', title: 'Foam', density: '30 kg/m³', modulus: '', source: 'weighed' }],
+  figures: ['parts.x'],
+  baseline: { tip_weight: '12 g', 'parts.fin.weighed': '' },
+};
+
+const messageOf = (opened: Opened): string => (opened.ok ? 'opened' : opened.message);
+const problemsOf = (opened: Opened): string[] => (opened.ok ? [] : opened.problems.map((each) => each.message));
+
+/** Opens the design after its plain data have been tampered with. */
+// biome-ignore lint/suspicious/noExplicitAny: the point is to write what no document may hold.
+function openWith(tamper: (file: any) => void): Opened {
+  const file = JSON.parse(serialise(design));
+  tamper(file);
+  return openText(JSON.stringify(file));
+}
+
+describe('a document goes to its file and back', () => {
+  test('unchanged', () => expect(openText(serialise(design))).toEqual({ ok: true, document: design }));
+  for (const seed of [21, 22, 23]) {
+    test(`after twenty random edits (seed ${seed})`, () => {
+      const random = randomFrom(seed);
+      let document = design;
+      for (let k = 0; k < 20; k++) ({ document } = applyChanges(document, randomEdit(document, random).changes));
+      const text = serialise(document);
+      expect(openText(text)).toEqual({ ok: true, document });
+      expect(serialise((openText(text) as { document: Document }).document)).toBe(text);
+    });
+  }
+  test('in one order, whatever the order in memory', () => {
+    const { cells, title, ...rest } = design;
+    const turned = cells.map((cell) => Object.fromEntries(Object.entries(cell).reverse()));
+    const other = { cells: turned, ...rest, title } as unknown as Document;
+    expect(serialise(other)).toBe(serialise(design));
+    expect(serialise(design).split('\n').slice(0, 6)).toEqual([
+      '{',
+      '  "format": "tetherwright",',
+      '  "version": 1,',
+      '  "title": "Small",',
+      '  "drawn": "",',
+      '  "date": "2026-01-01",',
+    ]);
+    expect(serialise(design).endsWith('\n}\n')).toBe(true);
+  });
+  test('without texts that say nothing', () => {
+    const cells = design.cells.map((cell) =>
+      cell.kind === 'block' ? { ...cell, fields: { ...cell.fields, zzz: '' } } : cell,
+    );
+    expect(serialise({ ...design, cells })).toBe(serialise(design));
+    const opened = openWith((file) => {
+      file.cells.find((cell: { kind: string }) => cell.kind === 'block').fields.zzz = '';
+    });
+    expect(opened).toEqual({ ok: true, document: design });
+  });
+});
+
+describe('a file is refused', () => {
+  test('that is broken, with line and column', () => {
+    const text = serialise(design).replace('"version": 1,', '"version" 1,');
+    expect(messageOf(openText(text))).toBe(
+      'This file is broken at line 3, column 13: expected a colon, found 1,. Nothing was opened.',
+    );
+    expect(messageOf(openText(serialise(design).slice(0, 200)))).toMatch(
+      /^This file is broken at line \d+, column \d+: expected .+, found .+\. Nothing was opened\.$/,
+    );
+    expect(messageOf(openText(''))).toBe(
+      'This file is broken at line 1, column 1: expected a value, found the end of the file. Nothing was opened.',
+    );
+  });
+  test('that is something else', () => {
+    for (const text of ['{"format": "other"}', '{}', '[]', 'null', '3', '"tetherwright"']) {
+      expect(messageOf(openText(text)), text).toBe('This file is not a Tetherwright sheet. Nothing was opened.');
+    }
+    expect(problemsOf(openText('{"format": "other"}'))).toEqual(['format: expected "tetherwright", found "other".']);
+  });
+  test('that is newer', () => {
+    const opened = openWith((file) => {
+      file.version = 7;
+      file.cells = 'of a kind that nobody knows yet';
+    });
+    expect(messageOf(opened)).toBe(
+      'This file was written by a newer Tetherwright (version 7; this one reads up to 1). Nothing was opened. Load the newest Tetherwright and open the file there.',
+    );
+  });
+  test('of no version', () => {
+    for (const version of [0, -1, 1.5, '1', null, undefined]) {
+      const opened = openWith((file) => {
+        file.version = version;
+      });
+      expect(messageOf(opened)).toBe(
+        `This file cannot be opened. One thing in it is not as it should be: version: expected a whole number of 1 or more, found ${version === undefined ? 'nothing' : JSON.stringify(version)}. Nothing was opened.`,
+      );
+    }
+  });
+  test('with each place, what was expected and what was found', () => {
+    const opened = openWith((file) => {
+      file.title = 3;
+      file.units = 'inches';
+      file.cells[0].id = '';
+      file.cells[1].rows[0].unit = null;
+      file.cells[1].rows[1].colour = 'red';
+      file.cells[2].options[0].pattern = 'tartan';
+      file.cells[4].fields = ['station'];
+      delete file.cells[6].rows[2].shape;
+      file.cells[10].axes[1].count = 2.5;
+      file.cells[11].kind = 'painting';
+      file.materials = {};
+      file.figures[0] = true;
+    });
+    expect(problemsOf(opened)).toEqual([
+      'title: expected a text, found 3.',
+      'units: expected "metric" or "trade", found "inches".',
+      'cells[0].id: expected a text that is not blank, found "".',
+      'cells[1].rows[0].unit: expected a text, found null.',
+      'cells[1].rows[1].colour: expected nothing of that name, found "red".',
+      'cells[2].options[0].pattern: expected "grain" or "ply" or "faced" or "foam" or "weave" or "plain", found "tartan".',
+      'cells[4].fields: expected a group of named values, found a list.',
+      'cells[6].rows[2].shape: expected a value, found nothing.',
+      'cells[10].axes[1].count: expected a whole number, found 2.5.',
+      'cells[11].kind: expected "note" or "variables" or "choice" or "formula" or "block" or "parts" or "drawing" or "sweep" or "chart" or "check", found "painting".',
+      'materials: expected a list, found a group of named values.',
+      'figures[0]: expected a text, found true.',
+    ]);
+    expect(messageOf(opened)).toBe(
+      'This file cannot be opened. 12 things in it are not as it should be: title: expected a text, found 3. Nothing was opened.',
+    );
+  });
+  test('with one id for two cells', () => {
+    const opened = openWith((file) => {
+      file.cells[3].id = file.cells[1].id;
+    });
+    expect(problemsOf(opened)).toEqual([
+      'cells[3].id: expected an id of its own, found "id_set_these", which cells[1] has too.',
+    ]);
+  });
+});
+
+test('a mark for the order of bytes at the beginning is passed over', () => {
+  expect(openText(`\uFEFF${serialise(design)}`).ok).toBe(true);
+});
+
+describe('where a text stops being JSON', () => {
+  const cases: readonly (readonly [text: string, line: number, column: number, expected: string, found: string])[] = [
+    ['{"a": 1,}', 1, 9, 'a name in double quotes', '}'],
+    ['{"a": 1\n "b": 2}', 2, 2, 'a comma or }', '"b": 2}'],
+    ['[1, 2\n\n', 3, 1, 'a comma or ]', 'the end of the file'],
+    ["{'a': 1}", 1, 2, 'a name in double quotes', "'a': 1}"],
+    ['{"a": tru}', 1, 7, 'a value', 'tru}'],
+    ['{"a": "b\n"}', 1, 7, 'a value', '"b'],
+    ['[01]', 1, 3, 'a comma or ]', '1]'],
+    ['{} {}', 1, 4, 'the end of the file', '{}'],
+    ['[1, 2, three hundred and four]', 1, 8, 'a value', 'three hundre…'],
+    ['['.repeat(300), 1, 202, 'at most 200 levels', '[[[[[[[[[[[[…'],
+  ];
+  for (const [text, line, column, expected, found] of cases) {
+    test(JSON.stringify(text.slice(0, 30)), () => expect(jsonFault(text)).toEqual({ line, column, expected, found }));
+  }
+  test('is found for just the texts that JSON.parse refuses (seed 31)', () => {
+    const json = fc.json({ maxDepth: 4 });
+    const spoiled = fc
+      .tuple(
+        json,
+        fc.nat(),
+        fc.constantFrom('', '"', '{', '}', '[', ']', ',', ':', '\\', '0', '-', 'e', '.', 't', '\n', ' ', '\u0001'),
+      )
+      .map(([text, at, put]) => text.slice(0, at % (text.length + 1)) + put + text.slice((at % (text.length + 1)) + 1));
+    const parses = (text: string): boolean => {
+      try {
+        JSON.parse(text);
+        return true;
+      } catch {
+        return false;
+      }
+    };
+    fc.assert(
+      fc.property(fc.oneof(json, spoiled), (text) => (jsonFault(text) === undefined) === parses(text)),
+      { seed: 31, numRuns: 3000 },
+    );
+  });
+});
+
+describe('the way up from old versions', () => {
+  /** Versions 1 and 2 that never were: 2 has a key called "heading" instead of "title", 3 has "title" again and a figure. */
+  const reads: Reads = {
+    version: 3,
+    migrations: [
+      { from: 1, migrate: ({ title, ...file }) => ({ ...file, heading: `${title}, brought up` }) },
+      { from: 2, migrate: ({ heading, ...file }) => ({ ...file, title: heading, figures: ['parts.mass'] }) },
+    ],
+  };
+  test('is taken step by step', () => {
+    const opened = openText(serialise(design), reads);
+    expect(opened).toEqual({
+      ok: true,
+      document: { ...design, version: 3, title: 'Small, brought up', figures: ['parts.mass'] },
+    });
+  });
+  test('is taken from the middle', () => {
+    const { title: _, ...file } = design;
+    const opened = openText(JSON.stringify({ ...file, version: 2, heading: 'Second' }), reads);
+    expect(opened).toMatchObject({ ok: true, document: { version: 3, title: 'Second' } });
+  });
+  test('ends at the version that this build reads', () => {
+    expect(messageOf(openText(JSON.stringify({ ...design, version: 4 }), reads))).toMatch(
+      /version 4; this one reads up to 3/,
+    );
+  });
+  test('has no gap', () => {
+    expect(migrations.map((migration) => migration.from)).toEqual(Array.from({ length: VERSION - 1 }, (_, k) => k + 1));
+    expect(() => bringUp({}, 1, 3, [reads.migrations[0]!])).toThrow(
+      new RangeError('No migration takes a file of version 2; each version up to 3 needs one'),
+    );
+  });
+});
