@@ -36,7 +36,7 @@ function one(
 
 const roundAway = (x: number): number => Math.sign(x) * Math.round(Math.abs(x));
 
-/** Functions of ISO 80000-2:2019, clauses 12 to 14, by their usual typed names, and what a builder needs besides. */
+/** Functions of ISO 80000-2 by their usual typed names, and what a builder needs besides. */
 export const functions: readonly FormulaFunction[] = [
   one('sin', 'plain', 'Sine of an angle.', Math.sin),
   one('cos', 'plain', 'Cosine of an angle.', Math.cos),

@@ -20,6 +20,7 @@ export const heatAndCurrentUnits: readonly Unit[] = [
 
   unit('mA', 'milliampere', CURRENT, 1e-3, 'both'),
   unit('A', 'ampere', CURRENT, 1, 'both'),
+  unit('A·s', 'ampere second', CHARGE, 1, 'both'),
   unit('mAh', 'milliampere hour', CHARGE, 1e-3 * HOUR, 'both', ['mA·h']),
   unit('Ah', 'ampere hour', CHARGE, HOUR, 'both', ['A·h']),
   unit('mV', 'millivolt', VOLTAGE, 1e-3, 'both'),

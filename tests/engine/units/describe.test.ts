@@ -33,6 +33,16 @@ describe('describeDimension', () => {
   });
 });
 
+test('the unit in a description is the coherent one of that dimension', () => {
+  const described = new Set(units.map(({ dimension: d }) => describeDimension(d)));
+  const named = [...described].filter((text) => text.startsWith('a') && text.endsWith(')') && !text.includes(' in '));
+  expect(named.length).toBeGreaterThan(25);
+  for (const { dimension: d } of units) {
+    const spelled = /^an? [a-z ]+ \((.+)\)$/.exec(describeDimension(d))?.[1];
+    if (spelled !== undefined) expect(unitNamed(spelled), spelled).toMatchObject({ dimension: d, factor: 1 });
+  }
+});
+
 test('a plain number has no unit to spell', () => {
   expect(spellDimension(ONE)).toBe('');
 });
