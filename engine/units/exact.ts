@@ -4,7 +4,8 @@
  *
  * Source: NIST Special Publication 811, 2008 edition, "Guide for the Use of the International System of Units (SI)",
  * appendix B.8 (factors printed there in bold are exact) and B.6 for the international foot. From memory, not read: the
- * knot, the US fluid ounce, both horsepowers, the slug and the columns of mercury; each follows from a definition.
+ * pound and ounce, the ounce-force, the pound per square inch, the knot, the US fluid ounce, both horsepowers, the slug, the
+ * inch of mercury and the zero of the Fahrenheit scale.
  */
 
 /** International inch, m. */
