@@ -3,7 +3,7 @@ import { Mark } from '../controls/mark';
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
 import { RowFaults } from './row-faults';
-import { verdict } from './verdict';
+import { briefly, verdict } from './verdict';
 
 /** "Stop if …" with the reason, and how it stands now, in words beside the mark. */
 export function CheckView({ cell }: { cell: CheckCell }) {
@@ -29,7 +29,7 @@ export function CheckView({ cell }: { cell: CheckCell }) {
           onCommit={(text) => sheet.setText(path, text)}
           onUndoBeyond={sheet.undo}
         />
-        <span class="aside">{reason}</span>
+        <span class="aside">{briefly(reason)}</span>
       </div>
     );
   };

@@ -6,12 +6,17 @@ import { RowFaults } from './row-faults';
 /** Material swatches to pick from, each with what it weighs beside its name. */
 export function ChoiceView({ cell }: { cell: ChoiceCell }) {
   const sheet = useSheet();
+  const base = sheet.baselineText(cell.name);
   return (
     <>
       <fieldset class="choice" data-path={cell.name}>
         <legend class="unseen">{cell.title}</legend>
         {cell.options.map((option) => (
-          <label key={option.name} class={option.name === cell.text ? 'option picked' : 'option'}>
+          <label
+            key={option.name}
+            class={`option ${option.name === cell.text ? 'picked' : ''} ${option.name === base ? 'baseline' : ''}`}
+            title={option.name === base ? 'baseline' : undefined}
+          >
             <input
               type="radio"
               name={`choice-${cell.name}`}
@@ -22,6 +27,7 @@ export function ChoiceView({ cell }: { cell: ChoiceCell }) {
             {(cell.of === 'stack' || option.pattern !== 'plain') && <Swatch pattern={option.pattern} />}
             <span class="option-title">{option.title}</span>
             <Consequence cell={cell} option={option} />
+            {option.name === base && <span class="unseen">, baseline</span>}
           </label>
         ))}
       </fieldset>
@@ -38,11 +44,5 @@ function Consequence({ cell, option }: { cell: ChoiceCell; option: ChoiceOption 
   const sheet = useSheet();
   const columns = cell.of === 'stack' ? ['areal_mass'] : cell.columns.map((column) => column.name);
   const words = columns.slice(0, MOST_NUMBERS).map((column) => sheet.shown(`${cell.name}.${option.name}.${column}`));
-  const base = sheet.baselineText(cell.name);
-  return (
-    <span class="consequence">
-      {words.join(', ')}
-      {base !== undefined && base !== cell.text && base === option.name && ' (baseline)'}
-    </span>
-  );
+  return <span class="consequence">{words.join(', ')}</span>;
 }

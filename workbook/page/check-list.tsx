@@ -17,7 +17,14 @@ export function CheckList() {
             <li key={check.id} class={now.kind} data-check={check.name}>
               <Mark holds={now.kind === 'waits' ? undefined : now.kind === 'holds'} />
               <a href={`#cell-${check.name}`}>{check.title}</a>
-              <span class="check-words">{now.words}</span>
+              {now.kind === 'broken' ? (
+                <span class="check-words">{now.words}</span>
+              ) : (
+                <span class="check-value">
+                  {now.now}
+                  <span class="unseen">{now.kind === 'holds' ? ', within its limits' : ', no answer yet'}</span>
+                </span>
+              )}
             </li>
           );
         })}

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CheckCell } from '../../../engine/index';
-import { verdict } from '../../../workbook/cells/verdict';
+import { briefly, verdict } from '../../../workbook/cells/verdict';
 
 const check: CheckCell = {
   kind: 'check',
@@ -26,7 +26,7 @@ test.each([
   [37, 'broken', 'stop: 37 mm is under 38 mm: nose-heavy, the elevator runs out'],
   [60, 'broken', 'stop: 60 mm is over 55 mm: too far aft'],
   [Number.NaN, 'waits', 'no answer yet'],
-])('at %d', (value, kind, words) => expect(verdict(check, read(value))).toEqual({ kind, words }));
+])('at %d', (value, kind, words) => expect(verdict(check, read(value))).toMatchObject({ kind, words }));
 
 test('a side without a limit never stops anything', () => {
   expect(verdict({ ...check, high: '' }, read(900, 38, Number.NaN)).kind).toBe('holds');
@@ -39,4 +39,18 @@ test('a limit without an answer is no limit that holds', () => {
 
 test('without a reason the numbers stand alone', () => {
   expect(verdict({ ...check, above: '' }, read(60)).words).toBe('stop: 60 mm is over 55 mm');
+});
+
+test('a reason that says itself when to stop is cut to what is wrong', () => {
+  const below = 'Stop if the CG is ahead of 38 mm: nose-heavy, the elevator runs out on grass.';
+  expect(briefly(below)).toBe('nose-heavy, the elevator runs out on grass');
+  expect(briefly('too far aft')).toBe('too far aft');
+  expect(verdict({ ...check, below }, read(37, 40)).words).toBe(
+    'stop: 37 mm is under 40 mm: nose-heavy, the elevator runs out on grass',
+  );
+});
+
+test('the value stands by itself too', () => {
+  expect(verdict(check, read(46)).now).toBe('46 mm');
+  expect(verdict(check, read(Number.NaN)).now).toBe('–');
 });
