@@ -2,16 +2,7 @@ import { formatQuantity, type SweepProgress, toSI } from '../../engine/index';
 import { type Family, type FamilyLine, NOT_COMPUTED, type Panel, sampleAt } from './family';
 import type { DrawnPanel } from './layout';
 import type { Zone } from './limits';
-
-/** "CG" keeps its capitals inside a sentence, "Lap time" does not. */
-export const inSentence = (title: string): string =>
-  /^[A-ZÀ-Þ][a-zà-ÿ]/.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
-
-const capital = (text: string): string => (text === '' ? text : text[0]!.toUpperCase() + text.slice(1));
-
-function listed(items: readonly string[]): string {
-  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-}
+import { capital, inSentence, listed } from './words';
 
 /** A line's answers as SI pairs, in order across; gaps and samples not yet computed are left out. */
 function answers(family: Family, panel: Panel, line: FamilyLine, progress: SweepProgress): { x: number; y: number }[] {
@@ -144,7 +135,7 @@ export function limitSentence(family: Family, panels: readonly DrawnPanel[], pro
   if (said.length === 0) return '';
   const subject = `${capital(drawn.panel.info.title)} keeps within ${zones.length === 1 ? 'its limit' : 'its limits'}`;
   if (said.every((s) => s.where === said[0]!.where)) return `${subject} ${said[0]!.where}.`;
-  return `${subject} ${listed(said.map((s) => `${s.where} with ${s.label}`))}.`;
+  return `${subject}: ${said.map((s) => `${s.label} ${s.where}`).join('; ')}.`;
 }
 
 /** Limits that the picture has no place for, and reasons that their zones have no room for. */

@@ -1,6 +1,7 @@
 import { fromSI, type NameInfo, type SweepAxisValues, type SweepProgress } from '../../engine/index';
 import { valueAt, valueText } from '../drawing/index';
 import type { SweepChartProps } from './props';
+import { capital } from './words';
 
 /** A quantity as an axis shows it. */
 export interface Measure {
@@ -62,7 +63,7 @@ function measure(info: NameInfo): Measure {
   return {
     path: info.path,
     info,
-    title: unit === '' ? info.title : `${info.title}, ${unit}`,
+    title: capital(unit === '' ? info.title : `${info.title}, ${unit}`),
     shown: (si) => fromSI(si, info.unit),
   };
 }

@@ -46,6 +46,8 @@ export interface ChartLayout {
 }
 
 export const TITLE_LINE = LABEL_SIZE + 3;
+/** Between a title and the plot: half a figure of the uppermost tick stands in it. */
+const TITLE_GAP = 8;
 const TICK_ROOM = 9;
 const X_AXIS = 18;
 const X_TITLE = 17;
@@ -71,6 +73,9 @@ const around = (p: Point): Box => ({
   bottom: p.y + NOW_RADIUS,
 });
 
+/** Without the rounding that a change of unit leaves, so that a round end of the range has its tick. */
+const exact = (value: number): number => Number(value.toPrecision(12));
+
 /** Words for a zone on two lines that leave room beside them, else on lines as wide as the plot. */
 function zoneLines(reason: string, plotWidth: number): string[] {
   const short = wrapText(reason, LABEL_SIZE, plotWidth * WORDS_SHARE);
@@ -85,8 +90,8 @@ const linear = (range: Range, from: number, to: number) => {
 /** Lays a chart of lines out: everything that is on it, in pixels. `before` keeps the words beside moving marks on their side. */
 export function layOutChart(family: Family, props: SweepChartProps, width: number, before?: ChartLayout): ChartLayout {
   const across = Array.from(family.acrossValues, (v) => family.across.shown(v));
-  const xLow = Math.min(...across);
-  const xHigh = Math.max(...across);
+  const xLow = exact(Math.min(...across));
+  const xHigh = exact(Math.max(...across));
   const xRange: Range = xHigh > xLow ? [xLow, xHigh] : [xLow - 0.5, xHigh + 0.5];
   const heights = width < NARROW ? NARROW_HEIGHTS : HEIGHTS;
   const plotHeight = heights[Math.min(family.panels.length, heights.length) - 1]!;
@@ -125,7 +130,7 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     const { panel, lines, words, range, shown, outside, ticks } = draft;
     const titleLines = wrapText(panel.title, LABEL_SIZE, width - 4);
     const titleTop = top;
-    const box: Box = { left, right, top: top + titleLines.length * TITLE_LINE + 5, bottom: 0 };
+    const box: Box = { left, right, top: top + titleLines.length * TITLE_LINE + TITLE_GAP, bottom: 0 };
     const plot = { ...box, bottom: box.top + plotHeight };
     top = plot.bottom + PANEL_GAP;
     const y = linear(range, plot.bottom, plot.top);
@@ -177,7 +182,6 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
   });
 
   const bottom = panels.at(-1)!.box.bottom;
-  const xTitle = family.options ? family.across.info.title : family.across.title;
   return {
     width,
     height: bottom + X_AXIS + X_TITLE,
@@ -185,7 +189,7 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     xTicks: family.options
       ? optionTicks(family.options, family.acrossValues)
       : roundTicks(xRange, Math.max(2, Math.round((right - left) / 70))),
-    xTitle: { text: xTitle, at: { x: (left + right) / 2, y: bottom + X_AXIS + X_TITLE - 4 } },
+    xTitle: { text: family.across.title, at: { x: (left + right) / 2, y: bottom + X_AXIS + X_TITLE - 4 } },
     panels,
     x,
   };

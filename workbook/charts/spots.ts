@@ -22,7 +22,7 @@ export const NOW_RADIUS = 5;
 export const BASELINE_RADIUS = 3.5;
 const HEIGHT = LABEL_SIZE + 2;
 /** Two designs nearer than this, in pixels, are one. */
-const SAME = 0.75;
+const SAME = 2.5;
 
 /** Marks of the present design and, where it stands elsewhere, of the baseline, with their values beside them. */
 export function placeSpots(

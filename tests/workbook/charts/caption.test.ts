@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
-import { inSentence, limitSentence, missingSentence, slopeSentence } from '../../../workbook/charts/caption';
+import { limitSentence, missingSentence, slopeSentence } from '../../../workbook/charts/caption';
 import { readFamily } from '../../../workbook/charts/family';
 import { layOutChart } from '../../../workbook/charts/layout';
 import type { SweepChartProps } from '../../../workbook/charts/props';
+import { capital, inSentence, listed } from '../../../workbook/charts/words';
 import {
   balanceChart,
   balanceSweep,
@@ -59,10 +60,10 @@ test('in inches the step is a round number of inches', () => {
 
 test('for each line it is said where it keeps within the limits', () => {
   expect(captions(balance).limits).toBe(
-    'CG aft of the root leading edge keeps within its limits from −160 mm with balsa, from −178 mm with balsa–ply and up to −136 mm with light ply.',
+    'CG aft of the root leading edge keeps within its limits: balsa from −160 mm; balsa–ply from −178 mm; light ply up to −136 mm.',
   );
   expect(captions(pull).limits).toBe(
-    'Line pull per weight keeps within its limit from 15.5 m with 0.30 mm stranded, up to 21.3 m with 0.38 mm stranded and up to 19.9 m with 0.46 mm stranded.',
+    'Line pull per weight keeps within its limit: 0.30 mm stranded from 15.5 m; 0.38 mm stranded up to 21.3 m; 0.46 mm stranded up to 19.9 m.',
   );
 });
 
@@ -102,4 +103,11 @@ test('a sample that is not computed yet is no missing answer', () => {
 
 test('titles keep their capitals where they are letters of their own', () => {
   expect([inSentence('CG'), inSentence('Lap time'), inSentence('engine')]).toEqual(['CG', 'lap time', 'engine']);
+});
+
+test('lists and beginnings', () => {
+  expect(listed([])).toBe('');
+  expect(listed(['a'])).toBe('a');
+  expect(listed(['a', 'b', 'c'])).toBe('a, b and c');
+  expect([capital('engine station, mm'), capital('CG')]).toEqual(['Engine station, mm', 'CG']);
 });

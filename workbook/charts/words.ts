@@ -1,0 +1,11 @@
+/** "CG" keeps its capitals inside a sentence, "Lap time" does not. */
+export const inSentence = (title: string): string =>
+  /^[A-ZÀ-Þ][a-zà-ÿ]/.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
+
+/** A title or sentence begins with a capital. */
+export const capital = (text: string): string => (text === '' ? text : text[0]!.toUpperCase() + text.slice(1));
+
+/** "a, b and c". */
+export function listed(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
