@@ -1,4 +1,5 @@
 import type { Shape } from './block';
+import { finiteShapes } from './finite-shapes';
 
 /** Engine on its bearers with its propeller, m and rad in layout axes. */
 export interface EngineOnBearers {
@@ -25,7 +26,7 @@ export function drawEngine(e: EngineOnBearers): Shape[] {
   const [back, front, half] = [e.length / 2, -e.length / 2, e.width / 2];
   const reach = e.propellerDiameter / 2;
   const bearer = e.width * BEARER_SHARE;
-  return [
+  return finiteShapes([
     ...[-1, 1].map(
       (sign): Shape => ({
         view: 'plan',
@@ -50,7 +51,7 @@ export function drawEngine(e: EngineOnBearers): Shape[] {
     { view: 'plan', part: 'propeller', points: plan([front, -reach, front, reach]) },
     { view: 'side', part: 'propeller', points: side([front, -reach, front, reach]) },
     { view: 'plan', part: 'engine_station', points: [e.station, e.outboard], label: e.label },
-  ];
+  ]);
 }
 
 const box = (x0: number, x1: number, y0: number, y1: number): number[] => [x0, y0, x1, y0, x1, y1, x0, y1];

@@ -1,4 +1,5 @@
 import type { Shape } from './block';
+import { finiteShapes } from './finite-shapes';
 
 export interface LinesInFlight {
   /** Guide in layout axes, m. */
@@ -16,9 +17,11 @@ export interface LinesInFlight {
 export function drawLines(l: LinesInFlight): Shape[] {
   const along = l.length * Math.cos(l.aft);
   const back = l.length * Math.sin(l.aft);
-  return [-1, 1].map((side): Shape => {
-    const x = l.x + (side * l.spacing) / 2;
-    const end = l.x + back + (side * l.handleSpacing) / 2;
-    return { view: 'plan', part: 'line', points: [x, l.y, end, l.y - along] };
-  });
+  return finiteShapes(
+    [-1, 1].map((side): Shape => {
+      const x = l.x + (side * l.spacing) / 2;
+      const end = l.x + back + (side * l.handleSpacing) / 2;
+      return { view: 'plan', part: 'line', points: [x, l.y, end, l.y - along] };
+    }),
+  );
 }

@@ -1,5 +1,6 @@
 import type { Field, Result } from './block';
 import { block, type Shape } from './block';
+import { finiteShapes } from './finite-shapes';
 import { MILLIMETRES, typedOr } from './measures';
 import { wingResults } from './wing-results';
 
@@ -88,12 +89,12 @@ export const leadouts = block({
     const [x, y, z] = [m[r.guide_x]!, m[r.guide_y]!, m[r.guide_z]!];
     const half = m[r.spacing]! / 2;
     const [pivotX, pivotY, arm] = [m[f.pivot_x]!, m[f.pivot_y]!, m[f.bellcrank]! / 2];
-    return [
+    return finiteShapes([
       { view: 'plan', part: 'bellcrank', points: [pivotX, pivotY], radius: arm },
       { view: 'plan', part: 'leadout', points: [x - half, y, pivotX - arm, pivotY] },
       { view: 'plan', part: 'leadout', points: [x + half, y, pivotX + arm, pivotY] },
       { view: 'plan', part: 'guide', points: [x, y], label: 'leadouts.guide_x' },
       { view: 'side', part: 'guide', points: [x, z], label: 'leadouts.guide_x' },
-    ];
+    ]);
   },
 });

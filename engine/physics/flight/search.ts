@@ -16,8 +16,13 @@ const SCAN_PLACES = 64;
 
 /** Halvings of the gap between tight and slack: to 1e-6 of the speed. */
 const SLACK_HALVINGS = 18;
+/** Least lack of thrust within this share of the speed at which the lines go slack counts as the lines' doing: near it the model rolls in and the drag rises. */
+const NEAR_SLACK = 1.02;
 /** Pitch (rad) beyond which a state is lost to stalling, not to slack lines. */
 const STALLED = 0.9 * ANGLE_LIMIT;
+
+/** From where down the lack of thrust is sought where the propeller pulls at no speed, m/s. */
+const SPEED_WITHOUT_PULL = 40;
 
 const at = newStep();
 
@@ -111,7 +116,7 @@ export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
   out.shortfallSpeed = Number.NaN;
   out.slackSpeed = Number.NaN;
   out.slack = false;
-  const top = topSpeed(c);
+  const top = topSpeed(c) || SPEED_WITHOUT_PULL;
   let above: Place | undefined;
   for (let k = 0; k < SCAN_PLACES; k++) {
     out.places = k + 1;
@@ -135,7 +140,7 @@ export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
   }
   if (Number.isNaN(out.shortfall)) out.slackSpeed = tightFrom(c, s, b, top);
   out.slack =
-    Number.isNaN(out.shortfall) || (!Number.isNaN(out.slackSpeed) && out.shortfallSpeed <= out.slackSpeed * 1.0001);
+    Number.isNaN(out.shortfall) || (!Number.isNaN(out.slackSpeed) && out.shortfallSpeed <= NEAR_SLACK * out.slackSpeed);
 }
 
 function note(p: Place, out: Scan): void {
