@@ -1,7 +1,7 @@
 import { fromSI, type NameInfo, type SweepAxisValues, type SweepProgress } from '../../engine/index';
 import { valueAt, valueText } from '../drawing/index';
 import type { SweepChartProps } from './props';
-import { capital } from './words';
+import { capital, withoutSharedEnd } from './words';
 
 /** A quantity as an axis shows it. */
 export interface Measure {
@@ -105,15 +105,17 @@ function linesOf(
   const axis = progress.axes[linesAxis]!;
   const info = props.names.get(axis.path);
   const present = valueAt(axis.path, props.names, props.values);
-  return Array.from(axis.values, (value, k) => {
+  const titles = Array.from(axis.values, (value) => {
     const name = info?.options?.[value];
-    return {
-      key: `${axis.path} ${k}`,
-      label: name !== undefined ? optionTitle(props, axis.path, name) : info ? valueText(info, value) : String(value),
-      samples: samplesFrom(start + k * strides[linesAxis]!),
-      present: same(value, present),
-    };
+    if (name !== undefined) return optionTitle(props, axis.path, name);
+    return info ? valueText(info, value) : String(value);
   });
+  return withoutSharedEnd(titles).map((label, k) => ({
+    key: `${axis.path} ${k}`,
+    label,
+    samples: samplesFrom(start + k * strides[linesAxis]!),
+    present: same(axis.values[k]!, present),
+  }));
 }
 
 /** Reads a sweep for a chart; a sentence where the chart asks for what the sweep does not have. */

@@ -9,3 +9,10 @@ export const capital = (text: string): string => (text === '' ? text : text[0]!.
 export function listed(items: readonly string[]): string {
   return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 }
+
+/** Titles without the end that all of them share behind a comma: "0.30 mm, stranded" beside "0.38 mm, stranded" is "0.30 mm". */
+export function withoutSharedEnd(titles: readonly string[]): readonly string[] {
+  const end = /,[^,]*$/.exec(titles[0] ?? '')?.[0];
+  const shared = titles.length > 1 && end !== undefined && titles.every((title) => title.endsWith(end));
+  return shared ? titles.map((title) => title.slice(0, -end.length)) : titles;
+}

@@ -33,11 +33,11 @@ export function textWidth(text: string, size: number): number {
   return em * size;
 }
 
-/** Breaks a text into lines not wider than `width` where its words allow. */
+/** Breaks a text into lines not wider than `width` where its words allow; a figure keeps its unit. */
 export function wrapText(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
+  for (const word of text.split(/(?<!\d) /)) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && textWidth(longer, size) > width) {
       lines.push(line);

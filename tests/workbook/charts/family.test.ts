@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Family, linePoints, readFamily } from '../../../workbook/charts/family';
 import type { SweepChartProps } from '../../../workbook/charts/props';
+import { withoutSharedEnd } from '../../../workbook/charts/words';
 import {
   balanceChart,
   balanceSweep,
@@ -65,6 +66,13 @@ test('numbers stand in the units of their names', () => {
 test('lines are called as the document calls the options', () => {
   const named = read({ ...balance, optionTitle: (_, option) => optionTitles[option] });
   expect(named.lines.map((l) => l.label)).toEqual(['balsa', 'balsa–ply', 'light ply']);
+});
+
+test('what all lines are is not said of each', () => {
+  const titles = ['0.30 mm, stranded steel', '0.38 mm, stranded steel', '0.46 mm, stranded steel'];
+  expect(withoutSharedEnd(titles)).toEqual(['0.30 mm', '0.38 mm', '0.46 mm']);
+  expect(withoutSharedEnd(['balsa, 5 mm', 'light ply, 3 mm'])).toEqual(['balsa, 5 mm', 'light ply, 3 mm']);
+  expect(withoutSharedEnd(['balsa, 5 mm'])).toEqual(['balsa, 5 mm']);
 });
 
 test('a sample without an answer is a gap, one not computed yet is no point at all', () => {
