@@ -9,8 +9,10 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** Scrolls through the whole sheet, so that everything that waits until it's on the screen has been there. */
+/** Unfolds every cell and scrolls through the whole sheet, so that all that waits until it's on the screen has been there. */
 async function seeAll(page: Page): Promise<void> {
+  const folded = page.getByRole('button', { name: /^unfold/i });
+  while ((await folded.count()) > 0) await folded.first().click();
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   for (let y = 0; y <= height; y += 400) {
     await page.evaluate((to) => window.scrollTo(0, to), y);
@@ -36,7 +38,9 @@ describe.each([
   });
 
   test('nothing stands in the way of people who cannot see or use a pointer', async () => {
-    const { violations } = await new AxeBuilder({ page: sheet.page }).analyze();
+    const { violations } = await new AxeBuilder({ page: sheet.page })
+      .options({ resultTypes: ['violations'] })
+      .analyze();
     const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
     expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual(
       [],
@@ -68,14 +72,19 @@ describe('the policy', () => {
 
   test('refuses code made from strings, and the refusal is seen here', async () => {
     const { page, troubles, close } = await openSheet(browser);
-    const made = await page.evaluate(async () => {
-      await Promise.resolve();
-      try {
-        return new Function('return 2')();
-      } catch (error) {
-        return (error as Error).name;
-      }
-    });
+    // A task of the page's own: what the driver runs itself stands outside the policy.
+    const made = await page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          setTimeout(() => {
+            try {
+              resolve(new Function('return 2')());
+            } catch (error) {
+              resolve((error as Error).name);
+            }
+          });
+        }),
+    );
     expect(made).toBe('EvalError');
     await expect.poll(() => troubles.some((trouble) => trouble.startsWith('policy: script-src'))).toBe(true);
     await close();
