@@ -58,6 +58,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   const places: BlockPlace[] = [];
   const readings = new Map<LaidText, Reading>();
   const reading = new Set<LaidText>();
+  const reaches = new Map<string, Reach>();
   let size = 0;
 
   const allocate = (key: string, count = 1): Slot => {
@@ -106,14 +107,23 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     return { path, slot, cell, kind, unit, shown, suffix, type, settable: spec.settable ?? false };
   }
 
+  /** What is known once is known: only a text that is being read, and so needs itself, may answer otherwise later. */
   function find(path: string): Reach | undefined {
+    const known = reaches.get(path);
+    if (known) return known;
+    const found = lookUp(path);
+    if (found && reading.size === 0) reaches.set(path, found);
+    return found;
+  }
+
+  function lookUp(path: string): Reach | undefined {
     const value = values.get(path);
     if (value) return reachOfValue(value);
     const text = texts.get(path);
     if (text && !text.spec.unnamed) return reachOfText(text);
     const curve = curves.get(path);
     if (curve) return { ...reachOfValue(curve), type: undefined };
-    return layMaterial(path) ? find(path) : undefined;
+    return layMaterial(path) ? lookUp(path) : undefined;
   }
 
   /** Materials of the library take slots only when something names them. */

@@ -1,7 +1,10 @@
-import { functionNames, parseFormula } from '../formula/index';
+import { functionNames, reservedWords } from '../formula/index';
 
 const NAME = /^[A-Za-z][A-Za-z0-9_]*$/;
 const LONGEST = 60;
+
+/** Words that the formula language keeps for itself. */
+const KEPT: ReadonlySet<string> = new Set([...reservedWords, ...functionNames]);
 
 /** An option may also be called by a word with hyphens, which its exact text picks. */
 const OPTION_NAME = /^[A-Za-z][A-Za-z0-9_-]*$/;
@@ -18,10 +21,9 @@ export function nameFault(name: string, as: 'name' | 'option' = 'name'): string 
   if (!NAME.test(name)) {
     return `"${name}" cannot be a name. A name starts with a letter and has letters, digits and _ only.`;
   }
-  // Words that the formula language keeps for itself.
-  const parsed = parseFormula(name);
-  const isName = parsed.ok && parsed.expression.kind === 'name' && !functionNames.includes(name);
-  return isName ? undefined : `"${name}" cannot be a name: it means something else in formulas. Choose another.`;
+  return KEPT.has(name)
+    ? `"${name}" cannot be a name: it means something else in formulas. Choose another.`
+    : undefined;
 }
 
 /** The path of the same thing under another last name: parts.fin, rudder → parts.rudder. */

@@ -9,41 +9,56 @@ export function shapeOf(
   steps: readonly Step[],
 ): string {
   const hash = startHash();
-  hash.add(String(size));
+  hash.number(size);
   for (const name of names) addName(hash, name);
-  for (const [path, slot] of constants) hash.add(`${path} ${slot}`);
-  for (const step of steps) hash.add(step.key);
-  return hash.text();
+  for (const [path, slot] of constants) {
+    hash.text(path);
+    hash.number(slot);
+  }
+  for (const step of steps) hash.text(step.key);
+  return hash.read();
 }
 
 function addName(hash: Hash, name: NameInfo): void {
-  const { path, slot, kind, cell, title, symbol, unit, suffix, doc, options, settable } = name;
+  hash.text(name.path);
+  hash.number(name.slot);
+  hash.text(name.kind);
+  hash.text(name.cell);
+  hash.text(name.title);
+  hash.text(name.symbol);
+  hash.text(name.unit);
+  hash.text(name.suffix);
+  hash.text(name.doc);
+  hash.number(name.settable ? 1 : 0);
   const { length, mass, time, temperature, current } = name.dimension;
-  hash.add(`${path} ${slot} ${kind} ${cell} ${settable} ${length} ${mass} ${time} ${temperature} ${current}`);
-  for (const text of [title, symbol, unit, suffix, doc]) hash.add(text);
-  if (options) hash.add(options.join(' '));
+  for (const exponent of [length, mass, time, temperature, current]) hash.number(exponent);
+  for (const option of name.options ?? []) hash.text(option);
 }
 
 interface Hash {
-  add(text: string): void;
-  text(): string;
+  text(text: string): void;
+  number(x: number): void;
+  read(): string;
 }
+
+const PRIME = 0x01000193;
+/** Parts of a dimension may be halves and thirds. */
+const WHOLE = 6;
 
 /** FNV-1a twice over with two offsets: 64 bits are plenty to tell the shapes of one sitting apart. */
 function startHash(): Hash {
-  const PRIME = 0x01000193;
   let a = 0x811c9dc5;
   let b = 0xcbf29ce4;
+  const add = (code: number): void => {
+    a = Math.imul(a ^ code, PRIME);
+    b = Math.imul(b ^ (code + 1), PRIME) + (a >>> 15);
+  };
   return {
-    add(text: string): void {
-      for (let k = 0; k < text.length; k++) {
-        const code = text.charCodeAt(k);
-        a = Math.imul(a ^ code, PRIME);
-        b = Math.imul(b ^ (code + k), PRIME);
-      }
-      a = Math.imul(a ^ 0xff, PRIME);
-      b = Math.imul(b ^ 0xff, PRIME);
+    text(text) {
+      for (let k = 0; k < text.length; k++) add(text.charCodeAt(k));
+      add(text.length);
     },
-    text: (): string => (a >>> 0).toString(36) + (b >>> 0).toString(36),
+    number: (x) => add(x * WHOLE),
+    read: () => (a >>> 0).toString(36) + (b >>> 0).toString(36),
   };
 }

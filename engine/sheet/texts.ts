@@ -3,6 +3,7 @@ import {
   constantOf,
   type Expression,
   type FormulaFault,
+  type ParseResult,
   readText,
   type ValueType,
 } from '../formula/index';
@@ -51,7 +52,7 @@ export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
     const index = asked.type.options.indexOf(text.trim());
     if (index >= 0) return { is: 'constant', value: index, type: asked.type };
   }
-  const parsed = readText(text, asked.unit);
+  const parsed = parseOnce(text, asked.unit);
   if (!parsed.ok) return faultOf(parsed.fault);
   const untyped: Reach[] = [];
   const curves: Reach[] = [];
@@ -87,6 +88,21 @@ export function askedOf(spec: TextSpec, reader: Reader): Asked {
       ? { kind: 'option', options: spec.wants.options }
       : { kind: 'quantity', dimension: spec.wants.dimension };
   return { unit: spec.unit, type };
+}
+
+/** A sheet is compiled anew after every edit of its structure, with nearly all its texts the same: what they say is kept. */
+const parses = new Map<string, ParseResult>();
+const MOST_PARSES = 5000;
+
+function parseOnce(text: string, unit: string): ParseResult {
+  const key = `${unit}|${text}`;
+  let parsed = parses.get(key);
+  if (!parsed) {
+    if (parses.size >= MOST_PARSES) parses.clear();
+    parsed = readText(text, unit);
+    parses.set(key, parsed);
+  }
+  return parsed;
 }
 
 function readBlank(spec: TextSpec, asked: Asked): Reading {
