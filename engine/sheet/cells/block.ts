@@ -90,8 +90,11 @@ function layFields(cell: BlockCell, { fields, results }: AnyBlock, builder: Buil
   return slots;
 }
 
-const readsResult = (name: string, fields: FieldSpecs, results: ResultSpecs): boolean =>
-  name in results && Number.isNaN((fields[name] as Field).default);
+function readsResult(name: string, fields: FieldSpecs, results: ResultSpecs): boolean {
+  const result = results[name];
+  // A curve is no number to read: the field stands for itself.
+  return result !== undefined && !isCurve(result) && Number.isNaN((fields[name] as Field).default);
+}
 
 const asOption = (spec: Option) => ({
   unit: '',

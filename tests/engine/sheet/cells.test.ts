@@ -126,6 +126,19 @@ describe('one path for a field and a result of the same name', () => {
     expect(compiled.program.slotOf.get('cord.length')).toBe(compiled.program.inputs.get('cord.length'));
     expect(compiled.names.filter((name) => name.path === 'cord.length')).toHaveLength(1);
   });
+  test('reads the field where the result is a curve', () => {
+    const odd = {
+      ...library.blocks.find((block) => block.kind === 'motor')!,
+      kind: 'odd',
+      fields: { thrust: { ...told, default: Number.NaN, range: [0, 9] as const, basis: 'A guess.' } },
+      results: { thrust: { ...told, curve: 'airspeed' as const } },
+      reasons: {},
+      run: () => undefined,
+    };
+    const { compiled } = openLive(documentOf([blockOf('odd', { thrust: '3' })]), { ...library, blocks: [odd] });
+    expect(compiled.names).toMatchObject([{ path: 'odd.thrust', kind: 'field', settable: true }]);
+    expect(compiled.program.start[compiled.program.slotOf.get('odd.thrust')!]).toBe(3);
+  });
   test('reads the result where the block estimates a blank field, and is set through the field', () => {
     const guess = {
       ...library.blocks.find((block) => block.kind === 'cord')!,
