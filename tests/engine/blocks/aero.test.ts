@@ -77,7 +77,7 @@ describe('air', () => {
   it('is thinner when warm, moist or high', () => {
     const standard = runBlock(air).results.density!;
     expect(standard).toBeCloseTo(1.222, 3);
-    for (const other of [{ temperature: 303.15 }, { humidity: 1 }, { elevation: 500 }]) {
+    for (const other of [{ temperature: 303.15 }, { humidity: 1 }, { elevation: 500 }] as Numbers[]) {
       expect(runBlock(air, other).results.density!).toBeLessThan(standard);
     }
   });
@@ -105,7 +105,7 @@ describe('wing', () => {
     expect(results.drag_station).toBeCloseTo(-0.01465, 5);
   });
   it('draws its plan with the area it computes with, swept or not', () => {
-    for (const typed of [{}, { inboard_sweep: 0.3, outboard_sweep: -0.1, outboard_tip_chord: 0.12 }]) {
+    for (const typed of [{}, { inboard_sweep: 0.3, outboard_sweep: -0.1, outboard_tip_chord: 0.12 }] as Numbers[]) {
       const { results, shapes } = runBlock(wing, typed);
       expect(areaOf(outlines(shapes, 'plan', 'wing')[0]!.points)).toBeCloseTo(results.area!, 12);
     }
@@ -156,7 +156,7 @@ describe('body', () => {
   const run = (typed: Numbers = {}) => runBlock(body, typed, { air: airs, tail: tails });
   const rows = ['body', 'tail', 'wheels', 'wire', 'head', 'silencer', 'tank', 'other'].map((row) => `drag_area_${row}`);
   it('has a drag table whose rows add up, typed or not', () => {
-    for (const typed of [{}, { other_drag_area: 0.0004 }, { drag_area: 0.0035 }]) {
+    for (const typed of [{}, { other_drag_area: 0.0004 }, { drag_area: 0.0035 }] as Numbers[]) {
       const { results } = run(typed);
       expect(rows.reduce((sum, row) => sum + results[row]!, 0)).toBeCloseTo(results.drag_area!, 15);
     }

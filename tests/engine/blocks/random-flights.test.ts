@@ -1,0 +1,64 @@
+import { describe, expect, it, vi } from 'vitest';
+import type { FlightSetup, FlightSolution } from '../../../engine/physics/flight/index';
+import { balance, fullStep, newBalance, newConstants, newStep, prepare } from '../../../engine/physics/flight/index';
+import type * as physics from '../../../engine/physics/index';
+import { bruteRoots } from '../physics/flight/brute';
+import { flyRandom, seeded } from './random-designs';
+import { newRig } from './rig';
+
+/** What the block handed to physics last, and what it got back. */
+let setup: FlightSetup;
+let solution: FlightSolution;
+vi.mock('../../../engine/physics/index', async (original) => {
+  const real = await original<typeof physics>();
+  return {
+    ...real,
+    solveFlight(given: FlightSetup, out: FlightSolution) {
+      setup = given;
+      solution = out;
+      real.solveFlight(given, out);
+    },
+  };
+});
+
+const SEEDS = [11, 12, 13, 14, 15, 16, 17, 18, 19, 20];
+const EACH = 1000;
+/** Every so many designs the brute scan looks closely; the others get a coarse look. */
+const CLOSE = 25;
+
+describe.each(SEEDS)('1000 random designs over the declared ranges, seed %i', (seed) => {
+  it('settled means balanced on the fast side; a reason means that a brute scan finds nothing', () => {
+    const next = seeded(seed);
+    const rig = newRig();
+    const c = newConstants();
+    const b = newBalance();
+    const step = newStep();
+    const counts: Record<string, number> = {};
+    for (let k = 0; k < EACH; k++) {
+      // Half of them with everything spread over its whole range, half nearer to the usual.
+      const reason = flyRandom(rig, next, k % 2 === 0 ? 1 : 0.25);
+      counts[reason ?? 'settled'] = (counts[reason ?? 'settled'] ?? 0) + 1;
+      if (reason === undefined || reason === 'stalled') {
+        expect(prepare(setup, c)).toBe(true);
+        balance(c, solution.speed, solution.sideslip, solution.outboardLow, solution.pitch, b);
+        fullStep(b, step);
+        const weight = setup.mass * setup.gravity;
+        for (const left of b.residual) expect(Math.abs(left) / weight).toBeLessThan(1e-9);
+        expect(b.tensionInward).toBeGreaterThan(0);
+        expect(step.slope).toBeLessThan(0);
+        expect(step.determinant).toBeGreaterThan(0);
+        const over = solution.liftCoefficient > setup.liftLimit;
+        expect(over).toBe(reason === 'stalled');
+        if (k % CLOSE === 0) {
+          const faster = bruteRoots(setup, 300, 3).filter(([low]) => low > 1.001 * solution.speed);
+          expect(faster, `design ${k}`).toEqual([]);
+        }
+      } else if (/^(too_little_thrust|lines_slack|never_tight)$/.test(reason)) {
+        const roots = k % CLOSE === 0 ? bruteRoots(setup, 300, 5) : bruteRoots(setup, 40, 1);
+        expect(roots, `design ${k}, ${reason}`).toEqual([]);
+      }
+    }
+    console.log(counts);
+    expect(counts.settled).toBeGreaterThan(EACH / 10);
+  });
+});
