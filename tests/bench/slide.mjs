@@ -18,7 +18,7 @@ export async function measureSlide(variable) {
   const server = await preview({ configFile: join(root, 'vite.config.ts'), preview: { port: 0 }, logLevel: 'warn' });
   const browser = await launch(await findChromium());
   try {
-    const page = await browser.newPage({ viewport: { width: 1280, height: 4000 } });
+    const page = await browser.newPage({ viewport: { width: 1280, height: 2400 } });
     await page.goto(server.resolvedUrls?.local[0] ?? '');
     await page.locator('[data-state="settled"]').waitFor();
     await page.locator('[data-chart] [data-mark="now"]').first().waitFor();

@@ -5,6 +5,8 @@ import { compute, DEMO } from './compute';
 import { figure, handleOf, openSheet, type Place, placeOf, type Sheet, settled, slide, startBrowser } from './sheet';
 
 const ENGINE = 'engine_station';
+/** The slide and the chart along it are on the screen together. */
+const TALL = { width: 1280, height: 1800 };
 
 let browser: Browser;
 let sheet: Sheet;
@@ -13,7 +15,7 @@ beforeAll(async () => {
   browser = await startBrowser();
 });
 beforeEach(async () => {
-  sheet = await openSheet(browser);
+  sheet = await openSheet(browser, TALL);
   page = sheet.page;
   return () => sheet.close();
 });
@@ -46,9 +48,7 @@ const key = ({ x, y }: Place) => `${x.toFixed(1)} ${y.toFixed(1)}`;
 
 test('while the pointer is down on the engine position, the marked point of the chart takes a new place at every stop', async () => {
   const mark = chartAlong(ENGINE).locator('[data-mark="now"]');
-  await chartAlong(ENGINE).scrollIntoViewIfNeeded();
   await mark.first().waitFor();
-  await slide(page, ENGINE).scrollIntoViewIfNeeded();
   const places = [key(await placeOf(mark))];
   await drag([6, 12, 18, 24, 30, 36, 42], async () => {
     const before = places.at(-1);
