@@ -2,9 +2,9 @@ import { type LiftingPiece, neutralPoint } from '../physics/index';
 import { block, type Shape } from './block';
 import { bodyResults } from './body-results';
 import { finiteShapes } from './finite-shapes';
+import { leadoutResults } from './leadouts';
 import { MILLIMETRES, SHARE } from './measures';
 import { partsResults, partsRole } from './parts';
-import { leadoutsRead } from './rig-links';
 import { tailResults } from './tail-results';
 import { wingResults } from './wing-results';
 
@@ -18,7 +18,7 @@ export const balance = block({
     wing: { link: 'wing', results: wingResults, doc: 'The wing: mean chord and lift slope.' },
     tail: { link: 'tail', results: tailResults, doc: 'The tail: area, distance and lift slope.' },
     body: { link: 'body', results: bodyResults, doc: 'The fuselage, which moves the neutral point a little forward.' },
-    leadouts: { link: 'leadouts', results: leadoutsRead, doc: 'The leadouts: guide and front leadout.' },
+    leadouts: { link: 'leadouts', results: leadoutResults, doc: 'The leadouts: guide and front leadout.' },
   },
   results: {
     cg_x: { ...MILLIMETRES, symbol: 'x_cg', title: 'CG', doc: 'Aft of the wing root leading edge.' },

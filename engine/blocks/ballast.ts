@@ -1,8 +1,9 @@
 import { ballastAt, levelWingsCg, shiftOf } from '../physics/index';
 import { block } from './block';
+import { leadoutResults } from './leadouts';
+import { linesResults } from './lines-results';
 import { GRAMS, MILLIMETRES, typedOr } from './measures';
 import { partsResults, partsRole } from './parts';
-import { leadoutsRead, linesRead } from './rig-links';
 import { wingResults } from './wing-results';
 
 /** Standard gravity, m/s², for the weight that the lift carries. */
@@ -21,8 +22,8 @@ export const ballast = block({
   fields: {
     parts: { link: partsRole, results: partsResults, doc: 'The list of parts: mass and CG.' },
     wing: { link: 'wing', results: wingResults, doc: 'The wing: where its lift acts, and its outboard tip.' },
-    lines: { link: 'lines', results: linesRead, doc: 'The lines, half of whose weight the tip weight carries.' },
-    leadouts: { link: 'leadouts', results: leadoutsRead, doc: 'The guide, where the lines hang.' },
+    lines: { link: 'lines', results: linesResults, doc: 'The lines, half of whose weight the tip weight carries.' },
+    leadouts: { link: 'leadouts', results: leadoutResults, doc: 'The guide, where the lines hang.' },
     wanted_x: {
       ...wantedX,
       symbol: 'x_0',
