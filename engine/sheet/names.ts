@@ -30,7 +30,7 @@ export function nameFault(name: string, as: 'name' | 'option' = 'name'): string 
 export const renamedPath = (path: string, to: string): string => path.slice(0, path.lastIndexOf('.') + 1) + to;
 
 /** Whether a path is the thing itself or something within it. */
-export const isWithin = (path: string, thing: string): boolean => path === thing || path.startsWith(`${thing}.`);
+const isWithin = (path: string, thing: string): boolean => path === thing || path.startsWith(`${thing}.`);
 
 /** A path after what stands at `from` has moved to `to`. */
 export const movedPath = (path: string, from: string, to: string): string =>

@@ -77,7 +77,7 @@ export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
   return faultOf(checked.fault);
 }
 
-export function askedOf(spec: TextSpec, reader: Reader): Asked {
+function askedOf(spec: TextSpec, reader: Reader): Asked {
   if (spec.like !== undefined) {
     const reach = reader.find(spec.like);
     return { unit: reach?.unit ?? '', type: reach?.type };

@@ -17,13 +17,13 @@ export interface BlockStepSpec {
 }
 
 /** Where the fields and results lie, as the block wants them: a number each, a record for a link. */
-export type Placed = Readonly<Record<string, number | Readonly<Record<string, number>>>>;
+type Placed = Readonly<Record<string, number | Readonly<Record<string, number>>>>;
 
 const slotCount = (spec: AnySpecs[string]): number => (isCurve(spec) ? AIRSPEED_KNOTS.length : 1);
 
 const spread = (slot: Slot, count: number): Slot[] => Array.from({ length: count }, (_, k) => slot + k);
 
-export function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields: Placed; results: Placed } {
+function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields: Placed; results: Placed } {
   const fields: Record<string, number | Readonly<Record<string, number>>> = {};
   for (const [name, slot] of spec.fields) fields[name] = column(slot);
   for (const [name, place] of spec.links) {
