@@ -40,7 +40,7 @@ export const ballast = block({
       doc: 'Where the CG should lie across the span, outboard positive.',
       default: Number.NaN,
       basis:
-        'Wings level: the tip weight carries half the weight of the lines; propeller torque and guide height left out.',
+        'Wings level under half the weight of the lines. Propeller torque, which can ask for more than the lines do, and guide height are left out: the flight block knows them.',
     },
     tail_station: {
       ...wantedX,
