@@ -136,9 +136,9 @@ const examples: Readonly<Record<string, (row: ReturnType<typeof exampleOf>) => v
   anderson_apd_2_8_helmbold({ givens: g, answer, computed }) {
     near(g.a0_per_rad / (Math.PI * g.AR), answer.a0_over_piAR, 2 * halfUnit(answer.a0_over_piAR));
     near(helmboldSlope(g.a0_per_rad, g.AR), answer.a_per_rad);
-    // The reference went on from the rounded 0.319: 3 parts in 10 000.
-    near(helmboldSlope(g.a0_per_rad, g.AR), computed.a_per_rad, 3e-4 * computed.a_per_rad);
-    near(helmboldSlope(g.a0_per_rad, g.AR) * (g.alpha_deg - g.alpha_L0_deg) * DEGREE, computed.CL, 3e-4 * computed.CL);
+    // The reference went on from the rounded 0.319: 4 parts in 10 000.
+    near(helmboldSlope(g.a0_per_rad, g.AR), computed.a_per_rad, 4e-4 * computed.a_per_rad);
+    near(helmboldSlope(g.a0_per_rad, g.AR) * (g.alpha_deg - g.alpha_L0_deg) * DEGREE, computed.CL, 4e-4 * computed.CL);
   },
   mac_straight_taper({ givens: g, answer, computed }) {
     const { meanChord } = measurePlanform(tapered(30, g.root_in, g.tip_in));
