@@ -13,11 +13,9 @@ export interface Step {
   slope: number;
   /** Determinant of yaw and roll in β and δ with the lift balanced; positive where both stand stable. */
   determinant: number;
-  /** Slope of the lift balance with θ, N; negative. */
-  lift: number;
 }
 
-export const newStep = (): Step => ({ speed: 0, sideslip: 0, roll: 0, pitch: 0, slope: 0, determinant: 0, lift: 0 });
+export const newStep = (): Step => ({ speed: 0, sideslip: 0, roll: 0, pitch: 0, slope: 0, determinant: 0 });
 
 /** Fills `out` for a step in all four unknowns; allocates nothing. */
 export function fullStep(b: Balance, out: Step): void {
@@ -63,5 +61,4 @@ function eliminate(b: Balance, out: Step, free: boolean): void {
   out.pitch = -(r[3]! + J[12]! * speed + J[13]! * out.sideslip + J[14]! * out.roll) / pivot;
   out.slope = slope;
   out.determinant = determinant;
-  out.lift = pivot;
 }

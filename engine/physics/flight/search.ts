@@ -11,8 +11,9 @@ import { topSpeed } from './start';
  */
 
 const MARCH_STEPS = 40;
-/** Places at which `scan` looks between the speed without thrust and none. */
-const SCAN_PLACES = 64;
+/** Places at which `scan` looks between the speed without thrust and none, closer together at low speed. */
+const SCAN_PLACES = 72;
+const placeOf = (k: number): number => (1 - k / SCAN_PLACES) ** 1.5;
 
 /** Halvings of the gap between tight and slack: to 1e-6 of the speed. */
 const SLACK_HALVINGS = 18;
@@ -120,15 +121,15 @@ export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
   let above: Place | undefined;
   for (let k = 0; k < SCAN_PLACES; k++) {
     out.places = k + 1;
-    const speed = top * (1 - k / SCAN_PLACES);
-    if (!(speed > 0)) break;
-    const here = tight(c, s, b, speed, above, k % 4 === 0);
+    const speed = top * placeOf(k);
+    // Where the lines have been tight already, other starts seldom find anything new.
+    const here = tight(c, s, b, speed, above, k % (Number.isNaN(out.shortfall) ? 2 : 6) === 0);
     const root = above
       ? here
         ? between(c, s, b, above, here, out)
         : toSlack(c, s, b, above, speed, out)
       : here && here.spare >= 0 && k > 0
-        ? cross(c, s, b, climb(c, s, b, here, top), here)
+        ? cross(c, s, b, climb(c, s, b, here, k, top), here)
         : undefined;
     if (root) {
       put(c, s, b, root);
@@ -190,13 +191,13 @@ function edge(c: Constants, s: State, b: Balance, from: Place, to: number): Plac
   return tightest;
 }
 
-/** From a tight place with thrust to spare that was met below slack ones: the first place above it that lacks thrust, or the last tight one. */
-function climb(c: Constants, s: State, b: Balance, from: Place, top: number): Place {
-  const stride = top / SCAN_PLACES;
+/** From a tight place, number k, with thrust to spare that was met below slack ones: the first place above it that lacks thrust, or the last tight one. */
+function climb(c: Constants, s: State, b: Balance, from: Place, k: number, top: number): Place {
   let highest = from;
-  while (highest.spare >= 0 && highest.speed < top) {
-    const next = tight(c, s, b, highest.speed + stride, highest);
-    if (!next) return edge(c, s, b, highest, highest.speed + stride);
+  for (let n = k - 1; n >= 0 && highest.spare >= 0; n--) {
+    const speed = top * placeOf(n);
+    const next = tight(c, s, b, speed, highest);
+    if (!next) return edge(c, s, b, highest, speed);
     highest = next;
   }
   return highest;

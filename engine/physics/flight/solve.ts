@@ -61,7 +61,7 @@ export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
 }
 
 /** Lines tight, yaw and roll stable, and more speed means less spare thrust. */
-const standing = (): boolean => standsTight(b, at) && at.slope < 0 && at.lift < 0 && inRange(state);
+const standing = (): boolean => standsTight(b, at) && at.slope < 0 && inRange(state);
 
 /** Balances all four to the last bits from a state that is nearly there. */
 function polish(): boolean {

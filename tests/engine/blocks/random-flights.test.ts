@@ -24,7 +24,7 @@ vi.mock('../../../engine/physics/index', async (original) => {
 const SEEDS = [11, 12, 13, 14, 15, 16, 17, 18, 19, 20];
 const EACH = 1000;
 /** Every so many designs the brute scan looks closely; the others get a coarse look. */
-const CLOSE = 25;
+const CLOSE = 50;
 
 describe.each(SEEDS)('1000 random designs over the declared ranges, seed %i', (seed) => {
   it('settled means balanced on the fast side; a reason means that a brute scan finds nothing', () => {
@@ -50,15 +50,14 @@ describe.each(SEEDS)('1000 random designs over the declared ranges, seed %i', (s
         const over = solution.liftCoefficient > setup.liftLimit;
         expect(over).toBe(reason === 'stalled');
         if (k % CLOSE === 0) {
-          const faster = bruteRoots(setup, 300, 3).filter(([low]) => low > 1.001 * solution.speed);
+          const faster = bruteRoots(setup, 200, 3).filter(([low]) => low > 1.001 * solution.speed);
           expect(faster, `design ${k}`).toEqual([]);
         }
       } else if (/^(too_little_thrust|lines_slack|never_tight)$/.test(reason)) {
-        const roots = k % CLOSE === 0 ? bruteRoots(setup, 300, 5) : bruteRoots(setup, 40, 1);
+        const roots = k % CLOSE === 0 ? bruteRoots(setup, 250, 5) : bruteRoots(setup, 40, 1);
         expect(roots, `design ${k}, ${reason}`).toEqual([]);
       }
     }
-    console.log(counts);
     expect(counts.settled).toBeGreaterThan(EACH / 10);
   });
 });
