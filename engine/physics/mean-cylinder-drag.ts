@@ -1,5 +1,13 @@
 import { gaussLegendre } from '../numerics/index';
-import { CREEPING, CREEPING_POWER, cylinderDragCoefficient, WAKE } from './cylinder-drag';
+import {
+  CREEPING,
+  CREEPING_POWER,
+  cylinderDragCoefficient,
+  ROUGH,
+  ROUGH_POWER,
+  ROUGH_REYNOLDS,
+  WAKE,
+} from './cylinder-drag';
 
 const LOWEST = 0.1;
 const STEP = 0.04;
@@ -44,8 +52,13 @@ export function meanCylinderDrag(logRe: number, out: Float64Array, o: number): v
 function fill(): Float64Array {
   const { nodes, weights } = gaussLegendre(6);
   const pairs = new Float64Array(2 * COUNT);
-  // Below 0.1 the first term and the whole of the second are all there is.
-  let integral = (CREEPING * LOWEST ** (4 + CREEPING_POWER)) / (4 + CREEPING_POWER) + (WAKE * LOWEST ** 4) / 4;
+  // Below 0.1 the exponentials are as good as their first terms.
+  const powers = [
+    [CREEPING, CREEPING_POWER],
+    [WAKE, 0],
+    [ROUGH / ROUGH_REYNOLDS ** ROUGH_POWER, ROUGH_POWER],
+  ] as const;
+  let integral = powers.reduce((sum, [factor, power]) => sum + (factor * LOWEST ** (4 + power)) / (4 + power), 0);
   for (let k = 0; k < COUNT; k++) {
     const from = ORIGIN + k * STEP;
     const re = Math.exp(from);
