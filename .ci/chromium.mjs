@@ -111,10 +111,23 @@ async function bringChromium() {
     await unpack();
     writeFileSync(ready, '');
   }
+  writeFileSync(join(broughtFolder, 'fonts.conf'), fontList());
   return {
     path: join(broughtFolder, 'chromium'),
-    env: { LD_LIBRARY_PATH: join(broughtFolder, 'al2023/lib'), FONTCONFIG_PATH: join(broughtFolder, 'fonts') },
+    env: { LD_LIBRARY_PATH: join(broughtFolder, 'al2023/lib'), FONTCONFIG_PATH: broughtFolder },
   };
+}
+
+/** Where its fonts lie. The list that comes with them names other folders, and without any font it ends at the first letter. */
+function fontList() {
+  const folder = broughtFolder.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+  return `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir>${folder}/fonts</dir>
+  <cachedir>${folder}/fonts-cache</cachedir>
+</fontconfig>
+`;
 }
 
 /** Unpacks the browser, its libraries and its fonts. The package unpacks into the folder for temporary files, so that is ours meanwhile. */
