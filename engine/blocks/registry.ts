@@ -3,8 +3,25 @@ import { balance } from './balance';
 import { ballast } from './ballast';
 import type { AnyBlock } from './block';
 import { body } from './body';
+import { flight } from './flight';
+import { leadouts } from './leadouts';
+import { lines } from './lines';
+import { measuredLap } from './measured-lap';
 import { tail } from './tail';
+import { thrustLaw } from './thrust-law';
 import { wing } from './wing';
 
 /** Every block that a document may use, in the order in which a builder would add them. */
-export const blocks: readonly AnyBlock[] = [air, wing, tail, body, balance, ballast];
+export const blocks: readonly AnyBlock[] = [
+  air,
+  wing,
+  tail,
+  body,
+  thrustLaw,
+  measuredLap,
+  leadouts,
+  lines,
+  balance,
+  ballast,
+  flight,
+];

@@ -1,3 +1,4 @@
+import type { Fault } from '../protocol';
 import type { Bench } from '../sheet/bench';
 import type { Compiled } from '../sheet/compile';
 import { SETTLED, type Slot, WAITS } from '../sheet/program';
@@ -9,5 +10,11 @@ export function causeOf(compiled: Compiled, bench: Bench, slot: Slot, i = 0): st
   const k = wiringOf(compiled.program).writer[slot]!;
   const why = k < 0 ? SETTLED : bench.why[k * bench.stride + i]!;
   if (why === SETTLED) return undefined;
-  return faultOf(compiled, bench, why >= WAITS ? why - WAITS : k, i)?.message;
+  const fault = faultOf(compiled, bench, why >= WAITS ? why - WAITS : k, i);
+  return fault && sentenceOf(fault);
+}
+
+/** A fault away from its place. What is wrong within a text is said of the text alone, so the text's name goes before it. */
+export function sentenceOf({ path, from, message }: Fault): string {
+  return from === undefined || message.includes(path) ? message : `${path}: ${message}`;
 }

@@ -1,12 +1,14 @@
 import type { NameInfo } from '../../protocol';
 import type { Library } from '../../sheet/build';
-import type { CheckCell } from '../../sheet/document';
 import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
+import { sentenceOf } from '../cause';
 import type { Request } from './arguments';
+import { tellCheck } from './checks';
+import { nameData, nameLine } from './names';
 import { setTexts } from './set';
 import { sweepData, sweepOf, sweepTable } from './table';
-import { namesByPath, type Told, tellValue, textOf } from './values';
+import { namesByPath, tellValue } from './values';
 
 /** What the command prints, and what it ends with. */
 export interface Answer {
@@ -15,6 +17,15 @@ export interface Answer {
   readonly err: string;
   readonly code: 0 | 1;
 }
+
+/** One of the things that were asked for: as text, as plain data, and what has no answer. */
+interface Section {
+  readonly out: string;
+  readonly data: Readonly<Record<string, unknown>>;
+  readonly faults: readonly string[];
+}
+
+type Names = ReadonlyMap<string, NameInfo>;
 
 /** Answers one request about the text of a file. */
 export function answer(request: Request, file: string, library: Library): Answer {
@@ -25,89 +36,66 @@ export function answer(request: Request, file: string, library: Library): Answer
   const set = setTexts(openLive(opened.document, library), request.set, library);
   if (!set.ok) return ended('', [...set.notes, ...set.faults], 1);
   const { live, notes } = set;
-  const names = namesByPath(live);
+  const sections = sectionsOf(request, live, namesByPath(live));
+  const faults = sections.flatMap((section) => section.faults);
+  const data = Object.assign({}, ...sections.map((section) => section.data));
+  const out = request.json
+    ? `${JSON.stringify({ ...data, notes, faults }, null, 2)}\n`
+    : sections.map((section) => section.out).join('');
+  return ended(out, [...notes, ...faults], faults.length > 0 ? 1 : 0);
+}
+
+function ended(out: string, lines: readonly string[], code: 0 | 1): Answer {
+  return { out, err: lines.map((line) => `${line}\n`).join(''), code };
+}
+
+function sectionsOf(request: Request, live: Live, names: Names): Section[] {
+  const sections: Section[] = [];
+  if (request.names) sections.push(listNames(names));
+  if (request.get.length > 0) sections.push(readValues(request.get, live, names));
+  if (request.sweep !== '') sections.push(runSweep(request.sweep, live, names));
+  return sections.length > 0 ? sections : overview(live, names);
+}
+
+function listNames(names: Names): Section {
+  const all = [...names.values()];
+  return { out: all.map(nameLine).join(''), data: { names: all.map(nameData) }, faults: [] };
+}
+
+function readValues(paths: readonly string[], live: Live, names: Names): Section {
+  const lines: string[] = [];
+  const values: Record<string, unknown> = {};
   const faults: string[] = [];
-  const read = (path: string): Told | undefined => {
+  for (const path of paths) {
     const told = tellValue(live, names, path);
-    if (typeof told !== 'string') return told;
-    faults.push(told);
-    return undefined;
-  };
-  const out: string[] = [];
-  const data: Record<string, unknown> = {};
-
-  if (request.names) {
-    data.names = [...names.values()].map(nameData);
-    out.push([...names.values()].map(nameLine).join(''));
+    if (typeof told === 'string') faults.push(told);
+    else lines.push(`${path} = ${told.text}\n`);
+    values[path] = typeof told === 'string' ? null : told;
   }
-  const asked = request.get.length > 0 || request.names || request.sweep !== '';
-  const paths = asked ? request.get : live.compiled.document.figures;
-  const values = paths.map((path) => [path, read(path)] as const);
-  if (paths.length > 0) data.values = Object.fromEntries(values.map(([path, told]) => [path, told ?? null]));
-  for (const [path, told] of values) if (told) out.push(`${path} = ${told.text}\n`);
-  if (!asked) {
-    const checks = live.compiled.document.cells.filter((cell) => cell.kind === 'check');
-    data.checks = checks.map((cell) => ({
-      name: cell.name,
-      title: cell.title,
-      stop: stopOf(cell, live, names) ?? null,
-    }));
-    for (const cell of checks) out.push(checkLine(cell, live, names));
-    for (const fault of faultsOfLive(live)) {
-      if (fault.state === 'fault' && !faults.some((each) => each.includes(fault.message))) faults.push(fault.message);
-    }
-  }
-  if (request.sweep !== '') {
-    const sweep = sweepOf(live, request.sweep);
-    if (typeof sweep === 'string') faults.push(sweep);
-    else {
-      data.sweep = sweepData(sweep, names);
-      out.push(sweepTable(sweep, names));
-    }
-  }
-  const printed = request.json ? `${JSON.stringify({ ...data, notes, faults }, null, 2)}\n` : out.join('');
-  return ended(printed, [...notes, ...faults], faults.length > 0 ? 1 : 0);
+  return { out: lines.join(''), data: { values }, faults };
 }
 
-const ended = (out: string, lines: readonly string[], code: 0 | 1): Answer => ({
-  out,
-  err: lines.map((line) => `${line}\n`).join(''),
-  code,
-});
-
-function nameLine({ path, kind, unit, suffix, title, doc, options }: NameInfo): string {
-  const what = options ? `one of ${options.join(', ')}` : suffix || unit || 'plain number';
-  return `${path}\t${what}\t${kind}\t${[title, doc].filter(Boolean).join(': ')}\n`;
+function runSweep(name: string, live: Live, names: Names): Section {
+  const sweep = sweepOf(live, name);
+  if (typeof sweep === 'string') return { out: '', data: {}, faults: [sweep] };
+  return { out: sweepTable(sweep, names), data: { sweep: sweepData(sweep, names) }, faults: [] };
 }
 
-const nameData = ({ path, kind, unit, suffix, title, doc, options, settable }: NameInfo) => ({
-  name: path,
-  kind,
-  unit: suffix || unit,
-  title,
-  doc,
-  settable,
-  ...(options ? { options } : {}),
-});
-
-/** What is wrong with what a check watches; undefined where it is within its limits, '' where it has no answer. */
-function stopOf(
-  { name, below, above }: CheckCell,
-  live: Live,
-  names: ReadonlyMap<string, NameInfo>,
-): string | undefined {
-  const at = (path: string): number => live.state.m[names.get(path)?.slot ?? -1] ?? Number.NaN;
-  const value = at(name);
-  if (Number.isNaN(value)) return '';
-  if (value < at(`${name}.low`)) return below;
-  if (value > at(`${name}.high`)) return above;
-  return undefined;
-}
-
-function checkLine(cell: CheckCell, live: Live, names: ReadonlyMap<string, NameInfo>): string {
-  const stop = stopOf(cell, live, names);
-  if (stop === '') return `? ${cell.title}: no answer\n`;
-  const info = names.get(cell.name);
-  const value = info ? textOf(info, live.state.m[info.slot]!) : '–';
-  return stop === undefined ? `✓ ${cell.title}: ${value}\n` : `✕ ${cell.title}: ${value}. ${stop}\n`;
+/** What stands on the page beside the drawing: key figures and checks; and everything that is wrong. */
+function overview(live: Live, names: Names): Section[] {
+  const { document } = live.compiled;
+  const figures = readValues(document.figures, live, names);
+  const checks = document.cells.filter((cell) => cell.kind === 'check').map((check) => tellCheck(check, live, names));
+  const others = faultsOfLive(live)
+    .filter((fault) => fault.state === 'fault')
+    .map(sentenceOf)
+    .filter((sentence) => !figures.faults.some((told) => told.includes(sentence)));
+  return [
+    figures,
+    {
+      out: checks.map((check) => check.line).join(''),
+      data: { checks: checks.map(({ line: _, ...rest }) => rest) },
+      faults: others,
+    },
+  ];
 }

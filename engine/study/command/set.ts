@@ -1,6 +1,7 @@
 import type { Library } from '../../sheet/build';
 import { faultsOfLive, type Live, setLive } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
+import { sentenceOf } from '../cause';
 import { meant } from './values';
 
 export type SetResult =
@@ -32,6 +33,6 @@ export function setTexts(
   const edited = setLive(live, texts, library).live;
   const set = new Set(texts.map(([path]) => path));
   const faults = faultsOfLive(edited).filter((fault) => fault.state === 'fault' && set.has(fault.path));
-  if (faults.length > 0) return { ok: false, notes, faults: faults.map((fault) => fault.message) };
+  if (faults.length > 0) return { ok: false, notes, faults: faults.map(sentenceOf) };
   return { ok: true, live: edited, notes };
 }

@@ -12,8 +12,8 @@ const check = {
   of: 'sum.total',
   low: '1 mm',
   high: '40 mm',
-  below: 'Stop if it vanishes.',
-  above: 'Stop if it does not fit the box.',
+  below: 'it vanishes',
+  above: 'it does not fit the box',
 } as const;
 const document = { ...slideRule(), cells: [...slideRule().cells, check] };
 const file = serialise(document);
@@ -36,10 +36,10 @@ describe('the answer on the command line', () => {
   it('gives key figures and checks when nothing is asked for', () => {
     expect(ask()).toEqual({ out: 'double = 70.6 mm\n✓ Short enough: 35.3 mm\n', err: '', code: 0 });
     expect(ask('--set', 'a=30 mm').out).toBe(
-      'double = 98.9 mm\n✕ Short enough: 49.4 mm. Stop if it does not fit the box.\n',
+      'double = 98.9 mm\n✕ Short enough: stop, 49.4 mm is over 40 mm: it does not fit the box\n',
     );
     expect(ask('--set', 'a=0 mm', 'bolt.middle.length=0 mm').out).toContain(
-      '✕ Short enough: 0 mm. Stop if it vanishes.\n',
+      '✕ Short enough: stop, 0 mm is under 1 mm: it vanishes\n',
     );
   });
 
@@ -136,7 +136,7 @@ describe('the answer on the command line', () => {
       faults: [],
     });
     const all = JSON.parse(ask('--json').out);
-    expect(all.checks).toEqual([{ name: 'short', title: 'Short enough', stop: null }]);
+    expect(all.checks).toEqual([{ name: 'short', title: 'Short enough', stop: false }]);
   });
 
   it('refuses a file that is none, with the reason', () => {
