@@ -1,4 +1,5 @@
 import type { Part, PartsCell } from '../../engine/index';
+import { kept } from '../controls/kept';
 import { TextEntry } from '../controls/text-entry';
 import { CautionFor } from '../page/caution';
 import { useSheet } from '../store/context';
@@ -28,7 +29,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           </thead>
           <tbody>
             {cell.rows.map((row) => (
-              <PartRow key={row.name} cell={cell} row={row} />
+              <KeptRow key={row.name} table={cell.name} row={row} />
             ))}
           </tbody>
           <PartTotals cell={cell} />
@@ -53,9 +54,11 @@ export function PartsView({ cell }: { cell: PartsCell }) {
   );
 }
 
-function PartRow({ cell, row }: { cell: PartsCell; row: Part }) {
+const KeptRow = kept(PartRow);
+
+function PartRow({ table, row }: { table: string; row: Part }) {
   const sheet = useSheet();
-  const path = `${cell.name}.${row.name}`;
+  const path = `${table}.${row.name}`;
   const fault = sheet.faultAt(path);
   return (
     <tr data-part={row.name}>

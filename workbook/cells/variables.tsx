@@ -1,6 +1,7 @@
 import type { Variable, VariablesCell } from '../../engine/index';
 import { DimensionLine } from '../controls/dimension-line';
 import { faultId } from '../controls/fault-flag';
+import { kept } from '../controls/kept';
 import { QuantitySymbol } from '../controls/quantity-symbol';
 import { slideText, stepOf } from '../controls/slide';
 import { TextEntry } from '../controls/text-entry';
@@ -13,11 +14,13 @@ export function VariablesView({ cell }: { cell: VariablesCell }) {
   return (
     <div class="schedule">
       {cell.rows.map((row) => (
-        <VariableRow key={row.name} row={row} />
+        <KeptRow key={row.name} row={row} />
       ))}
     </div>
   );
 }
+
+const KeptRow = kept(VariableRow);
 
 function VariableRow({ row }: { row: Variable }) {
   const sheet = useSheet();

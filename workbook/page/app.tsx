@@ -1,5 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { CellView } from '../cells/index';
+import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { Notices } from './notices';
 import { StandingColumn } from './standing-column';
@@ -42,16 +43,18 @@ export function App({ narrow }: { narrow: ReadonlySignal<boolean> }) {
   );
 }
 
+const KeptCell = kept(CellView);
+
 /** In reading order. The first drawing stands in the column beside, so its balloon is not repeated here. */
 function Column() {
-  const { cells } = useSheet().document.value;
+  const cells = useSheet().part('cells');
   const standing = cells.find((cell) => cell.kind === 'drawing');
   return (
     <main id="cells" tabIndex={-1}>
       {cells
         .filter((cell) => cell !== standing)
         .map((cell, index) => (
-          <CellView key={cell.id} cell={cell} number={index + 1} />
+          <KeptCell key={cell.id} cell={cell} number={index + 1} />
         ))}
     </main>
   );

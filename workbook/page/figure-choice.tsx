@@ -4,7 +4,7 @@ import { useSheet } from '../store/context';
 /** Which results are key figures and in which order; the first three stand on the strip of a phone. */
 export function FigureChoice() {
   const sheet = useSheet();
-  const { figures } = sheet.document.value;
+  const figures = sheet.part('figures');
   const put = (next: readonly string[]): void => sheet.changeHead({ figures: next }, 'key figures');
   return (
     <details class="figure-choice">

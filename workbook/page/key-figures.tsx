@@ -6,12 +6,14 @@ import { cautionsAfter } from './cautions';
 /** The figures that the sheet is judged by, each with its change from the baseline, cautions where they bear. */
 export function KeyFigures() {
   const sheet = useSheet();
-  const { figures, baseline } = sheet.document.value;
+  const figures = sheet.part('figures');
   return (
     <section class="figures" aria-labelledby="figures-title">
       <div class="figures-head">
         <h2 id="figures-title">Key figures</h2>
-        <span class="aside">{baseline ? 'change from the baseline' : 'no baseline yet'}</span>
+        <span class="aside">
+          {sheet.baselineState.value === 'none' ? 'no baseline yet' : 'change from the baseline'}
+        </span>
       </div>
       {figures.map((path, index) => (
         <Fragment key={path}>
@@ -35,7 +37,7 @@ export function KeyFigures() {
 /** Why a figure has no number, once for each cause. */
 function FigureFault({ path }: { path: string }) {
   const sheet = useSheet();
-  const figures = sheet.document.value.figures;
+  const figures = sheet.part('figures');
   const reason = sheet.reasonFor(path);
   if (!reason) return null;
   const earlier = figures.slice(0, figures.indexOf(path));

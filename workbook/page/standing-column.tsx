@@ -4,7 +4,7 @@ import { StandingFigures } from './standing-figures';
 
 /** Beside the cells and always in sight: the scale drawing, the key figures and the checks. */
 export function StandingColumn() {
-  const title = useDrawingTitle();
+  const title = useSheet().drawingTitle.value;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a low window, so keys have to reach it.
     <aside class="standing" aria-label="Drawing and key figures" tabIndex={0}>
@@ -12,9 +12,4 @@ export function StandingColumn() {
       <StandingFigures />
     </aside>
   );
-}
-
-/** Title of the first drawing of the sheet, the one that stands here; undefined when the sheet has none. */
-export function useDrawingTitle(): string | undefined {
-  return useSheet().document.value.cells.find((cell) => cell.kind === 'drawing')?.title;
 }

@@ -5,13 +5,10 @@ import { useSlowState } from './slow-state';
 export function StateWords() {
   const sheet = useSheet();
   const told = useSlowState(sheet.state);
-  const faults = sheet.snapshot.value?.faults ?? [];
-  const first = faults.find((fault) => fault.state === 'fault') ?? faults[0];
-  const cell = sheet.document.value.cells.find((each) => each.id === first?.cell);
-  const leads = cell && (told.kind === 'fault' || told.kind === 'waits');
+  const leads = told.kind === 'fault' || told.kind === 'waits' ? sheet.firstFault.value : undefined;
   return (
     <p class={`sheet-state ${told.kind}`} role="status" data-state={sheet.state.value.kind}>
-      {leads ? <a href={`#cell-${cell.name}`}>{told.words}</a> : told.words}
+      {leads ? <a href={`#cell-${leads}`}>{told.words}</a> : told.words}
     </p>
   );
 }

@@ -4,21 +4,22 @@ import { useSheet } from '../store/context';
 /** Title block in the order of ISO 7200: title, who drew it, date, scale, sheet. */
 export function TitleBlock() {
   const sheet = useSheet();
-  const open = sheet.document.value;
   const entry = (field: 'title' | 'drawn' | 'date' | 'sheet', label: string) => (
     <div class={`title-field title-${field}`}>
       <span class="title-label">{label}</span>
       <TextEntry
         path={`title-block.${field}`}
         label={`Title block, ${label}`}
-        text={open[field]}
-        shown={open[field]}
+        text={sheet.part(field)}
+        shown={sheet.part(field)}
         placeholder="–"
         onCommit={(text) => sheet.changeHead({ [field]: text }, label)}
         onUndoBeyond={sheet.undo}
       />
-      <span class="on-paper">{open[field] || '–'}</span>
-      {field === 'title' && open.invented && <span class="aside">Invented: no such model, maker or club exists.</span>}
+      <span class="on-paper">{sheet.part(field) || '–'}</span>
+      {field === 'title' && sheet.part('invented') && (
+        <span class="aside">Invented: no such model, maker or club exists.</span>
+      )}
     </div>
   );
   return (
@@ -34,7 +35,7 @@ export function TitleBlock() {
       <label class="title-field title-units">
         <span class="title-label">units</span>
         <select
-          value={open.units}
+          value={sheet.part('units')}
           onChange={(event) => {
             const units = event.currentTarget.value === 'trade' ? 'trade' : 'metric';
             sheet.changeHead({ units }, 'units');
@@ -43,7 +44,7 @@ export function TitleBlock() {
           <option value="metric">metric</option>
           <option value="trade">inch and pound</option>
         </select>
-        <span class="on-paper">{open.units === 'trade' ? 'inch and pound' : 'metric'}</span>
+        <span class="on-paper">{sheet.part('units') === 'trade' ? 'inch and pound' : 'metric'}</span>
       </label>
     </footer>
   );

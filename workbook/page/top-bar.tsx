@@ -12,7 +12,7 @@ export function TopBar() {
   const forward = sheet.redoSays.value;
   return (
     <header class="top-bar">
-      <h1>{sheet.document.value.title || 'Untitled sheet'}</h1>
+      <h1>{sheet.part('title') || 'Untitled sheet'}</h1>
       <nav aria-label="Sheet">
         <button type="button" class="word" aria-haspopup="dialog" onClick={() => (sheet.choosing.value = true)}>
           Open

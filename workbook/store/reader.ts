@@ -7,6 +7,7 @@ import {
   type NameInfo,
   type Snapshot,
 } from '../../engine/index';
+import { byPath, steadyList } from './by-path';
 import { type ShowOptions, showChange, showValue } from './show';
 
 /** Everything that the page reads of the engine's answer, by path. */
@@ -40,22 +41,27 @@ export function createReader(
 ): Reader {
   const faults = computed(() => new Map(snapshot.value?.faults.map((fault) => [fault.path, fault])));
   const byCell = computed(() => faultsByCell(snapshot.value?.faults ?? []));
-  const checks = computed(() => document.value.cells.filter((cell) => cell.kind === 'check'));
+  const checks = steadyList(() => document.value.cells.filter((cell) => cell.kind === 'check'));
+  const choices = steadyList(() => document.value.cells.filter((cell) => cell.kind === 'choice'));
 
-  const choices = computed(
-    () => new Map(document.value.cells.filter((cell) => cell.kind === 'choice').map((cell) => [cell.name, cell])),
-  );
-
-  const name = (path: string): NameInfo | undefined => names.value.get(path);
+  const name = byPath((path) => names.value.get(path));
   const read = (path: string, column: Float64Array | undefined): number => {
     const info = name(path);
     return info ? (column?.[info.slot] ?? Number.NaN) : Number.NaN;
   };
-  const value = (path: string): number => read(path, snapshot.value?.values);
-  const baseline = (path: string): number => read(path, snapshot.value?.baseline);
-
+  const value = byPath((path) => read(path, snapshot.value?.values));
+  const baseline = byPath((path) => read(path, snapshot.value?.baseline));
   const optionTitle = (path: string, option: string): string | undefined =>
-    choices.value.get(path)?.options.find((each) => each.name === option)?.title;
+    choices.value.find((cell) => cell.name === path)?.options.find((each) => each.name === option)?.title;
+  const show = (path: string, options?: ShowOptions): string => {
+    const info = name(path);
+    if (!info) return '–';
+    const picked = info.options?.[value(path)];
+    const title = picked === undefined ? undefined : optionTitle(path, picked);
+    return title ?? showValue(info, value(path), options);
+  };
+  const shown = byPath((path) => show(path));
+  const shownBare = byPath((path) => show(path, { bare: true }));
 
   return {
     names,
@@ -63,25 +69,19 @@ export function createReader(
     name,
     value,
     baseline,
-    shown(path, options) {
-      const info = name(path);
-      if (!info) return '–';
-      const picked = info.options?.[value(path)];
-      const title = picked === undefined ? undefined : optionTitle(path, picked);
-      return title ?? showValue(info, value(path), options);
-    },
+    shown: (path, options) => (options?.bare ? shownBare(path) : shown(path)),
     shownIn: (path, unit) => formatQuantity(value(path), unit),
-    change(path) {
+    change: byPath((path) => {
       const info = name(path);
       return info ? showChange(info, value(path), baseline(path)) : '';
-    },
-    faultAt: (path) => faults.value.get(path),
-    faultsOfCell: (id) => byCell.value.get(id) ?? [],
-    reasonFor(path) {
+    }),
+    faultAt: byPath((path) => faults.value.get(path)),
+    faultsOfCell: byPath((id) => byCell.value.get(id) ?? NO_FAULTS),
+    reasonFor: byPath((path) => {
       if (!Number.isNaN(value(path))) return undefined;
       const step = path.slice(0, Math.max(0, path.lastIndexOf('.')));
       return (faults.value.get(path) ?? faults.value.get(step))?.message;
-    },
+    }),
     optionTitle,
     usualBand(path) {
       const info = name(path);
@@ -90,6 +90,8 @@ export function createReader(
     },
   };
 }
+
+const NO_FAULTS: readonly Fault[] = [];
 
 function faultsByCell(faults: readonly Fault[]): ReadonlyMap<string, readonly Fault[]> {
   const cells = new Map<string, Fault[]>();

@@ -20,6 +20,7 @@ import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
 import { fileName, saveText } from './files';
 import type { Keep } from './keep';
+import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
 import type { ReadySheet } from './ready';
 import { replaceDocument } from './replace-document';
@@ -35,7 +36,7 @@ export interface Notice {
 }
 
 /** The open sheet: its document, the engine's answers, and everything that can be done with it. */
-export interface Sheet extends Reader {
+export interface Sheet extends Reader, Overview {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
   readonly state: ReadonlySignal<SheetState>;
@@ -56,8 +57,6 @@ export interface Sheet extends Reader {
   fold(cell: Cell, folded: boolean): void;
   takeBaseline(): void;
   returnToBaseline(): void;
-  /** What the baseline says at a path where it says something else. */
-  baselineText(path: string): string | undefined;
   /** Whether a text is more than one number or name of its kind: moving a slide would replace a formula. */
   isComputed(text: string, unit: string): boolean;
   blockNamed(kind: string): BlockDescription | undefined;
@@ -145,6 +144,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
 
   return {
     ...reader,
+    ...createOverview(editor.document, snapshot),
     document: editor.document,
     snapshot,
     state: computed(() =>
@@ -166,7 +166,6 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     fold: (cell, folded) => editor.arrange({ change: 'cell', cell: { ...cell, folded } }),
     takeBaseline: () => editor.change([{ change: 'head', head: { baseline: {} } }], 'the baseline'),
     returnToBaseline: () => setTexts(Object.entries(editor.document.value.baseline ?? {}), 'return to the baseline'),
-    baselineText: (path) => editor.document.value.baseline?.[path],
     isComputed(text, unit) {
       const read = readText(text, unit);
       return read.ok && !isOneNumber(read.expression);

@@ -1,5 +1,6 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { EngineService, SweepProgress, SweepRequest } from '../../engine/index';
+import { newerProgress } from './newer-progress';
 
 type SweepEngine = {
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
@@ -48,7 +49,8 @@ export function createSweeps(engine: SweepEngine): Sweeps {
     running.value++;
     try {
       await engine.sweep({ sweep, coarse }, (progress) => {
-        if (progress.revision === revision && progress.state !== 'stopped') entry.shown.value = progress;
+        if (progress.revision !== revision || progress.state === 'stopped') return;
+        entry.shown.value = newerProgress(entry.shown.peek(), progress);
       });
     } catch (error) {
       const message = error instanceof Error ? error.message : String(error);

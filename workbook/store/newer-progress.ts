@@ -1,0 +1,31 @@
+import type { SweepProgress } from '../../engine/index';
+
+/** Sample that has not been computed. */
+const NOT_YET = 65535;
+
+/**
+ * What to show of a sweep after newer rows have come. Where they say nothing else than the rows before them, and not more,
+ * those stay: a chart isn't drawn again for the same lines, nor loses its fine points to a coarse run while the finger moves
+ * the very thing that is swept.
+ */
+export function newerProgress(before: SweepProgress | undefined, now: SweepProgress): SweepProgress {
+  return before && before.done >= now.done && before.total === now.total && agrees(before, now) ? before : now;
+}
+
+function agrees(before: SweepProgress, now: SweepProgress): boolean {
+  return (
+    before.state === now.state &&
+    same(before.wanted, now.wanted) &&
+    same(before.sentences, now.sentences) &&
+    before.axes.length === now.axes.length &&
+    before.axes.every((axis, k) => axis.path === now.axes[k]?.path && same(axis.values, now.axes[k].values)) &&
+    now.why.every((why, row) => why === NOT_YET || sameRow(before, now, row))
+  );
+}
+
+const sameRow = (before: SweepProgress, now: SweepProgress, row: number): boolean =>
+  before.why[row] === now.why[row] &&
+  before.columns.every((column, w) => Object.is(column[row], now.columns[w]?.[row]));
+
+const same = <T>(a: ArrayLike<T>, b: ArrayLike<T>): boolean =>
+  a.length === b.length && Array.prototype.every.call(a, (each: T, k: number) => Object.is(each, b[k]));
