@@ -1,7 +1,8 @@
 /**
  * Solves A x = b for a small dense A by elimination with row exchange (partial pivoting).
  *
- * `a`: n × n, row by row; `b`: n. Both are overwritten; b becomes x. Returns the determinant of A; 0 (and a meaningless b) where A is singular.
+ * `a`: n × n, row by row; `b`: n. Both are overwritten; b becomes x. Returns the determinant of A; 0 (and a meaningless
+ * b) where A is singular.
  * Source: G. H. Golub and C. F. Van Loan, Matrix Computations, algorithm 3.4.1 (from memory).
  */
 export function solveDense(a: Float64Array, b: Float64Array, n: number): number {

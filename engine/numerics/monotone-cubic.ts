@@ -9,8 +9,8 @@ export interface Table {
 }
 
 /**
- * Slope that keeps a cubic monotone where the data are: the harmonic mean of the two neighbouring secants, 0 at a turning
- * point. Equal secants give exactly that secant, so data on a straight line stay on it.
+ * Slope that keeps a cubic monotone where the data are: the harmonic mean of the two neighbouring secants, 0 at a
+ * turning point. Equal secants give exactly that secant, so data on a straight line stay on it.
  */
 const between = (left: number, right: number): number => (left * right > 0 ? (2 * left * right) / (left + right) : 0);
 
@@ -24,11 +24,13 @@ function atEnd(own: number, next: number): number {
 /**
  * Piecewise cubic through a table that neither overshoots nor wiggles: value to out[o], derivative to out[o + 1].
  *
- *   y = y_0 + x t-form of Hermite's cubic with slopes m_i = 2 s_{i−1} s_i/(s_{i−1} + s_i) (0 where the secants s differ in sign)
+ *   y = y_0 + x t-form of Hermite's cubic with slopes m_i = 2 s_{i−1} s_i/(s_{i−1} + s_i) (0 where the secants s differ
+ *     in sign)
  *
- * Beyond the ends it goes on straight with the end's slope. Reads at most four values; allocates nothing. Needs three values or more.
- * Source: F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM J. Sci.
- * Stat. Comput. 5 (1984) 300-304, for even steps (from memory).
+ * Beyond the ends it goes on straight with the end's slope. Reads at most four values; allocates nothing. Needs three
+ * values or more.
+ * Source: F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM J.
+ * Sci. Stat. Comput. 5 (1984) 300-304, for even steps (from memory).
  */
 export function interpolate(table: Table, x: number, out: Float64Array, o: number): void {
   interpolateAt(table.values, table.at, table.stride, table.step, table.count, x, out, o);

@@ -18,10 +18,10 @@ export interface RootOptions {
 /**
  * A zero of f between a and b, which must give opposite signs.
  *
- * Keeps a bracket [a, b] with the older end c; where the three values lie on a curve that has an inverse there
- * (ξ = (a − b)/(c − b), Φ = (f_a − f_b)/(f_c − f_b), Φ² < ξ and (1 − Φ)² < 1 − ξ) it takes inverse quadratic
- * interpolation, else it halves. Source: T. R. Chandrupatla, A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear
- * function without using derivatives, Advances in Engineering Software 28 (1997) 145-149 (from memory).
+ * Keeps a bracket [a, b] with the older end c; where the three values lie on a curve that has an inverse there (ξ = (a
+ * − b)/(c − b), Φ = (f_a − f_b)/(f_c − f_b), Φ² < ξ and (1 − Φ)² < 1 − ξ) it takes inverse quadratic interpolation,
+ * else it halves. Source: T. R. Chandrupatla, A new hybrid quadratic/bisection algorithm for finding the zero of a
+ * nonlinear function without using derivatives, Advances in Engineering Software 28 (1997) 145-149 (from memory).
  */
 export function findRoot(f: (x: number) => number, a: number, b: number, options: RootOptions = {}): Root {
   const { tolerance = 0, steps = 200 } = options;

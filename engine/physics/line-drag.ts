@@ -76,7 +76,8 @@ const mean = new Float64Array(4);
  *
  *   F = (1/R_g) ∫_{r_h}^{R_g} ½ ρ C_d(Re) d n k (ω r)² r dr,  Re = ω r d/ν
  *     = ½ ρ d n k ω² R_g³ ∫ C_d η³ dη,  η = r/R_g
- *     ∫ C_d η³ dη = C_d (1 − η_h⁴)/4, or g(Re_g) − η_h⁴ g(η_h Re_g) by the local Reynolds number, g as in `meanCylinderDrag`
+ *     ∫ C_d η³ dη = C_d (1 − η_h⁴)/4, or g(Re_g) − η_h⁴ g(η_h Re_g) by the local Reynolds number, g as in
+ *       `meanCylinderDrag`
  *
  * F (N) to out[o], dF/dω (N·s) to out[o + 1]; ω > 0 (rad/s), along the chord. The same lines' whole drag is
  * `wholeLineDrag`; the handle takes the rest. Valid for a straight line and flow across it.
@@ -107,8 +108,9 @@ export function lineDrag(lines: TurningLines, rate: number): number {
 }
 
 /**
- * D = ∫_{r_h}^{R_g} ½ ρ C_d(Re) d n k (ω r)² dr: whole drag of the lines (N) at the rate of turn ω (rad/s). With r_h = 0 and one C_d it is ⅓ of
- * the drag at the guide's full speed; the model feels ¼ and the handle 1/12. Derivation: direct integration.
+ * D = ∫_{r_h}^{R_g} ½ ρ C_d(Re) d n k (ω r)² dr: whole drag of the lines (N) at the rate of turn ω (rad/s). With r_h =
+ * 0 and one C_d it is ⅓ of the drag at the guide's full speed; the model feels ¼ and the handle 1/12. Derivation:
+ * direct integration.
  */
 export function wholeLineDrag(lines: TurningLines, rate: number): number {
   const { count, diameter, dragCoefficient, dragFactor, density, kinematicViscosity } = lines;

@@ -29,10 +29,10 @@ const musicWire = springWire(2211, 0.145);
 const stainlessWire = springWire(1867, 0.146);
 
 /**
- * Stranded: seven equal wires, each a third of the diameter, fill 7/9 of the circle; density of stainless 304 from W. D. Callister,
- * Materials Science, table B.1; modulus of type 302 wire (public spring table), which a laid strand does not quite
- * reach; a strand breaks at about 0.85 of the sum of its wires (common practice, no source); drag coefficient the
- * middle of 1.0 to 1.2 for stranded rope, S. F. Hoerner, Fluid-Dynamic Drag, ch. IV (from memory).
+ * Stranded: seven equal wires, each a third of the diameter, fill 7/9 of the circle; density of stainless 304 from W.
+ * D. Callister, Materials Science, table B.1; modulus of type 302 wire (public spring table), which a laid strand does
+ * not quite reach; a strand breaks at about 0.85 of the sum of its wires (common practice, no source); drag coefficient
+ * the middle of 1.0 to 1.2 for stranded rope, S. F. Hoerner, Fluid-Dynamic Drag, ch. IV (from memory).
  */
 const stranded: LineKind = {
   name: 'stranded_steel',
@@ -54,10 +54,10 @@ const solid: LineKind = {
 };
 
 /**
- * Braid of polyethylene fibre: fibre density and modulus from a maker's fact sheet and a university fibre table (SK75 grade); filled share 0.7 and
- * half of the fibre's modulus are estimates without a source; strength so that the circle carries 2.06 GPa, as the 60 lbf rating at
- * 0.016 in of AMA control line general rule 5.3.5.1 (a knot takes half of it); drag coefficient of a braided tether,
- * attributed to U. Fechner et al., Renewable Energy 83 (2015).
+ * Braid of polyethylene fibre: fibre density and modulus from a maker's fact sheet and a university fibre table (SK75
+ * grade); filled share 0.7 and half of the fibre's modulus are estimates without a source; strength so that the circle
+ * carries 2.06 GPa, as the 60 lbf rating at 0.016 in of AMA control line general rule 5.3.5.1 (a knot takes half of
+ * it); drag coefficient of a braided tether, attributed to U. Fechner et al., Renewable Energy 83 (2015).
  */
 const braid: LineKind = {
   name: 'polyethylene_braid',

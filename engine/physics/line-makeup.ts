@@ -34,8 +34,8 @@ export interface LineMakeup {
  *
  *   flying f = c + k + e + x,  to centreline = f + a,  cut = e + w
  *
- * from whichever of f, f + a and e was measured. Confusing them is worth some 3 % of the radius. Geometry. A negative eyelet length means that the
- * fittings are longer than the length measured.
+ * from whichever of f, f + a and e was measured. Confusing them is worth some 3 % of the radius. Geometry. A negative
+ * eyelet length means that the fittings are longer than the length measured.
  */
 export function lineMakeup(length: number, measure: LineMeasure, fittings: LineFittings): LineMakeup {
   const between =

@@ -12,9 +12,10 @@ export function linesMass(count: number, linearMass: number, length: number): nu
 /**
  * F_down = ½ m g cos φ (1 + r_h/R_g) + ⅓ m (V²/R) tan φ: how hard the lines press the guide down, across the chord (N).
  *
- * The first term is the guide's part of their weight, by moments about the pilot; the second their own centrifugal load, whose part across the chord
- * grows along the line as r (small r_h taken as 0 in it). m mass of all lines (kg), g (m/s²), φ elevation (rad), r_h, R_g handle reach and guide radius (m),
- * V (m/s), R (m). At φ = 60° the second term is most of it. Derivation: moments about the pilot of a straight line.
+ * The first term is the guide's part of their weight, by moments about the pilot; the second their own centrifugal
+ * load, whose part across the chord grows along the line as r (small r_h taken as 0 in it). m mass of all lines (kg), g
+ * (m/s²), φ elevation (rad), r_h, R_g handle reach and guide radius (m), V (m/s), R (m). At φ = 60° the second term is
+ * most of it. Derivation: moments about the pilot of a straight line.
  */
 export function linesPressDown(
   mass: number,
@@ -31,8 +32,9 @@ export function linesPressDown(
 }
 
 /**
- * T_h = T + ½ n μ ω² (R_g² − r_h²) − W sin φ: pull at the handle (N), of all lines. T pull at the model (N), n μ mass per length of all lines (kg/m), ω = V/R
- * (rad/s), r_h, R_g (m), W weight of the lines (N), φ elevation (rad). Straight line. Derivation: balance along the line.
+ * T_h = T + ½ n μ ω² (R_g² − r_h²) − W sin φ: pull at the handle (N), of all lines. T pull at the model (N), n μ mass
+ * per length of all lines (kg/m), ω = V/R (rad/s), r_h, R_g (m), W weight of the lines (N), φ elevation (rad). Straight
+ * line. Derivation: balance along the line.
  */
 export function pullAtHandle(
   pull: number,
@@ -53,8 +55,8 @@ export function lineStretch(pull: number, length: number, stiffness: number): nu
 }
 
 /**
- * atan(Δl/b): handle angle (rad) that a difference Δl (m) in stretch of the two lines costs, their ends b (m) apart on the
- * handle. Geometry.
+ * atan(Δl/b): handle angle (rad) that a difference Δl (m) in stretch of the two lines costs, their ends b (m) apart on
+ * the handle. Geometry.
  */
 export function stretchAngle(difference: number, spacing: number): number {
   return Math.atan2(difference, positive('handle spacing', spacing));

@@ -19,11 +19,12 @@ const ORIGIN = Math.log(LOWEST);
 const table = fill();
 
 /**
- * g(Re) = Re^−4 ∫_0^Re C_d(x) x³ dx: what a turning line feels of a smooth cylinder's drag coefficient between its still end and the Reynolds number Re; a
- * quarter of C_d where that is one number. g to out[o], dg/d ln Re to out[o + 1]; `logRe` is ln Re.
+ * g(Re) = Re^−4 ∫_0^Re C_d(x) x³ dx: what a turning line feels of a smooth cylinder's drag coefficient between its
+ * still end and the Reynolds number Re; a quarter of C_d where that is one number. g to out[o], dg/d ln Re to out[o +
+ * 1]; `logRe` is ln Re.
  *
- * Read from a table that Gauss-Legendre quadrature fills once, by cubics with the exact slopes dg/d ln Re = C_d − 4 g (within 1e-8 of
- * the integral); constant below Re 0.1 and above 10⁶. C_d by Cheng's fit.
+ * Read from a table that Gauss-Legendre quadrature fills once, by cubics with the exact slopes dg/d ln Re = C_d − 4 g
+ * (within 1e-8 of the integral); constant below Re 0.1 and above 10⁶. C_d by Cheng's fit.
  */
 export function meanCylinderDrag(logRe: number, out: Float64Array, o: number): void {
   const place = (logRe - ORIGIN) / STEP;

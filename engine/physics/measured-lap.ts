@@ -41,8 +41,9 @@ export interface LapPower {
  *   P V = [q C_D A + k L²/(q S)] V + F_line R_g V/R   (energy: drag of the model and of the lines)
  *   w = −V/2 + √(V²/4 + P/(2 ρ A)),  W_i = P (V + w)   (momentum theory of the propeller's disc)
  *
- * t lap time (s), R radius to the CG, h height above the handle (m), A disc area, w speed that the propeller adds at the disc (m/s). Drag of side force and
- * trim is left out (about 1 % of the whole). Derivation: energy; H. Glauert, The Elements of Aerofoil and Airscrew Theory, for the disc.
+ * t lap time (s), R radius to the CG, h height above the handle (m), A disc area, w speed that the propeller adds at
+ * the disc (m/s). Drag of side force and trim is left out (about 1 % of the whole). Derivation: energy; H. Glauert, The
+ * Elements of Aerofoil and Airscrew Theory, for the disc.
  */
 export function lapPower(lap: TimedLap): LapPower {
   const sine = lap.height / positive('radius', lap.radius);
@@ -79,9 +80,10 @@ const inflow = (thrust: number, speed: number, density: number, diameter: number
  *
  *   P = W_i/x,  x = V + w,  x² (x − V) = W_i/(2 ρ A)
  *
- * Smooth and falling in V for V ≥ 0; at V = 0 the static thrust (2 ρ A W_i²)^⅓, at high speed W_i/V. It gives back the thrust of the lap from which W_i came. Real blades
- * pull less at rest, since they are stalled there. ρ (kg/m³), D diameter (m). Newton from x = V + (W_i/2ρA)^⅓, which lies above
- * the root of a function hollow from below. Derivation: momentum theory as in `lapPower`, solved for the thrust.
+ * Smooth and falling in V for V ≥ 0; at V = 0 the static thrust (2 ρ A W_i²)^⅓, at high speed W_i/V. It gives back the
+ * thrust of the lap from which W_i came. Real blades pull less at rest, since they are stalled there. ρ (kg/m³), D
+ * diameter (m). Newton from x = V + (W_i/2ρA)^⅓, which lies above the root of a function hollow from below. Derivation:
+ * momentum theory as in `lapPower`, solved for the thrust.
  */
 export function thrustAtPower(power: number, airspeed: number, density: number, diameter: number): number {
   const V = nonNegative('airspeed', airspeed);

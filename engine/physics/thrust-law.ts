@@ -1,6 +1,9 @@
 import { nonNegative, positive } from './domain';
 
-/** V_0 = 1.15 n p: airspeed at which a propeller of pitch p (m) at n turns a second stops pulling, m/s (common practice, no source). */
+/**
+ * V_0 = 1.15 n p: airspeed at which a propeller of pitch p (m) at n turns a second stops pulling, m/s (common practice,
+ * no source).
+ */
 export const PITCH_SPEED_FACTOR = 1.15;
 
 /** V_0 of a propeller of pitch p (m) at the shaft speed Ω (rad/s): 1.15 p Ω/2π, m/s. Common practice, no source. */
@@ -9,23 +12,24 @@ export function zeroThrustSpeed(shaftSpeed: number, pitch: number): number {
 }
 
 /**
- * P = P_0 (1 − V/V_0): thrust (N) at the airspeed V (m/s) by a straight line from the static thrust P_0 (N) to the speed V_0 (m/s) at which it vanishes;
- * negative beyond. A straight line is what two measurements give. Derivation: through the two points.
+ * P = P_0 (1 − V/V_0): thrust (N) at the airspeed V (m/s) by a straight line from the static thrust P_0 (N) to the
+ * speed V_0 (m/s) at which it vanishes; negative beyond. A straight line is what two measurements give. Derivation:
+ * through the two points.
  */
 export function thrustLaw(staticThrust: number, vanishing: number, airspeed: number): number {
   return nonNegative('static thrust', staticThrust) * (1 - airspeed / positive('speed of zero thrust', vanishing));
 }
 
 /**
- * Share of the shaft power that an ideal propeller of the diameter would need for the static thrust; a guess without a source, since blades of coarse pitch
- * are stalled at rest.
+ * Share of the shaft power that an ideal propeller of the diameter would need for the static thrust; a guess without a
+ * source, since blades of coarse pitch are stalled at rest.
  */
 export const STATIC_MERIT = 0.5;
 
 /**
- * Q = P_0^1.5/(√(2 ρ A) M Ω): torque (N·m) that goes with a static thrust P_0 (N) of a propeller of diameter D (m), A = π D²/4, in air of density ρ
- * (kg/m³) at the shaft speed Ω (rad/s), merit M. Ideal power from momentum theory (H. Glauert, The Elements of Aerofoil and Airscrew
- * Theory); the merit is a guess.
+ * Q = P_0^1.5/(√(2 ρ A) M Ω): torque (N·m) that goes with a static thrust P_0 (N) of a propeller of diameter D (m), A =
+ * π D²/4, in air of density ρ (kg/m³) at the shaft speed Ω (rad/s), merit M. Ideal power from momentum theory (H.
+ * Glauert, The Elements of Aerofoil and Airscrew Theory); the merit is a guess.
  */
 export function staticTorque(staticThrust: number, diameter: number, density: number, shaftSpeed: number): number {
   const ideal =
@@ -43,7 +47,10 @@ const PROPELLER_MASS_FACTOR = 1.7;
 /** Inertia of a tapering bar over mass × diameter²; an even one has 1/12. */
 const PROPELLER_SHAPE = 0.055;
 
-/** I = 0.055 m D², m = 1.7 kg/m³ D³: moment of inertia of a propeller about its shaft, kg·m². A guess without a source; a weighed propeller is better. */
+/**
+ * I = 0.055 m D², m = 1.7 kg/m³ D³: moment of inertia of a propeller about its shaft, kg·m². A guess without a source;
+ * a weighed propeller is better.
+ */
 export function propellerInertia(diameter: number): number {
   return PROPELLER_SHAPE * PROPELLER_MASS_FACTOR * positive('propeller diameter', diameter) ** 5;
 }

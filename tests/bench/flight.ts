@@ -15,8 +15,8 @@ export interface FlightRate {
 }
 
 /**
- * Solves invented Querns that differ in guide, lines, weight and height, each from a cold start, with the drag of the lines by local Reynolds number
- * (the dearer law), and counts. None settles anything for the next.
+ * Solves invented Querns that differ in guide, lines, weight and height, each from a cold start, with the drag of the
+ * lines by local Reynolds number (the dearer law), and counts. None settles anything for the next.
  */
 export function measureFlights(): FlightRate {
   const designs: FlightSetup[] = Array.from({ length: 512 }, (_, k) => ({

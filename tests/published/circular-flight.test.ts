@@ -12,8 +12,9 @@ import { csvRows, halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
 /*
- * Textbook problems of models on a wire and of masses in steady circular motion, flown by the solver itself with everything else taken away: no drag,
- * lines without weight or air, all forces through the CG. Sources stand in each row; answers to half a unit of the last printed digit.
+ * Textbook problems of models on a wire and of masses in steady circular motion, flown by the solver itself with
+ * everything else taken away: no drag, lines without weight or air, all forces through the CG. Sources stand in each
+ * row; answers to half a unit of the last printed digit.
  */
 const FILE = 'circular_flight_examples.json';
 const { examples } = jsonOf(FILE);
@@ -32,7 +33,8 @@ function model(mass: number, speed: number, length: number, changes: Partial<Fli
     cgX: 0,
     cgY: 0,
     height: 0,
-    // The wire of the problem ends at the CG; here at a guide on the straight line to it, which holds the nose on the path.
+    // The wire of the problem ends at the CG; here at a guide on the straight line to it, which holds the nose on the
+    // path.
     guideRadius: 0.9 * length,
     handleReach: 0,
     lineLinearMass: 0,
@@ -144,8 +146,9 @@ describe('textbook problems of circular flight', () => {
 });
 
 /*
- * FAI Sporting Code, Volume F2, courses as national associations and clubs quote it: radius and laps make the distance. A lap time over so many laps must
- * give the speed over that distance; the radii are rounded to 10 mm, so 0.04 % is asked for.
+ * FAI Sporting Code, Volume F2, courses as national associations and clubs quote it: radius and laps make the distance.
+ * A lap time over so many laps must give the speed over that distance; the radii are rounded to 10 mm, so 0.04 % is
+ * asked for.
  */
 const COURSES = 'competition_courses.csv';
 const course = (name: string) => csvRows(COURSES).find((each) => `${each.class}: ${each.item}` === name)!.value!;

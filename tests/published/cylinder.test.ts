@@ -5,9 +5,10 @@ import { csvRows, halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
 /*
- * C. Wieselsberger, Göttingen 1921-22 (NACA TN-84 and TN-121), digitised from a log plot by a public repository: C_d of smooth cylinders on diameter ×
- * length. Beside it the fit of N.-S. Cheng, J. Hydraul. Eng. 139 (2013) 602-611, computed once for this table. The fit is held to its own numbers by half a unit of the last
- * digit; against the measurements it is allowed 5 % from Re 17 to 2e5, where model lines are, and 20 % below.
+ * C. Wieselsberger, Göttingen 1921-22 (NACA TN-84 and TN-121), digitised from a log plot by a public repository: C_d of
+ * smooth cylinders on diameter × length. Beside it the fit of N.-S. Cheng, J. Hydraul. Eng. 139 (2013) 602-611,
+ * computed once for this table. The fit is held to its own numbers by half a unit of the last digit; against the
+ * measurements it is allowed 5 % from Re 17 to 2e5, where model lines are, and 20 % below.
  */
 const CURVE = 'cylinder_cd_wieselsberger.csv';
 

@@ -4,9 +4,10 @@ import { csvRows, halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
 /*
- * What lines are made of. Spring wire: J. E. Shigley, Mechanical Engineering Design (Budynas and Nisbett), tables 10-4 and 10-5 (302 stainless strength
- * from memory); densities as named in each row; strands computed from them for seven equal wires; ratings of small strands recalled from the trade, so that only a
- * tenth is asked for; braid by AMA control line general rule 5.3.5.1.
+ * What lines are made of. Spring wire: J. E. Shigley, Mechanical Engineering Design (Budynas and Nisbett), tables 10-4
+ * and 10-5 (302 stainless strength from memory); densities as named in each row; strands computed from them for seven
+ * equal wires; ratings of small strands recalled from the trade, so that only a tenth is asked for; braid by AMA
+ * control line general rule 5.3.5.1.
  */
 const FILE = 'wire_constants.json';
 const file = jsonOf(FILE);
@@ -61,7 +62,8 @@ function check(name: string): void {
     }
     case 'braid rating': {
       const row = file.uhmwpe_braid.rated_strength_over_nominal_circle_MPa_computed.find(same);
-      // One value stands for all braids: that of 0.016 in; the others differ by what their makers put into the nominal circle.
+      // One value stands for all braids: that of 0.016 in; the others differ by what their makers put into the nominal
+      // circle.
       const share = row.d_in === 0.016 ? 0.002 : 0.3;
       expect(Math.abs(lineBreakingLoad(braid, diameter) / (row.rated_lbf * POUND) - 1)).toBeLessThan(share);
       return;

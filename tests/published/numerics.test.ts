@@ -4,8 +4,9 @@ import { jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
 /*
- * G. E. Alefeld, F. A. Potra, Y. Shi, Algorithm 748: enclosing zeros of continuous functions, ACM Trans. Math. Softw. 21 (1995) 327-344: the test set as a
- * general-purpose numerical library hands it on (the formula of aps02 from memory). Roots to 15 digits; here to 1e-14 of their size.
+ * G. E. Alefeld, F. A. Potra, Y. Shi, Algorithm 748: enclosing zeros of continuous functions, ACM Trans. Math. Softw.
+ * 21 (1995) 327-344: the test set as a general-purpose numerical library hands it on (the formula of aps02 from
+ * memory). Roots to 15 digits; here to 1e-14 of their size.
  */
 const FILE = 'numerics_tests.json';
 const { cases } = jsonOf(FILE).root_finding;

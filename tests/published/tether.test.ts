@@ -4,8 +4,9 @@ import { jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
 /*
- * Drag of a straight tether whose speed grows with distance from its fixed end: airborne wind energy literature (van der Vlugt et al., Renewable
- * Energy 131 (2019) 83-99, equation recalled; Tveide, AWEC 2019, by a technical brief that was read). Exact formulas: to 1e-12.
+ * Drag of a straight tether whose speed grows with distance from its fixed end: airborne wind energy literature (van
+ * der Vlugt et al., Renewable Energy 131 (2019) 83-99, equation recalled; Tveide, AWEC 2019, by a technical brief that
+ * was read). Exact formulas: to 1e-12.
  */
 const FILE = 'tether_drag.json';
 const file = jsonOf(FILE);
@@ -44,9 +45,9 @@ const checks: Readonly<Record<string, () => void>> = {
     expect((lineDrag(tether, omega) * V) / ((1 / 8) * rho * Cd * d * L * V ** 3)).toBeCloseTo(1, 12);
   },
   /*
-   * An expert's estimate for team racers, from an article on the 2004 line rule: 10 laps in 17.50 s on 0.30 mm, 18.43 s on 0.38 mm. Not a measurement, and
-   * the model is not given: a team racer of 350 g and 12 dm² (published as typical and as least area) with a believable clean drag area, power held,
-   * must come within 2 % of the ratio.
+   * An expert's estimate for team racers, from an article on the 2004 line rule: 10 laps in 17.50 s on 0.30 mm, 18.43 s
+   * on 0.38 mm. Not a measurement, and the model is not given: a team racer of 350 g and 12 dm² (published as typical
+   * and as least area) with a believable clean drag area, power held, must come within 2 % of the ratio.
    */
   field_estimate() {
     const lines: TurningLines = {

@@ -11,23 +11,28 @@ const read = new Float64Array(8);
 /**
  * Balance of forces and moments in steady level circular flight, with all derivatives.
  *
- * State: V speed of the CG; β sideslip (nose out +); δ roll (outboard low +) about the path; θ pitch of the reference line above the path.
- * Axes: t along the path, o outboard along the chord (handle to guide), u across it, upward; rolled by δ about t: o₁ = o cos δ − u sin δ,
- * u₁ = o sin δ + u cos δ; then turned by β about u₁ and pitched by θ to the body. The lift acts along u₁, the drag along −t, the side
- * force Y of body and fin normal to the body, the thrust P along the shaft e. With s φ, t φ sine and tangent of the elevation and ω = V/R:
+ * State: V speed of the CG; β sideslip, nose out positive; δ roll about the path, outboard low positive; θ pitch of the
+ * reference line above the path. Axes: t along the path, o outboard along the chord from handle to guide, u across it,
+ * upward. They are rolled by δ about t, o₁ = o cos δ − u sin δ and u₁ = o sin δ + u cos δ, then turned by β about u₁ and
+ * pitched by θ to the body. The lift acts along u₁, the drag along −t, the side force Y of body and fin normal to the
+ * body, the thrust P along the shaft e; φ elevation, ω = V/R.
  *
  *   along o:  T_r = m V²/R − m g sin φ + S cos δ + N sin δ,  S = Y cos β + P e_o1,  N = L + P e_u1
  *   along u:  N cos δ = m g cos φ + m (V²/R) tan φ + F_down + S sin δ
- *   about the pilot:  T_b = (F_line R_g − s T_r)/ρ, the pull's part backward along the path, where the guide trails the radius of the CG by s
- *     at the radius ρ; that is T sin(ε − γ) with F_line = T sin ε and tan γ = s/ρ
- *   along t (row 0):  P e_t − D − Y sin β − T_b = 0
- *   about u₁ (row 1) and t (row 2): pull at the guide, side forces, drag and lift off the CG, thrust off the CG, torque, gyroscopic moment of the
- *     propeller, inertia (I_up − I_span) ω² p̂ r̂; turn rates p̂ = tan φ cos δ − sin δ about o₁, r̂ = cos δ + tan φ sin δ about u₁
- *   about o₁: L = L_w + L_t, with the elevator set so that the moment vanishes
- *   row 3:  L_w − q S a (θ + i_w − α_0) = 0
+ *   about the pilot:  T_b = (F_line R_g − s T_r)/ρ
+ *   along t:  P e_t − D − Y sin β − T_b = 0                                              (row 0)
+ *   about u₁ (row 1) and about t (row 2):  pull at the guide, side forces, lift and drag off the CG, thrust off the CG,
+ *     torque, gyroscopic moment of the propeller and inertia (I_up − I_span) ω² p̂ r̂ add up to 0
+ *   about o₁:  likewise, which shares L = L_w + L_t out between wing and tail; the elevator gives the tail its part
+ *   wing:  L_w − q S a (θ + i_w − α_0) = 0                                               (row 3)
  *
- * Derivation: Newton's second law for a body in uniform circular motion; small δ, β, θ give the usual closed forms: yaw
- * T [Δ cos(ψ + ε − γ) − a sin(ψ + ε − γ)] + …, roll −L (y_L − y_cg) − T [a sin(δ + σ) + …] …, nose-out ψ = β + θ δ.
+ * T_b is the pull's part backward along the path where the guide trails the radius of the CG by s at the radius ρ: it is
+ * T sin(ε − γ) with F_line = T sin ε and tan γ = s/ρ. Turn rates over ω: p̂ = tan φ cos δ − sin δ about o₁,
+ * r̂ = cos δ + tan φ sin δ about u₁.
+ *
+ * Derivation: Newton's and Euler's laws for a body in uniform circular motion. For small δ, β and θ it comes to the usual
+ * closed forms: yaw T [Δ cos(ψ + ε − γ) − a sin(ψ + ε − γ)] + …, roll −L (y_L − y_cg) − T [a sin(δ + σ) + …] + …, and
+ * nose-out ψ = β + θ δ. Valid for |β|, |δ|, |θ| up to some 20°; C_L below the stall.
  */
 export function balance(c: Constants, V: number, beta: number, delta: number, theta: number, b: Balance): void {
   const s = c.setup;

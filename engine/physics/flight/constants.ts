@@ -3,7 +3,8 @@ import { type LineDragLaw, newLineDragLaw, prepareLineDrag } from '../line-drag'
 import { circleRadius, type FlightSetup } from './setup';
 
 /**
- * What the balance needs of a set-up, computed once a solve. Stations are turned into arms from the CG; `ahead` is forward positive.
+ * What the balance needs of a set-up, computed once a solve. Stations are turned into arms from the CG; `ahead` is
+ * forward positive.
  */
 export interface Constants {
   setup: FlightSetup;
@@ -22,14 +23,15 @@ export interface Constants {
   guideBehind: number;
   guideInboard: number;
   guideAbove: number;
-  /** q S C_D0 + …: profile drag over q, m², and its moment arm sum Σ C_D A (y − y_cg), m³. */
+  /** Σ C_D A of all profile drag, m², and its yaw moment over q, −Σ C_D A (y_cg − y), m³. */
   dragArea: number;
   dragMoment: number;
+  /** S a, m²; quarter chord of the wing ahead of the CG and of the tail behind it, lift outboard of it, m. */
   wingStrength: number;
   wingAhead: number;
   tailBehind: number;
   liftOutboard: number;
-  /** q c̄ S c_m. */
+  /** c̄ S c_m, m³. */
   wingMoment: number;
   /** Side force over q: sideSlip β + sideTurn r̂ + sideSet, and its yaw moment likewise. */
   sideSlip: number;
@@ -97,7 +99,9 @@ export function newConstants(): Constants {
 /** Highest sin φ at which a height counts as in reach of the lines. */
 export const STEEPEST = 0.985;
 
-/** Fills `c` from a set-up. False where the height is out of reach: |h| > 0.985 R (80° of elevation). Allocates nothing. */
+/**
+ * Fills `c` from a set-up. False where the height is out of reach: |h| > 0.985 R (80° of elevation). Allocates nothing.
+ */
 export function prepare(s: FlightSetup, c: Constants): boolean {
   const radius = positive('radius of the circle', circleRadius(s));
   const sine = s.height / radius;
@@ -157,9 +161,9 @@ function prepareLine(s: FlightSetup, line: LineDragLaw): void {
 }
 
 /**
- * Fin and body strips. A strip at ξ ahead of the CG meets the air at β + r̂ ξ/R (the flow is curved), so with ∫ dS, ∫ ξ dS,
- * ∫ ξ² dS over the side: Y/q = a_b (β ∫ dS + r̂/R ∫ ξ dS), N/q = a_b (β ∫ ξ dS + r̂/R ∫ ξ² dS) + C β. The fin at l_f behind
- * the CG: Y/q = S_f a_f (β − r̂ l_f/R − k_r δ_r), N = −l_f Y.
+ * Fin and body strips. A strip at ξ ahead of the CG meets the air at β + r̂ ξ/R (the flow is curved), so with ∫ dS, ∫ ξ
+ * dS, ∫ ξ² dS over the side: Y/q = a_b (β ∫ dS + r̂/R ∫ ξ dS), N/q = a_b (β ∫ ξ dS + r̂/R ∫ ξ² dS) + C β. The fin at
+ * l_f behind the CG: Y/q = S_f a_f (β − r̂ l_f/R − k_r δ_r), N = −l_f Y.
  */
 function prepareSide(s: FlightSetup, c: Constants): void {
   const first = s.cgX * s.sideArea - s.sideMoment;
@@ -177,7 +181,10 @@ function prepareSide(s: FlightSetup, c: Constants): void {
   c.crossYaw = s.crossFlowDrag * first;
 }
 
-/** Moments of unit thrust at (l_e ahead, y_e − y_cg outboard, z_e − z_cg up), turned out by τ and down by η, about the body's axes. */
+/**
+ * Moments of unit thrust at (l_e ahead, y_e − y_cg outboard, z_e − z_cg up), turned out by τ and down by η, about the
+ * body's axes.
+ */
 function prepareThrust(s: FlightSetup, c: Constants): void {
   const ct = Math.cos(s.sideThrust);
   const st = Math.sin(s.sideThrust);

@@ -9,7 +9,7 @@ export interface Step {
   sideslip: number;
   roll: number;
   pitch: number;
-  /** dβ/dV, dδ/dV along the curve on which yaw, roll and lift stay balanced, and the slope of the path balance along it, N·s/m. */
+  /** Slope of the path balance with speed along the curve on which yaw, roll and lift stay balanced, N·s/m. */
   slope: number;
   /** Determinant of yaw and roll in β and δ with the lift balanced; positive where both stand stable. */
   determinant: number;

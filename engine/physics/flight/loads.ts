@@ -13,7 +13,7 @@ export interface Balance {
   /** Tension along the chord, and its part backward along the path at the CG. */
   tensionInward: number;
   tensionBackward: number;
-  /** Pull is trailing back by this much (m) from the radius of the CG at the guide, and the guide's own radius along the chord (m). */
+  /** How far the guide trails behind the radius of the CG, and its own radius along the chord, m. */
   guideTrail: number;
   guideReach: number;
   lift: number;

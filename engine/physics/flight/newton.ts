@@ -38,8 +38,8 @@ export const inRange = (s: State): boolean =>
   Math.abs(s.sideslip) <= ANGLE_LIMIT && Math.abs(s.roll) <= ANGLE_LIMIT && Math.abs(s.pitch) <= ANGLE_LIMIT;
 
 /**
- * Newton's method on all four balances from the state `s`, which is changed. Returns the number of steps, negative where it did not converge. `b` is
- * evaluated at the final state, `at` holds slope and determinants there.
+ * Newton's method on all four balances from the state `s`, which is changed. Returns the number of steps, negative
+ * where it did not converge. `b` is evaluated at the final state, `at` holds slope and determinants there.
  */
 export function fullNewton(c: Constants, s: State, b: Balance, at: Step): number {
   for (let n = 1; n <= FULL_STEPS; n++) {
@@ -58,8 +58,8 @@ export function fullNewton(c: Constants, s: State, b: Balance, at: Step): number
 }
 
 /**
- * Newton's method on yaw, roll and lift at the speed of `s`, whose angles are changed. True where they balance inside the range of the laws. `b` is evaluated there;
- * `at.slope` is the slope of the path balance with speed.
+ * Newton's method on yaw, roll and lift at the speed of `s`, whose angles are changed. True where they balance inside
+ * the range of the laws. `b` is evaluated there; `at.slope` is the slope of the path balance with speed.
  */
 export function trim(c: Constants, s: State, b: Balance, at: Step): boolean {
   let last = Number.POSITIVE_INFINITY;
@@ -79,8 +79,9 @@ export function trim(c: Constants, s: State, b: Balance, at: Step): boolean {
 }
 
 /**
- * β and δ from which `trimAfresh` starts, one after another, the usual one first. Light models with much thrust can balance in two ways at one speed, once
- * pushing on the lines; the way with tight lines has the nose out and the outboard wing low, or the reverse.
+ * β and δ from which `trimAfresh` starts, one after another, the usual one first. Light models with much thrust can
+ * balance in two ways at one speed, once pushing on the lines; the way with tight lines has the nose out and the
+ * outboard wing low, or the reverse.
  */
 const STARTS: readonly (readonly [number, number])[] = [
   [0, 0],
@@ -90,8 +91,9 @@ const STARTS: readonly (readonly [number, number])[] = [
 ];
 
 /**
- * Starts the angles of `s` from guesses and trims, with the wing's angle of attack for the weight: nose along the path and level; where that doesn't lead to tight lines
- * and `thorough` is asked for, from other angles. True with the lines tight and yaw and roll stable.
+ * Starts the angles of `s` from guesses and trims, with the wing's angle of attack for the weight: nose along the path
+ * and level; where that doesn't lead to tight lines and `thorough` is asked for, from other angles. True with the lines
+ * tight and yaw and roll stable.
  */
 export function trimAfresh(c: Constants, s: State, b: Balance, at: Step, thorough: boolean): boolean {
   const most = thorough ? STARTS.length : 1;

@@ -6,8 +6,8 @@ import { ANGLE_LIMIT, BALANCED, type State, standsTight, trim, trimAfresh } from
 import { topSpeed } from './start';
 
 /**
- * The slow ways to a solution, along the curve on which yaw, roll and lift are balanced: f(V) is the spare thrust there. Only `scan` may say that there
- * is none.
+ * The slow ways to a solution, along the curve on which yaw, roll and lift are balanced: f(V) is the spare thrust
+ * there. Only `scan` may say that there is none.
  */
 
 const MARCH_STEPS = 40;
@@ -17,7 +17,10 @@ const placeOf = (k: number): number => (1 - k / SCAN_PLACES) ** 1.5;
 
 /** Halvings of the gap between tight and slack: to 1e-6 of the speed. */
 const SLACK_HALVINGS = 18;
-/** Least lack of thrust within this share of the speed at which the lines go slack counts as the lines' doing: near it the model rolls in and the drag rises. */
+/**
+ * Least lack of thrust within this share of the speed at which the lines go slack counts as the lines' doing: near it
+ * the model rolls in and the drag rises.
+ */
 const NEAR_SLACK = 1.02;
 /** Pitch (rad) beyond which a state is lost to stalling, not to slack lines. */
 const STALLED = 0.9 * ANGLE_LIMIT;
@@ -28,8 +31,8 @@ const SPEED_WITHOUT_PULL = 40;
 const at = newStep();
 
 /**
- * Newton on f(V) from the speed where thrust vanishes, downward: where f is hollow from above it comes to the fastest root from its
- * fast side. True with the state at the root. Steps are counted in `s.speed`'s wake: returns their number, 0 where it gave up.
+ * Newton on f(V) from the speed where thrust vanishes, downward: where f bends down on both sides it comes to the
+ * fastest root from its fast side. Returns the number of steps with the state at the root; 0 where it gave up.
  */
 export function march(c: Constants, s: State, b: Balance): number {
   s.speed = topSpeed(c);
@@ -47,8 +50,9 @@ export function march(c: Constants, s: State, b: Balance): number {
   return 0;
 }
 
-/** What a scan found; `speed` NaN where there is no root. */
+/** What a scan found. */
 export interface Scan {
+  /** There is a root; the state stands at it. */
   found: boolean;
   /** Least lack of thrust met with the lines tight, N, and where. */
   shortfall: number;
@@ -108,8 +112,9 @@ function put(c: Constants, s: State, b: Balance, p: Place): void {
 }
 
 /**
- * Looks along f(V) from the speed without thrust down to standstill: for a change of sign, for a top between two places and for a sign change before the
- * place where the lines go slack. Leaves the fastest root in `s`, or says what is missing.
+ * Looks along f(V) from the speed without thrust down to standstill: for a change of sign, for a top between two places
+ * and for a sign change before the place where the lines go slack. Leaves the fastest root in `s`, or says what is
+ * missing.
  */
 export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
   out.found = false;
@@ -191,7 +196,10 @@ function edge(c: Constants, s: State, b: Balance, from: Place, to: number): Plac
   return tightest;
 }
 
-/** From a tight place, number k, with thrust to spare that was met below slack ones: the first place above it that lacks thrust, or the last tight one. */
+/**
+ * From a tight place, number k, with thrust to spare that was met below slack ones: the first place above it that lacks
+ * thrust, or the last tight one.
+ */
 function climb(c: Constants, s: State, b: Balance, from: Place, k: number, top: number): Place {
   let highest = from;
   for (let n = k - 1; n >= 0 && highest.spare >= 0; n--) {

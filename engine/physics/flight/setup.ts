@@ -1,6 +1,6 @@
 /**
- * Everything that the steady flight needs, SI and radians; x aft of the datum, y outboard of the centreline, z up from the
- * reference line. Plain numbers, so that a caller builds it as one record literal.
+ * Everything that the steady flight needs, SI and radians; x aft of the datum, y outboard of the centreline, z up from
+ * the reference line. Plain numbers, so that a caller builds it as one record literal.
  */
 export interface FlightSetup {
   /** Mass (kg), gravity (m/s²), CG (m). */
@@ -35,7 +35,9 @@ export interface FlightSetup {
   readonly wingArea: number;
   readonly wingQuarterChord: number;
   readonly meanChord: number;
-  /** Lift slope of the whole wing, 1/rad; setting of its chord to the reference line; angle of zero lift of its chord. */
+  /**
+   * Lift slope of the whole wing, 1/rad; setting of its chord to the reference line; angle of zero lift of its chord.
+   */
   readonly wingSlope: number;
   readonly wingIncidence: number;
   readonly zeroLiftAngle: number;
@@ -89,10 +91,14 @@ export interface FlightSetup {
   /** Propeller and crankshaft about the shaft, kg·m². */
   readonly rotorInertia: number;
   /**
-   * +1: the propeller's torque lifts the outboard wing (clockwise seen from behind in counter-clockwise flight seen from above); −1: the reverse.
+   * +1: the propeller's torque lifts the outboard wing (clockwise seen from behind in counter-clockwise flight seen
+   * from above); −1: the reverse.
    */
   readonly turning: 1 | -1;
-  /** Thrust (N), torque (N·m) and shaft speed (rad/s) against airspeed at 0, knotStep, 2 knotStep …, `stride` places apart from these indices. */
+  /**
+   * Thrust (N), torque (N·m) and shaft speed (rad/s) against airspeed at 0, knotStep, 2 knotStep …, `stride` places
+   * apart from these indices.
+   */
   readonly curves: Float64Array;
   readonly thrustAt: number;
   readonly torqueAt: number;

@@ -3,12 +3,16 @@ import type { Balance } from './loads';
 import type { State } from './newton';
 
 /**
- * `settled`; or why there is no steady flight: too little thrust, lines slack, more lift needed than the wing gives, height out of reach of the lines.
+ * `settled`; or why there is no steady flight: too little thrust, lines slack, more lift needed than the wing gives,
+ * height out of reach of the lines.
  */
 export type FlightStatus = 'settled' | 'too little thrust' | 'lines slack' | 'beyond lift limit' | 'out of reach';
 export type FlightMethod = 'newton' | 'march' | 'scan';
 
-/** A steady flight, SI and radians. All numbers but those of the reason are NaN unless `status` is settled or beyond lift limit. */
+/**
+ * A steady flight, SI and radians. All numbers but those of the reason are NaN unless `status` is settled or beyond
+ * lift limit.
+ */
 export interface FlightSolution {
   status: FlightStatus;
   method: FlightMethod;

@@ -20,9 +20,10 @@ export const SETTLED_WITHIN = 1e-9;
 /**
  * Steady level circular flight of a set-up: fills `out`; allocates nothing on the usual way.
  *
- * First a speed in closed form and Newton's method on all balances, accepted when it converged with tight lines on the fast side of the power curve;
- * else Newton along the curve of balanced yaw, roll and lift, downward from the speed where thrust vanishes; else a scan along that curve. Only
- * the scan says that there is no steady flight, and why. The balances are those of `balance`.
+ * First a speed in closed form and Newton's method on all balances, accepted when it converged with tight lines on the
+ * fast side of the power curve; else Newton along the curve of balanced yaw, roll and lift, downward from the speed
+ * where thrust vanishes; else a scan along that curve. Only the scan says that there is no steady flight, and why. The
+ * balances are those of `balance`.
  */
 export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
   if (!prepare(setup, c)) {

@@ -6,8 +6,9 @@ const lineScratch = new Float64Array(2);
 const USUAL_SPEED = 25;
 
 /**
- * A first speed, m/s, from P(V) = c V² + k L²/(½ρ S V²): all drag that grows with V² in one number, level wings, nose along the path. The highest knot of the thrust curve with
- * more thrust than drag, and the crossing of the two by a straight line and one step of Newton from there. NaN where drag beats thrust at all knots.
+ * A first speed, m/s, from P(V) = c V² + k L²/(½ρ S V²): all drag that grows with V² in one number, level wings, nose
+ * along the path. The highest knot of the thrust curve with more thrust than drag, and the crossing of the two by a
+ * straight line and one step of Newton from there. NaN where drag beats thrust at all knots.
  */
 export function firstSpeed(c: Constants): number {
   const s = c.setup;
@@ -41,7 +42,10 @@ export function firstSpeed(c: Constants): number {
   return Number.NaN;
 }
 
-/** A speed at which the propeller doesn't pull any more, m/s: the first knot above the thrust, or where the curve's straight end crosses 0. */
+/**
+ * A speed at which the propeller doesn't pull any more, m/s: the first knot above the thrust, or where the curve's
+ * straight end crosses 0.
+ */
 export function topSpeed(c: Constants): number {
   const s = c.setup;
   const last = s.knotCount - 1;

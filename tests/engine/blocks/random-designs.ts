@@ -12,7 +12,9 @@ import { thrustLaw } from '../../../engine/blocks/thrust-law';
 import { wing } from '../../../engine/blocks/wing';
 import type { Rig } from './rig';
 
-/** Evenly spread numbers from a seed, 0 ≤ x < 1. Source: Numerical Recipes' linear congruential constants (from memory). */
+/**
+ * Evenly spread numbers from a seed, 0 ≤ x < 1. Source: Numerical Recipes' linear congruential constants (from memory).
+ */
 export function seeded(seed: number): () => number {
   let state = seed >>> 0;
   return () => {

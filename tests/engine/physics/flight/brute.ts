@@ -10,8 +10,8 @@ import {
 } from '../../../../engine/physics/flight/index';
 
 /**
- * Looks for steady flights the dumb way: at many speeds and from several angles it balances yaw, roll and lift with a plain Newton
- * iteration of its own, and notes where the spare thrust changes sign from one speed to the next.
+ * Looks for steady flights the dumb way: at many speeds and from several angles it balances yaw, roll and lift with a
+ * plain Newton iteration of its own, and notes where the spare thrust changes sign from one speed to the next.
  */
 
 const c = newConstants();

@@ -6,8 +6,8 @@ import { designs } from './designs';
 import { leftOver } from './world';
 
 /**
- * Faults planted in copies of the solver: the balance in world axes must see each of them. A check that no fault can turn red would
- * prove nothing.
+ * Faults planted in copies of the solver: the balance in world axes must see each of them. A check that no fault can
+ * turn red would prove nothing.
  */
 
 const source = fileURLToPath(new URL('../../../../engine/physics/flight/', import.meta.url));

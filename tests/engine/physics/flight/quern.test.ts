@@ -9,8 +9,9 @@ import { lineStretch, linesMass, pullAtHandle } from '../../../../engine/physics
 import { degree, quern } from './quern';
 
 /**
- * Computed check: an independent balance of six degrees of freedom made for this project; not published. The tail slope, the downwash, the elevator and
- * the tail's drag are not part of it and move nothing that is checked here by more than the tolerance.
+ * Computed check: an independent balance of six degrees of freedom made for this project; not published. The tail
+ * slope, the downwash, the elevator and the tail's drag are not part of it and move nothing that is checked here by
+ * more than the tolerance.
  */
 
 const fly = (changes: Partial<FlightSetup> = {}): FlightSolution => {

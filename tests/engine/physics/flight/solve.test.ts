@@ -89,7 +89,8 @@ describe('solveFlight', () => {
   });
 
   it('hangs level with the tip weight that carries half the lines: y_cg = y_L + (F_down a + Q)/L', () => {
-    // Derived for small terms: the torque of the usual propeller lifts the outboard wing, so it adds to the tip weight wanted.
+    // Derived for small terms: the torque of the usual propeller lifts the outboard wing, so it adds to the tip weight
+    // wanted.
     const x = fly();
     const a = quern.cgY - quern.guideY;
     const wanted = quern.liftStation + (x.linePress * a + 0.25) / x.lift;
@@ -157,6 +158,24 @@ describe('solveFlight', () => {
   it('says that a height is out of reach', () => {
     expect(fly({ height: R }).status).toBe('out of reach');
     expect(fly({ height: -R * 0.99 }).status).toBe('out of reach');
+  });
+
+  it('has three ways to a solution, and each ends balanced on the fast side with tight lines', () => {
+    const up = (elevation: number, thrust: number) =>
+      fly({
+        height: R * Math.sin(elevation * degree),
+        inducedFactor: 0.02,
+        ...straightCurves(thrust, thrust / 16, 0.02, 900),
+      });
+    const ways = { newton: fly(), march: up(62, 1.8), scan: up(70, 1.2) };
+    for (const [way, x] of Object.entries(ways)) {
+      expect(x.method).toBe(way);
+      expect(x.status).toBe(way === 'scan' ? 'beyond lift limit' : 'settled');
+      expect(x.residual).toBeLessThan(1e-9);
+      expect(x.slope).toBeLessThan(0);
+      expect(x.determinant).toBeGreaterThan(0);
+      expect(x.pullRadial).toBeGreaterThan(0);
+    }
   });
 
   it('takes the fast side of the power curve', () => {

@@ -1,9 +1,9 @@
 import type { FlightSetup, FlightSolution } from '../../../../engine/physics/flight/index';
 
 /**
- * A second balance of forces and moments, written in the axes of the world with plain vectors and cross products, to hold the solver
- * against. Origin at the pilot's axis at handle height, Z up; the model stands at Y = 0. It takes a solution's speed, angles, pull and lifts and
- * returns what is left over of Newton's and Euler's laws.
+ * A second balance of forces and moments, written in the axes of the world with plain vectors and cross products, to
+ * hold the solver against. Origin at the pilot's axis at handle height, Z up; the model stands at Y = 0. It takes a
+ * solution's speed, angles, pull and lifts and returns what is left over of Newton's and Euler's laws.
  */
 
 type Vector = readonly [number, number, number];
@@ -138,7 +138,8 @@ export function leftOver({ setup: s, strips, clockwise, reversed }: WorldCase, x
   const lean = (s.downwash * x.wingLift) / (q * s.wingArea * s.wingSlope);
   back((s.tailInducedFactor * x.tailLift ** 2) / (q * s.tailArea) + x.tailLift * lean, 0);
 
-  // Side forces of body and fin, each in the air that it meets: the model turns, so that air comes more from outboard further ahead.
+  // Side forces of body and fin, each in the air that it meets: the model turns, so that air comes more from outboard
+  // further ahead.
   const slip = (behindDatum: number): number => x.sideslip - dot(cross(spin, by(s.cgX - behindDatum, 0)), outboard) / V;
   for (const strip of strips) {
     load(times(q * s.sideSlope * strip.area * slip(strip.x), span), at(s.cgX - strip.x, 0, 0));
