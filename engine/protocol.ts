@@ -2,15 +2,26 @@
  * The door between the page and the engine: plain data only. Served by worker.ts through Comlink.
  * The page keeps the document; the engine is told of it and answers with numbers and faults.
  */
-import type { Dimension } from './units/index';
+
 import type { Shape } from './blocks/block';
 import type { Document } from './sheet/document';
+import type { Dimension } from './units/index';
 
 /** One name that can be read or set. Slots of one document shape. */
 export interface NameInfo {
   readonly path: string;
   readonly slot: number;
-  readonly kind: 'variable' | 'limit' | 'choice' | 'formula' | 'field' | 'result' | 'curve' | 'part' | 'fold' | 'material';
+  readonly kind:
+    | 'variable'
+    | 'limit'
+    | 'choice'
+    | 'formula'
+    | 'field'
+    | 'result'
+    | 'curve'
+    | 'part'
+    | 'fold'
+    | 'material';
   readonly cell: string;
   readonly title: string;
   readonly symbol: string;
@@ -138,7 +149,12 @@ export interface ResultDescription {
 }
 export interface Description {
   readonly blocks: readonly BlockDescription[];
-  readonly materials: readonly { readonly name: string; readonly title: string; readonly source: string; readonly memory: boolean }[];
+  readonly materials: readonly {
+    readonly name: string;
+    readonly title: string;
+    readonly source: string;
+    readonly memory: boolean;
+  }[];
 }
 
 export interface EngineService {
@@ -151,5 +167,8 @@ export interface EngineService {
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;
   /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */
-  check(path: string, text: string): Promise<{ readonly ok: true; readonly value: number } | { readonly ok: false; readonly fault: Fault }>;
+  check(
+    path: string,
+    text: string,
+  ): Promise<{ readonly ok: true; readonly value: number } | { readonly ok: false; readonly fault: Fault }>;
 }
