@@ -1,9 +1,19 @@
 import { type AnyBlock, isCurve, isLink, type Shape } from '../blocks/block';
 import { AIRSPEED_KNOTS } from '../blocks/curve';
 import type { Compiled } from '../sheet/compile';
-import type { Slot, Step } from '../sheet/program';
+import type { Program, Slot, Step } from '../sheet/program';
 
 type Columns = Record<string, Slot | Readonly<Record<string, Slot>>>;
+
+/** A block that draws, and where its numbers lie. */
+interface Draws {
+  readonly block: AnyBlock;
+  readonly name: string;
+  readonly fields: Columns;
+  readonly results: Columns;
+}
+
+const known = new WeakMap<Program, readonly Draws[]>();
 
 /** The scale drawing of one design: what every block of the document adds to it. Values are one a slot. */
 export function drawingOf(
@@ -11,24 +21,35 @@ export function drawingOf(
   blocks: ReadonlyMap<string, AnyBlock>,
   values: Float64Array,
 ): readonly Shape[] {
-  const steps = new Map(compiled.program.steps.map((step) => [step.kind === 'block' ? step.cell : '', step]));
-  const shapes: Shape[] = [];
-  for (const cell of compiled.document.cells) {
+  let drawing = known.get(compiled.program);
+  if (!drawing) {
+    drawing = drawsOf(compiled, blocks);
+    known.set(compiled.program, drawing);
+  }
+  return drawing
+    .flatMap((draws) => drawBlock(draws, values))
+    .filter((shape) => shape.points.every(Number.isFinite) && Number.isFinite(shape.radius ?? 0));
+}
+
+function drawsOf({ document, program }: Compiled, blocks: ReadonlyMap<string, AnyBlock>): Draws[] {
+  const steps = new Map(program.steps.filter((step) => step.kind === 'block').map((step) => [step.cell, step]));
+  const draws: Draws[] = [];
+  for (const cell of document.cells) {
     if (cell.kind !== 'block') continue;
     const block = blocks.get(cell.block);
     const step = steps.get(cell.id);
     // A block whose links lead nowhere has a step that reads nothing: it has no place to draw from.
-    if (block?.draw && step && step.reads.length > 0) {
-      for (const shape of drawBlock(block, step, values)) shapes.push(labelled(shape, block, cell.name));
-    }
+    if (!block?.draw || !step || step.reads.length === 0) continue;
+    const results = resultsOf(block.results, step.writes);
+    draws.push({ block, name: cell.name, fields: fieldsOf(block, step), results });
   }
-  return shapes.filter((shape) => shape.points.every(Number.isFinite) && Number.isFinite(shape.radius ?? 0));
+  return draws;
 }
 
 /** A design that a block's equations refuse has no drawing of that block. */
-function drawBlock(block: AnyBlock, step: Step, values: Float64Array): readonly Shape[] {
+function drawBlock({ block, name, fields, results }: Draws, values: Float64Array): Shape[] {
   try {
-    return block.draw?.(values, fieldsOf(block, step), resultsOf(block.results, step.writes)) ?? [];
+    return (block.draw?.(values, fields, results) ?? []).map((shape) => labelled(shape, block, name));
   } catch (error) {
     if (error instanceof RangeError) return [];
     throw error;

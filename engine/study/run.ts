@@ -1,6 +1,6 @@
 import { type Bench, fillBench, layBench } from '../sheet/bench';
 import type { Compiled } from '../sheet/compile';
-import { SETTLED } from '../sheet/program';
+import { type Program, SETTLED } from '../sheet/program';
 import { wiringOf } from '../sheet/wiring';
 import { causeOf } from './cause';
 import { positions } from './lattice';
@@ -21,6 +21,21 @@ export interface Rows {
 export interface Runner {
   /** Runs samples order[from] … order[to − 1] of the plan; at most CHUNK of them. */
   run(from: number, to: number): Rows;
+  /** Gives its bench back for the next runner. Not to be run afterwards. */
+  finish(): void;
+}
+
+/** Benches that nobody uses: laying one costs more than running a chunk, and a moving finger asks for one after another. */
+const idle = new WeakMap<Program, Bench[]>();
+
+function takeBench(program: Program): Bench {
+  return idle.get(program)?.pop() ?? layBench(program, CHUNK);
+}
+
+function giveBack(bench: Bench): void {
+  const others = idle.get(bench.program);
+  if (others) others.push(bench);
+  else idle.set(bench.program, [bench]);
 }
 
 /** Runs a plan on a program of the same shape. Every sample begins from the plan's base, so a sample depends on itself alone. */
@@ -29,7 +44,7 @@ export function startRunner(compiled: Compiled, plan: SweepPlan): Runner {
   if (program.shape !== plan.shape) {
     throw new RangeError(`A plan for program ${plan.shape} cannot run on program ${program.shape}`);
   }
-  const bench = layBench(program, CHUNK);
+  const bench = takeBench(program);
   fillBench(bench, plan.base, plan.why, CHUNK);
   const counts = plan.axes.map((axis) => axis.values.length);
   const at = new Uint32Array(counts.length);
@@ -50,6 +65,7 @@ export function startRunner(compiled: Compiled, plan: SweepPlan): Runner {
         reasons: Array.from({ length: n }, (_, i) => reasonOf(compiled, bench, plan, i)),
       };
     },
+    finish: () => giveBack(bench),
   };
 }
 

@@ -46,11 +46,13 @@ export function startSweeps({ pause, now }: SweepPorts): Sweeps {
       }
       await pause();
       if (latest.get(plan.sweep) !== run) {
+        runner.finish();
         progress(gathering.progress('stopped'));
         return;
       }
       turn = now();
     }
+    runner.finish();
     latest.delete(plan.sweep);
     progress(gathering.progress('done'));
   }

@@ -16,6 +16,7 @@ export function sweepOf(live: Live, sweep: string): SweepProgress | string {
   for (let from = 0; from < plan.order.length; from += CHUNK) {
     gathering.take(runner.run(from, Math.min(from + CHUNK, plan.order.length)));
   }
+  runner.finish();
   return gathering.progress('done');
 }
 
