@@ -10,7 +10,7 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
   const path = `${cell.name}.${field.name}`;
   const text = cell.fields[field.name] ?? '';
   const docId = `doc-${cell.id}-${field.name}`;
-  const computed = text !== '' && sheet.isComputed(text, field.unit);
+  const computed = text !== '' && !field.options?.includes(text) && sheet.isComputed(text, field.unit);
   return (
     <div class="field">
       <QuantitySymbol of={field.symbol} />
@@ -34,7 +34,7 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
       )}
       <span class="change">{text === '' ? '' : sheet.change(path)}</span>
       <p class="aside field-doc" id={docId}>
-        {computed && <span>Computed: {text}. </span>}
+        {computed && <span>Written as {text}. </span>}
         {field.doc} {text === '' && field.basis !== '' && <span>Default: {field.basis} </span>}
         {field.source !== '' && <span>Source: {field.source}</span>}
       </p>

@@ -11,6 +11,7 @@ export function FormulaView({ cell }: { cell: FormulaCell }) {
         <div class="calculation-line" key={line.name}>
           <span class="calculation-name">{line.name} =</span>
           <TextEntry
+            long
             class="calculation-text"
             path={line.name}
             label={`Formula of ${line.name}`}

@@ -1,4 +1,4 @@
-import type { Axis, SweepCell } from '../../engine/index';
+import type { Axis, NameInfo, SweepCell } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { useOnScreen } from '../store/on-screen';
 
@@ -12,7 +12,7 @@ export function SweepView({ cell }: { cell: SweepCell }) {
     <div class="sweep" ref={watched}>
       <ul class="sweep-axes">
         {cell.axes.map((axis) => (
-          <li key={axis.of}>{axisWords(axis, sheet.name(axis.of)?.title ?? axis.of)}</li>
+          <li key={axis.of}>{axisWords(axis, sheet.name(axis.of))}</li>
         ))}
       </ul>
       <p>Asked for: {titles.join(', ')}.</p>
@@ -37,8 +37,10 @@ export function SweepView({ cell }: { cell: SweepCell }) {
   );
 }
 
-function axisWords(axis: Axis, title: string): string {
-  if (axis.options) return `${title}: ${axis.options.length} options`;
-  if (axis.low === '' && axis.high === '') return `${title}: over its own range`;
-  return `${title}: ${axis.low} to ${axis.high}, ${axis.count} values`;
+/** What one axis runs over, in words. */
+function axisWords(axis: Axis, info: NameInfo | undefined): string {
+  const title = info?.title ?? axis.of;
+  if (info?.options) return `${title}: ${axis.options ? axis.options.join(', ') : 'every option'}`;
+  const range = axis.low === '' && axis.high === '' ? 'along its slide' : `${axis.low} to ${axis.high}`;
+  return `${title}: ${axis.count} values, ${range}`;
 }

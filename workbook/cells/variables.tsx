@@ -87,7 +87,7 @@ function VariableRow({ row }: { row: Variable }) {
       <span class="change">{moved === '0' ? '' : moved}</span>
       {(computed || outside) && (
         <p class="aside" id={noteId}>
-          {computed && `Computed: ${row.text}. Moving the slide puts a number in its place.`}
+          {computed && `Written as ${row.text}. Moving the slide puts a number in its place.`}
           {outside && ' This value lies outside the ends of its slide.'}
         </p>
       )}

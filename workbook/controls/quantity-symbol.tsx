@@ -1,10 +1,13 @@
-/** A quantity's symbol: italic, with what follows the underscore as its index. */
+/** Letters, and after an underscore what stands as their index: "F_t/T" is F with the index t, over T. */
+const PIECE = /_([\p{L}\p{N},½]+)|([^_]+)/gu;
+
+/** A quantity's symbol, set in italics as formulas are. The name beside it says the same in words. */
 export function QuantitySymbol({ of }: { of: string }) {
-  const [letter, index] = of.split('_', 2);
   return (
     <span class="symbol" aria-hidden="true">
-      <i>{letter}</i>
-      {index && <sub>{index}</sub>}
+      {[...of.matchAll(PIECE)].map(([piece, index, letters]) =>
+        index === undefined ? <i key={piece}>{letters}</i> : <sub key={piece}>{index}</sub>,
+      )}
     </span>
   );
 }

@@ -19,6 +19,8 @@ export interface TextEntryProps {
   secondary?: boolean;
   /** Sentences of the fault are shown by the caller. */
   faultElsewhere?: boolean;
+  /** A text that may be too long for one line of the sheet; it is still one line. */
+  long?: boolean;
   onCommit(text: string): void;
   /** Nothing of this edit is left to take back: take back the last edit of the sheet. */
   onUndoBeyond?(): void;
@@ -35,12 +37,14 @@ export function TextEntry(props: TextEntryProps) {
     if (!abandoned.current && text !== undefined && text.trim() !== props.text) props.onCommit(text.trim());
     abandoned.current = false;
   };
+  // Both have the same events and a value; only their shape differs.
+  const Field = (props.long ? 'textarea' : 'input') as 'input';
   const describedBy = [props.fault ? faultId(props.path) : '', props.describedBy ?? ''].filter(Boolean).join(' ');
 
   return (
     <>
-      <input
-        type="text"
+      <Field
+        {...(props.long ? { rows: 1 } : { type: 'text' })}
         class={`text-entry ${props.class ?? ''}`}
         data-path={props.secondary ? undefined : props.path}
         data-text={props.path}
@@ -62,7 +66,10 @@ export function TextEntry(props: TextEntryProps) {
           draft.value = event.currentTarget.value;
         }}
         onKeyDown={(event) => {
-          if (event.key === 'Enter') event.currentTarget.blur();
+          if (event.key === 'Enter') {
+            event.preventDefault();
+            event.currentTarget.blur();
+          }
           if (event.key === 'Escape') {
             abandoned.current = true;
             event.currentTarget.blur();

@@ -4,7 +4,7 @@ export interface Caution {
   readonly figures: readonly string[];
   /** Roles of blocks below whose results it stands. */
   readonly blocks: readonly string[];
-  /** Sentences; {path} is the value there, {path|unit} the value in that unit. */
+  /** Sentences; {path|unit} is the value there in that unit. What stands in square brackets falls away without a value. */
   readonly sentences: readonly string[];
 }
 
@@ -19,7 +19,7 @@ export const cautions: readonly Caution[] = [
     ],
     blocks: ['flight'],
     sentences: [
-      'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair. The pull is estimated at {flight.pull|N} ({flight.pull|lbf}); the rule book sets the load of the test.',
+      'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair.[ The pull is estimated at {flight.pull|N} ({flight.pull|lbf}); the rule book sets the load of the test.]',
       'Keep the whole circle clear of people and of overhead power lines, and stop if there is lightning about.',
       'These figures are estimates: the rules, local codes and the club’s safety officer decide.',
     ],
@@ -35,7 +35,7 @@ export const cautions: readonly Caution[] = [
     figures: [],
     blocks: ['lines'],
     sentences: [
-      'Stop if a line is kinked, nicked or rusted, or its end has slipped. A line that touches a power line kills: choose the field for the whole circle of {lines.guide_radius|m} and the model beyond it.',
+      'Stop if a line is kinked, nicked or rusted, or its end has slipped. A line that touches a power line kills: choose the field for a circle[ of {lines.guide_radius|m} radius], with the model and a margin beyond it.',
     ],
   },
   {
@@ -67,7 +67,15 @@ export function cautionsAfter(figures: readonly string[], index: number): readon
 export const cautionsOfBlock = (role: string): readonly Caution[] =>
   cautions.filter((caution) => caution.blocks.includes(role));
 
-/** Fills the holes of a sentence; a sentence whose value has no answer yet keeps a dash there. */
-export function fillCaution(sentence: string, show: (path: string, unit: string) => string): string {
-  return sentence.replace(/\{([\w.]+)\|([^}]+)\}/g, (_, path: string, unit: string) => show(path, unit));
+/** Fills the holes of a sentence; `show` gives undefined where there is no value. */
+export function fillCaution(sentence: string, show: (path: string, unit: string) => string | undefined): string {
+  return sentence.replace(/\[([^\]]*)\]/g, (_, piece: string) => {
+    let missing = false;
+    const filled = piece.replace(/\{([\w.]+)\|([^}]+)\}/g, (_hole, path: string, unit: string) => {
+      const value = show(path, unit);
+      missing ||= value === undefined;
+      return value ?? '';
+    });
+    return missing ? '' : filled;
+  });
 }

@@ -19,8 +19,8 @@ export interface Reader {
   value(path: string): number;
   baseline(path: string): number;
   shown(path: string, options?: ShowOptions): string;
-  /** The value in a unit other than its own. */
-  shownIn(path: string, unit: string): string;
+  /** The value in a unit other than its own; undefined where there is no answer. */
+  shownIn(path: string, unit: string): string | undefined;
   /** How far it has moved from the baseline; '' without one. */
   change(path: string): string;
   /** Flag for the text at a path. */
@@ -70,7 +70,7 @@ export function createReader(
     value,
     baseline,
     shown: (path, options) => (options?.bare ? shownBare(path) : shown(path)),
-    shownIn: (path, unit) => formatQuantity(value(path), unit),
+    shownIn: (path, unit) => (Number.isNaN(value(path)) ? undefined : formatQuantity(value(path), unit)),
     change: byPath((path) => {
       const info = name(path);
       return info ? showChange(info, value(path), baseline(path)) : '';

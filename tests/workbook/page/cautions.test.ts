@@ -29,9 +29,18 @@ test('the blocks that can hurt have a caution', () => {
 
 test('holes are filled with the value in the unit that the sentence asks for', () => {
   const show = (path: string, unit: string) => `<${path} in ${unit}>`;
-  expect(fillCaution('The pull is {flight.pull|N} ({flight.pull|lbf}).', show)).toBe(
-    'The pull is <flight.pull in N> (<flight.pull in lbf>).',
+  expect(fillCaution('Pull-test first.[ The pull is {flight.pull|N} ({flight.pull|lbf}).]', show)).toBe(
+    'Pull-test first. The pull is <flight.pull in N> (<flight.pull in lbf>).',
   );
+});
+
+test('without a value the caution stands, and the piece that would name it falls away', () => {
+  expect(fillCaution('Keep clear of a circle[ of {lines.guide_radius|m}], always.', () => undefined)).toBe(
+    'Keep clear of a circle, always.',
+  );
+  for (const sentence of cautions.flatMap((caution) => caution.sentences)) {
+    expect(fillCaution(sentence, () => undefined)).not.toMatch(/[{}[\]|]/);
+  }
 });
 
 test('no caution tells anybody to go', () => {
