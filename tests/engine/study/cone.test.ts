@@ -31,6 +31,7 @@ const program: Program = {
   ],
   start: new Float64Array(7),
   constants: new Map(),
+  inputs: new Map(),
 };
 
 describe('steps that a sweep runs', () => {
