@@ -34,6 +34,20 @@ describe('the command line', () => {
     expect(err).toBe('');
   });
 
+  it('says when a formula gives way', () => {
+    expect(main([DEMO, '--set', 'lines.length=60 ft', '--get', 'lines.length', 'flight.pull'])).toBe(0);
+    expect(out).toMatch(/^lines\.length = 18\.3 m\nflight\.pull = 2\d\.\d N\n$/);
+    expect(err).toBe('lines.length held the formula “line_length”; now it holds “60 ft”.\n');
+  });
+
+  it('ends with 1 and the reason why a model does not fly', () => {
+    expect(main([DEMO, '--set', 'engine.static_thrust=0.5 N', '--get', 'flight.pull'])).toBe(1);
+    expect(out).toBe('');
+    expect(err).toMatch(
+      /^flight\.pull has no answer\. The lines go slack: they are tight only above [\d.]+ m\/s, and there is not enough thrust/,
+    );
+  });
+
   it('ends with 1 and the sentence of a fault', () => {
     expect(main([DEMO, '--set', 'tip_weight=3 mm', '--get', 'parts.mass'])).toBe(1);
     expect(out).toBe('');
