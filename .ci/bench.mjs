@@ -15,6 +15,12 @@ console.log(
   `flight solutions from cold starts on one core: median ${whole(flights.perSecond)} a second, best ${whole(flights.best)} (aim 150 000), ${flights.steps.toFixed(1)} steps each`,
 );
 
+const { measureSheet } = await import(await makeForNode('tests/bench/sheet.ts'));
+const sheet = await measureSheet();
+console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms`);
+for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} moved: ${ms.toFixed(2)} ms`);
+for (const [name, count] of Object.entries(sheet.designs)) console.log(`  ${name}: ${whole(count)} designs a second`);
+
 if (buildIfStale() !== 0) process.exit(1);
 const { measureSlide } = await import('../tests/bench/slide.mjs');
 for (const variable of ['engine_station', 'line_length']) {
