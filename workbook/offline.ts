@@ -4,10 +4,15 @@
  * page starts, and nothing has been done in it yet, is a waiting one taken and the page opened anew.
  */
 async function keepOffline(): Promise<void> {
-  const kept = await navigator.serviceWorker.register('./offline.js');
-  if (!kept.waiting || !navigator.serviceWorker.controller) return;
-  navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-  kept.waiting.postMessage({ type: 'SKIP_WAITING' });
+  const { serviceWorker } = navigator;
+  // Looked at before registering, which may end only when a newer page has come and somebody is at work in this one.
+  const waiting = (await serviceWorker.getRegistration())?.waiting;
+  if (waiting && serviceWorker.controller) {
+    serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    waiting.postMessage({ type: 'SKIP_WAITING' });
+  } else {
+    await serviceWorker.register('./offline.js');
+  }
 }
 
 if ('serviceWorker' in navigator) {
