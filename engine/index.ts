@@ -53,7 +53,7 @@ export type {
   VariablesCell,
 } from './sheet/document';
 export { FORMAT, PART_SHAPES, VERSION } from './sheet/document';
-export { type Opened, openText, serialise } from './sheet/file';
+export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeze } from './sheet/freeze';
 export { nameFault } from './sheet/names';
 export { baselineOf, textAt, textsOf, withText } from './sheet/paths';

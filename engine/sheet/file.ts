@@ -16,8 +16,22 @@ export interface Reads {
   readonly migrations: readonly Migration[];
 }
 
+/** Bytes of the largest file that is read; a sheet of a hundred parts has a hundredth of it. */
+export const LARGEST_FILE = 5_000_000;
+
+/** The refusal of a file of so many bytes, to be asked before it is read; undefined for one that may be read. */
+export function tooLarge(bytes: number): Extract<Opened, { ok: false }> | undefined {
+  if (bytes <= LARGEST_FILE) return undefined;
+  const found = `${Math.ceil(bytes / 1e5) / 10} MB`;
+  const message = `This file is too large: ${found}, and at most ${LARGEST_FILE / 1e6} MB are read. Nothing was opened. A sheet has far less; look whether it is the right file.`;
+  return { ok: false, message, problems: [{ path: '', expected: `at most ${LARGEST_FILE / 1e6} MB`, found, message }] };
+}
+
 /** Reads the text of a file. */
 export function openText(text: string, reads: Reads = { version: VERSION, migrations }): Opened {
+  // A character takes a byte or more, so what is too long here was not asked about before it was read.
+  const refused = tooLarge(text.length);
+  if (refused) return refused;
   const plain = text.replace(/^\uFEFF/, '');
   let file: unknown;
   try {

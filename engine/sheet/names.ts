@@ -1,10 +1,12 @@
 import { functionNames, reservedWords } from '../formula/index';
+import { KEPT_NAMES } from './kept-names';
 
 const NAME = /^[A-Za-z][A-Za-z0-9_]*$/;
 const LONGEST = 60;
 
 /** Words that the formula language keeps for itself. */
 const KEPT: ReadonlySet<string> = new Set([...reservedWords, ...functionNames]);
+const KEPT_BY_PROGRAM: ReadonlySet<string> = new Set(KEPT_NAMES);
 
 /** An option may also be called by a word with hyphens, which its exact text picks. */
 const OPTION_NAME = /^[A-Za-z][A-Za-z0-9_-]*$/;
@@ -13,6 +15,7 @@ const OPTION_NAME = /^[A-Za-z][A-Za-z0-9_-]*$/;
 export function nameFault(name: string, as: 'name' | 'option' = 'name'): string | undefined {
   if (name === '') return 'Something here has no name. Give it one.';
   if (name.length > LONGEST) return `The name "${name}" has ${name.length} characters. At most ${LONGEST} are allowed.`;
+  if (KEPT_BY_PROGRAM.has(name)) return `"${name}" cannot be a name: the program keeps it for itself. Choose another.`;
   if (as === 'option') {
     return OPTION_NAME.test(name)
       ? undefined

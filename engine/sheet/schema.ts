@@ -2,8 +2,10 @@ import * as v from 'valibot';
 import { textsEntry } from './cells/entries';
 import { cellKinds } from './cells/index';
 import type { Cell, CellKind, Document } from './document';
-import { FORMAT } from './document';
+import { FORMAT, VERSION } from './document';
 import { materialSchema } from './materials';
+
+export { KEPT_NAMES } from './kept-names';
 
 type CellSchema = v.StrictObjectSchema<{ readonly kind: v.LiteralSchema<CellKind, undefined> }, undefined>;
 
@@ -28,3 +30,11 @@ export const documentSchema = v.strictObject({
   figures: v.array(v.string()),
   baseline: v.optional(textsEntry),
 }) satisfies v.GenericSchema<unknown, Document>;
+
+/** A file as this build writes it: the version is the newest. */
+export const fileSchema = v.strictObject({ ...documentSchema.entries, version: v.literal(VERSION) });
+
+/** Each kind of cell by its name. */
+export const cellSchemas: Readonly<Record<string, v.GenericSchema>> = Object.fromEntries(
+  cellKinds.map(({ kind, schema }) => [kind, schema]),
+);

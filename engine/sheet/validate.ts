@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Document } from './document';
+import { KEPT_NAMES } from './kept-names';
 import { documentSchema } from './schema';
 
 /** One thing that is wrong in a file. */
@@ -18,6 +19,8 @@ export type Validated =
 
 /** Checks plain data against the schema of a document. */
 export function validate(file: unknown): Validated {
+  const kept = keptNamesIn(file, '');
+  if (kept.length > 0) return { ok: false, problems: kept };
   const parsed = v.safeParse(documentSchema, file);
   if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
   const document: Document = parsed.output;
@@ -85,4 +88,15 @@ function sameIds({ cells }: Document): FileProblem[] {
     else problems.push(problem(`cells[${k}].id`, 'an id of its own', `"${id}", which cells[${other}] has too`));
   }
   return problems;
+}
+
+function keptNamesIn(value: unknown, path: string): FileProblem[] {
+  if (typeof value !== 'object' || value === null) return [];
+  if (Array.isArray(value)) return value.flatMap((each, k) => keptNamesIn(each, `${path}[${k}]`));
+  return Object.entries(value).flatMap(([name, each]) => {
+    const at = path === '' ? name : `${path}.${name}`;
+    return KEPT_NAMES.includes(name)
+      ? [problem(at, 'a name that the program does not keep for itself', `"${name}"`)]
+      : keptNamesIn(each, at);
+  });
 }

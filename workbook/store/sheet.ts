@@ -15,6 +15,7 @@ import {
   type Snapshot,
   serialise,
   textAt,
+  tooLarge,
 } from '../../engine/index';
 import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
@@ -131,8 +132,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       .map(([path, text]): Change => ({ change: 'text', path, text }));
     if (changes.length > 0) editor.change(changes, says);
   };
-  const openFrom = (text: string, name: string): void => {
-    const opened = openText(text);
+  const openFrom = (opened: Opened, name: string): void => {
     notices.value = [];
     if (opened.ok) editor.change(replaceDocument(editor.document.value, opened.document), `opening ${name}`);
     else tell(refusal(name, opened));
@@ -171,8 +171,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       return read.ok && !isOneNumber(read.expression);
     },
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
-    openFile: async (file) => openFrom(await file.text(), file.name),
-    openReady: async (sheet) => openFrom(await sheet.load(), sheet.title),
+    openFile: async (file) => openFrom(tooLarge(file.size) ?? openText(await file.text()), file.name),
+    openReady: async (sheet) => openFrom(openText(await sheet.load()), sheet.title),
     save: () => saveText(serialise(editor.document.value), fileName(editor.document.value.title)),
     dismiss(notice) {
       notices.value = notices.value.filter((other) => other !== notice);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Document } from '../../../engine/sheet/document';
 import { VERSION } from '../../../engine/sheet/document';
-import { type Opened, openText, type Reads, serialise } from '../../../engine/sheet/file';
+import { LARGEST_FILE, type Opened, openText, type Reads, serialise, tooLarge } from '../../../engine/sheet/file';
 import { jsonFault } from '../../../engine/sheet/json-fault';
 import { bringUp, migrations } from '../../../engine/sheet/migrations';
 import { applyChanges } from '../../../engine/sheet/transaction';
@@ -137,6 +137,29 @@ describe('a file is refused', () => {
     expect(messageOf(opened)).toBe(
       'This file cannot be opened. 12 things in it are not as it should be: title: expected a text, found 3. Nothing was opened.',
     );
+  });
+  test('with a name that the program keeps for itself', () => {
+    const opened = openWith((file) => {
+      file.toString = 'a text';
+      file.cells[4].fields.constructor = '3 mm';
+      file.baseline = JSON.parse('{ "__proto__": "3 mm" }');
+    });
+    expect(problemsOf(opened)).toEqual([
+      'cells[4].fields.constructor: expected a name that the program does not keep for itself, found "constructor".',
+      'baseline.__proto__: expected a name that the program does not keep for itself, found "__proto__".',
+      'toString: expected a name that the program does not keep for itself, found "toString".',
+    ]);
+  });
+  test('that is too large, before it is read', () => {
+    expect(tooLarge(LARGEST_FILE)).toBeUndefined();
+    const message =
+      'This file is too large: 6.3 MB, and at most 5 MB are read. Nothing was opened. A sheet has far less; look whether it is the right file.';
+    expect(tooLarge(6_234_567)).toEqual({
+      ok: false,
+      message,
+      problems: [{ path: '', expected: 'at most 5 MB', found: '6.3 MB', message }],
+    });
+    expect(messageOf(openText(' '.repeat(6_234_567)))).toBe(message);
   });
   test('with one id for two cells', () => {
     const opened = openWith((file) => {

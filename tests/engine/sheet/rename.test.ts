@@ -122,6 +122,9 @@ describe('a name is refused', () => {
     expect(refusal('tip_weight', 'sqrt')).toBe(
       '"sqrt" cannot be a name: it means something else in formulas. Choose another.',
     );
+    expect(refusal('tip_weight', 'constructor')).toBe(
+      '"constructor" cannot be a name: the program keeps it for itself. Choose another.',
+    );
     expect(refusal('tip_weight', 'tip_weight')).toBe('taken');
   });
 });

@@ -187,6 +187,18 @@ test('a file that cannot be opened says why, place by place, and the open sheet 
   expect(sheet.notices.value).toEqual([]);
 });
 
+test('a file that is too large is refused before it is read', async () => {
+  const { sheet } = await open();
+  const large = file(' ');
+  Object.defineProperty(large, 'size', { value: 6_000_000 });
+  Object.defineProperty(large, 'text', { value: () => Promise.reject(new Error('read')) });
+  await sheet.openFile(large);
+  expect(sheet.document.value).toBe(smallSheet);
+  expect(sheet.notices.value.map((notice) => notice.title)).toEqual([
+    'other.tetherwright.json: This file is too large: 6 MB, and at most 5 MB are read. Nothing was opened. A sheet has far less; look whether it is the right file.',
+  ]);
+});
+
 test('a formula under a slide is known from a number', async () => {
   const { sheet } = await open();
   expect(['21 g', '-1 3/32 in', '7'].map((text) => sheet.isComputed(text, 'g'))).toEqual([false, false, false]);
