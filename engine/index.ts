@@ -28,6 +28,9 @@ export type {
   SweepAxisValues,
   SweepProgress,
   SweepRequest,
+  TraceAnswer,
+  TraceColumn,
+  TraceDescription,
 } from './protocol';
 export { isPartField, knownKinds, type PartField, partFields, type Text } from './sheet/cells/index';
 export type {

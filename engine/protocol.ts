@@ -104,6 +104,41 @@ export interface SweepProgress {
   readonly message?: string;
 }
 
+/** What runs together along a trace: the first column along, the others against it. */
+export interface TraceColumn {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly doc: string;
+  readonly dimension: Dimension;
+  /** Unit it is shown in, in the document's unit set; '' = plain number. */
+  readonly unit: string;
+  readonly suffix: string;
+}
+
+/** Pull around the lap, shape of the lines and the like: `path` is cell.trace. */
+export interface TraceAnswer {
+  readonly revision: number;
+  readonly path: string;
+  readonly title: string;
+  readonly doc: string;
+  readonly columns: readonly TraceColumn[];
+  /** One array a column, SI; empty where there is no answer. */
+  readonly present: readonly Float64Array[];
+  /** The same for the baseline, where there is one and it has an answer. */
+  readonly baseline?: readonly Float64Array[];
+  /** Why `present` is empty. */
+  readonly message?: string;
+}
+
+export interface TraceDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly doc: string;
+  /** `unit` is the metric one. */
+  readonly columns: readonly TraceColumn[];
+}
+
 /** Block declarations as plain data. */
 export interface BlockDescription {
   readonly kind: string;
@@ -113,6 +148,7 @@ export interface BlockDescription {
   readonly fields: readonly FieldDescription[];
   readonly results: readonly ResultDescription[];
   readonly reasons: readonly { readonly name: string; readonly text: string }[];
+  readonly traces: readonly TraceDescription[];
 }
 export interface FieldDescription {
   readonly name: string;
@@ -166,6 +202,8 @@ export interface EngineService {
   /** Runs a sweep of the present revision; `progress` is called with what is there, at the latest every 50 ms. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it. */
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;
+  /** A trace of the present revision and of the baseline, computed when asked for: cell.trace, such as lap.ring. */
+  trace(path: string): Promise<TraceAnswer>;
   /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */
   check(
     path: string,

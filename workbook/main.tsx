@@ -22,6 +22,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService {
     set: (texts) => remote.set(texts),
     sweep: (request, progress) => remote.sweep(request, proxy(progress)),
     stop: (sweep) => remote.stop(sweep),
+    trace: (path) => remote.trace(path),
     check: (path, text) => remote.check(path, text),
   };
 }

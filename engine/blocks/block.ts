@@ -95,6 +95,19 @@ export interface Shape {
   readonly label?: string;
 }
 
+/** Numbers that run together: along the lines, around the lap. All of one length, SI. */
+export type TraceColumns = Readonly<Record<string, ArrayLike<number>>>;
+
+/** What a block can tell beyond single numbers, computed only when a picture shows it and never in a sweep. */
+export interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs = ResultSpecs> {
+  readonly title: string;
+  readonly doc: string;
+  /** The first runs along (azimuth, radius); the others are read against it. */
+  readonly columns: Readonly<Record<string, Quantity>>;
+  /** From sample 0 with stride 1; undefined where there is nothing to show. */
+  run(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): TraceColumns | undefined;
+}
+
 export interface Block<
   F extends FieldSpecs = FieldSpecs,
   R extends ResultSpecs = ResultSpecs,
@@ -123,6 +136,8 @@ export interface Block<
   ): NoInfer<W> | undefined;
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
   draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
+  /** By name; read as `cell.trace`. */
+  readonly traces?: Readonly<Record<string, Trace<NoInfer<F>, NoInfer<R>>>>;
 }
 
 /** Infers fields, results and reasons from the declaration, so that `run` is checked against it. */
@@ -130,6 +145,15 @@ export function block<const F extends FieldSpecs, const R extends ResultSpecs, c
   declaration: Block<F, R, W>,
 ): Block<F, R, W> {
   return declaration;
+}
+
+/** A trace whose own types are forgotten. */
+export interface AnyTrace {
+  readonly title: string;
+  readonly doc: string;
+  readonly columns: Readonly<Record<string, Quantity>>;
+  // biome-ignore lint/suspicious/noExplicitAny: as for a block.
+  run(m: Float64Array, f: any, r: any): TraceColumns | undefined;
 }
 
 /** A block whose own types are forgotten: what a list of blocks holds. */
@@ -145,6 +169,7 @@ export interface AnyBlock {
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   draw?(m: Float64Array, f: any, r: any): Shape[];
+  readonly traces?: Readonly<Record<string, AnyTrace>>;
 }
 
 export const isLink = (spec: AnySpecs[string]): spec is Link => 'link' in spec;

@@ -1,6 +1,6 @@
-import type { AnyBlock, Curve, Field, FieldSpecs, Link, Option, Result, ResultSpecs } from '../blocks/block';
+import type { AnyBlock, AnyTrace, Curve, Field, FieldSpecs, Link, Option, Result, ResultSpecs } from '../blocks/block';
 import { isCurve, isLink, isOption } from '../blocks/block';
-import type { BlockDescription, FieldDescription, ResultDescription } from '../protocol';
+import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../protocol';
 import { ONE, writeQuantity } from '../units/index';
 
 /** A block's declaration as plain data: all that a form, a completion or a reference page needs. */
@@ -13,6 +13,12 @@ export function describeBlock(block: AnyBlock): BlockDescription {
     fields: Object.entries<FieldSpecs[string]>(block.fields).map(([name, spec]) => describeField(name, spec)),
     results: Object.entries<ResultSpecs[string]>(block.results).map(([name, spec]) => describeResult(name, spec)),
     reasons: Object.entries(block.reasons).map(([name, text]) => ({ name, text })),
+    traces: Object.entries(block.traces ?? {}).map(([name, trace]) => ({
+      name,
+      title: trace.title,
+      doc: trace.doc,
+      columns: traceColumns(trace, 'metric'),
+    })),
   };
 }
 
@@ -80,4 +86,17 @@ function describeResult(name: string, spec: Result | Curve): ResultDescription {
     detail: spec.detail === true,
   };
   return spec.usual ? { ...told, usual: spec.usual } : told;
+}
+
+/** What a trace tells, in the units of a document's set. */
+export function traceColumns({ columns }: AnyTrace, units: 'metric' | 'trade'): TraceColumn[] {
+  return Object.entries(columns).map(([name, { title, symbol, doc, dimension, unit, tradeUnit, suffix }]) => ({
+    name,
+    title,
+    symbol,
+    doc,
+    dimension,
+    unit: units === 'trade' ? (tradeUnit ?? unit) : unit,
+    suffix: suffix ?? '',
+  }));
 }

@@ -8,6 +8,7 @@ import { typedSlot } from './axes';
 import { describeBlock } from './describe';
 import { drawingOf } from './drawing';
 import { type SweepPorts, startSweeps } from './sweeps';
+import { traceOf } from './trace';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
 export function startEngine(library: Library, ports: SweepPorts): EngineService {
@@ -68,6 +69,9 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
     },
     async stop(sweep) {
       sweeps.stop(sweep);
+    },
+    async trace(path) {
+      return { revision, ...traceOf(present(), baseline, blocks, path) };
     },
     async check(path, text) {
       const { compiled } = present();

@@ -47,6 +47,16 @@ const gauge = block({
   },
   reasons: { slack: 'The hook hangs loose.' },
   run: () => 'slack',
+  traces: {
+    swing: {
+      title: 'Swing',
+      doc: 'Of the hook.',
+      columns: {
+        reach: { dimension: LENGTH, unit: 'mm', tradeUnit: 'in', symbol: 'r', title: 'Reach', doc: 'Along the hook.' },
+      },
+      run: () => undefined,
+    },
+  },
 });
 
 describe('a block as plain data', () => {
@@ -73,5 +83,27 @@ describe('a block as plain data', () => {
     expect(told.results[1]).toMatchObject({ name: 'thrust', curve: true, tradeUnit: 'N', detail: true });
     expect(told.reasons).toEqual([{ name: 'slack', text: 'The hook hangs loose.' }]);
     expect(describeBlock({ ...gauge, role: 'scale' }).role).toBe('scale');
+  });
+
+  it('tells what its traces hold', () => {
+    expect(told.traces).toEqual([
+      {
+        name: 'swing',
+        title: 'Swing',
+        doc: 'Of the hook.',
+        columns: [
+          {
+            name: 'reach',
+            title: 'Reach',
+            symbol: 'r',
+            doc: 'Along the hook.',
+            dimension: LENGTH,
+            unit: 'mm',
+            suffix: '',
+          },
+        ],
+      },
+    ]);
+    expect(describeBlock({ ...gauge, traces: undefined }).traces).toEqual([]);
   });
 });

@@ -27,6 +27,18 @@ const root = block({
     { view: 'plan', part: 'edge', points: [0, 0, m[f.side]!, m[f.height]!] },
     { view: 'plan', part: 'mean', points: [m[r.mean]!, 0], label: 'root.mean' },
   ],
+  traces: {
+    steps: {
+      title: 'Steps to the mean',
+      doc: 'From nothing to the mean.',
+      columns: {
+        share: { dimension: ONE, unit: '%', symbol: 's', title: 'Share', doc: 'Of the way.' },
+        reached: { ...length, tradeUnit: 'in', title: 'Reached' },
+      },
+      run: (m, f, r) =>
+        m[f.side] === 0 ? undefined : { share: [0, 0.5, 1], reached: [0, m[r.mean]! / 2, m[r.mean]!] },
+    },
+  },
 });
 
 const sum = block({

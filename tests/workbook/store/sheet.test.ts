@@ -63,6 +63,7 @@ function smallEngine() {
       asked.push(request);
     },
     stop: async () => {},
+    trace: async (path) => ({ revision: 0, path, title: '', doc: '', columns: [], present: [] }),
     check: async () => ({ ok: true, value: 0 }),
   };
   return { engine, calls, asked };

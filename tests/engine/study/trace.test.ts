@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { startEngine } from '../../../engine/study/session';
+import { LENGTH, ONE } from '../../../engine/units/index';
+import { library, slideRule } from './slide-rule';
+
+async function opened(document = slideRule()) {
+  let time = 0;
+  const engine = startEngine(library, { pause: async () => {}, now: () => (time += 100) });
+  await engine.open(document);
+  return engine;
+}
+
+describe('a trace of an open document', () => {
+  it('tells what runs along what, in the units of the sheet, with its numbers', async () => {
+    const engine = await opened();
+    const told = await engine.trace('root.steps');
+    const mean = Math.sqrt(0.02 * 0.04);
+    expect(told).toEqual({
+      revision: 1,
+      path: 'root.steps',
+      title: 'Steps to the mean',
+      doc: 'From nothing to the mean.',
+      columns: [
+        { name: 'share', title: 'Share', symbol: 's', doc: 'Of the way.', dimension: ONE, unit: '%', suffix: '' },
+        { name: 'reached', title: 'Reached', symbol: '', doc: '', dimension: LENGTH, unit: 'mm', suffix: '' },
+      ],
+      present: [Float64Array.of(0, 0.5, 1), Float64Array.of(0, mean / 2, mean)],
+    });
+    expect(structuredClone(told)).toEqual(told);
+    const trade = await (await opened({ ...slideRule(), units: 'trade' })).trace('root.steps');
+    expect(trade.columns.map((column) => column.unit)).toEqual(['%', 'in']);
+  });
+
+  it('follows the design, and tells the baseline beside it', async () => {
+    const engine = await opened({ ...slideRule(), baseline: { a: '10 mm' } });
+    await engine.set([['a', '30 mm']]);
+    const { revision, present, baseline } = await engine.trace('root.steps');
+    expect(revision).toBe(2);
+    expect(present[1]![2]).toBe(Math.sqrt(0.03 * 0.06));
+    expect(baseline![1]![2]).toBe(Math.sqrt(0.01 * 0.02));
+  });
+
+  it('goes by the name that the block has in the document', async () => {
+    const document = slideRule();
+    const cells = document.cells.map((cell) => (cell.id === '3' ? { ...cell, name: 'wurzel' } : cell));
+    const engine = await opened({ ...document, cells });
+    expect((await engine.trace('wurzel.steps')).present).toHaveLength(2);
+  });
+
+  it('says why there is none', async () => {
+    const engine = await opened();
+    const message = async (path: string) => {
+      const told = await engine.trace(path);
+      expect(told.present).toEqual([]);
+      return told.message;
+    };
+    expect(await message('root.nothing')).toBe('There is nothing called root.nothing to draw. There is root.steps.');
+    await engine.set([['a', '0 mm']]);
+    expect(await message('root.steps')).toBe('Steps to the mean has nothing to show for this design.');
+    await engine.set([['b', '-1 mm']]);
+    await engine.set([['a', '20 mm']]);
+    expect(await message('root.steps')).toBe('Side 20 mm and height −1 mm point opposite ways.');
+    const { cells, ...rest } = slideRule();
+    const without = await opened({ ...rest, cells: cells.filter((cell) => cell.kind === 'variables') });
+    expect((await without.trace('root.steps')).message).toBe(
+      'There is nothing called root.steps to draw. No block of this workbook has anything to draw.',
+    );
+  });
+});
