@@ -1,5 +1,6 @@
 /** The engine in a worker of its own, served to the page through Comlink. */
 import { expose } from 'comlink';
+import { makeReference, type ReferenceService } from './reference/index';
 import { library, startEngine } from './study/index';
 
 /** A message to itself lets others in between; a timer would wait 4 ms each time. */
@@ -12,4 +13,6 @@ const pause = (): Promise<void> =>
     port2.postMessage(null);
   });
 
-expose(startEngine(library, { pause, now: () => performance.now() }));
+const reference: ReferenceService = { reference: async () => makeReference() };
+
+expose({ ...startEngine(library, { pause, now: () => performance.now() }), ...reference });

@@ -10,6 +10,7 @@ import {
   typedOr,
   WARMTH,
 } from './measures';
+import { airTheory } from './theory/air';
 
 /** The air of the day. */
 export const air = block({
@@ -93,6 +94,7 @@ export const air = block({
     },
   },
   reasons: {},
+  theory: airTheory,
   run(m, f, r, i) {
     const temperature = m[f.temperature + i]!;
     const pressure = typedOr(m[f.pressure + i]!, standardPressure(geopotentialHeight(m[f.elevation + i]!)));

@@ -6,6 +6,7 @@ import { leadoutResults } from './leadouts';
 import { MILLIMETRES, SHARE } from './measures';
 import { partsResults, partsRole } from './parts';
 import { tailResults } from './tail-results';
+import { balanceTheory } from './theory/balance';
 import { wingResults } from './wing-results';
 
 /** Where the CG lies: on the mean chord, before the neutral point, and by the leadouts. */
@@ -122,6 +123,7 @@ export const balance = block({
     },
   },
   reasons: {},
+  theory: balanceTheory,
   run(m, f, r, i) {
     const { parts, wing, tail, body, leadouts } = f;
     const x = m[parts.x + i]!;

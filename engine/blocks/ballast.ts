@@ -4,6 +4,7 @@ import { leadoutResults } from './leadouts';
 import { linesResults } from './lines-results';
 import { GRAMS, MILLIMETRES, typedOr } from './measures';
 import { partsResults, partsRole } from './parts';
+import { ballastTheory } from './theory/ballast';
 import { wingResults } from './wing-results';
 
 /** Standard gravity, m/s², for the weight that the lift carries. */
@@ -113,6 +114,7 @@ export const ballast = block({
     nose_arm: 'Nose weight at {nose_station} cannot move the CG to {wanted_x}: type a station further away.',
     tip_arm: 'Tip weight that near to {wanted_y} cannot move the CG there: type a place further out.',
   },
+  theory: ballastTheory,
   run(m, f, r, i) {
     const { parts, wing, lines, leadouts } = f;
     const mass = m[parts.mass + i]!;

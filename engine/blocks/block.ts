@@ -108,6 +108,24 @@ export interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs 
   run(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): TraceColumns | undefined;
 }
 
+/** One relation that a block computes by, for people to read. */
+export interface Equation {
+  readonly title: string;
+  /** Plain mathematics in the symbols of the fields and results, one relation a line. */
+  readonly text: string;
+  /** Symbols that are no field or result, signs, how far it holds. */
+  readonly doc?: string;
+  /** The publication, the idea of the derivation, or "common practice, no source". */
+  readonly source: string;
+}
+
+/** What stands behind the numbers of a block. */
+export interface Theory {
+  readonly equations: readonly Equation[];
+  /** What a person could expect of it and it leaves out, one sentence each. */
+  readonly notModelled: readonly string[];
+}
+
 export interface Block<
   F extends FieldSpecs = FieldSpecs,
   R extends ResultSpecs = ResultSpecs,
@@ -123,6 +141,8 @@ export interface Block<
   readonly results: R;
   /** Why a sample has no answer, as a sentence for people; `{name}` is replaced by the field's or result's value with its unit. */
   readonly reasons: Readonly<Record<W, string>>;
+  /** Equations with their sources, and what is left out; every block that is listed has it. */
+  readonly theory?: Theory;
   /**
    * Computes sample i: reads fields, writes results, all SI. Returns the name of a reason where there is no answer
    * (the evaluator then turns every result into NaN), else undefined. Must depend on sample i alone.
@@ -165,6 +185,7 @@ export interface AnyBlock {
   readonly fields: FieldSpecs;
   readonly results: ResultSpecs;
   readonly reasons: Readonly<Record<string, string>>;
+  readonly theory?: Theory;
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
   // biome-ignore lint/suspicious/noExplicitAny: as above.

@@ -15,6 +15,7 @@ import { bodyResults } from './body-results';
 import { finiteShapes } from './finite-shapes';
 import { typedOr } from './measures';
 import { tailResults } from './tail-results';
+import { bodyTheory } from './theory/body';
 
 /** Thickness over chord taken for the form factor of thin flat tail surfaces. */
 const TAIL_THICKNESS = 0.06;
@@ -36,6 +37,7 @@ export const body = block({
     outline:
       'The places along the fuselage run backward: nose {nose_x}, front {front_x}, rear {rear_x}, tail end {tail_x}. Each must lie behind the one before.',
   },
+  theory: bodyTheory,
   run(m, f, r, i) {
     const stations: BodyStation[] = [
       { x: m[f.nose_x + i]!, depth: m[f.nose_depth + i]! },

@@ -4,6 +4,7 @@ import { drawLines } from './flight-drawing';
 import { flightFields, flightLinks } from './flight-fields';
 import { flightResults } from './flight-results';
 import { readSetup } from './flight-setup';
+import { flightTheory } from './theory/flight';
 
 const s = newSolution();
 const METHODS = { newton: 1, march: 2, scan: 3 } as const;
@@ -31,6 +32,7 @@ export const flight = block({
     no_tail_arm:
       'The quarter chords of wing ({wing.quarter_chord}) and tail ({tail.quarter_chord}) stand too close together to balance each other. Move the tail.',
   },
+  theory: flightTheory,
   run(m, f, r, i, stride) {
     const setup = readSetup(m, f, i, stride);
     if (Math.abs(setup.tailQuarterChord - setup.wingQuarterChord) < LEAST_ARM) return 'no_tail_arm';

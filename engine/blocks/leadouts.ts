@@ -2,6 +2,7 @@ import type { Field, Result } from './block';
 import { block, type Shape } from './block';
 import { finiteShapes } from './finite-shapes';
 import { MILLIMETRES, typedOr } from './measures';
+import { leadoutsTheory } from './theory/leadouts';
 import { wingResults } from './wing-results';
 
 const length = (
@@ -75,6 +76,7 @@ export const leadouts = block({
   },
   results: leadoutResults,
   reasons: {},
+  theory: leadoutsTheory,
   run(m, f, r, i) {
     const x = m[f.x + i]!;
     const spacing = m[f.spacing + i]!;

@@ -12,6 +12,7 @@ import { leadoutResults } from './leadouts';
 import { linesFields } from './lines-fields';
 import { linesResults } from './lines-results';
 import { typedOr } from './measures';
+import { linesTheory } from './theory/lines';
 
 /** The lines between handle and model. */
 export const lines = block({
@@ -27,6 +28,7 @@ export const lines = block({
     too_short:
       'The lines are {length} long, measured as typed; what stands between grip and guide beside them is longer. Type a longer length, or shorter handle cable, connectors and leadout.',
   },
+  theory: linesTheory,
   run(m, f, r, i) {
     const kind = LINE_KINDS[m[f.kind + i]!]!;
     const count = m[f.count + i]!;

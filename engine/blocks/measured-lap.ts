@@ -7,6 +7,7 @@ import { drawMount, engineMount, writeMount } from './engine-mount';
 import { engineResults } from './engine-results';
 import { knownSetup, lapResults, powerUse } from './measured-lap-fields';
 import { typedOr } from './measures';
+import { measuredLapTheory } from './theory/engine';
 import { wingResults } from './wing-results';
 
 /** Share of rpm × pitch that models fly at, for rpm that were not measured. */
@@ -35,6 +36,7 @@ export const measuredLap = block({
     too_high:
       'The timed lap was {known_height} above the handle: that is out of reach of {known_radius}. Type the height of the model above the handle.',
   },
+  theory: measuredLapTheory,
   run(m, f, r, i, stride) {
     const radius = m[f.known_radius + i]! + m[f.known_arm + i]!;
     const height = m[f.known_height + i]!;

@@ -15,6 +15,7 @@ import { typedOr } from './measures';
 import { drawFin, drawStabiliser } from './tail-drawing';
 import { finShape, stabiliserShape, tailEstimates, tailStock } from './tail-fields';
 import { tailResults } from './tail-results';
+import { tailTheory } from './theory/tail';
 import { wingResults } from './wing-results';
 
 /** e in k = 1/(π A e) of a flat stabiliser with square tips and a hinge gap (common practice, no source). */
@@ -34,6 +35,7 @@ export const tail = block({
   },
   results: tailResults,
   reasons: {},
+  theory: tailTheory,
   run(m, f, r, i) {
     const stabiliser = mirrored(m[f.span + i]! / 2, m[f.root_chord + i]!, m[f.tip_chord + i]!, m[f.sweep + i]!);
     const { area, meanChord } = stabiliser;

@@ -6,6 +6,7 @@ import { AIRSPEED_KNOTS } from './curve';
 import { drawMount, engineMount, writeMount } from './engine-mount';
 import { engineResults } from './engine-results';
 import { AIRSPEED, NEWTONS, typedOr } from './measures';
+import { thrustLawTheory } from './theory/engine';
 
 /** Engine or motor known by its pull at rest and its rpm. */
 export const thrustLaw = block({
@@ -58,6 +59,7 @@ export const thrustLaw = block({
   },
   results: engineResults,
   reasons: {},
+  theory: thrustLawTheory,
   run(m, f, r, i, stride) {
     const staticThrust = m[f.static_thrust + i]!;
     const shaftSpeed = m[f.shaft_speed + i]!;

@@ -12,6 +12,7 @@ import {
 import { block, type Shape } from './block';
 import { finiteShapes } from './finite-shapes';
 import { typedOr } from './measures';
+import { wingTheory } from './theory/wing';
 import { drawWing } from './wing-drawing';
 import { wingEstimates, wingShape } from './wing-fields';
 import { wingResults } from './wing-results';
@@ -24,6 +25,7 @@ export const wing = block({
   fields: { ...wingShape, ...wingEstimates },
   results: wingResults,
   reasons: {},
+  theory: wingTheory,
   run(m, f, r, i) {
     const planform: Planform = {
       inboardSpan: m[f.inboard_span + i]!,

@@ -1,0 +1,17 @@
+// npm run reference: writes the text copy of the reference anew from the declarations in engine/.
+import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { makeForNode } from './for-node.mjs';
+import { checkNode, installIfNeeded, root } from './project.mjs';
+
+checkNode();
+installIfNeeded();
+
+const folder = join(root, 'data/reference');
+const { referenceFiles } = await import(await makeForNode('engine/reference/reference-files.ts'));
+/** @type {ReadonlyMap<string, string>} */
+const files = referenceFiles();
+mkdirSync(folder, { recursive: true });
+for (const name of readdirSync(folder)) if (!files.has(name)) rmSync(join(folder, name));
+for (const [name, text] of files) writeFileSync(join(folder, name), text);
+console.log(`${files.size} files in data/reference`);

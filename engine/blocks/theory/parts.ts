@@ -1,0 +1,37 @@
+import type { Theory } from '../block';
+
+export const partsTheory: Theory = {
+  equations: [
+    {
+      title: 'Mass of a part',
+      text: 'sheet m = S t ρ,  stack m = S w,  rod m = ¼ π d² l ρ,  solid m = v ρ,  finish m = S w · coats',
+      doc: 'S area, t thickness, ρ density, w mass per area. A weighed mass stands in place of the estimate. A cut-out has a negative area or volume.',
+      source: 'Definition of density.',
+    },
+    {
+      title: 'Mass and CG',
+      text: 'm = Σ m_i,  x_cg = Σ m_i x_i/m',
+      doc: 'y and z alike. Fuel rows count with the share of fuel on board.',
+      source: 'Derivation: statics of rigid bodies.',
+    },
+    {
+      title: 'Moments of inertia',
+      text: 'I_xx = Σ [m_i (b² + c²)/12 + m_i (Δy² + Δz²)],  I_xy = Σ m_i Δx Δy',
+      doc: 'b, c lengths of the part along the two other axes, Δ from the CG. The products are plain sums: the inertia tensor holds their negative. A part’s own products are left out.',
+      source: 'Derivation: parallel-axis theorem.',
+    },
+    {
+      title: 'Uncertainty',
+      text: 's_m² = Σ s_m,i²\ns_x² = Σ [((x_i − x_cg) s_m,i)² + (m_i s_x,i)²]/m²',
+      doc: 'Where none is typed: a tenth of an estimated mass, 0.5 g on the scale, 2 mm of station (common practice, no source).',
+      source: 'JCGM 100, eq. 10, independent tolerances, first order.',
+    },
+    {
+      title: 'Stacks of layers',
+      text: 'w = Σ w_i,  t = Σ t_i\nz̄ = Σ E_i t_i z_i/Σ E_i t_i,  D = Σ E_i [t_i³/12 + t_i (z_i − z̄)²]',
+      doc: 'w mass per area, D bending stiffness per width; layers that do not slip.',
+      source: 'Derivation: composite beam by plane sections.',
+    },
+  ],
+  notModelled: ['Glue, hinges, screws and finish that no row holds: type them, they stand far from the CG.'],
+};

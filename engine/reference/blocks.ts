@@ -1,0 +1,93 @@
+import { type AnyBlock, type AnySpecs, isLink, type Theory } from '../blocks/block';
+import { type Chapter, type EntryPiece, fieldAnchor, type Piece, resultAnchor } from './chapter';
+import { quantityEntry } from './quantities';
+
+/** The chapter of one block, made from what it declares. */
+export function blockChapter(block: AnyBlock): Chapter {
+  const role = block.role ?? block.kind;
+  const own = Object.entries<AnySpecs[string]>(block.fields);
+  const links = own.filter(([, spec]) => isLink(spec));
+  const fields = own.filter(([, spec]) => !isLink(spec));
+  const results = Object.entries<AnySpecs[string]>(block.results);
+  return {
+    id: `block.${block.kind}`,
+    group: 'Blocks',
+    title: block.title,
+    pieces: [
+      { kind: 'text', text: block.doc },
+      ...takes(links),
+      ...under(
+        `fields.${block.kind}`,
+        'Fields',
+        fields.map(([name, spec]) => quantityEntry(fieldAnchor(block.kind, name), `${role}.${name}`, spec)),
+      ),
+      ...under(
+        `results.${block.kind}`,
+        'Results',
+        results.map(([name, spec]) => quantityEntry(resultAnchor(block.kind, name), `${role}.${name}`, spec)),
+      ),
+      ...theoryPieces(block.kind, block.theory),
+      ...reasonPieces(block),
+    ],
+  };
+}
+
+function takes(links: readonly (readonly [string, AnySpecs[string]])[]): Piece[] {
+  if (links.length === 0) return [];
+  const items = links.flatMap(([, spec]) => (isLink(spec) ? [`${spec.link}: ${spec.doc}`] : []));
+  return [
+    { kind: 'text', text: 'Takes from the sheet, by itself where there is one of each:' },
+    { kind: 'list', items },
+  ];
+}
+
+/** A heading over pieces; nothing where there are none. */
+export const under = (id: string, text: string, pieces: readonly (Piece | EntryPiece)[]): Piece[] =>
+  pieces.length === 0 ? [] : [{ kind: 'heading', id, text }, ...pieces];
+
+/** Equations, and what is left out. */
+export function theoryPieces(kind: string, theory: Theory | undefined): Piece[] {
+  if (!theory) return [];
+  const { equations, notModelled } = theory;
+  return [
+    ...under(
+      `equations.${kind}`,
+      'Equations',
+      equations.map(({ title, text, doc = '', source }) => ({
+        kind: 'equation',
+        title,
+        lines: text.split('\n'),
+        doc,
+        source,
+      })),
+    ),
+    ...under(
+      `left-out.${kind}`,
+      'Not modelled',
+      notModelled.length === 0 ? [] : [{ kind: 'list', items: notModelled }],
+    ),
+  ];
+}
+
+/** Why a design may have no answer here, in the words that the sheet uses. */
+function reasonPieces(block: AnyBlock): Piece[] {
+  const sentences = Object.values(block.reasons);
+  if (sentences.length === 0) return [];
+  const told = sentences.map((sentence) =>
+    sentence.replace(/\{([\w.]+)\}/g, (_, name: string) => `⟨${titleOf(block, name)}⟩`),
+  );
+  return under(`reasons.${block.kind}`, 'Why there may be no answer', [
+    { kind: 'text', text: 'What stands in ⟨ ⟩ is filled in with its value.' },
+    { kind: 'list', items: told },
+  ]);
+}
+
+function titleOf(block: AnyBlock, name: string): string {
+  const [first = '', second] = name.split('.');
+  const spec = block.fields[first] ?? block.results[first];
+  if (second !== undefined && spec && isLink(spec)) return inWords(spec.results[second], second);
+  return inWords(spec, first);
+}
+
+const inWords = (spec: AnySpecs[string] | undefined, name: string): string =>
+  spec && 'title' in spec ? spec.title.toLowerCase() : name.replaceAll('_', ' ');

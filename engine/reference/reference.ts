@@ -1,0 +1,26 @@
+import { blocks } from '../blocks/registry';
+import { bandsChapter } from './bands';
+import { blockChapter } from './blocks';
+import type { Chapter } from './chapter';
+import { finishesChapter, materialsChapter, sectionsChapter } from './data';
+import { formulasChapter } from './formulas';
+import { limitsChapter } from './limits';
+import { partsChapter } from './parts';
+import { signsChapter } from './signs';
+import { unitsChapter } from './units';
+
+/** Every chapter in reading order, made from the declarations: nothing that it says is written down a second time. */
+export function makeReference(): readonly Chapter[] {
+  return [
+    signsChapter,
+    bandsChapter(blocks),
+    limitsChapter(blocks),
+    partsChapter(),
+    ...blocks.map(blockChapter),
+    formulasChapter(),
+    unitsChapter(),
+    materialsChapter(),
+    finishesChapter(),
+    sectionsChapter(),
+  ];
+}
