@@ -13,6 +13,7 @@ export {
   nearestName,
   parseFormula,
   printFormula,
+  type Repair,
   readText,
   reservedWords,
 } from './formula/index';

@@ -4,6 +4,7 @@
  */
 
 import type { Shape } from './blocks/block';
+import type { Repair } from './formula/index';
 import type { Document } from './sheet/document';
 import type { Dimension } from './units/index';
 
@@ -51,6 +52,8 @@ export interface Fault {
   readonly from?: number;
   readonly to?: number;
   /** `fault`: wrong text or no answer; `waits`: an input is missing or at fault (then `waitsFor` names it). */
+  /** The edit of the text at `path` that mends it, where it's plain what was meant. */
+  readonly repair?: Repair;
   readonly state: 'fault' | 'waits';
   readonly waitsFor?: string;
   /** One or more sentences: what was found, what is allowed, how to mend it. */

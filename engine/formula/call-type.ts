@@ -1,7 +1,7 @@
 import { ONE, powerDimension, sameDimension } from '../units/index';
 import { amountOf, comparableAmount } from './amount';
 import type { Call } from './expression';
-import { refuse } from './fault';
+import { inPlace, refuse } from './fault';
 import { type FormulaFunction, functionNamed, functionNames } from './functions';
 import { nearestName } from './near';
 import { refuseMismatch, refuseType } from './type-fault';
@@ -61,7 +61,8 @@ function refuseFunction(e: Call, context: Context): never {
   }
   const near = nearestName(e.name, functionNames);
   const mend = near === undefined ? `Write one of ${functionNames.join(', ')}.` : `Did you mean ${near}?`;
-  return refuse(place, `There is no function ${e.name}.`, '', mend);
+  const repair = near === undefined ? undefined : inPlace(place, near);
+  return refuse(place, `There is no function ${e.name}.`, '', mend, repair);
 }
 
 function refuseCount(e: Call, f: FormulaFunction): void {

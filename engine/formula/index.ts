@@ -1,7 +1,7 @@
 export { type CheckResult, checkFormula } from './check';
 export { compileFormula, type Run } from './compile';
 export { type Expression, isFixed, partsOf } from './expression';
-export type { FormulaFault } from './fault';
+export type { FormulaFault, Repair } from './fault';
 export { parser as formulaParser } from './formula.parser';
 export { type FormulaFunction, functionNames, functions, reservedWords } from './functions';
 export { nearestName } from './near';

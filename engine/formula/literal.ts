@@ -1,6 +1,6 @@
 import { unitNamed, units } from '../units/index';
 import type { Literal, Place } from './expression';
-import { refuse } from './fault';
+import { inPlace, refuse } from './fault';
 import { functionNamed } from './functions';
 import { nearestName } from './near';
 
@@ -47,5 +47,6 @@ function refuseUnit(place: Place, digits: string, spelled: string): never {
     `${spelled} is not a unit.`,
     'Behind a number stands a unit, such as mm, g or m/s.',
     mends.join(' ') || 'Write another unit, or none.',
+    near === undefined ? undefined : inPlace(place, near),
   );
 }

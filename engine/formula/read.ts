@@ -1,6 +1,6 @@
 import type { SyntaxNode } from '@lezer/common';
 import type { Expression, Literal, Place } from './expression';
-import { refuse } from './fault';
+import { inPlace, refuse } from './fault';
 import { readLiteral } from './literal';
 import { ARITHMETIC_SIGNS, COMPARISON_SIGNS } from './signs';
 
@@ -78,7 +78,7 @@ function refuseFraction(node: SyntaxNode, text: string): void {
   if (first?.name !== 'Fraction' && first?.name !== 'MixedNumber') return;
   const written = text.slice(node.from, node.to);
   const found = `${written} behind a division or a power can be read in two ways.`;
-  refuse(node, found, '', `Write (${written}) if it is one number.`);
+  refuse(node, found, '', `Write (${written}) if it is one number.`, inPlace(node, `(${written})`));
 }
 
 function refuseChain(parts: readonly SyntaxNode[], text: string): never {
@@ -87,10 +87,13 @@ function refuseChain(parts: readonly SyntaxNode[], text: string): never {
   const first = text.slice(left!.from, left!.to);
   const second = text.slice(middle.from, middle.to);
   const rest = text.slice(sign!.from, right!.to);
+  const place = { from: left!.from, to: right!.to };
+  const better = `${first} and ${second} ${rest}`;
   return refuse(
-    { from: left!.from, to: right!.to },
+    place,
     'Two comparisons stand in a row.',
     'Two values can be compared at a time.',
-    `Write ${first} and ${second} ${rest}.`,
+    `Write ${better}.`,
+    inPlace(place, better),
   );
 }

@@ -1,6 +1,6 @@
 import { differenceToSI, everydayUnit, unitNamed } from '../units/index';
-import { type Expression, type Name, partsOf } from './expression';
-import { refuse } from './fault';
+import { type Expression, type Name, type Place, partsOf } from './expression';
+import { inPlace, type Repair, refuse } from './fault';
 import { functionNamed } from './functions';
 import { nearestFitting, nearestName } from './near';
 import { printFormula } from './print';
@@ -13,17 +13,37 @@ export function refuseMismatch(left: Typed, right: Typed, cannot: string, contex
   // The blame is on the second, unless it is plain that the first lacks its unit.
   const [wrong, other] = missingUnit(left, right.type) === undefined ? [right, left] : [left, right];
   const found = `${says(wrong)}, ${says(other)}: they cannot be ${cannot}.`;
-  return refuse(wrong.expression, found, '', mendMismatch(wrong, other, context));
+  const { mend, repair } = mendMismatch(wrong, other, context);
+  return refuse(wrong.expression, found, '', mend, repair);
 }
 
-function mendMismatch(wrong: Typed, other: Typed, context: Context): string {
+interface Mend {
+  readonly mend: string;
+  readonly repair?: Repair;
+}
+
+/** Asks whether another name was meant, and offers to write it. */
+const offer = (place: Place, better: string): Mend => ({
+  mend: `Did you mean ${better}?`,
+  repair: inPlace(place, better),
+});
+
+function mendMismatch(wrong: Typed, other: Typed, context: Context): Mend {
   const unit = missingUnit(wrong, other.type);
-  if (unit !== undefined) return unit;
-  const better = betterName(wrong, other, context) ?? betterName(other, wrong, context);
-  if (better !== undefined) return `Did you mean ${better}?`;
-  return wrong.type.kind === 'quantity' && other.type.kind === 'quantity'
-    ? `Make both ${describeType(other.type)}, or both ${describeType(wrong.type)}.`
-    : 'Write two of one kind.';
+  if (unit !== undefined) return { mend: unit };
+  for (const [one, against] of [
+    [wrong, other],
+    [other, wrong],
+  ] as const) {
+    const better = betterName(one, against, context);
+    if (better !== undefined) return offer(one.expression, better);
+  }
+  return {
+    mend:
+      wrong.type.kind === 'quantity' && other.type.kind === 'quantity'
+        ? `Make both ${describeType(other.type)}, or both ${describeType(wrong.type)}.`
+        : 'Write two of one kind.',
+  };
 }
 
 /** A bare number beside a quantity lacks its unit. */
@@ -59,18 +79,23 @@ export function refuseType(value: Typed, allowed: string, mend: string): never {
 /** Refuses the value of a whole formula where another type is wanted. */
 export function refuseValue(value: Typed, wanted: ValueType, context: Context): never {
   const found = `${says(value)}; here ${describeType(wanted)} is wanted.`;
-  return refuse(value.expression, found, '', mendValue(value, wanted, context));
+  const { mend, repair } = mendValue(value, wanted, context);
+  return refuse(value.expression, found, '', mend, repair);
 }
 
-function mendValue(value: Typed, wanted: ValueType, context: Context): string {
+function mendValue(value: Typed, wanted: ValueType, context: Context): Mend {
+  if (value.expression.kind === 'name' && wanted.kind === 'quantity') {
+    const better = nearestFitting(value.expression.name, fitting(wanted, context));
+    if (better !== undefined) return offer(value.expression, better);
+  }
+  return { mend: adviceFor(value, wanted) };
+}
+
+function adviceFor(value: Typed, wanted: ValueType): string {
   if (wanted.kind === 'option') return `Write one of ${listed(wanted.options)}.`;
   if (wanted.kind === 'truth') return 'Write a comparison, such as a < b.';
   const unit = missingUnit(value, wanted);
   if (unit !== undefined) return unit;
-  if (value.expression.kind === 'name') {
-    const better = nearestFitting(value.expression.name, fitting(wanted, context));
-    if (better !== undefined) return `Did you mean ${better}?`;
-  }
   if (isPlain(value.type)) return `Write its numbers with their units, such as 2 ${everydayUnit(wanted.dimension)}.`;
   return isPlain(wanted) && value.type.kind === 'quantity'
     ? `Divide it by ${describeType(value.type)}.`
@@ -87,7 +112,10 @@ export function refuseName(e: Name, context: Context, options: readonly string[]
   if (family.length > 0) return refuseLastPart(e, owner, name.slice(dot + 1), family);
   const near = nearestName(name, [...options, ...all]);
   const found = `Nothing is called ${name}.`;
-  if (near !== undefined) return refuse(e, found, '', `Did you mean ${near}?`);
+  if (near !== undefined) {
+    const { mend, repair } = offer(e, near);
+    return refuse(e, found, '', mend, repair);
+  }
   if (options.length > 0) return refuse(e, found, '', `Write one of ${listed(options)}.`);
   const inside = all.find((known) => known.startsWith(`${name}.`));
   if (inside !== undefined) {
@@ -104,9 +132,9 @@ function refuseLastPart(e: Name, owner: string, last: string, family: readonly s
   const lasts = family.map((known) => known.slice(owner.length + 1));
   const near = nearestName(last, lasts);
   const found = `${owner} has nothing called ${last}.`;
-  return near === undefined
-    ? refuse(e, found, `It has ${listed(lasts)}.`, 'Write one of these behind the dot.')
-    : refuse(e, found, '', `Did you mean ${owner}.${near}?`);
+  if (near === undefined) return refuse(e, found, `It has ${listed(lasts)}.`, 'Write one of these behind the dot.');
+  const { mend, repair } = offer(e, `${owner}.${near}`);
+  return refuse(e, found, '', mend, repair);
 }
 
 /** Refuses °C or °F inside arithmetic, where nobody can tell a temperature from a difference of two. */

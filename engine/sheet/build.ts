@@ -1,5 +1,5 @@
 import type { AnyBlock } from '../blocks/block';
-import type { ValueType } from '../formula/index';
+import type { Repair, ValueType } from '../formula/index';
 import type { Fault, NameInfo } from '../protocol';
 import type { Dimension } from '../units/index';
 import type { Document, PartShape } from './document';
@@ -88,6 +88,7 @@ export interface Told {
   readonly from?: number;
   readonly to?: number;
   readonly message: string;
+  readonly repair?: Repair;
 }
 
 /** A step and how to say why it has no answer. `read(slot)` is the value of the sample in question. */

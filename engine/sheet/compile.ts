@@ -93,8 +93,8 @@ const dimensionOf = (type: ValueType | undefined): string =>
 function textStep({ spec, slot }: LaidText, reading: Exclude<Reading, { is: 'constant' }>): StepSpec {
   const { cell, path, text, unit } = spec;
   if (reading.is === 'fault') {
-    const { from, to, message } = reading;
-    return faultStep({ cell, path, kind: 'formula', writes: [slot] }, { from, to, message });
+    const { is: _, ...told } = reading;
+    return faultStep({ cell, path, kind: 'formula', writes: [slot] }, told);
   }
   if (reading.is === 'waits') return waitingStep(cell, path, reading.on, slot);
   const { expression, reads, indices } = reading;

@@ -4,6 +4,7 @@ import {
   type Expression,
   type FormulaFault,
   type ParseResult,
+  type Repair,
   readText,
   type ValueType,
 } from '../formula/index';
@@ -28,7 +29,13 @@ export type Reading =
       readonly reads: ReadonlyMap<string, Reach>;
       readonly indices?: readonly number[];
     }
-  | { readonly is: 'fault'; readonly from?: number; readonly to?: number; readonly message: string }
+  | {
+      readonly is: 'fault';
+      readonly from?: number;
+      readonly to?: number;
+      readonly message: string;
+      readonly repair?: Repair;
+    }
   /** Nothing wrong with it, but the type of these isn't known, because they are at fault themselves. */
   | { readonly is: 'waits'; readonly on: readonly Reach[] };
 
@@ -137,7 +144,13 @@ function translation(type: ValueType, wanted: readonly string[]): number[] | und
   return indices.includes(-1) ? undefined : indices;
 }
 
-const faultOf = ({ from, to, message }: FormulaFault): Reading => ({ is: 'fault', from, to, message });
+const faultOf = ({ from, to, message, repair }: FormulaFault): Reading => ({
+  is: 'fault',
+  from,
+  to,
+  message,
+  ...(repair ? { repair } : {}),
+});
 
 /** Unit in which the value of a text that may give anything is shown: that of the one name it consists of, else the usual one. */
 export function unitOfReading(reading: Reading, reader: Reader): { unit: string; shown: string; suffix?: string } {

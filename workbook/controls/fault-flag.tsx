@@ -1,4 +1,7 @@
+import type { ComponentChildren } from 'preact';
 import type { Fault } from '../../engine/index';
+import { useSheet } from '../store/context';
+import { goTo, type Place } from './go-to';
 
 /** Id of the sentence, so that the field at fault can point to it. */
 export const faultId = (path: string): string => `fault-${path.replace(/[^\w-]/g, '_')}`;
@@ -11,7 +14,66 @@ export function FaultFlag({ fault, named = true }: { fault: Fault; named?: boole
         <path class="staff" d="M2 1 V15.5" />
         <path class="cloth" d="M2 1.5 H11 L8.6 4.5 L11 7.5 H2 Z" />
       </svg>
-      <span>{fault.message}</span>
+      <span>
+        <FaultWords fault={fault} />
+      </span>
     </p>
+  );
+}
+
+/** The sentence of a fault, with a way to what it waits for and a press that mends it where it's plain what was meant. */
+export function FaultWords({ fault, onLeave }: { fault: Fault; onLeave?: () => void }) {
+  return (
+    <>
+      <Sentence fault={fault} onLeave={onLeave} />
+      <RepairButton fault={fault} />
+    </>
+  );
+}
+
+/** A link to a place of the sheet. `onLeave`: what has to be put away first. */
+export function WayTo(props: { place: Place; onLeave?: () => void; children: ComponentChildren }) {
+  const sheet = useSheet();
+  return (
+    <a
+      href={`#cell-${sheet.cellName(props.place.cell)}`}
+      onClick={(event) => {
+        event.preventDefault();
+        props.onLeave?.();
+        goTo(sheet, props.place);
+      }}
+    >
+      {props.children}
+    </a>
+  );
+}
+
+function Sentence({ fault, onLeave }: { fault: Fault; onLeave?: () => void }) {
+  const sheet = useSheet();
+  const { message, waitsFor } = fault;
+  const at = waitsFor === undefined ? -1 : message.lastIndexOf(waitsFor);
+  const cause = waitsFor === undefined ? undefined : sheet.cellHolding(waitsFor);
+  if (waitsFor === undefined || at < 0 || cause === undefined) return message;
+  return (
+    <>
+      {message.slice(0, at)}
+      <WayTo place={{ cell: cause, path: waitsFor }} onLeave={onLeave}>
+        {waitsFor}
+      </WayTo>
+      {message.slice(at + waitsFor.length)}
+    </>
+  );
+}
+
+function RepairButton({ fault }: { fault: Fault }) {
+  const sheet = useSheet();
+  if (!fault.repair) return null;
+  return (
+    <>
+      {' '}
+      <button type="button" class="word mend" onClick={() => sheet.mend(fault)}>
+        Write {fault.repair.text}
+      </button>
+    </>
   );
 }

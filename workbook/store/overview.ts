@@ -1,12 +1,16 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import type { Document, Snapshot } from '../../engine/index';
+import type { Cell, Document, Fault, NameInfo, Snapshot } from '../../engine/index';
 import { byPath } from './by-path';
 
 /** What the page reads of the document as a whole; each part changes by itself. */
 export interface Overview {
   part<K extends keyof Document>(key: K): Document[K];
-  /** Name of the cell with the first fault, or else of the first that waits. */
-  readonly firstFault: ReadonlySignal<string | undefined>;
+  /** Name of a cell by its id; '' where there is none. */
+  cellName(id: string): string;
+  /** Id of the cell in which a path lies; undefined where there is none. */
+  cellHolding(path: string): string | undefined;
+  /** What a person calls a place: the cell's title, and what in it where that has a title of its own. */
+  placeTitle(place: Pick<Fault, 'cell' | 'path'>): string;
   /** Title of the first drawing of the sheet, the one that stands beside the cells; undefined when the sheet has none. */
   readonly drawingTitle: ReadonlySignal<string | undefined>;
   /** How the design stands to its baseline. */
@@ -18,14 +22,24 @@ export interface Overview {
 export function createOverview(
   document: ReadonlySignal<Document>,
   snapshot: ReadonlySignal<Snapshot | undefined>,
+  names: ReadonlySignal<ReadonlyMap<string, NameInfo>>,
 ): Overview {
+  const cellWith = (id: string | undefined): Cell | undefined => document.value.cells.find((cell) => cell.id === id);
   return {
     part: byPath((key) => document.value[key as keyof Document]) as Overview['part'],
-    firstFault: computed(() => {
-      const faults = snapshot.value?.faults ?? [];
-      const first = faults.find((fault) => fault.state === 'fault') ?? faults[0];
-      return document.value.cells.find((cell) => cell.id === first?.cell)?.name;
-    }),
+    cellName: (id) => cellWith(id)?.name ?? '',
+    cellHolding(path) {
+      // The name of a step, such as that of a whole block, is told with its fault only.
+      const told = names.value.get(path) ?? snapshot.value?.faults.find((each) => each.path === path);
+      const first = path.split('.', 1)[0];
+      return told?.cell ?? document.value.cells.find((cell) => cell.name === first)?.id;
+    },
+    placeTitle({ cell: id, path }) {
+      const cell = cellWith(id);
+      const title = names.value.get(path)?.title;
+      if (!cell) return title ?? path;
+      return title === undefined || title === cell.title ? cell.title : `${cell.title}: ${title}`;
+    },
     drawingTitle: computed(() => document.value.cells.find((cell) => cell.kind === 'drawing')?.title),
     baselineState: computed(() => {
       const { baseline } = document.value;

@@ -7,10 +7,12 @@ import {
   type Document,
   type EngineService,
   type Expression,
+  type Fault,
   type Head,
   type NameInfo,
   type Opened,
   openText,
+  type Repair,
   readText,
   type Snapshot,
   serialise,
@@ -49,6 +51,8 @@ export interface Sheet extends Reader, Overview {
   readonly choosing: Signal<boolean>;
   readonly ready: readonly ReadySheet[];
   setText(path: string, text: string): void;
+  /** Makes the edit that a fault offers. */
+  mend(fault: Fault): void;
   drag(path: string, text: string): void;
   rest(byKeys?: boolean): void;
   undo(): void;
@@ -144,7 +148,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
 
   return {
     ...reader,
-    ...createOverview(editor.document, snapshot),
+    ...createOverview(editor.document, snapshot, names),
     document: editor.document,
     snapshot,
     state: computed(() =>
@@ -157,6 +161,10 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     choosing: signal(false),
     ready: ports.ready,
     setText: (path, text) => setTexts([[path, text]], title(path)),
+    mend({ path, repair }) {
+      const text = textAt(editor.document.value, path);
+      if (repair && text !== undefined) setTexts([[path, repaired(text, repair)]], title(path));
+    },
     drag: (path, text) => editor.drag(path, text, title(path)),
     rest: editor.rest,
     undo: editor.undo,
@@ -180,6 +188,9 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     tell,
   };
 }
+
+const repaired = (text: string, { from, to, text: better }: Repair): string =>
+  text.slice(0, from) + better + text.slice(to);
 
 const isOneNumber = (e: Expression): boolean =>
   e.kind === 'literal' || (e.kind === 'negative' && e.of.kind === 'literal');

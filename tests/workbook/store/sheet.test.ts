@@ -138,6 +138,26 @@ test('a fault is counted and stands at its place until it is mended', async () =
   expect(sheet.state.value.kind).toBe('settled');
 });
 
+test('the edit that a fault offers is made in its place in the text', async () => {
+  const { sheet } = await open();
+  sheet.setText('tip_weight', '2 gr + 3 g');
+  const repair = { from: 2, to: 4, text: 'g' };
+  sheet.mend({ cell: 'c2', path: 'tip_weight', state: 'fault', message: 'gr is not a unit.', repair });
+  expect(textAt(sheet.document.value, 'tip_weight')).toBe('2 g + 3 g');
+  sheet.undo();
+  expect(textAt(sheet.document.value, 'tip_weight')).toBe('2 gr + 3 g');
+});
+
+test('a place is called by its cell and its own title, and is found by its path', async () => {
+  const { sheet } = await open();
+  expect(sheet.placeTitle({ cell: 'c2', path: 'tip_weight' })).toBe('Set these: tip weight');
+  expect(sheet.placeTitle({ cell: 'c1', path: 'words' })).toBe('Words');
+  expect(sheet.cellHolding('line_length')).toBe('c2');
+  expect(sheet.cellHolding('words.anything')).toBe('c1');
+  expect(sheet.cellHolding('nothing')).toBeUndefined();
+  expect(sheet.cellName('c2')).toBe('set_these');
+});
+
 test('change from the baseline, and the way back to it', async () => {
   const { sheet } = await open();
   expect(sheet.change('tip_weight')).toBe('');

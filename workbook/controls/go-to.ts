@@ -1,0 +1,40 @@
+import type { Fault } from '../../engine/index';
+import type { Sheet } from '../store/sheet';
+
+/** A place of the sheet: a cell's id, and what in it. */
+export type Place = Pick<Fault, 'cell' | 'path'>;
+
+/** Brings a place before the reader: unfolds what hides it and puts the focus there. */
+export function goTo(sheet: Pick<Sheet, 'document' | 'fold'>, { cell: id, path }: Place): void {
+  const cell = sheet.document.value.cells.find((each) => each.id === id);
+  if (!cell) return;
+  if (cell.folded) sheet.fold(cell, false);
+  // What was folded is drawn before the next frame.
+  requestAnimationFrame(() => {
+    const piece = document.getElementById(`cell-${cell.name}`);
+    if (!piece) return;
+    const found = placeIn(piece, path);
+    for (let fold = found.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null) {
+      fold.open = true;
+    }
+    if (!found.matches(FOCUSABLE)) found.tabIndex = -1;
+    found.scrollIntoView({ block: 'center' });
+    found.focus({ preventScroll: true });
+  });
+}
+
+const FOCUSABLE = 'input, select, textarea, button, a[href]';
+
+/** What stands for a path or else for what holds it: a text, a row, at last the cell. */
+function placeIn(piece: HTMLElement, path: string): HTMLElement {
+  for (let at = path; at !== ''; at = at.slice(0, Math.max(0, at.lastIndexOf('.')))) {
+    const name = CSS.escape(at);
+    const row = CSS.escape(at.slice(at.lastIndexOf('.') + 1));
+    const text = `[data-text="${name}"], select[data-path="${name}"], fieldset[data-path="${name}"]`;
+    const found =
+      piece.querySelector<HTMLElement>(text) ??
+      piece.querySelector<HTMLElement>(`[data-path="${name}"], [data-part="${row}"]`);
+    if (found) return found;
+  }
+  return piece;
+}
