@@ -81,6 +81,11 @@ export interface SweepRequest {
   readonly sweep: string;
   /** Only the coarse lattice (a finger is down). */
   readonly coarse?: boolean;
+  /**
+   * Paths of axes: the baseline's design instead of the present one, along these axes only and the others as they are in it.
+   * Their values are those of the present sweep, so that both can stand on one scale.
+   */
+  readonly baseline?: readonly string[];
 }
 
 export interface SweepAxisValues {

@@ -72,14 +72,14 @@ export function setLive(live: Live, texts: Iterable<readonly [path: string, text
 
 export const faultsOfLive = ({ compiled, state }: Live): readonly Fault[] => faultsOf(compiled, state);
 
-/**
- * Values of the baseline in the slots of the present design, NaN where it has nothing there; undefined where the document
- * has no baseline.
- */
-export function baselineValues({ compiled }: Live, library: Library): Float64Array | undefined {
+/** The design of the baseline with its own program; undefined where the document has none. */
+export function openBaseline({ compiled }: Live, library: Library): Live | undefined {
   const design = baselineOf(compiled.document);
-  if (!design) return undefined;
-  const baseline = openLive(design, library);
+  return design && openLive(design, library);
+}
+
+/** Values of the baseline in the slots of the present design, NaN where it has nothing there. */
+export function baselineValues({ compiled }: Live, baseline: Live): Float64Array {
   const values = new Float64Array(compiled.program.size).fill(Number.NaN);
   for (const [key, { start, count }] of compiled.slotRuns) {
     const from = baseline.compiled.slotRuns.get(key);

@@ -3,7 +3,7 @@ import { materials } from '../library/index';
 import type { Description, EngineService, Fault, Snapshot } from '../protocol';
 import type { Library } from '../sheet/build';
 import type { Document } from '../sheet/document';
-import { baselineValues, editLive, faultsOfLive, type Live, openLive, setLive } from '../sheet/live';
+import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../sheet/live';
 import { typedSlot } from './axes';
 import { describeBlock } from './describe';
 import { drawingOf } from './drawing';
@@ -16,6 +16,7 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
   const sweeps = startSweeps(ports);
   let live: Live | undefined;
   let revision = 0;
+  let before: Live | undefined;
   let baseline: Float64Array | undefined;
   let ghost: readonly Shape[] | undefined;
 
@@ -27,7 +28,8 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
   /** Takes a design whose baseline may be another one or lie in other slots. */
   function take(next: Live): void {
     live = next;
-    baseline = baselineValues(next, library);
+    before = openBaseline(next, library);
+    baseline = before && baselineValues(next, before);
     ghost = baseline && drawingOf(next.compiled, blocks, baseline);
   }
 
@@ -56,16 +58,16 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
     async set(texts) {
       sweeps.stopAll();
       revision++;
-      const before = present();
-      const edited = setLive(before, texts, library);
+      const held = present();
+      const edited = setLive(held, texts, library);
       if (edited.structure) take(edited.live);
       else live = edited.live;
-      const renumbered = edited.live.compiled.program.shape !== before.compiled.program.shape;
+      const renumbered = edited.live.compiled.program.shape !== held.compiled.program.shape;
       const { faults, ...rest } = snapshot(renumbered);
       return { ...rest, faults: [...faults, ...edited.unknown.map(nowhere)] };
     },
     async sweep(request, progress) {
-      await sweeps.run(present(), revision, request, progress);
+      await sweeps.run({ live: present(), baseline: before }, revision, request, progress);
     },
     async stop(sweep) {
       sweeps.stop(sweep);

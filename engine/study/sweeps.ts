@@ -1,7 +1,7 @@
 import type { SweepProgress, SweepRequest } from '../protocol';
 import type { SweepCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
-import { axesOf } from './axes';
+import { axesOf, type PlannedAxis, typedSlot } from './axes';
 import { planSweep, type SweepPlan } from './plan';
 import { CHUNK, startRunner } from './run';
 import { faultyProgress, startGathering } from './sweep';
@@ -18,20 +18,26 @@ export interface SweepPorts {
   now(): number;
 }
 
+/** What a sweep may be asked of: the design as it stands and, where there is one, its baseline. */
+export interface Designs {
+  readonly live: Live;
+  readonly baseline: Live | undefined;
+}
+
 /** The sweeps of one engine: at most one run of each at a time. */
 export interface Sweeps {
-  run(live: Live, revision: number, request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
+  run(designs: Designs, revision: number, request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): void;
   stopAll(): void;
 }
 
 export function startSweeps({ pause, now }: SweepPorts): Sweeps {
-  /** The latest run of each sweep; one that isn't here any more stops. */
+  /** The latest run of each request; one that isn't here any more stops. */
   const latest = new Map<string, object>();
 
-  async function runPlan(plan: SweepPlan, live: Live, coarse: boolean, progress: (p: SweepProgress) => void) {
+  async function runPlan(key: string, plan: SweepPlan, live: Live, coarse: boolean, progress: Tell) {
     const run = {};
-    latest.set(plan.sweep, run);
+    latest.set(key, run);
     const runner = startRunner(live.compiled, plan);
     const gathering = startGathering(plan);
     const end = coarse ? plan.coarse : plan.order.length;
@@ -45,7 +51,7 @@ export function startSweeps({ pause, now }: SweepPorts): Sweeps {
         told = now();
       }
       await pause();
-      if (latest.get(plan.sweep) !== run) {
+      if (latest.get(key) !== run) {
         runner.finish();
         progress(gathering.progress('stopped'));
         return;
@@ -53,26 +59,68 @@ export function startSweeps({ pause, now }: SweepPorts): Sweeps {
       turn = now();
     }
     runner.finish();
-    latest.delete(plan.sweep);
+    latest.delete(key);
     progress(gathering.progress('done'));
   }
 
   return {
-    async run(live, revision, { sweep, coarse }, progress) {
-      latest.delete(sweep);
-      const planned = planFor(live, revision, sweep);
+    async run({ live, baseline }, revision, { sweep, coarse, baseline: along }, progress) {
+      const key = along ? `${sweep} ${along.join(' ')}` : sweep;
+      latest.delete(key);
+      const design = along ? baseline : live;
+      const planned = along ? planForBaseline(live, baseline, revision, sweep, along) : planFor(live, revision, sweep);
       if (typeof planned === 'string') progress(faultyProgress(revision, sweep, planned));
-      else await runPlan(planned, live, coarse ?? false, progress);
+      else await runPlan(key, planned, design!, coarse ?? false, progress);
     },
-    stop: (sweep) => {
-      latest.delete(sweep);
+    stop(sweep) {
+      for (const key of latest.keys()) if (key === sweep || key.startsWith(`${sweep} `)) latest.delete(key);
     },
     stopAll: () => latest.clear(),
   };
 }
 
+type Tell = (p: SweepProgress) => void;
+
 /** The plan of a sweep cell, or the sentence that says why it can't run. */
-export function planFor({ compiled, state }: Live, revision: number, sweep: string): SweepPlan | string {
+export function planFor(live: Live, revision: number, sweep: string): SweepPlan | string {
+  const found = findSweep(live, sweep);
+  if (typeof found === 'string') return found;
+  const { compiled, state } = live;
+  const { axes, wanted } = found;
+  return planSweep(compiled.program, { revision, sweep, values: state.m, why: state.why, axes, wanted });
+}
+
+/** The same of the baseline along some of the axes, over the values that the present sweep has there. */
+function planForBaseline(
+  live: Live,
+  baseline: Live | undefined,
+  revision: number,
+  sweep: string,
+  along: readonly string[],
+): SweepPlan | string {
+  if (!baseline) return 'There is no baseline to run it for.';
+  const found = findSweep(live, sweep);
+  if (typeof found === 'string') return found;
+  const strange = along.find((path) => found.axes.every((axis) => axis.path !== path));
+  if (strange !== undefined) {
+    const known = found.axes.map((axis) => axis.path).join(', ');
+    return `${sweep} does not run along ${strange}. It runs along ${known}.`;
+  }
+  const { compiled, state } = baseline;
+  const axes = found.axes
+    .filter((axis) => along.includes(axis.path))
+    .map((axis) => ({ ...axis, slot: typedSlot(axis.path, compiled.program) }));
+  const { wanted } = found;
+  return planSweep(compiled.program, { revision, sweep, values: state.m, why: state.why, axes, wanted });
+}
+
+interface FoundSweep {
+  readonly axes: readonly PlannedAxis[];
+  readonly wanted: readonly string[];
+}
+
+/** A sweep of the design with the values along its axes, or the sentence that says why it can't run. */
+function findSweep({ compiled, state }: Live, sweep: string): FoundSweep | string {
   const { document, program, names, faults } = compiled;
   const cell = document.cells.find((each): each is SweepCell => each.kind === 'sweep' && each.name === sweep);
   if (!cell) {
@@ -83,7 +131,5 @@ export function planFor({ compiled, state }: Live, revision: number, sweep: stri
   if (fault) return fault.message;
   const optionsOf = new Map(names.map((name) => [name.path, name.options]));
   const axes = axesOf(cell, program, state.m, (path) => optionsOf.get(path));
-  if (!axes.ok) return axes.message;
-  const { wanted } = cell;
-  return planSweep(program, { revision, sweep, values: state.m, why: state.why, axes: axes.axes, wanted });
+  return axes.ok ? { axes: axes.axes, wanted: cell.wanted } : axes.message;
 }

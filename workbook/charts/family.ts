@@ -34,6 +34,8 @@ export interface Panel extends Measure {
   readonly column: Float64Array | undefined;
   readonly now: Spot | undefined;
   readonly baseline: Spot | undefined;
+  /** The baseline's own line, y NaN where it has no answer; empty where there is none or where it is one of the family. */
+  readonly ghost: readonly Spot[];
 }
 
 /** A sweep as a chart of lines reads it. */
@@ -147,14 +149,10 @@ export function readFamily(props: SweepChartProps): Family | string {
   const panels = cell.up.flatMap((path): Panel[] => {
     const up = names.get(path);
     if (!up) return [];
-    return [
-      {
-        ...measure(up),
-        column: progress.columns[progress.wanted.indexOf(path)],
-        now: spotOf(info, up, values),
-        baseline: spotOf(info, up, baseline),
-      },
-    ];
+    const column = progress.columns[progress.wanted.indexOf(path)];
+    const now = spotOf(info, up, values);
+    const ghost = ghostOf(props, info, up, column, lines);
+    return [{ ...measure(up), column, now, baseline: spotOf(info, up, baseline), ghost }];
   });
   if (panels.length === 0) return `${cell.up.join(', ')}: no such result. Choose a result of a block for the chart.`;
   return {
@@ -165,6 +163,25 @@ export function readFamily(props: SweepChartProps): Family | string {
     panels,
     held,
   };
+}
+
+/** The baseline along what is across. A line of the family that says the same all along stands for it. */
+function ghostOf(
+  { cell, ghost }: SweepChartProps,
+  across: NameInfo,
+  up: NameInfo,
+  column: Float64Array | undefined,
+  lines: readonly FamilyLine[],
+): Spot[] {
+  const own = ghost?.columns[ghost.wanted.indexOf(up.path)];
+  const [axis] = ghost?.axes ?? [];
+  if (!ghost || !own || axis?.path !== cell.across) return [];
+  const twin = lines.some((line) => line.samples.every((sample, k) => same(own[k]!, column?.[sample])));
+  if (twin) return [];
+  return Array.from(axis.values, (x, k) => {
+    const y = sampleAt(ghost, own, k);
+    return { x: fromSI(x, across.unit), y: typeof y === 'number' ? fromSI(y, up.unit) : Number.NaN };
+  });
 }
 
 /** Points of a line on a panel in the numbers of its axes: y is NaN where there is no answer, a sample not yet computed is left out. */

@@ -1,6 +1,7 @@
 import { type Box, LABEL_SIZE, type Point, type Segment, segmentsOf, textWidth, wrapText } from '../drawing/index';
 import { END_GAP, type EndLabel, type NamedEnd, placeEarlyNames, placeEndLabels } from './end-labels';
 import { type Family, type FamilyLine, linePoints, type Panel, type Spot } from './family';
+import { holdRange } from './hold-range';
 import { type Zone, zonesOf } from './limits';
 import { type LineStyle, lineStyle } from './palette';
 import type { SweepChartProps } from './props';
@@ -13,6 +14,8 @@ export interface DrawnLine {
   readonly line: FamilyLine;
   readonly style: LineStyle;
   readonly points: readonly Spot[];
+  /** The same in pixels. */
+  readonly placed: readonly Point[];
 }
 export interface DrawnZone {
   readonly zone: Zone;
@@ -27,6 +30,8 @@ export interface DrawnPanel {
   readonly range: Range;
   readonly ticks: Ticks;
   readonly lines: readonly DrawnLine[];
+  /** The baseline's line in pixels. */
+  readonly ghost: readonly Point[];
   readonly zones: readonly DrawnZone[];
   /** Limits too far off to be in the picture. */
   readonly outside: readonly Zone[];
@@ -49,6 +54,7 @@ export const TITLE_LINE = LABEL_SIZE + 3;
 /** Between a title and the plot: half a figure of the uppermost tick stands in it. */
 const TITLE_GAP = 8;
 const TICK_ROOM = 9;
+const NO_RANGE: Range = [0, 1];
 const X_AXIS = 18;
 const X_TITLE = 17;
 const PANEL_GAP = 14;
@@ -101,20 +107,24 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
   const widestName = Math.max(0, ...names.flat().map((text) => textWidth(text, LABEL_SIZE)));
   const right = width - (widestName > 0 ? END_GAP + widestName + 2 : 14);
 
-  const drafts = family.panels.map((panel) => {
-    const lines = family.lines.map(
-      (line, k): DrawnLine => ({ line, style: lineStyle(k), points: linePoints(family, panel, line, props.progress) }),
-    );
+  const drafts = family.panels.map((panel, n) => {
+    const lines = family.lines.map((line, k) => ({
+      line,
+      style: lineStyle(k),
+      points: linePoints(family, panel, line, props.progress),
+    }));
     const words = new Map<Zone, string[]>();
     const zones = zonesOf(panel, props.checks, props.names, props.values);
     for (const zone of zones) words.set(zone, zoneLines(zone.reason, right - ROOM_LEFT));
     const numbers = [
-      ...lines.flatMap((l) => l.points.map((p) => p.y)),
+      ...[...lines.map((l) => l.points), panel.ghost].flatMap((points) => points.map((p) => p.y)),
       panel.now?.y ?? Number.NaN,
       panel.baseline?.y ?? Number.NaN,
     ];
     const ranged = yRange(numbers, zones, (zone) => wordsHeight(words.get(zone)!.length) / plotHeight);
-    const { range, shown, outside } = ranged ?? { range: [0, 1] as const, shown: [], outside: zones };
+    const { shown, outside } = ranged ?? { shown: [], outside: zones };
+    const held = props.moving ? before?.panels[n]?.range : undefined;
+    const range = ranged ? holdRange(ranged.range, ranged.needed, held) : NO_RANGE;
     const ticks = ranged ? roundTicks(range, Math.max(3, Math.round(plotHeight / 32))) : { values: [], text: String };
     return { panel, lines, words, range, shown, outside, ticks };
   });
@@ -134,7 +144,10 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     const plot = { ...box, bottom: box.top + plotHeight };
     top = plot.bottom + PANEL_GAP;
     const y = linear(range, plot.bottom, plot.top);
-    const strokes = lines.flatMap((l) => strokesOf(l.points, x, y));
+    const place = (s: Spot): Point => ({ x: x(s.x), y: y(s.y) });
+    const drawn = lines.map((l): DrawnLine => ({ ...l, placed: l.points.map(place) }));
+    const ghost = panel.ghost.map(place);
+    const strokes = [...drawn.map((l) => l.placed), ghost].flatMap(strokesOf);
 
     const zones: DrawnZone[] = [];
     const taken: Box[] = [];
@@ -154,14 +167,7 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     });
     const early = ends.filter(({ end }) => right - end.x > EARLY);
     const places = before?.panels[n]?.spots.flatMap((s) => (s.label ? [[s.kind, s.label.place] as const] : []));
-    const spots = placeSpots(
-      panel,
-      (s) => ({ x: x(s.x), y: y(s.y) }),
-      plot,
-      taken,
-      [...strokes, ...limits],
-      places && new Map(places),
-    );
+    const spots = placeSpots(panel, place, plot, taken, [...strokes, ...limits], places && new Map(places));
     const labelled = spots.flatMap((s) => [around(s.at), ...(s.label ? [s.label.box] : [])]);
     const inPlot = placeEarlyNames(early, plot, [...taken, ...labelled], [...strokes, ...limits]);
     const atEdge = ends.filter((end) => !early.includes(end) || inPlot.left.includes(end));
@@ -172,7 +178,8 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
       box: plot,
       range,
       ticks,
-      lines,
+      lines: drawn,
+      ghost,
       zones,
       outside,
       ends: [...placeEndLabels(atEdge, right, plot.top, plot.bottom), ...inPlot.placed],
@@ -196,7 +203,5 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
 }
 
 /** Pieces of a line between neighbouring points that both have an answer. */
-function strokesOf(points: readonly Spot[], x: (v: number) => number, y: (v: number) => number): Segment[] {
-  const placed = points.map((p) => ({ x: x(p.x), y: y(p.y) }));
-  return segmentsOf(placed, false).filter((s) => !Number.isNaN(s.y0 + s.y1));
-}
+const strokesOf = (placed: readonly Point[]): Segment[] =>
+  segmentsOf(placed, false).filter((s) => !Number.isNaN(s.y0 + s.y1));

@@ -1,15 +1,15 @@
 import './charts.css';
 import type { JSX } from 'preact';
-import { useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
 import { ink, LABEL_SIZE, useWidth } from '../drawing/index';
 import { fontFamily } from '../theme/tokens';
 import { limitNotes, limitSentence, missingSentence, slopeSentence } from './caption';
 import { type Family, readFamily } from './family';
 import { Figures } from './figures';
+import { Frame } from './frame';
 import { Hatch } from './hatch';
 import { type ChartLayout, layOutChart } from './layout';
 import { Overlay } from './overlay';
-import { paintPanel } from './paint-panel';
 import { PLAIN_WIDTH } from './place-holder';
 import type { SweepChartProps } from './props';
 
@@ -31,28 +31,11 @@ export function LineChart(props: SweepChartProps): JSX.Element {
 function LinePicture(props: SweepChartProps & { family: Family; width: number }): JSX.Element {
   const { family, progress, cell, width } = props;
   const hatch = `hatch-${useId()}`;
-  const base = useRef<SVGGElement>(null);
   const before = useRef<ChartLayout | undefined>(undefined);
   const chart = layOutChart(family, props, width, before.current);
   before.current = chart;
 
   const sentences = captionOf(props, family, chart);
-  const painting = chart.panels.flatMap((p) => [...p.range, ...p.zones.map((z) => z.zone.limit)]).join(' ');
-  // What Plot paints changes with the sweep, the place and the ranges only; the marks that move with the hand lie above it.
-  useLayoutEffect(() => {
-    const group = base.current;
-    if (!group) return;
-    const document = group.ownerDocument;
-    group.replaceChildren(
-      ...chart.panels.map((panel, k) => {
-        const place = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-        place.setAttribute('transform', `translate(0,${panel.box.top})`);
-        place.append(...paintPanel(chart, panel, hatch, k === chart.panels.length - 1, document));
-        return place;
-      }),
-    );
-  }, [progress, props.names, cell, width, painting]);
-
   return (
     <figure class="chart-picture">
       <svg
@@ -67,7 +50,20 @@ function LinePicture(props: SweepChartProps & { family: Family; width: number })
         style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
       >
         <Hatch id={hatch} />
-        <g ref={base} text-anchor="middle" />
+        {chart.panels.map((panel, k) => (
+          <Frame
+            key={panel.panel.path}
+            width={chart.width}
+            box={panel.box}
+            across={{ range: chart.xRange, ticks: k === chart.panels.length - 1 ? chart.xTicks : undefined }}
+            up={{ range: panel.range, ticks: panel.ticks, grid: true }}
+            forbidden={panel.zones.map(({ zone }) => ({
+              up: [zone.limit, panel.range[zone.side === 'below' ? 0 : 1]],
+              limitUp: zone.limit,
+            }))}
+            hatch={hatch}
+          />
+        ))}
         <Overlay chart={chart} />
       </svg>
       <figcaption class="chart-caption">{sentences.join(' ')}</figcaption>

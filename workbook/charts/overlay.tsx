@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { ink, LABEL_SIZE, lineKinds } from '../drawing/index';
+import { Curve, GhostCurve } from './curve';
 import { type EndLabel, endLineHeight } from './end-labels';
 import { type ChartLayout, type DrawnPanel, TITLE_LINE } from './layout';
 import { BASELINE_RADIUS, type DrawnSpot, NOW_RADIUS } from './spots';
@@ -15,7 +16,7 @@ const halo = {
   'paint-order': 'stroke',
 } as const;
 
-/** Everything above the lines: titles, names, reasons, and the marks that move with the hand. */
+/** Everything above the frame: lines, titles, names, reasons, and the marks that move with the hand. */
 export function Overlay({ chart }: { chart: ChartLayout }): JSX.Element {
   return (
     <>
@@ -40,11 +41,15 @@ function PanelOverlay({ panel }: { panel: DrawnPanel }): JSX.Element {
           </tspan>
         ))}
       </text>
+      {panel.ghost.length > 0 && <GhostCurve points={panel.ghost} />}
+      {panel.lines.map(({ line, style, placed }) => (
+        <Curve key={line.key} points={placed} style={style} />
+      ))}
       {panel.zones.map(({ zone, words }) => words && <Words key={`${zone.side} ${zone.limit}`} words={words} />)}
       {panel.ends.map((end) => (
         <End key={end.key} end={end} />
       ))}
-      {panel.spots.map((spot) => spot.kind === 'baseline' && <Baseline key={spot.kind} spot={spot} panel={panel} />)}
+      {panel.spots.map((spot) => spot.kind === 'baseline' && <Baseline key={spot.kind} spot={spot} />)}
       {panel.spots.map((spot) => spot.kind === 'now' && <Now key={spot.kind} spot={spot} />)}
       {empty && (
         <text
@@ -130,23 +135,13 @@ function Now({ spot }: { spot: DrawnSpot }): JSX.Element {
   );
 }
 
-function Baseline({ spot, panel }: { spot: DrawnSpot; panel: DrawnPanel }): JSX.Element {
-  const y = round(spot.at.y);
+function Baseline({ spot }: { spot: DrawnSpot }): JSX.Element {
   return (
     <g>
-      <line
-        x1={panel.box.left}
-        y1={y}
-        x2={panel.box.right}
-        y2={y}
-        stroke={ink('muted')}
-        stroke-width={1}
-        stroke-dasharray="1 3"
-      />
       <circle
         data-mark="baseline"
         cx={round(spot.at.x)}
-        cy={y}
+        cy={round(spot.at.y)}
         r={BASELINE_RADIUS}
         fill={ink('paper')}
         stroke={ink('muted')}

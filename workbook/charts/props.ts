@@ -9,6 +9,10 @@ export interface SweepChartProps {
   /** Every slot of the present design and, where there is one, of the baseline; SI. */
   readonly values: Float64Array;
   readonly baseline?: Float64Array | undefined;
+  /** The same sweep of the baseline along what is across; missing without a baseline and while it is not computed. */
+  readonly ghost?: SweepProgress | undefined;
+  /** A hand moves the design: scales stand still where they can. */
+  readonly moving?: boolean;
   /** All checks of the document: those on a panel's path stand in it as limits. */
   readonly checks: readonly CheckCell[];
   /** Title of an option ("balsa–ply"), where the document gives it one. */

@@ -11,6 +11,8 @@ const MOST_ZONE = 0.35;
 
 export interface RangedZones {
   readonly range: Range;
+  /** The range without the room around the lines that is only for looks. */
+  readonly needed: Range;
   /** Zones that lie in the picture, and those that don't. */
   readonly shown: readonly Zone[];
   readonly outside: readonly Zone[];
@@ -55,12 +57,8 @@ export function yRange(
   const belowShare = Math.max(0, ...below.map(share));
   const aboveShare = Math.max(0, ...above.map(share));
   const total = between / (1 - belowShare - aboveShare);
-  return {
-    range: [
-      Math.min(bottom - PAD * span, ...below.map((z) => z.limit - belowShare * total)),
-      Math.max(top + PAD * span, ...above.map((z) => z.limit + aboveShare * total)),
-    ],
-    shown,
-    outside,
-  };
+  const wordsBelow = below.map((z) => z.limit - belowShare * total);
+  const wordsAbove = above.map((z) => z.limit + aboveShare * total);
+  const around = (pad: number): Range => [Math.min(bottom - pad, ...wordsBelow), Math.max(top + pad, ...wordsAbove)];
+  return { range: around(PAD * span), needed: around(0), shown, outside };
 }

@@ -3,8 +3,8 @@ import { useEffect, useRef } from 'preact/hooks';
 /** What is this close to the screen counts as on it. */
 const MARGIN = '160px';
 
-/** Runs `begin` when the element comes on the screen and what it returned when it leaves. */
-export function useOnScreen(begin: () => () => void): { current: HTMLDivElement | null } {
+/** Runs `begin` when the element comes on the screen and what it returned when it leaves; begun anew for another `of`. */
+export function useOnScreen(begin: () => () => void, of?: string): { current: HTMLDivElement | null } {
   const element = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!element.current) return;
@@ -23,6 +23,6 @@ export function useOnScreen(begin: () => () => void): { current: HTMLDivElement 
       observer.disconnect();
       end?.();
     };
-  }, []);
+  }, [of]);
   return element;
 }

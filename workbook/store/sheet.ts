@@ -46,6 +46,8 @@ export interface Sheet extends Reader, Overview {
   readonly undoSays: ReadonlySignal<string | undefined>;
   readonly redoSays: ReadonlySignal<string | undefined>;
   readonly sweeps: Sweeps;
+  /** A hand moves the design. */
+  readonly moving: ReadonlySignal<boolean>;
   readonly notices: ReadonlySignal<readonly Notice[]>;
   /** The list of what can be opened is shown. */
   readonly choosing: Signal<boolean>;
@@ -107,7 +109,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       const latest = snapshot.value;
       if (!latest) return;
       const coarse = editor.dragging.value;
-      const swept = sweeps.refresh(latest.revision, coarse);
+      const swept = sweeps.refresh(latest.revision, coarse, latest.baseline !== undefined);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
     },
     onBusy: (now) => {
@@ -125,7 +127,12 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   let wasDragging = false;
   effect(() => {
     const dragging = editor.dragging.value;
-    if (wasDragging && !dragging) untracked(() => void sweeps.refresh(snapshot.value?.revision ?? 0, false));
+    if (wasDragging && !dragging) {
+      untracked(() => {
+        const { revision = 0, baseline } = snapshot.value ?? {};
+        void sweeps.refresh(revision, false, baseline !== undefined);
+      });
+    }
     wasDragging = dragging;
   });
   const reader = createReader(editor.document, snapshot, names);
@@ -157,6 +164,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     undoSays: editor.undoSays,
     redoSays: editor.redoSays,
     sweeps,
+    moving: editor.dragging,
     notices,
     choosing: signal(false),
     ready: ports.ready,

@@ -9,18 +9,22 @@ type SweepEngine = {
 
 export interface Sweeps {
   progress(sweep: string): ReadonlySignal<SweepProgress | undefined>;
+  /** The same sweep of the baseline along some of its axes; undefined without a baseline. It is computed only while no finger is down. */
+  ghost(sweep: string, along: readonly string[]): ReadonlySignal<SweepProgress | undefined>;
   /** Something on the screen shows this sweep; returns the way to say that it no longer does. */
   watch(sweep: string): () => void;
   /**
    * The design is new. While a finger is down only the coarse lattice of what is on the screen runs; else all of that, and
-   * then the sweeps of the rest of the sheet, so that they are there when it is scrolled or printed.
+   * then the sweeps of the rest of the sheet, so that they are there when it is scrolled or printed, and those of the
+   * baseline.
    */
-  refresh(revision: number, coarse: boolean): Promise<void>;
+  refresh(revision: number, coarse: boolean, baseline?: boolean): Promise<void>;
   /** Sweeps that are running. */
   readonly running: ReadonlySignal<number>;
 }
 
 interface Entry {
+  readonly request: SweepRequest;
   readonly shown: Signal<SweepProgress | undefined>;
   watchers: number;
   /** Revision it was last asked for in full. */
@@ -33,22 +37,25 @@ export function createSweeps(engine: SweepEngine): Sweeps {
   const running = signal(0);
   let revision = -1;
   let coarseNow = false;
+  let compared = false;
 
-  function entryOf(sweep: string): Entry {
-    let entry = entries.get(sweep);
+  function entryOf(request: SweepRequest): Entry {
+    const key = [request.sweep, ...(request.baseline ?? [])].join(' ');
+    let entry = entries.get(key);
     if (!entry) {
-      entry = { shown: signal(undefined), watchers: 0, asked: -1 };
-      entries.set(sweep, entry);
+      entry = { request, shown: signal(undefined), watchers: 0, asked: -1 };
+      entries.set(key, entry);
     }
     return entry;
   }
 
-  async function ask(sweep: string, entry: Entry, coarse: boolean): Promise<void> {
+  async function ask(entry: Entry, coarse: boolean): Promise<void> {
+    const { sweep } = entry.request;
     const wanted = revision;
     if (!coarse) entry.asked = wanted;
     running.value++;
     try {
-      await engine.sweep({ sweep, coarse }, (progress) => {
+      await engine.sweep({ ...entry.request, coarse }, (progress) => {
         if (progress.revision !== revision || progress.state === 'stopped') return;
         entry.shown.value = newerProgress(entry.shown.peek(), progress);
       });
@@ -60,25 +67,39 @@ export function createSweeps(engine: SweepEngine): Sweeps {
     }
   }
 
+  async function askForBaseline(entry: Entry): Promise<void> {
+    if (!compared) entry.shown.value = undefined;
+    else if (!coarseNow && entry.asked !== revision) await ask(entry, false);
+  }
+
   return {
     running,
-    progress: (sweep) => entryOf(sweep).shown,
+    progress: (sweep) => entryOf({ sweep }).shown,
+    ghost(sweep, along) {
+      const entry = entryOf({ sweep, baseline: along });
+      // Asked for while something is drawn, which must not change what is being drawn.
+      if (revision >= 0) queueMicrotask(() => void askForBaseline(entry));
+      return entry.shown;
+    },
     watch(sweep) {
-      const entry = entryOf(sweep);
+      const entry = entryOf({ sweep });
       entry.watchers++;
-      if (revision >= 0 && entry.asked !== revision) void ask(sweep, entry, coarseNow);
+      if (revision >= 0 && entry.asked !== revision) void ask(entry, coarseNow);
       return () => {
         entry.watchers--;
       };
     },
-    async refresh(latest, coarse) {
+    async refresh(latest, coarse, baseline = false) {
       revision = latest;
       coarseNow = coarse;
-      const watched = [...entries].filter(([, entry]) => entry.watchers > 0);
-      await Promise.all(watched.map(([sweep, entry]) => ask(sweep, entry, coarse)));
+      compared = baseline;
+      const watched = [...entries.values()].filter((entry) => entry.watchers > 0);
+      await Promise.all(watched.map((entry) => ask(entry, coarse)));
       if (coarse) return;
-      for (const [sweep, entry] of entries) {
-        if (revision === latest && entry.asked !== latest) await ask(sweep, entry, false);
+      for (const entry of entries.values()) {
+        if (revision !== latest) return;
+        if (entry.request.baseline) await askForBaseline(entry);
+        else if (entry.asked !== latest) await ask(entry, false);
       }
     },
   };

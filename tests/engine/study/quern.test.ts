@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { SweepProgress } from '../../../engine/protocol';
 import type { Cell, Document } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
-import { baselineValues, faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
+import { baselineValues, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../../../engine/sheet/live';
 import { sweepOf } from '../../../engine/study/command/table';
 import { library, startEngine } from '../../../engine/study/index';
 import type { SweepPlan } from '../../../engine/study/plan';
@@ -122,7 +122,7 @@ describe('the Quern 25', () => {
   });
 
   it('starts from a baseline that differs, so that changes show', () => {
-    const baseline = baselineValues(drawn, library)!;
+    const baseline = baselineValues(drawn, openBaseline(drawn, library)!);
     const at = drawn.compiled.program.slotOf.get('balance.cg_x')!;
     expect(baseline[at]!).toBeLessThan(read(drawn, 'balance.cg_x') - 0.003);
     const flying = drawn.compiled.program.slotOf.get('flight.pull')!;

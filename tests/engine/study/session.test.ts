@@ -1,6 +1,7 @@
 import { setImmediate } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import type { EngineService, SweepProgress } from '../../../engine/protocol';
+import type { Document } from '../../../engine/sheet/document';
 import { withText } from '../../../engine/sheet/paths';
 import { startEngine } from '../../../engine/study/session';
 import { library, slideRule } from './slide-rule';
@@ -202,6 +203,44 @@ describe('sweeps of an open document', () => {
     await engine.sweep({ sweep: 'grid' }, progress);
     expect(told.at(-1)!.revision).toBe(2);
     expect(told.at(-1)!.columns[1]![0]).toBe(Math.sqrt(0.05 * 0.1));
+  });
+
+  describe('of the baseline', () => {
+    const start = (more: Partial<Document> = {}) => opened({ ...slideRule(), baseline: { a: '10 mm' }, ...more });
+    const ask = async (engine: EngineService, baseline: readonly string[]): Promise<SweepProgress> => {
+      const { told, progress } = gather();
+      await engine.sweep({ sweep: 'grid', baseline }, progress);
+      return told.at(-1)!;
+    };
+
+    it('run along the axes that are asked for, with the others as the baseline has them', async () => {
+      const { engine } = await start();
+      const { axes, columns, wanted, state } = await ask(engine, ['b']);
+      const present = gather();
+      await engine.sweep({ sweep: 'grid' }, present.progress);
+      const whole = present.told.at(-1)!;
+      const b = whole.axes.find((axis) => axis.path === 'b')!;
+      expect(state).toBe('done');
+      expect(axes).toEqual([b]);
+      const mean = columns[wanted.indexOf('root.mean')]!;
+      for (const [k, x] of b.values.entries()) expect(mean[k]).toEqual(x < 0 ? Number.NaN : Math.sqrt(0.01 * x));
+    });
+
+    it('stay what they were while the design moves', async () => {
+      const { engine } = await start();
+      const before = await ask(engine, ['b']);
+      await engine.set([['a', '33 mm']]);
+      expect((await ask(engine, ['b'])).columns).toEqual(before.columns);
+    });
+
+    it('say why they cannot run', async () => {
+      const { engine } = await start();
+      expect((await ask(engine, ['wing.span'])).message).toMatch(
+        /^grid does not run along wing\.span\. It runs along /,
+      );
+      const { engine: without } = await start({ baseline: undefined });
+      expect((await ask(without, ['b'])).message).toBe('There is no baseline to run it for.');
+    });
   });
 
   it('say why they cannot run', async () => {

@@ -4,6 +4,7 @@ import type { SweepChartProps } from '../../../workbook/charts/props';
 import { normalised, openPage, type Page } from '../drawing/page';
 import {
   balanceChart,
+  balanceGhost,
   balanceSweep,
   checks,
   designValues,
@@ -20,6 +21,7 @@ const balance: SweepChartProps = {
   progress: balanceSweep,
   values: designValues(-0.145),
   baseline: designValues(-0.158, 0),
+  ghost: balanceGhost,
 };
 const pull: SweepChartProps = {
   ...common,
@@ -72,7 +74,7 @@ test('every group that has a name has a role', () => {
 });
 
 test('the present design moves with the hand, and nothing else is drawn anew', () => {
-  const lines = (): Element[] => [...page.body.querySelectorAll('path[stroke-width="1.8"], g[stroke-width="1.8"]')];
+  const lines = (): Element[] => [...page.body.querySelectorAll('path[stroke-width="1.8"]')];
   const now = (): number => Number(page.body.querySelector('[data-mark="now"] circle')!.getAttribute('cx'));
   show(balance);
   const before = lines();
@@ -88,7 +90,7 @@ test('the present design moves with the hand, and nothing else is drawn anew', (
 });
 
 test('a new sweep is drawn at once', () => {
-  const path = (): string | null => page.body.querySelector('g[stroke-width="1.8"] path')!.getAttribute('d');
+  const path = (): string | null => page.body.querySelector('path[stroke-width="1.8"]')!.getAttribute('d');
   show(balance);
   const before = path();
   show({
@@ -100,9 +102,40 @@ test('a new sweep is drawn at once', () => {
 
 test('points without an answer break the line', () => {
   show(pull);
-  const [, , thick] = [...page.body.querySelectorAll('g[stroke-width="1.8"] path')];
+  const [, , thick] = [...page.body.querySelectorAll('path[stroke-width="1.8"]')];
   const points = thick!.getAttribute('d')!.match(/[ML]/g)!.length;
   expect(points).toBe(19);
+});
+
+test('the baseline is a dotted line of its own, unless it is one of the family', () => {
+  const ghosts = (props: SweepChartProps): number => {
+    show(props);
+    return page.body.querySelectorAll('path[data-line="baseline"]').length;
+  };
+  expect(ghosts(balance)).toBe(2);
+  expect(ghosts({ ...balance, ghost: undefined })).toBe(0);
+  const balsa = balanceSweep.columns.map((column) => column.filter((_, k) => k % 3 === 0));
+  expect(ghosts({ ...balance, ghost: { ...balanceGhost, columns: balsa } })).toBe(0);
+  expect(ghosts({ ...balance, ghost: { ...balanceGhost, axes: [balanceSweep.axes[1]!] } })).toBe(0);
+});
+
+test('while a hand moves the design the scale stands still as long as everything is on it', () => {
+  const ticks = (): string => page.body.querySelector('[aria-label="y-axis tick label"]')!.outerHTML;
+  const lifted = (by: number): SweepChartProps => ({
+    ...balance,
+    ghost: undefined,
+    baseline: undefined,
+    checks: [],
+    progress: { ...balanceSweep, columns: balanceSweep.columns.map((c) => c.map((v) => v + by)) },
+  });
+  show(lifted(0));
+  const before = ticks();
+  show({ ...lifted(0.0005), moving: true });
+  expect(ticks()).toBe(before);
+  show({ ...lifted(0.1), moving: true });
+  expect(ticks()).not.toBe(before);
+  show(lifted(0));
+  expect(ticks()).toBe(before);
 });
 
 test('a chart that asks for what is not there shows the sentence', () => {

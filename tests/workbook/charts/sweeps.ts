@@ -111,6 +111,16 @@ export const balanceSweep = grid(
   { 'balance.cg_x': cg, 'balance.cg_share': (x, k) => share(cg(x, k)) },
 );
 
+/** A baseline whose CG lies 3 mm ahead of the middle line. */
+export const balanceGhost: SweepProgress = {
+  ...balanceSweep,
+  axes: [balanceSweep.axes[0]!],
+  columns: balanceSweep.columns.map((column) => column.filter((_, k) => k % 3 === 1).map((v) => v - 0.003)),
+  why: new Uint16Array(25),
+  done: 25,
+  total: 25,
+};
+
 export const pullSweep = grid(
   'line_sweep',
   { path: 'line_length', values: between(15, 21.5, 25) },

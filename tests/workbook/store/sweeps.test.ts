@@ -81,6 +81,39 @@ test('a coarse run leaves the sweep behind: the full one follows', () => {
   expect(asked.map((a) => a.request.coarse)).toEqual([true, false]);
 });
 
+test('the baseline is swept at rest, after the design itself, and only where there is one', async () => {
+  const { asked, sweeps } = heldSweeps();
+  sweeps.watch('cg_sweep');
+  const ghost = sweeps.ghost('cg_sweep', ['engine_station']);
+  void sweeps.refresh(1, true, true);
+  asked[0]!.end();
+  await turn();
+  expect(asked).toHaveLength(1);
+  void sweeps.refresh(1, false, true);
+  asked[1]!.end();
+  await turn();
+  expect(asked[2]!.request).toEqual({ sweep: 'cg_sweep', baseline: ['engine_station'], coarse: false });
+  asked[2]!.tell(progress(1, 25, 'done'));
+  expect(ghost.value?.done).toBe(25);
+  asked[2]!.end();
+  await turn();
+  void sweeps.refresh(2, false, false);
+  asked[3]!.end();
+  await turn();
+  expect(asked).toHaveLength(4);
+  expect(ghost.value).toBeUndefined();
+});
+
+test('a chart that begins to show the baseline has it swept then, once', async () => {
+  const { asked, sweeps } = heldSweeps();
+  void sweeps.refresh(3, false, true);
+  sweeps.ghost('cg_sweep', ['engine_station']);
+  sweeps.ghost('cg_sweep', ['engine_station']);
+  expect(asked).toHaveLength(0);
+  await turn();
+  expect(asked.map((a) => a.request.baseline)).toEqual([['engine_station']]);
+});
+
 test('rows of an older design and of a stopped run are not shown', () => {
   const { asked, sweeps } = heldSweeps();
   sweeps.watch('cg_sweep');
