@@ -23,6 +23,8 @@ export type {
   EngineService,
   Fault,
   FieldDescription,
+  FinishDescription,
+  MaterialDescription,
   NameInfo,
   ResultDescription,
   Snapshot,

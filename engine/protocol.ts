@@ -193,12 +193,29 @@ export interface ResultDescription {
 }
 export interface Description {
   readonly blocks: readonly BlockDescription[];
-  readonly materials: readonly {
-    readonly name: string;
-    readonly title: string;
-    readonly source: string;
-    readonly memory: boolean;
-  }[];
+  readonly materials: readonly MaterialDescription[];
+  readonly finishes: readonly FinishDescription[];
+}
+export interface MaterialDescription {
+  readonly name: string;
+  readonly title: string;
+  /** kg/m³. */
+  readonly density: number;
+  /** Young's modulus, Pa; NaN: not known. */
+  readonly modulus: number;
+  readonly source: string;
+  /** Recalled, not read in the source. */
+  readonly memory: boolean;
+}
+/** A coat, a covering or a glue line; formulas reach it as `NAME.areal_mass`. */
+export interface FinishDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly kind: 'coat' | 'covering' | 'glue';
+  /** kg/m². */
+  readonly arealMass: number;
+  readonly source: string;
+  readonly memory: boolean;
 }
 
 export interface EngineService {

@@ -16,10 +16,20 @@ export interface LibraryMaterial {
   readonly source: string;
 }
 
-/** What stands behind a document: the blocks it may use and the materials it may name. */
+/** A coat, a covering or a glue line of the library: SI. */
+export interface LibraryFinish {
+  readonly name: string;
+  readonly title: string;
+  /** kg/m². */
+  readonly arealMass: number;
+  readonly source: string;
+}
+
+/** What stands behind a document: the blocks it may use, the materials and finishes it may name. */
 export interface Library {
   readonly blocks: readonly AnyBlock[];
   readonly materials: readonly LibraryMaterial[];
+  readonly finishes: readonly LibraryFinish[];
 }
 
 /** What a text has to give: a quantity of a dimension, one of a list, or whatever its formula gives. */
@@ -116,6 +126,8 @@ export interface PartStepSpec {
   /** PART_STRIDE slots in a row. */
   readonly row: Slot;
   readonly estimate: Slot;
+  /** Weighed less estimated; NaN until weighed. */
+  readonly difference: Slot;
 }
 
 export interface FoldPartsSpec {

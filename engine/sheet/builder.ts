@@ -3,7 +3,7 @@ import type { Fault } from '../protocol';
 import { type Dimension, unitNamed } from '../units/index';
 import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './build';
 import type { Document } from './document';
-import { MATERIAL_NUMBERS } from './material-numbers';
+import { type Given, libraryNumbers } from './library-numbers';
 import { nameFault } from './names';
 import type { Slot } from './program';
 import { faultStep } from './steps/fault';
@@ -44,7 +44,7 @@ export interface Building {
 
 export function startBuilding(document: Document, library: Library, trade: TradeSteps): Building {
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
-  const stuff = new Map(library.materials.map((material) => [material.name, material]));
+  const stock: ReadonlyMap<string, Given> = libraryNumbers(library);
   const claimed = new Set<string>();
   const texts = new Map<string, LaidText>();
   const values = new Map<string, ValueSpec>();
@@ -123,19 +123,16 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     if (text && !text.spec.unnamed) return reachOfText(text);
     const curve = curves.get(path);
     if (curve) return { ...reachOfValue(curve), type: undefined };
-    return layMaterial(path) ? lookUp(path) : undefined;
+    return layFromLibrary(path) ? lookUp(path) : undefined;
   }
 
-  /** Materials of the library take slots only when something names them. */
-  function layMaterial(path: string): boolean {
-    const [name, number, ...more] = path.split('.') as [string, ...string[]];
-    const material = stuff.get(name);
-    const column = MATERIAL_NUMBERS.find((each) => each.name === number);
-    if (!material || !column || more.length > 0) return false;
+  /** Numbers of the library take slots only when something names them. */
+  function layFromLibrary(path: string): boolean {
+    const number = stock.get(path);
+    if (!number) return false;
     const slot = allocate(path);
-    given.set(slot, material[column.name]);
-    const title = `${material.title}: ${column.title}`;
-    builder.value({ ...column, cell: '', path, slot, kind: 'material', title, doc: material.source });
+    given.set(slot, number.value);
+    builder.value({ ...number.told, cell: '', path, slot, kind: 'material' });
     return true;
   }
 
@@ -146,7 +143,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
 
   function* paths(): Iterable<string> {
     yield* readable();
-    for (const name of stuff.keys()) for (const column of MATERIAL_NUMBERS) yield `${name}.${column.name}`;
+    yield* stock.keys();
   }
 
   const builder: Builder = {

@@ -1,5 +1,5 @@
 import type { Shape } from '../blocks/block';
-import { materials } from '../library/index';
+import { finishes, materials } from '../library/index';
 import type { Description, EngineService, Fault, Snapshot } from '../protocol';
 import type { Library } from '../sheet/build';
 import type { Document } from '../sheet/document';
@@ -92,7 +92,22 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
 function describe({ blocks }: Library): Description {
   return {
     blocks: blocks.map(describeBlock),
-    materials: materials.map(({ name, title, source, memory }) => ({ name, title, source, memory })),
+    materials: materials.map(({ name, title, density, modulus, source, memory }) => ({
+      name,
+      title,
+      density,
+      modulus,
+      source,
+      memory,
+    })),
+    finishes: finishes.map(({ name, title, kind, arealMass, source, memory }) => ({
+      name,
+      title,
+      kind,
+      arealMass,
+      source,
+      memory,
+    })),
   };
 }
 

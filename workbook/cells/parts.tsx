@@ -1,40 +1,92 @@
-import type { Part, PartsCell } from '../../engine/index';
+import { computed, useSignal } from '@preact/signals';
+import { Fragment } from 'preact';
+import { useCallback, useMemo } from 'preact/hooks';
+import type { PartsCell } from '../../engine/index';
 import { kept } from '../controls/kept';
 import { TextEntry } from '../controls/text-entry';
 import { CautionFor } from '../page/caution';
 import { useSheet } from '../store/context';
-import { PartFields } from './part-fields';
-import { shapeWords } from './part-shapes';
-import { PartTotals } from './part-totals';
+import { PartEditor } from './parts/editor';
+import { newPart, withPart } from './parts/edits';
+import { longestBar } from './parts/moment-bar';
+import { PartRow } from './parts/row';
+import { takenNames } from './parts/taken';
+import { PartTotals } from './parts/totals';
 
-/** The weight and balance table: every part with its mass and station, the scale's reading beside the estimate. */
+/** The weight and balance table: every part with its mass and station, the scale's word beside the estimate. */
 export function PartsView({ cell }: { cell: PartsCell }) {
   const sheet = useSheet();
+  const opened = useSignal<string | undefined>(undefined);
+  const added = useSignal<string | undefined>(undefined);
+  const most = useMemo(
+    () => computed(() => longestBar(cell.rows.map((row) => sheet.value(`${cell.name}.${row.name}.moment_share`)))),
+    [cell.name, cell.rows, sheet],
+  );
+  const open = (name: string | undefined): void => {
+    opened.value = name;
+  };
+  const toggle = useCallback(
+    (name: string): void => {
+      opened.value = opened.value === name ? undefined : name;
+    },
+    [opened],
+  );
   return (
     <>
+      {cell.rows.length === 0 && (
+        <p class="aside">Nothing weighs anything yet. Add the parts one by one, the heavy ones first.</p>
+      )}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways has to be reachable by keys. */}
       <section class="table-room" aria-label={`${cell.title}, table`} tabIndex={0}>
         <table class="parts">
           <thead>
             <tr>
               <th scope="col">part</th>
-              <th scope="col">shape</th>
               <th scope="col">mass</th>
+              <th scope="col">weighed</th>
               <th scope="col">x</th>
               <th scope="col">y</th>
               <th scope="col">z</th>
-              <th scope="col">share of the moment</th>
-              <th scope="col">weighed</th>
+              <th scope="col">nose heavy · share of the moment · tail heavy</th>
             </tr>
           </thead>
           <tbody>
-            {cell.rows.map((row) => (
-              <KeptRow key={row.name} table={cell.name} row={row} />
+            {cell.rows.map((part) => (
+              <Fragment key={part.name}>
+                <KeptRow
+                  table={cell.name}
+                  part={part}
+                  isOpen={opened.value === part.name}
+                  most={most.value}
+                  onOpen={toggle}
+                />
+                {opened.value === part.name && (
+                  <tr class="part-open">
+                    <td class="part-room" colSpan={7}>
+                      <PartEditor cell={cell} part={part} isNew={added.value === part.name} onOpen={open} />
+                    </td>
+                  </tr>
+                )}
+              </Fragment>
             ))}
           </tbody>
           <PartTotals cell={cell} />
         </table>
       </section>
+      <p class="part-commands">
+        <button
+          type="button"
+          class="word"
+          onClick={() => {
+            const part = newPart(takenNames(sheet, cell));
+            added.value = part.name;
+            sheet.changeCell(withPart(cell, part, opened.value));
+            opened.value = part.name;
+          }}
+        >
+          Add a part
+        </button>
+      </p>
       <div class="fuel">
         <span>Fuel on board</span>
         <TextEntry
@@ -43,48 +95,16 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           label="Fuel on board"
           text={cell.fuel}
           shown={cell.fuel}
+          placeholder="half"
           fault={sheet.faultAt(`${cell.name}.fuel`)}
           onCommit={(text) => sheet.setText(`${cell.name}.fuel`, text)}
           onUndoBeyond={sheet.undo}
         />
+        <span class="aside">share of a full tank, 0 to 1</span>
       </div>
-      <PartFields cell={cell} />
       <CautionFor block="parts" />
     </>
   );
 }
 
 const KeptRow = kept(PartRow);
-
-function PartRow({ table, row }: { table: string; row: Part }) {
-  const sheet = useSheet();
-  const path = `${table}.${row.name}`;
-  const fault = sheet.faultAt(path);
-  return (
-    <tr data-part={row.name}>
-      <th scope="row">
-        {row.title}
-        {fault && <span class="fault-words">{fault.message}</span>}
-      </th>
-      <td class="words">{shapeWords(row)}</td>
-      {['mass', 'x', 'y', 'z'].map((column) => (
-        <td key={column} data-value={`${path}.${column}`}>
-          {sheet.shown(`${path}.${column}`)}
-        </td>
-      ))}
-      <td data-value={`${path}.moment_share`}>{sheet.shown(`${path}.moment_share`)}</td>
-      <td class="weighed">
-        <TextEntry
-          path={`${path}.weighed`}
-          label={`${row.title}, weighed`}
-          text={row.fields.weighed ?? ''}
-          shown={(row.fields.weighed ?? '') === '' ? '' : sheet.shown(`${path}.weighed`)}
-          placeholder="–"
-          fault={sheet.faultAt(`${path}.weighed`)}
-          onCommit={(text) => sheet.setText(`${path}.weighed`, text)}
-          onUndoBeyond={sheet.undo}
-        />
-      </td>
-    </tr>
-  );
-}

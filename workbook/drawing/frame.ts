@@ -185,3 +185,18 @@ export function projectAll(frame: Frame, shape: Shape): Point[] {
   }
   return points;
 }
+
+/** A place on the model, metres: in the plan x and y, in the side view x and z. */
+export type Place = { readonly x: number } & ({ readonly y: number } | { readonly z: number });
+
+/** The place that a point of the page shows; undefined outside both views. */
+export function placeAt(frame: Frame, { x, y }: Point): Place | undefined {
+  for (const view of ['plan', 'side'] as const) {
+    const at = frame.views[view];
+    if (!at || x < at.area.left || x > at.area.right || y < at.area.top || y > at.area.bottom) continue;
+    const across = (x - at.origin.x) / frame.scale;
+    const down = (y - at.origin.y) / frame.scale;
+    return view === 'plan' ? { x: down, y: across } : { x: across, z: -down };
+  }
+  return undefined;
+}

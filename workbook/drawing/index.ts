@@ -1,4 +1,4 @@
-export type { Arrangement } from './frame';
+export type { Arrangement, Place } from './frame';
 export { type Box, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
 export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';

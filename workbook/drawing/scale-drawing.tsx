@@ -4,7 +4,7 @@ import type { Shape } from '../../engine/index';
 import { fontFamily } from '../theme/tokens';
 import { arrowHead, type DimensionLine } from './dimensions';
 import type { DrawnShape } from './drawn-shapes';
-import type { Arrangement } from './frame';
+import { type Arrangement, type Place, placeAt, project } from './frame';
 import type { Point, Segment } from './geometry';
 import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
 import type { DrawnLabel } from './labels';
@@ -24,6 +24,10 @@ export interface ScaleDrawingProps {
   readonly title: string;
   /** `column`: views one under the other; `strip`: side by side, low. */
   readonly arrangement?: Arrangement;
+  /** A part that is being placed: where it is now. Presses on the drawing are places for it. */
+  readonly spot?: { readonly x: number; readonly y: number; readonly z: number } | undefined;
+  /** A press while a part is being placed; `metresPerPixel` says how fine it can be. */
+  readonly onPick?: ((place: Place, metresPerPixel: number) => void) | undefined;
   /** Fixed width in pixels; missing: as wide as the place it stands in. */
   readonly width?: number;
 }
@@ -125,11 +129,47 @@ function ToThePilot({ picture }: { picture: Picture }): JSX.Element | null {
   );
 }
 
-function Drawing({ picture, title }: { picture: Picture; title: string }): JSX.Element {
+/** A cross in a ring, in both views. */
+function Spot({ picture, spot }: { picture: Picture; spot: NonNullable<ScaleDrawingProps['spot']> }): JSX.Element {
   const { frame } = picture;
+  const places = [
+    frame.views.plan && project(frame, 'plan', spot.x, spot.y),
+    frame.views.side && project(frame, 'side', spot.x, spot.z),
+  ].filter((p) => p !== undefined && Number.isFinite(p.x) && Number.isFinite(p.y));
+  return (
+    <g data-mark="spot" fill="none" {...stroke('outline', ink('focus'))}>
+      {places.map((p) => (
+        <path
+          key={`${p!.x} ${p!.y}`}
+          d={`M${round(p!.x - 9)},${round(p!.y)}h18M${round(p!.x)},${round(p!.y - 9)}v18m-5,-9a5,5,0,1,0,10,0a5,5,0,1,0,-10,0`}
+        />
+      ))}
+    </g>
+  );
+}
+
+interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'spot' | 'onPick'> {
+  readonly picture: Picture;
+}
+
+function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
+  const { frame } = picture;
+  const press = (event: {
+    readonly currentTarget: SVGSVGElement;
+    readonly clientX: number;
+    readonly clientY: number;
+  }): void => {
+    const { left, top, width } = event.currentTarget.getBoundingClientRect();
+    const shrunk = frame.width / width;
+    const at = { x: (event.clientX - left) * shrunk, y: (event.clientY - top) * shrunk };
+    const place = placeAt(frame, at);
+    if (place) onPick?.(place, 1 / frame.scale);
+  };
   return (
     <svg
       role="img"
+      class={onPick ? 'picking' : undefined}
+      onPointerUp={onPick ? press : undefined}
       aria-label={pictureSummary(title, picture)}
       width={frame.width}
       height={frame.height}
@@ -167,6 +207,7 @@ function Drawing({ picture, title }: { picture: Picture; title: string }): JSX.E
       {picture.labels.map((label) => (
         <Label key={label.placed.key} label={label} />
       ))}
+      {spot && <Spot picture={picture} spot={spot} />}
       <text x={2} y={frame.height - 6} font-size={SMALL_SIZE} fill={ink('muted')}>
         {`scale 1 : ${frame.denominator}, sizes in ${picture.unit}`}
       </text>
@@ -191,7 +232,7 @@ export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
   return (
     <div ref={ref}>
       {picture ? (
-        <Drawing picture={picture} title={props.title} />
+        <Drawing picture={picture} title={props.title} spot={props.spot} onPick={props.onPick} />
       ) : (
         <p>Nothing to draw yet: give the sheet a wing, a body or an engine.</p>
       )}

@@ -25,6 +25,8 @@ export interface Reader {
   change(path: string): string;
   /** Flag for the text at a path. */
   faultAt(path: string): Fault | undefined;
+  /** The first flag at a path or at anything within it. */
+  faultWithin(path: string): Fault | undefined;
   faultsOfCell(id: string): readonly Fault[];
   /** Why a result has no answer: the sentence of the step that should give it. */
   reasonFor(path: string): string | undefined;
@@ -76,6 +78,9 @@ export function createReader(
       return info ? showChange(info, value(path), baseline(path)) : '';
     }),
     faultAt: byPath((path) => faults.value.get(path)),
+    faultWithin: byPath((path) =>
+      snapshot.value?.faults.find((fault) => fault.path === path || fault.path.startsWith(`${path}.`)),
+    ),
     faultsOfCell: byPath((id) => byCell.value.get(id) ?? NO_FAULTS),
     reasonFor: byPath((path) => {
       if (!Number.isNaN(value(path))) return undefined;

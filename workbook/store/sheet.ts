@@ -38,6 +38,12 @@ export interface Notice {
   readonly text?: string;
 }
 
+/** A part whose place is being picked on the drawing. */
+export interface Picking {
+  readonly path: string;
+  readonly title: string;
+}
+
 /** The open sheet: its document, the engine's answers, and everything that can be done with it. */
 export interface Sheet extends Reader, Overview {
   readonly document: ReadonlySignal<Document>;
@@ -52,9 +58,17 @@ export interface Sheet extends Reader, Overview {
   /** The list of what can be opened is shown. */
   readonly choosing: Signal<boolean>;
   readonly ready: readonly ReadySheet[];
+  /** All that the engine offers: blocks, materials, finishes. */
+  readonly offered: ReadonlySignal<Description | undefined>;
+  /** The next press on the scale drawing is the place of this part. */
+  readonly picking: Signal<Picking | undefined>;
   setText(path: string, text: string): void;
   /** Makes the edit that a fault offers. */
   mend(fault: Fault): void;
+  /** Several texts in one edit; `says` is what Undo calls it. */
+  setTexts(texts: readonly (readonly [path: string, text: string])[], says: string): void;
+  /** One edit made of what the document holds at this moment. */
+  edit(changes: (document: Document) => readonly Change[], says: string): void;
   drag(path: string, text: string): void;
   rest(byKeys?: boolean): void;
   undo(): void;
@@ -168,10 +182,17 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     notices,
     choosing: signal(false),
     ready: ports.ready,
+    offered: description,
+    picking: signal(undefined),
     setText: (path, text) => setTexts([[path, text]], title(path)),
     mend({ path, repair }) {
       const text = textAt(editor.document.value, path);
       if (repair && text !== undefined) setTexts([[path, repaired(text, repair)]], title(path));
+    },
+    setTexts,
+    edit(changes, says) {
+      const made = changes(editor.document.value);
+      if (made.length > 0) editor.change(made, says);
     },
     drag: (path, text) => editor.drag(path, text, title(path)),
     rest: editor.rest,

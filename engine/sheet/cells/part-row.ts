@@ -12,6 +12,11 @@ export interface LaidPart {
   readonly share: Slot;
 }
 
+interface Laid extends LaidPart {
+  readonly estimate: Slot;
+  readonly difference: Slot;
+}
+
 /** Lays one part: its texts, what is read of it, and the step that gives its row of numbers. */
 export function layPart(cell: PartsCell, row: Part, builder: Builder): LaidPart {
   const path = `${cell.name}.${row.name}`;
@@ -59,14 +64,10 @@ const EXAMPLES: Readonly<Record<string, string>> = { g: '12 g', 'cm²': '120 cm�
 const missing = (path: string, row: Part, field: PartField): string =>
   `${path} is a ${row.shape} and needs its ${field.title.toLowerCase()}. Type it in ${path}.${field.name}, such as "${EXAMPLES[field.unit] ?? ''}".`;
 
-function layNumbers(
-  cell: PartsCell,
-  row: Part,
-  path: string,
-  builder: Builder,
-): LaidPart & { readonly estimate: Slot } {
+function layNumbers(cell: PartsCell, row: Part, path: string, builder: Builder): Laid {
   const numbers = builder.slots(`${path}#row`, builder.trade.partStride);
   const estimate = builder.slots(`${path}.estimate`);
+  const difference = builder.slots(`${path}.difference`);
   const moment = builder.slots(`${path}.moment`);
   const share = builder.slots(`${path}.moment_share`);
   const told = { cell: cell.id, kind: 'part' as const };
@@ -96,6 +97,18 @@ function layNumbers(
   });
   builder.value({
     ...told,
+    path: `${path}.difference`,
+    slot: difference,
+    title: `${row.title}: weighed less estimated`,
+    symbol: 'Δm',
+    doc: 'What the scale says less the estimate; positive: heavier than thought. No value until weighed.',
+    dimension: MASS,
+    unit: 'g',
+    tradeUnit: 'oz',
+    detail: true,
+  });
+  builder.value({
+    ...told,
     path: `${path}.moment`,
     slot: moment,
     title: `${row.title}: moment about the CG`,
@@ -116,7 +129,7 @@ function layNumbers(
     unit: '%',
     detail: true,
   });
-  return { numbers, estimate, moment, share };
+  return { numbers, estimate, difference, moment, share };
 }
 
 function layStep(
@@ -124,11 +137,15 @@ function layStep(
   row: Part,
   path: string,
   inputs: Map<string, Slot>,
-  laid: LaidPart & { readonly estimate: Slot },
+  laid: Laid,
   builder: Builder,
 ): void {
   const { trade } = builder;
-  const writes = [...Array.from({ length: trade.partStride }, (_, k) => laid.numbers + k), laid.estimate];
+  const writes = [
+    ...Array.from({ length: trade.partStride }, (_, k) => laid.numbers + k),
+    laid.estimate,
+    laid.difference,
+  ];
   for (const field of partFields(row.shape)) {
     if (field.dimension) continue;
     const at = `${path}.${field.name}`;
@@ -141,8 +158,8 @@ function layStep(
     }
     inputs.set(field.name === 'material' ? 'density' : 'areal_mass', found.slot);
   }
-  const spec = { cell: cell.id, path, shape: row.shape, inputs, row: laid.numbers, estimate: laid.estimate };
-  builder.step(trade.part(spec));
+  const { numbers, estimate, difference } = laid;
+  builder.step(trade.part({ cell: cell.id, path, shape: row.shape, inputs, row: numbers, estimate, difference }));
 }
 
 const named = (at: string, text: string, field: PartField, builder: Builder): Found =>

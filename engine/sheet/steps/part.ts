@@ -32,7 +32,7 @@ const ESTIMATES: Readonly<Record<PartShape, (at: (input: string) => number) => E
 
 /** One part row: its mass with finish, the scale's word before the estimate's, and its numbers for the fold. */
 export function partStep(spec: PartStepSpec): StepSpec {
-  const { cell, path, shape, inputs, row, estimate } = spec;
+  const { cell, path, shape, inputs, row, estimate, difference } = spec;
   const ranged = rangedInputs(spec);
   const unusable = ranged.length;
   return {
@@ -42,13 +42,13 @@ export function partStep(spec: PartStepSpec): StepSpec {
       cell,
       path,
       reads: [...inputs.values()],
-      writes: [...Array.from({ length: PART_STRIDE }, (_, k) => row + k), estimate],
+      writes: [...Array.from({ length: PART_STRIDE }, (_, k) => row + k), estimate, difference],
       reasons: [...ranged.map((input) => `range of ${input.path}`), 'no mass'],
       bind(column, stride) {
         const at = (input: string): number => column(inputs.get(input)!);
         const bare = ESTIMATES[shape](at);
         const { columns, lows, highs } = placeRanges(ranged, column);
-        const [out, written] = [column(row), column(estimate)];
+        const [out, written, off] = [column(row), column(estimate), column(difference)];
         const [x, y, z, weighed] = [at('x'), at('y'), at('z'), at('weighed')];
         const [sizeX, sizeY, sizeZ] = [at('size_x'), at('size_y'), at('size_z')];
         const [coatsArea, coat] = [at('coats_area'), at('coat')];
@@ -67,6 +67,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
               continue;
             }
             m[written + i] = mass;
+            m[off + i] = m[weighed + i]! - mass;
             writePart(
               {
                 estimate: mass,

@@ -119,6 +119,41 @@ describe('names', () => {
   });
 });
 
+describe('finishes of the library', () => {
+  test('are read like any other number, and take a place only when something names them', () => {
+    const bare = reader(smallDesign());
+    expect(bare.compiled.program.slotOf.has('varnish.areal_mass')).toBe(false);
+    const row: Part = {
+      name: 'panel',
+      title: 'Panel',
+      shape: 'point',
+      fields: { mass: '10 g', x: '0 mm', coats_area: '0.5 m^2', coat: '2 × varnish.areal_mass' },
+    };
+    const { at, info } = reader(documentOf([parts([row])]));
+    expect(at('parts.panel.mass')).toBeCloseTo(0.01 + 0.5 * 2 * 0.012, 15);
+    expect(info('varnish.areal_mass')).toMatchObject({
+      kind: 'material',
+      unit: 'g/m²',
+      settable: false,
+      doc: 'invented',
+    });
+  });
+});
+
+describe('a part on the scale', () => {
+  const horn = (fields: Record<string, string>): Part => ({ name: 'horn', title: 'Horn', shape: 'point', fields });
+  test('says how far its estimate was off', () => {
+    const { at, info } = reader(documentOf([parts([horn({ mass: '4 g', x: '0 mm', weighed: '4.6 g' })])]));
+    expect(at('parts.horn.mass')).toBe(0.0046);
+    expect(at('parts.horn.estimate')).toBe(0.004);
+    expect(at('parts.horn.difference')).toBeCloseTo(0.0006, 15);
+    expect(info('parts.horn.difference')).toMatchObject({ kind: 'part', unit: 'g', settable: false, detail: true });
+  });
+  test('has no such number before', () => {
+    expect(reader(documentOf([parts([horn({ mass: '4 g', x: '0 mm' })])])).at('parts.horn.difference')).toBeNaN();
+  });
+});
+
 describe('one path for a field and a result of the same name', () => {
   test('reads the field where something always stands in it, so that fields may read each other', () => {
     const { at, compiled } = reader(smallDesign());

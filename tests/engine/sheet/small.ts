@@ -109,6 +109,7 @@ export const library: Library = {
     { name: 'hard_wood', title: 'Hard wood', density: 600, modulus: 1e10, source: 'invented' },
     { name: 'odd_stuff', title: 'Odd stuff', density: 50, modulus: Number.NaN, source: 'invented' },
   ],
+  finishes: [{ name: 'varnish', title: 'Varnish, one coat', arealMass: 0.012, source: 'invented' }],
 };
 
 export function documentOf(cells: readonly Cell[], head: Partial<Document> = {}): Document {

@@ -73,7 +73,7 @@ const aside = block({
   },
 });
 
-export const library: Library = { blocks: [root, sum, aside], materials: [] };
+export const library: Library = { blocks: [root, sum, aside], materials: [], finishes: [] };
 
 const variable = (name: string, text: string, low = '', high = '') => ({
   name,

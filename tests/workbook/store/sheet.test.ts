@@ -48,7 +48,7 @@ function smallEngine() {
     return answer;
   };
   const engine: EngineService = {
-    describe: async () => ({ blocks: [], materials: [] }),
+    describe: async () => ({ blocks: [], materials: [], finishes: [] }),
     async open(next) {
       calls.push('open');
       document = next;

@@ -1,0 +1,137 @@
+import { describe, expect, test } from 'vitest';
+import {
+  applyChanges,
+  type Document,
+  PART_SHAPES,
+  type Part,
+  type PartsCell,
+  partFields,
+} from '../../../../engine/index';
+import {
+  changePart,
+  copyOf,
+  movePart,
+  newPart,
+  reshaped,
+  retitle,
+  withFuel,
+  withoutPart,
+  withPart,
+} from '../../../../workbook/cells/parts/edits';
+import { smallSheet } from '../../store/small-sheet';
+
+const part = (name: string, title: string, fields: Record<string, string> = { mass: '5 g', x: '10 mm' }): Part => ({
+  name,
+  title,
+  shape: 'point',
+  fields,
+});
+const table: PartsCell = {
+  kind: 'parts',
+  id: 'c9',
+  name: 'parts',
+  title: 'Weight and balance',
+  fuel: '',
+  rows: [part('engine', 'Engine'), part('horn', 'Horn'), part('fin', 'Fin')],
+};
+const taken = (cell: PartsCell): ReadonlySet<string> => new Set([...cell.rows.map((row) => row.name), 'mass', 'x']);
+const names = (cell: PartsCell): string[] => cell.rows.map((row) => row.name);
+
+describe('the rows of a table', () => {
+  test('a part is put in after the open one, or at the end', () => {
+    const added = newPart(taken(table));
+    expect(names(withPart(table, added, 'engine'))).toEqual(['engine', 'new_part', 'horn', 'fin']);
+    expect(names(withPart(table, added))).toEqual(['engine', 'horn', 'fin', 'new_part']);
+    expect(withoutPart(withPart(table, added, 'horn'), 'new_part')).toEqual(table);
+  });
+
+  test('a new part weighs nothing and has a name that is free', () => {
+    const one = newPart(taken(table));
+    const both = withPart(table, one);
+    expect(one).toEqual(part('new_part', 'New part', { mass: '0 g', x: '0 mm' }));
+    expect(newPart(taken(both)).name).toBe('new_part_2');
+    expect(newPart(taken(withPart(both, newPart(taken(both))))).name).toBe('new_part_3');
+  });
+
+  test('a copy says the same under a name of its own', () => {
+    const copy = copyOf(table.rows[1]!, taken(table));
+    expect(copy).toEqual({ ...table.rows[1], name: 'horn_2', title: 'Horn, copy' });
+    expect(copyOf(copy, taken(withPart(table, copy))).name).toBe('horn_3');
+  });
+
+  test('a part moves as far as the ends, and back again', () => {
+    expect(names(movePart(table, 'fin', -1))).toEqual(['engine', 'fin', 'horn']);
+    expect(movePart(movePart(table, 'horn', 1), 'horn', -1)).toEqual(table);
+    expect(movePart(table, 'engine', -1)).toBe(table);
+    expect(movePart(table, 'fin', 1)).toBe(table);
+    expect(movePart(table, 'nobody', 1)).toBe(table);
+  });
+
+  test('the fuel mark comes and goes without a trace', () => {
+    const fuel = changePart(table, 'horn', (row) => withFuel(row, true));
+    expect(fuel.rows[1]!.fuel).toBe(true);
+    expect(changePart(fuel, 'horn', (row) => withFuel(row, false))).toEqual(table);
+  });
+});
+
+describe('another shape', () => {
+  const first = { material: 'balsa_medium', stack: 'tail_stock' };
+  test('has every text that it needs, and keeps what the old one had', () => {
+    for (const shape of PART_SHAPES) {
+      const made = reshaped(part('horn', 'Horn'), shape, first);
+      expect(made.fields).toMatchObject({ mass: '5 g', x: '10 mm' });
+      const blank = partFields(shape).filter((field) => field.blank === undefined && !made.fields[field.name]);
+      expect(blank.map((field) => field.name)).toEqual([]);
+    }
+    expect(reshaped(part('horn', 'Horn'), 'sheet', first).fields).toEqual({
+      mass: '5 g',
+      x: '10 mm',
+      area: '0 cm²',
+      thickness: '0 mm',
+      material: 'balsa_medium',
+    });
+  });
+  test('lacks what the sheet has none of', () => {
+    expect(reshaped(part('horn', 'Horn'), 'stack', { material: '', stack: '' }).fields.stack).toBeUndefined();
+  });
+});
+
+describe('another title', () => {
+  const sheet = (rows: readonly Part[], formula: string): Document => ({
+    ...smallSheet,
+    cells: [
+      { ...table, rows },
+      { kind: 'formula', id: 'c8', name: 'sums', title: 'Sums', lines: [{ name: 'half', text: formula, unit: '' }] },
+    ],
+  });
+  const retitled = (document: Document, row: number, title: string) => {
+    const cell = document.cells[0] as PartsCell;
+    const { changes, name } = retitle(document, 'parts', cell.rows[row]!, title, taken(cell));
+    const done = applyChanges(document, changes);
+    expect(applyChanges(done.document, done.inverse).document).toEqual(document);
+    const [parts, sums] = done.document.cells;
+    if (parts?.kind !== 'parts' || sums?.kind !== 'formula') throw new Error('the cells are gone');
+    return { name, part: parts.rows[row]!, text: sums.lines[0]!.text };
+  };
+
+  test('takes the name with it where the name came from the title, and every formula follows', () => {
+    const told = retitled(sheet(table.rows, 'parts.horn.mass / 2'), 1, 'Elevator horn, 25 mm');
+    expect(told.name).toBe('elevator_horn_25_mm');
+    expect(told.part).toMatchObject({ name: 'elevator_horn_25_mm', title: 'Elevator horn, 25 mm' });
+    expect(told.text).toBe('parts.elevator_horn_25_mm.mass / 2');
+  });
+  test('leaves a name alone that somebody chose', () => {
+    const rows = [part('h', 'Horn')];
+    expect(retitled(sheet(rows, 'parts.h.mass'), 0, 'Elevator horn')).toMatchObject({
+      name: 'h',
+      part: { name: 'h', title: 'Elevator horn' },
+      text: 'parts.h.mass',
+    });
+  });
+  test('never takes a name that is taken, or that means something in formulas', () => {
+    expect(retitled(sheet(table.rows, '1'), 1, 'Fin').name).toBe('fin_2');
+    expect(retitled(sheet(table.rows, '1'), 1, 'Mass').name).toBe('mass_2');
+    expect(retitled(sheet(table.rows, '1'), 1, 'Min').name).toBe('min_2');
+    expect(retitled(sheet(table.rows, '1'), 1, '½').name).toBe('horn');
+  });
+});

@@ -1,0 +1,88 @@
+import {
+  applyChanges,
+  type Cell,
+  type Change,
+  type Document,
+  type Part,
+  type PartShape,
+  type PartsCell,
+  partFields,
+  rename,
+} from '../../../engine/index';
+import { freeName, isOwnName, nameFromTitle } from './free-names';
+
+/** A part put in after another; the last place without one. */
+export function withPart(cell: PartsCell, part: Part, after?: string): PartsCell {
+  const at = after === undefined ? -1 : cell.rows.findIndex((row) => row.name === after);
+  return { ...cell, rows: cell.rows.toSpliced(at < 0 ? cell.rows.length : at + 1, 0, part) };
+}
+
+/** Weighs nothing and stands at the datum until somebody says otherwise, so that the sheet stays settled. */
+export const newPart = (taken: ReadonlySet<string>): Part => ({
+  name: freeName('new_part', taken),
+  title: 'New part',
+  shape: 'point',
+  fields: { mass: '0 g', x: '0 mm' },
+});
+
+export function copyOf(part: Part, taken: ReadonlySet<string>): Part {
+  return { ...part, name: freeName(part.name, taken), title: `${part.title}, copy` };
+}
+
+export const withoutPart = (cell: PartsCell, name: string): PartsCell => ({
+  ...cell,
+  rows: cell.rows.filter((row) => row.name !== name),
+});
+
+/** Moves a part by places, as far as the ends of the table. */
+export function movePart(cell: PartsCell, name: string, by: number): PartsCell {
+  const at = cell.rows.findIndex((row) => row.name === name);
+  const to = Math.max(0, Math.min(cell.rows.length - 1, at + by));
+  return at < 0 || to === at ? cell : { ...cell, rows: cell.rows.toSpliced(at, 1).toSpliced(to, 0, cell.rows[at]!) };
+}
+
+export function changePart(cell: PartsCell, name: string, change: (part: Part) => Part): PartsCell {
+  return { ...cell, rows: cell.rows.map((row) => (row.name === name ? change(row) : row)) };
+}
+
+/** What a needed text says until somebody says otherwise. */
+export interface FirstTexts {
+  readonly material: string;
+  readonly stack: string;
+}
+
+/** The part in another shape. What the old shape had is kept for the day it changes back; what the new one needs and lacks begins at nothing. */
+export function reshaped(part: Part, shape: PartShape, first: FirstTexts): Part {
+  const fields: Record<string, string> = { ...part.fields };
+  for (const field of partFields(shape)) {
+    if (field.blank !== undefined || (fields[field.name] ?? '') !== '') continue;
+    const text = field.dimension ? `0 ${field.unit}` : first[field.name as keyof FirstTexts];
+    if (text !== '') fields[field.name] = text;
+  }
+  return { ...part, shape, fields };
+}
+
+export function withFuel(part: Part, fuel: boolean): Part {
+  const { fuel: _, ...rest } = part;
+  return fuel ? { ...rest, fuel } : rest;
+}
+
+/** Gives a part another title. A name that came from the old title by itself follows, with every formula that says it. */
+export function retitle(
+  document: Document,
+  table: string,
+  part: Part,
+  title: string,
+  taken: ReadonlySet<string>,
+): { readonly changes: readonly Change[]; readonly name: string } {
+  const others = new Set([...taken].filter((name) => name !== part.name));
+  const wanted = nameFromTitle(title);
+  const name = isOwnName(part.name, part.title) && wanted !== '' ? freeName(wanted, others) : part.name;
+  const renamed = rename(document, `${table}.${part.name}`, name);
+  const changes = renamed.ok ? renamed.changes : [];
+  const kept = renamed.ok ? name : part.name;
+  const now = applyChanges(document, changes).document.cells.find((cell: Cell) => cell.name === table);
+  if (now?.kind !== 'parts') return { changes, name: kept };
+  const cell = changePart(now, kept, (row) => ({ ...row, title }));
+  return { changes: [...changes, { change: 'cell', cell }], name: kept };
+}

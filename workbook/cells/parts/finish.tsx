@@ -1,0 +1,114 @@
+import { useSignal } from '@preact/signals';
+import { formatQuantity, type Part, partFields } from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { type Coat, readCoats, withCoat, writeCoats } from './coats';
+import { PartQuantity } from './field';
+
+/** Finish by coat: what is on it, how many coats of each, over which area. */
+export function PartFinish({ table, part }: { table: string; part: Part }) {
+  const sheet = useSheet();
+  const path = `${table}.${part.name}.coat`;
+  const coats = readCoats(part.fields.coat ?? '');
+  const fields = partFields(part.shape).filter(({ name }) => name === 'coats_area' || name === 'coat');
+  const put = (next: readonly Coat[]): void => sheet.setText(path, writeCoats(next));
+  return (
+    <>
+      {fields.map((field) => (
+        <PartQuantity key={field.name} table={table} part={part} field={field} />
+      ))}
+      {coats.length > 0 && (
+        <ul class="coats">
+          {coats.map((coat, k) => (
+            <CoatRow
+              key={k}
+              coat={coat}
+              part={part}
+              onCount={(count) => put('finish' in coat ? coats.with(k, { ...coat, count }) : coats)}
+              onRemove={() => put(coats.toSpliced(k, 1))}
+            />
+          ))}
+        </ul>
+      )}
+      <AddCoat part={part} onAdd={(finish) => put(withCoat(coats, finish))} />
+    </>
+  );
+}
+
+function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; onRemove(): void }) {
+  const { coat, part, onCount, onRemove } = props;
+  const finish = useSheet().offered.value?.finishes.find((each) => 'finish' in coat && each.name === coat.finish);
+  const title = finish?.title ?? ('finish' in coat ? coat.finish.replaceAll('_', ' ') : coat.text);
+  return (
+    <li>
+      {'finish' in coat ? (
+        <input
+          type="number"
+          class="text-entry coat-count"
+          aria-label={`${part.title}, how many times: ${title}`}
+          min={1}
+          max={99}
+          value={coat.count}
+          onChange={(event) => {
+            const count = Math.round(event.currentTarget.valueAsNumber);
+            if (count >= 1 && count <= 99) onCount(count);
+            else event.currentTarget.value = String(coat.count);
+          }}
+        />
+      ) : (
+        <span />
+      )}
+      <span>
+        {'finish' in coat && '× '}
+        {title}
+        {finish && (
+          <span class="aside">
+            {' '}
+            {formatQuantity(finish.arealMass, 'g/m²')}. Source: {finish.source}
+            {finish.memory && ' (recalled, not looked up)'}
+          </span>
+        )}
+      </span>
+      <button type="button" class="word quiet" onClick={onRemove}>
+        take off<span class="unseen"> {title}</span>
+      </button>
+    </li>
+  );
+}
+
+const KINDS = [
+  { kind: 'coat', label: 'coats' },
+  { kind: 'covering', label: 'coverings' },
+  { kind: 'glue', label: 'glue' },
+] as const;
+
+function AddCoat({ part, onAdd }: { part: Part; onAdd(finish: string): void }) {
+  const finishes = useSheet().offered.value?.finishes ?? [];
+  const picked = useSignal('');
+  const name = picked.value || (finishes[0]?.name ?? '');
+  return (
+    <div class="add-coat">
+      <select
+        aria-label={`${part.title}, coat to add`}
+        value={name}
+        onChange={(event) => {
+          picked.value = event.currentTarget.value;
+        }}
+      >
+        {KINDS.map(({ kind, label }) => (
+          <optgroup key={kind} label={label}>
+            {finishes
+              .filter((each) => each.kind === kind)
+              .map((each) => (
+                <option key={each.name} value={each.name}>
+                  {each.title}, {formatQuantity(each.arealMass, 'g/m²')}
+                </option>
+              ))}
+          </optgroup>
+        ))}
+      </select>
+      <button type="button" class="word" disabled={name === ''} onClick={() => onAdd(name)}>
+        Add a coat
+      </button>
+    </div>
+  );
+}

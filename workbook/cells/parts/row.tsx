@@ -1,0 +1,67 @@
+import type { Part } from '../../../engine/index';
+import { TextEntry } from '../../controls/text-entry';
+import { useSheet } from '../../store/context';
+import { MomentBar } from './moment-bar';
+import { useDifference } from './scale-said';
+import { shapeWords } from './shapes';
+
+interface PartRowProps {
+  readonly table: string;
+  readonly part: Part;
+  readonly isOpen: boolean;
+  readonly most: number;
+  onOpen(name: string): void;
+}
+
+/** One part of the table. Its name opens everything that can be said of it. */
+export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
+  const sheet = useSheet();
+  const path = `${table}.${part.name}`;
+  const fault = sheet.faultWithin(path);
+  const off = useDifference(path);
+  return (
+    <tr data-part={part.name} class={isOpen ? 'open' : ''}>
+      <th scope="row">
+        <button
+          type="button"
+          class="word part-title"
+          aria-expanded={isOpen}
+          aria-controls={`part-${path}`}
+          onClick={() => onOpen(part.name)}
+        >
+          {part.title || part.name}
+        </button>
+        <span class="words">{shapeWords(part)}</span>
+        {fault && !isOpen && <span class="fault-words">{fault.message}</span>}
+      </th>
+      <td data-label="mass" class="part-mass" data-value={`${path}.mass`}>
+        {sheet.shown(`${path}.mass`)}
+      </td>
+      <td data-label="weighed" class="weighed">
+        <TextEntry
+          path={`${path}.weighed`}
+          label={`${part.title}, weighed`}
+          text={part.fields.weighed ?? ''}
+          shown={(part.fields.weighed ?? '') === '' ? '' : sheet.shown(`${path}.weighed`)}
+          placeholder="–"
+          fault={sheet.faultAt(`${path}.weighed`)}
+          onCommit={(text) => sheet.setText(`${path}.weighed`, text)}
+          onUndoBeyond={sheet.undo}
+        />
+        {off !== '' && (
+          <span class="aside difference">
+            estimate {sheet.shown(`${path}.estimate`)}, {off}
+          </span>
+        )}
+      </td>
+      {['x', 'y', 'z'].map((axis) => (
+        <td key={axis} data-label={axis} data-value={`${path}.${axis}`}>
+          {sheet.shown(`${path}.${axis}`)}
+        </td>
+      ))}
+      <td data-label="share of the moment" class="moment-cell">
+        <MomentBar path={path} most={most} />
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,30 @@
+import { formatQuantity, type Part, partFields } from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { PartQuantity } from './field';
+
+/** What the scale says beside the estimate, which gives way to it. */
+export function PartScale({ table, part }: { table: string; part: Part }) {
+  const sheet = useSheet();
+  const path = `${table}.${part.name}`;
+  const off = useDifference(path);
+  return (
+    <>
+      {partFields(part.shape)
+        .filter((field) => field.name === 'weighed')
+        .map((field) => (
+          <PartQuantity key={field.name} table={table} part={part} field={field} />
+        ))}
+      <p class="aside part-scale">
+        Estimated {sheet.shown(`${path}.estimate`)}.{off !== '' && ` On the scale ${off} of it.`}
+      </p>
+    </>
+  );
+}
+
+/** How much more or less the scale says than the estimate: "+1.2 g"; '' until weighed. */
+export function useDifference(path: string): string {
+  const sheet = useSheet();
+  const difference = sheet.value(`${path}.difference`);
+  const unit = sheet.name(`${path}.difference`)?.unit ?? 'g';
+  return Number.isNaN(difference) ? '' : formatQuantity(difference, unit, { difference: true, sign: true });
+}

@@ -1,0 +1,56 @@
+import { useEffect } from 'preact/hooks';
+import { type Part, partFields } from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { PartQuantity } from './field';
+
+const AXES = ['x', 'y', 'z'];
+
+/** Where a part is: typed, or picked by a press on the scale drawing. */
+export function PartStation({ table, part }: { table: string; part: Part }) {
+  const sheet = useSheet();
+  const path = `${table}.${part.name}`;
+  const picking = sheet.picking.value?.path === path;
+  const hasDrawing = sheet.drawingTitle.value !== undefined;
+  useEffect(() => {
+    if (!picking) return;
+    const leave = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape') sheet.picking.value = undefined;
+    };
+    document.addEventListener('keydown', leave);
+    return () => document.removeEventListener('keydown', leave);
+  }, [picking, sheet]);
+  // A closed part takes no more presses.
+  useEffect(
+    () => () => {
+      if (sheet.picking.peek()?.path === path) sheet.picking.value = undefined;
+    },
+    [path, sheet],
+  );
+  return (
+    <>
+      {partFields(part.shape)
+        .filter((field) => AXES.includes(field.name))
+        .map((field) => (
+          <PartQuantity key={field.name} table={table} part={part} field={field} />
+        ))}
+      {hasDrawing && (
+        <div class="part-pick">
+          <button
+            type="button"
+            class="word"
+            aria-pressed={picking}
+            onClick={() => {
+              sheet.picking.value = picking ? undefined : { path, title: part.title };
+            }}
+          >
+            {picking ? 'Leave the drawing' : 'Pick on the drawing'}
+          </button>
+          <p class="aside pick-words" role="status">
+            {picking &&
+              `Press where the centre of gravity of ${part.title} is: the plan gives station and distance from the centreline, the side view station and height. Escape leaves it as it was.`}
+          </p>
+        </div>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,160 @@
+import { formatQuantity, type Part, type PartField } from '../../../engine/index';
+import { FaultFlag } from '../../controls/fault-flag';
+import { useSheet } from '../../store/context';
+
+interface StuffProps {
+  readonly table: string;
+  readonly part: Part;
+  readonly field: PartField;
+}
+
+/** What a part is made of, picked from the sheet's own materials, its choices and the library. */
+export function MaterialPick({ table, part, field }: StuffProps) {
+  const sheet = useSheet();
+  const path = `${table}.${part.name}.${field.name}`;
+  const text = part.fields[field.name] ?? '';
+  return (
+    <div class="part-field">
+      <span class="part-field-title">{field.title}</span>
+      <MaterialSelect
+        path={path}
+        label={`${part.title}, material`}
+        text={text}
+        onPick={(name) => sheet.setText(path, name)}
+      />
+      <MaterialTold name={text} />
+      <Flag path={path} />
+    </div>
+  );
+}
+
+export function MaterialSelect(props: {
+  path: string;
+  label: string;
+  text: string;
+  /** What a blank stands for; missing: something must be picked. */
+  blank?: string;
+  onPick(name: string): void;
+}) {
+  const { path, label, text, blank, onPick } = props;
+  const sheet = useSheet();
+  const own = sheet.part('materials');
+  const library = sheet.offered.value?.materials ?? [];
+  const choices = [...sheet.names.value.values()]
+    .filter((info) => info.kind === 'choice' && info.path.endsWith('.density'))
+    .map((info) => info.path.slice(0, -'.density'.length));
+  const known = new Set([...own, ...library].map((each) => each.name).concat(choices));
+  return (
+    <select
+      data-path={path}
+      aria-label={label}
+      aria-invalid={sheet.faultAt(path) ? true : undefined}
+      value={text}
+      onChange={(event) => onPick(event.currentTarget.value)}
+    >
+      {(blank !== undefined || text === '') && <option value="">{blank ?? 'pick one'}</option>}
+      {text !== '' && !known.has(text) && <option value={text}>{text}</option>}
+      {own.length > 0 && (
+        <optgroup label="of this sheet">
+          {own.map((each) => (
+            <option key={each.name} value={each.name}>
+              {each.title}
+            </option>
+          ))}
+        </optgroup>
+      )}
+      {choices.length > 0 && (
+        <optgroup label="choices of this sheet">
+          {choices.map((name) => (
+            <option key={name} value={name}>
+              {name.replaceAll('_', ' ').replace('.', ': ')}
+            </option>
+          ))}
+        </optgroup>
+      )}
+      <optgroup label="library">
+        {library
+          .filter((each) => !own.some((mine) => mine.name === each.name))
+          .map((each) => (
+            <option key={each.name} value={each.name}>
+              {each.title}
+            </option>
+          ))}
+      </optgroup>
+    </select>
+  );
+}
+
+/** Density, modulus and source of a material, and whether its numbers were recalled. */
+export function MaterialTold({ name }: { name: string }) {
+  const sheet = useSheet();
+  const own = sheet.part('materials').find((each) => each.name === name);
+  const row = own ? undefined : sheet.offered.value?.materials.find((each) => each.name === name);
+  if (!own && !row) return null;
+  // A material of the library has names of its own only while a part of the sheet uses it.
+  const density = row ? formatQuantity(row.density, 'kg/m³') : sheet.shown(`${name}.density`);
+  const modulus = row
+    ? Number.isNaN(row.modulus)
+      ? ''
+      : formatQuantity(row.modulus, 'GPa')
+    : own?.modulus === ''
+      ? ''
+      : sheet.shown(`${name}.modulus`);
+  return (
+    <p class="aside material-told">
+      {density}, {modulus === '' ? 'modulus not known' : `modulus ${modulus}`}. Source: {(own ?? row)!.source}
+      {row?.memory && <span> (recalled, not looked up)</span>}
+    </p>
+  );
+}
+
+/** The stack that a part is cut from: a choice as it is picked, or one of its options whatever is picked. */
+export function StackPick({ table, part, field }: StuffProps) {
+  const sheet = useSheet();
+  const path = `${table}.${part.name}.${field.name}`;
+  const text = part.fields[field.name] ?? '';
+  const choices = sheet.part('cells').filter((cell) => cell.kind === 'choice' && cell.of === 'stack');
+  const coverings = (sheet.offered.value?.finishes ?? []).map((each) => each.name);
+  const known = choices.flatMap((cell) =>
+    cell.kind === 'choice' ? [cell.name, ...cell.options.map((option) => `${cell.name}.${option.name}`)] : [],
+  );
+  return (
+    <div class="part-field">
+      <span class="part-field-title">{field.title}</span>
+      <select
+        data-path={path}
+        aria-label={`${part.title}, stack`}
+        aria-invalid={sheet.faultAt(path) ? true : undefined}
+        value={text}
+        onChange={(event) => sheet.setText(path, event.currentTarget.value)}
+      >
+        {text === '' && <option value="">pick one</option>}
+        {text !== '' && !known.includes(text) && <option value={text}>{text}</option>}
+        {choices.map(
+          (cell) =>
+            cell.kind === 'choice' && (
+              <optgroup key={cell.name} label={cell.title}>
+                <option value={cell.name}>{cell.title}: as picked</option>
+                {cell.options.map((option) => (
+                  <option key={option.name} value={`${cell.name}.${option.name}`}>
+                    always {option.title}
+                  </option>
+                ))}
+              </optgroup>
+            ),
+        )}
+      </select>
+      <p class="aside">
+        {text === '' || coverings.includes(text) ? field.doc : `${sheet.shown(`${text}.areal_mass`)}, `}
+        {text !== '' && `${sheet.shown(`${text}.thickness`)} thick. `}
+        {choices.length === 0 && 'This sheet has no choice of stacks yet.'}
+      </p>
+      <Flag path={path} />
+    </div>
+  );
+}
+
+function Flag({ path }: { path: string }) {
+  const fault = useSheet().faultAt(path);
+  return fault ? <FaultFlag fault={fault} /> : null;
+}
