@@ -68,7 +68,13 @@ export default defineConfig({
   plugins: [policyInPage, offlineInPage, offline],
   worker: { format: 'es' },
   // The policy refuses data: fonts, so nothing is written into the style sheet.
-  build: { outDir: `${here}dist`, emptyOutDir: true, assetsInlineLimit: 0, chunkSizeWarningLimit: 1000 },
+  build: {
+    outDir: `${here}dist`,
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 1000,
+    rollupOptions: { input: [`${here}workbook/index.html`, `${here}workbook/reference.html`] },
+  },
   server: { host: '127.0.0.1', fs: { allow: [here] } },
   // The port is always tried first, since a browser keeps designs by address.
   preview: { host: '127.0.0.1', port: 8420, headers: { 'Content-Security-Policy': policy } },

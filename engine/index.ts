@@ -35,6 +35,17 @@ export type {
   TraceColumn,
   TraceDescription,
 } from './protocol';
+export {
+  blockAnchor,
+  type Chapter,
+  type EntryPiece,
+  type EquationPiece,
+  fieldAnchor,
+  type Piece,
+  type ReferenceService,
+  resultAnchor,
+  type TablePiece,
+} from './reference/chapter';
 export { isPartField, knownKinds, type PartField, partFields, type Text } from './sheet/cells/index';
 export type {
   Axis,

@@ -58,7 +58,7 @@ export function theoryPieces(kind: string, theory: Theory | undefined): Piece[] 
         title,
         lines: text.split('\n'),
         doc,
-        source,
+        source: told(source),
       })),
     ),
     ...under(
@@ -69,16 +69,19 @@ export function theoryPieces(kind: string, theory: Theory | undefined): Piece[] 
   ];
 }
 
+/** "Source: …", but for what needs no publication. */
+const told = (source: string): string => (/^(Deriv|Defin|Geom)/.test(source) ? source : `Source: ${source}`);
+
 /** Why a design may have no answer here, in the words that the sheet uses. */
 function reasonPieces(block: AnyBlock): Piece[] {
   const sentences = Object.values(block.reasons);
   if (sentences.length === 0) return [];
-  const told = sentences.map((sentence) =>
+  const items = sentences.map((sentence) =>
     sentence.replace(/\{([\w.]+)\}/g, (_, name: string) => `⟨${titleOf(block, name)}⟩`),
   );
   return under(`reasons.${block.kind}`, 'Why there may be no answer', [
     { kind: 'text', text: 'What stands in ⟨ ⟩ is filled in with its value.' },
-    { kind: 'list', items: told },
+    { kind: 'list', items },
   ]);
 }
 

@@ -26,7 +26,7 @@ function pieceMarkdown(piece: Piece): string {
 }
 
 function equationMarkdown({ title, lines, doc, source }: EquationPiece): string {
-  const about = [doc, `Source: ${source}`].filter(Boolean).join(' ');
+  const about = [doc, source].filter(Boolean).join(' ');
   return `### ${title}\n\n${lines.map((line) => `    ${line}`).join('\n')}\n\n${about}`;
 }
 

@@ -1,5 +1,6 @@
-import type { BlockCell, FieldDescription } from '../../engine/index';
+import { type BlockCell, type FieldDescription, fieldAnchor } from '../../engine/index';
 import { QuantitySymbol } from '../controls/quantity-symbol';
+import { ReferenceLink } from '../controls/reference-link';
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
 import { RowFaults } from './row-faults';
@@ -14,7 +15,9 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
   return (
     <div class="field">
       <QuantitySymbol of={field.symbol} />
-      <span class="field-title">{field.title}</span>
+      <span class="field-title">
+        <ReferenceLink to={fieldAnchor(cell.block, field.name)}>{field.title}</ReferenceLink>
+      </span>
       {field.kind === 'option' ? (
         <OptionEntry path={path} text={text} field={field} docId={docId} />
       ) : (

@@ -1,5 +1,6 @@
-import type { BlockCell, ResultDescription } from '../../engine/index';
+import { type BlockCell, type ResultDescription, resultAnchor } from '../../engine/index';
 import { QuantitySymbol } from '../controls/quantity-symbol';
+import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 
 /** One result: value with unit, its change from the baseline, and the usual band where the trade has one. */
@@ -10,7 +11,9 @@ export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDes
   return (
     <div class="result" title={result.doc}>
       <QuantitySymbol of={result.symbol} />
-      <span class="field-title">{result.title}</span>
+      <span class="field-title">
+        <ReferenceLink to={resultAnchor(cell.block, result.name)}>{result.title}</ReferenceLink>
+      </span>
       <output data-value={path}>{sheet.shown(path)}</output>
       <span class="change">{sheet.change(path)}</span>
       {band && <p class="aside">usually {band} (common practice, no source)</p>}

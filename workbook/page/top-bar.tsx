@@ -1,4 +1,5 @@
 import { useRef } from 'preact/hooks';
+import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
 import { ReadySheets } from './ready-sheets';
@@ -41,6 +42,7 @@ export function TopBar() {
         <button type="button" class="word" onClick={() => window.print()}>
           Print
         </button>
+        <ReferenceLink class="word">Reference</ReferenceLink>
       </nav>
       <StateWords />
       <input

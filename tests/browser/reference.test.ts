@@ -1,0 +1,56 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { DESK, openSheet, PHONE, startBrowser } from './sheet';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+/** Every kind of piece, and no chapter twice of its kind: looking at all of them takes a minute. */
+async function keepSome(page: Page): Promise<void> {
+  const kept = ['cautions', 'signs', 'bands', 'block.air', 'formulas', 'materials'];
+  await page.evaluate((some) => {
+    for (const chapter of document.querySelectorAll('.chapter')) if (!some.includes(chapter.id)) chapter.remove();
+  }, kept);
+}
+
+describe.each([
+  ['at a desk', DESK],
+  ['on a phone', PHONE],
+])('the reference %s', (_where, viewport) => {
+  test('opens at the place asked for, is no wider than the window and stands in nobody’s way', async () => {
+    const { page, troubles, close } = await openSheet(browser, viewport);
+    await page.goto(`${inject('address')}reference.html#field.flight.height`);
+    const field = page.locator('[id="field.flight.height"]');
+    await field.waitFor();
+    await expect.poll(() => field.evaluate((place) => place.matches(':target'))).toBe(true);
+    await expect.poll(async () => (await field.boundingBox())?.y ?? -1).toBeGreaterThanOrEqual(0);
+    expect((await field.boundingBox())!.y).toBeLessThan(viewport.height / 2);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+    await keepSome(page);
+    const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target.join(' ')}`)).toEqual([]);
+    expect(troubles).toEqual([]);
+    await close();
+  });
+});
+
+test('a field of a block leads to its place in the reference, beside the sheet, without a connection too', async () => {
+  const { page, context, close } = await openSheet(browser);
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await context.setOffline(true);
+  const link = page.locator('.field-title a[href$="#field.flight.height"]');
+  const unfold = page.getByRole('button', { name: /^unfold/i });
+  while (!(await link.isVisible()) && (await unfold.count()) > 0) await unfold.first().click();
+  const [reference] = await Promise.all([context.waitForEvent('page'), link.click()]);
+  const field = reference.locator('[id="field.flight.height"]');
+  await field.waitFor();
+  expect(await field.textContent()).toContain('Flying height');
+  expect(await page.locator('[data-state="settled"]').count()).toBe(1);
+  await close();
+});
