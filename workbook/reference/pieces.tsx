@@ -41,7 +41,7 @@ function Written({ text }: { text: string }) {
 
 function EquationView({ piece: { title, lines, doc, source } }: { piece: EquationPiece }) {
   return (
-    <section class="equation" aria-label={title}>
+    <div class="equation">
       <h4>{title}</h4>
       {lines.map((line) => (
         <p class="equation-line" key={line}>
@@ -54,13 +54,13 @@ function EquationView({ piece: { title, lines, doc, source } }: { piece: Equatio
         </p>
       )}
       <p class="aside">{source}</p>
-    </section>
+    </div>
   );
 }
 
 function EntryView({ piece: { id, symbol, title, name, doc, facts, notes } }: { piece: EntryPiece }) {
   return (
-    <section class="entry" id={id} aria-label={title} tabIndex={-1}>
+    <div class="entry" id={id} tabIndex={-1}>
       <span class="symbol">
         <Written text={symbol} />
       </span>
@@ -75,7 +75,7 @@ function EntryView({ piece: { id, symbol, title, name, doc, facts, notes } }: { 
           </p>
         ))}
       </div>
-    </section>
+    </div>
   );
 }
 
