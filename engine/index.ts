@@ -46,7 +46,18 @@ export {
   resultAnchor,
   type TablePiece,
 } from './reference/chapter';
-export { isPartField, knownKinds, type PartField, partFields, type Text } from './sheet/cells/index';
+export {
+  type ChartNeeds,
+  type ChartSource,
+  chartNeeds,
+  chartSource,
+  isPartField,
+  knownKinds,
+  PART_BARS,
+  type PartField,
+  partFields,
+  type Text,
+} from './sheet/cells/index';
 export type {
   Axis,
   BlockCell,
@@ -69,7 +80,7 @@ export type {
   Variable,
   VariablesCell,
 } from './sheet/document';
-export { FORMAT, PART_SHAPES, VERSION } from './sheet/document';
+export { CHART_KINDS, FORMAT, PART_SHAPES, VERSION } from './sheet/document';
 export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeze } from './sheet/freeze';
 export { nameFault } from './sheet/names';

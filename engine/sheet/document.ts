@@ -172,15 +172,23 @@ export interface SweepCell extends CellBase {
   readonly wanted: readonly string[];
 }
 
+export const CHART_KINDS = ['line', 'bars', 'moments', 'contour', 'carpet', 'scatter', 'histogram', 'ring'] as const;
 export interface ChartCell extends CellBase {
   readonly kind: 'chart';
-  readonly chart: 'line';
-  /** Name of a sweep cell. */
+  /** What each kind takes of the rest: `chartNeeds` in cells/chart-kinds.ts. What a kind doesn't take is kept and not shown. */
+  readonly chart: (typeof CHART_KINDS)[number];
+  /** Name of a sweep cell; '' where there is none. */
   readonly sweep: string;
-  /** Path across, paths up (one panel each), path that tells the lines apart ('' = none). */
+  /** Instead of a sweep: a weight and balance table (moments, bars), or what runs along something, such as lap.ring (ring). */
+  readonly of?: string;
+  /** What runs across: an axis of the sweep; for a scatter one of its results. */
   readonly across: string;
+  /** What is shown, one panel each: results of the sweep, numbers of every part, a column of what runs along. */
   readonly up: readonly string[];
+  /** Second axis: tells lines and groups apart, or runs the other way in a contour or carpet. '' = none. */
   readonly lines: string;
+  /** Checks whose limits stand in it; missing: all that watch what it shows. */
+  readonly checks?: readonly string[];
 }
 
 /** "Stop if …": a limit with its reason. */

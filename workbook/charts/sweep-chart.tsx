@@ -12,8 +12,9 @@ export function SweepChart(props: SweepChartProps): JSX.Element {
   const kind = props.cell.chart;
   const [, setArrived] = useState(0);
   useEffect(() => {
-    if (here.has(kind)) return;
-    void chartKinds[kind]().then((component) => {
+    const load = chartKinds[kind];
+    if (here.has(kind) || !load) return;
+    void load().then((component) => {
       here.set(kind, component);
       setArrived((n) => n + 1);
     });

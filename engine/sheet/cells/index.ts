@@ -34,6 +34,7 @@ export function kindOf<C extends Cell>(cell: C): CellKindOf<C> {
 
 export const knownKinds: readonly CellKind[] = cellKinds.map((kind) => kind.kind);
 
+export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { axisPath } from './sweep';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Cell, Document } from '../../../engine/sheet/document';
+import type { Cell, Document, SweepCell } from '../../../engine/sheet/document';
 import { openLive, setLive } from '../../../engine/sheet/live';
 import { faultsOf } from '../../../engine/sheet/sentences';
 import {
@@ -367,9 +367,69 @@ describe('a chart', () => {
       'cg_chart: cg_chart shows "parts.mass", which cg_sweep does not compute. It computes parts.x, lap.pull.',
     ]);
     expect(chart({ up: [] })).toEqual(['cg_chart: cg_chart shows nothing. Name at least one result of cg_sweep.']);
+    expect(chart({ sweep: '' })).toEqual(['cg_chart: cg_chart has no sweep to show. The sweeps are cg_sweep.']);
     const alone = smallDesign().cells.find((each) => each.name === 'cg_chart')!;
     expect(ofCells(alone)).toEqual([
       'cg_chart: cg_chart shows the sweep "cg_sweep": there is none of that name. There is none yet; add one.',
+    ]);
+  });
+  test('over two axes that are not two, or not of numbers', () => {
+    const two = { chart: 'carpet', across: 'engine_station', lines: 'tail_stock', up: ['parts.x', 'lap.pull'] };
+    expect(chart(two)).toEqual([]);
+    expect(chart({ ...two, lines: 'engine_station' })).toEqual([
+      'cg_chart: cg_chart has engine_station both across and as the second axis. Take two different ones. The axes of cg_sweep are tail_stock, engine_station.',
+    ]);
+    expect(chart({ ...two, lines: '' })).toEqual([
+      'cg_chart: cg_chart needs "" as an axis of cg_sweep. The axes of cg_sweep are tail_stock, engine_station.',
+    ]);
+    expect(chart({ ...two, chart: 'contour', up: ['parts.x'] })).toEqual([
+      'cg_chart: cg_chart draws lines between the values of tail_stock, which is a choice. Take an axis of numbers. The axes of cg_sweep are tail_stock, engine_station.',
+    ]);
+    const sweep = smallDesign().cells.find((each) => each.name === 'cg_sweep') as SweepCell;
+    const narrow = withCell(smallDesign(), { ...sweep, axes: sweep.axes.slice(1) });
+    const cell = narrow.cells.find((each) => each.name === 'cg_chart')!;
+    expect(faultsAfter(withCell(narrow, { ...cell, ...two } as Cell))).toEqual([
+      'cg_chart: cg_chart needs two axes and cg_sweep has 1. Give cg_sweep a second one.',
+    ]);
+  });
+  test('of one result against another', () => {
+    const scatter = { chart: 'scatter', across: 'parts.x', up: ['lap.pull'], lines: '' };
+    expect(chart(scatter)).toEqual([]);
+    expect(chart({ ...scatter, across: 'engine_station' })).toEqual([
+      'cg_chart: cg_chart shows "engine_station", which cg_sweep does not compute. It computes parts.x, lap.pull.',
+    ]);
+    expect(chart({ chart: 'histogram', across: '', lines: '' })).toEqual([]);
+    expect(chart({ chart: 'contour', up: ['parts.x', 'lap.pull'], lines: 'tail_stock' })).toContain(
+      'cg_chart: cg_chart shows 2 results. One is allowed.',
+    );
+  });
+  test('of a weight and balance table', () => {
+    const parts = { chart: 'moments', sweep: '', of: 'parts', up: [] };
+    expect(chart(parts)).toEqual([]);
+    expect(chart({ ...parts, of: 'part' })).toEqual([
+      'cg_chart: cg_chart shows the weight and balance table "part": there is none of that name. The weight and balance tables are parts. Did you mean parts?',
+    ]);
+    expect(chart({ ...parts, chart: 'bars', up: ['mass'] })).toEqual([]);
+    expect(chart({ ...parts, chart: 'bars', up: ['weight'] })).toEqual([
+      'cg_chart: cg_chart shows "weight" of each part. A chart can show mass, estimate, difference, moment, moment_share.',
+    ]);
+    expect(chart({ ...parts, chart: 'bars', up: [] })).toEqual([
+      'cg_chart: cg_chart shows nothing. Name at least one number of the parts, such as mass.',
+    ]);
+  });
+  test('of what runs around the lap', () => {
+    const ring = { chart: 'ring', sweep: '', of: '', up: ['pull'] };
+    expect(chart(ring)).toEqual([
+      'cg_chart: cg_chart has nothing to show. No block of this workbook has anything that runs around the lap.',
+    ]);
+    expect(chart({ ...ring, of: 'lap.ring' })).toEqual([
+      'cg_chart: cg_chart shows "lap.ring", which no block tells. No block of this workbook has anything that runs around the lap.',
+    ]);
+  });
+  test('with limits of a check that is not there', () => {
+    expect(chart({ checks: ['cg_band'] })).toEqual([]);
+    expect(chart({ checks: ['cg_bnd'] })).toEqual([
+      'cg_chart: cg_chart shows the limits of "cg_bnd": there is no check of that name. The checks are cg_band. Did you mean cg_band?',
     ]);
   });
 });

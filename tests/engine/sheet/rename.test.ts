@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { Document } from '../../../engine/sheet/document';
+import type { ChartCell, Document } from '../../../engine/sheet/document';
 import { openLive } from '../../../engine/sheet/live';
 import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { faultsOf } from '../../../engine/sheet/sentences';
 import { applyChanges } from '../../../engine/sheet/transaction';
-import { blockOf, documentOf, formula, library, smallDesign } from './small';
+import { blockOf, documentOf, formula, library, smallDesign, withCell } from './small';
 
 function renamed(document: Document, path: string, to: string): Document {
   const renaming = rename(document, path, to);
@@ -85,6 +85,18 @@ describe('renaming rewrites what names the thing, and no number changes', () => 
     expect(after.figures).toEqual(['list.x', 'lap.pull']);
     expect(after.baseline).toEqual({ tip_weight: '2 × 3 g', stock: 'faced', 'list.fin.weighed': '12 g' });
     expect(renamed(design, 'tail_stock.faced', 'sandwich').baseline?.tail_stock).toBe('sandwich');
+  });
+});
+
+test('a chart of parts follows its table and its checks, and no variable that is called like a number of the parts', () => {
+  const design = smallDesign();
+  const chart = design.cells.find((cell) => cell.id === 'id_cg_chart') as ChartCell;
+  const bars: ChartCell = { ...chart, chart: 'bars', sweep: '', of: 'parts', up: ['mass'], checks: ['cg_band'] };
+  const before = withCell(design, bars);
+  const after = renamed(renamed(renamed(before, 'parts', 'list'), 'cg_band', 'band'), 'tip_weight', 'mass');
+  expect(after.cells.find((cell) => cell.id === 'id_cg_chart')).toEqual({ ...bars, of: 'list', checks: ['band'] });
+  expect(renamed(after, 'mass', 'lead').cells.find((cell) => cell.id === 'id_cg_chart')).toMatchObject({
+    up: ['mass'],
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { ChartCell } from '../../../engine/sheet/document';
 import { startEngine } from '../../../engine/study/session';
 import { LENGTH, ONE } from '../../../engine/units/index';
 import { library, slideRule } from './slide-rule';
@@ -65,5 +66,24 @@ describe('a trace of an open document', () => {
     expect((await without.trace('root.steps')).message).toBe(
       'There is nothing called root.steps to draw. No block of this workbook has anything to draw.',
     );
+  });
+
+  it('is what a ring can be drawn from', async () => {
+    const faults = async (more: Partial<ChartCell>) => {
+      const ring: ChartCell = {
+        ...{ kind: 'chart', id: 'r', name: 'steps_ring', title: '', chart: 'ring' },
+        ...{ sweep: '', of: 'root.steps', across: '', up: ['reached'], lines: '', ...more },
+      };
+      const { cells, ...rest } = slideRule();
+      const engine = startEngine(library, { pause: async () => {}, now: () => 0 });
+      return (await engine.open({ ...rest, cells: [...cells, ring] })).faults.map((fault) => fault.message);
+    };
+    expect(await faults({})).toEqual([]);
+    expect(await faults({ of: '' })).toEqual(['steps_ring has nothing to show. There is root.steps.']);
+    expect(await faults({ of: 'root.step' })).toEqual([
+      'steps_ring shows "root.step", which no block tells. There is root.steps. Did you mean root.steps?',
+    ]);
+    expect(await faults({ up: ['share'] })).toEqual(['steps_ring shows "share" of root.steps. It tells reached.']);
+    expect(await faults({ up: [] })).toEqual(['steps_ring shows nothing. Name one of reached.']);
   });
 });

@@ -1,0 +1,142 @@
+import type { Builder } from '../build';
+import type { ChartCell, CheckCell, PartsCell, SweepCell } from '../document';
+import { chartNeeds, chartSource, PART_BARS } from './chart-kinds';
+
+type Say = (message: string) => void;
+
+/** Says what a chart asks for and can't have. Called when every name is laid. */
+export function checkChart(cell: ChartCell, builder: Builder): void {
+  const say: Say = (message) => builder.fault({ cell: cell.id, path: cell.name, message });
+  switch (chartSource(cell)) {
+    case 'sweep':
+      checkSweep(cell, builder, say);
+      break;
+    case 'parts':
+      checkParts(cell, builder, say);
+      break;
+    case 'trace':
+      checkTrace(cell, builder, say);
+      break;
+  }
+  checkLimits(cell, builder, say);
+}
+
+function checkSweep(cell: ChartCell, builder: Builder, say: Say): void {
+  const sweeps = builder.document.cells.filter((each): each is SweepCell => each.kind === 'sweep');
+  const sweep = sweeps.find((each) => each.name === cell.sweep);
+  if (!sweep) {
+    const names = sweeps.map((each) => each.name);
+    const list = names.length === 0 ? 'There is none yet; add one.' : `The sweeps are ${names.join(', ')}.`;
+    say(
+      cell.sweep === ''
+        ? `${cell.name} has no sweep to show. ${list}`
+        : `${cell.name} shows the sweep "${cell.sweep}": there is none of that name. ${list}${builder.meant(cell.sweep, names)}`,
+    );
+    return;
+  }
+  checkAxes(cell, sweep, builder, say);
+  const needs = chartNeeds[cell.chart];
+  const results = [...(needs.across === 'result' ? [cell.across] : []), ...cell.up];
+  const wrong = results.find((path) => !sweep.wanted.includes(path));
+  if (wrong !== undefined) {
+    say(`${cell.name} shows "${wrong}", which ${sweep.name} does not compute. It computes ${sweep.wanted.join(', ')}.`);
+  }
+  checkCount(cell, `result of ${sweep.name}`, say);
+}
+
+function checkAxes(cell: ChartCell, sweep: SweepCell, builder: Builder, say: Say): void {
+  const needs = chartNeeds[cell.chart];
+  const axes = sweep.axes.map((axis) => axis.of);
+  const list = `The axes of ${sweep.name} are ${axes.join(', ')}.`;
+  if (needs.lines === 'axis' && axes.length < 2) {
+    say(`${cell.name} needs two axes and ${sweep.name} has ${axes.length}. Give ${sweep.name} a second one.`);
+    return;
+  }
+  const named = [
+    ...(needs.across === 'axis' ? [cell.across] : []),
+    ...(needs.lines === 'axis' || (needs.lines === 'axis or nothing' && cell.lines !== '') ? [cell.lines] : []),
+  ];
+  const wrong = named.find((path) => !axes.includes(path));
+  if (wrong !== undefined) {
+    say(`${cell.name} needs "${wrong}" as an axis of ${sweep.name}. ${list}`);
+    return;
+  }
+  if (named.length === 2 && named[0] === named[1]) {
+    say(`${cell.name} has ${cell.across} both across and as the second axis. Take two different ones. ${list}`);
+  }
+  const choice = needs.numbers && named.find((path) => builder.find(path)?.type?.kind === 'option');
+  if (choice) {
+    say(
+      `${cell.name} draws lines between the values of ${choice}, which is a choice. Take an axis of numbers. ${list}`,
+    );
+  }
+}
+
+function checkParts(cell: ChartCell, builder: Builder, say: Say): void {
+  const tables = builder.document.cells.filter((each): each is PartsCell => each.kind === 'parts');
+  const of = cell.of ?? '';
+  if (!tables.some((each) => each.name === of)) {
+    const names = tables.map((each) => each.name);
+    const list =
+      names.length === 0 ? 'There is none yet; add one.' : `The weight and balance tables are ${names.join(', ')}.`;
+    say(
+      `${cell.name} shows the weight and balance table "${of}": there is none of that name. ${list}${builder.meant(of, names)}`,
+    );
+    return;
+  }
+  if (chartNeeds[cell.chart].up === 0) return;
+  const known: readonly string[] = PART_BARS;
+  const wrong = cell.up.find((name) => !known.includes(name));
+  if (wrong !== undefined) {
+    say(`${cell.name} shows "${wrong}" of each part. A chart can show ${known.join(', ')}.`);
+  }
+  checkCount(cell, 'number of the parts, such as mass', say);
+}
+
+function checkTrace(cell: ChartCell, builder: Builder, say: Say): void {
+  const of = cell.of ?? '';
+  const traces = new Map<string, { readonly columns: object }>(
+    builder.document.cells.flatMap((each) => {
+      const block = each.kind === 'block' ? builder.blocks.get(each.block) : undefined;
+      return Object.entries(block?.traces ?? {}).map(([name, trace]) => [`${each.name}.${name}`, trace] as const);
+    }),
+  );
+  const trace = traces.get(of);
+  if (!trace) {
+    const names = [...traces.keys()];
+    const list =
+      names.length === 0
+        ? 'No block of this workbook has anything that runs around the lap.'
+        : `There is ${names.join(', ')}.`;
+    say(
+      of === ''
+        ? `${cell.name} has nothing to show. ${list}`
+        : `${cell.name} shows "${of}", which no block tells. ${list}${builder.meant(of, names)}`,
+    );
+    return;
+  }
+  const [, ...columns] = Object.keys(trace.columns);
+  const wrong = cell.up.find((name) => !columns.includes(name));
+  if (wrong !== undefined) say(`${cell.name} shows "${wrong}" of ${of}. It tells ${columns.join(', ')}.`);
+  checkCount(cell, `of ${columns.join(', ')}`, say);
+}
+
+function checkCount(cell: ChartCell, what: string, say: Say): void {
+  const most = chartNeeds[cell.chart].up;
+  if (cell.up.length === 0) {
+    say(`${cell.name} shows nothing. Name ${most === 1 ? 'one' : 'at least one'} ${what}.`);
+  } else if (cell.up.length > most) {
+    say(`${cell.name} shows ${cell.up.length} results. ${most === 1 ? 'One is' : `1 to ${most} are`} allowed.`);
+  }
+}
+
+function checkLimits(cell: ChartCell, builder: Builder, say: Say): void {
+  const checks = builder.document.cells.filter((each): each is CheckCell => each.kind === 'check');
+  const names = checks.map((each) => each.name);
+  const wrong = cell.checks?.find((name) => !names.includes(name));
+  if (wrong === undefined) return;
+  const list = names.length === 0 ? 'There are no checks yet.' : `The checks are ${names.join(', ')}.`;
+  say(
+    `${cell.name} shows the limits of "${wrong}": there is no check of that name. ${list}${builder.meant(wrong, names)}`,
+  );
+}
