@@ -85,6 +85,7 @@ export default defineConfig({
         root: here,
         test: {
           name: 'unit',
+          testTimeout: 60_000,
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**', 'tests/boundaries/**'],
           // The engine's numbers never come from code made of strings: it's refused here as the page's policy refuses it.

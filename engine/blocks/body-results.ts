@@ -6,6 +6,13 @@ import { MILLIMETRES, PER_RADIAN, PLAIN, SMALL_AREA, SURFACE } from './measures'
 const CUBIC = { dimension: VOLUME, unit: 'dm³', tradeUnit: 'in³' } as const;
 const FOURTH = { dimension: { length: 4, mass: 0, time: 0, temperature: 0, current: 0 }, unit: 'm⁴' } as const;
 
+const place = (symbol: string, title: string, doc: string): Result => ({
+  ...MILLIMETRES,
+  symbol,
+  title,
+  doc,
+  detail: true,
+});
 const row = (symbol: string, title: string, doc: string): Result => ({ ...SMALL_AREA, symbol, title, doc });
 
 /** What fuselage and exposed items tell the other blocks. */
@@ -60,6 +67,16 @@ export const bodyResults = {
     doc: 'Of the side area in air that comes square from the side; counts at large nose-out angles.',
     detail: true,
   },
+  nose_x: place('x_1', 'Nose', 'Front end, aft of the wing root leading edge (ahead of it negative).'),
+  tail_x: place('x_4', 'Tail end', 'Rear end, aft of the wing root leading edge.'),
+  tail_bottom: place('z_4', 'Bottom at the tail end', 'Above the reference line; below it negative.'),
+  middle_height: place('z_b', 'Height of the middle', 'Of the middle of the fuselage depth above the reference line.'),
+  width: place('w', 'Width', 'Of the fuselage.'),
+  wheel_x: place('x_w', 'Wheel station', 'Of the axle, aft of the wing root leading edge.'),
+  wheel_z: place('z_w', 'Wheel height', 'Of the axle above the reference line; below it negative.'),
+  wheel_diameter: place('d_w', 'Wheel diameter', 'Of each wheel.'),
+  wheel_track: place('t_w', 'Track', 'Between the wheels.'),
+  wire_diameter: place('d_g', 'Gear wire diameter', 'Of the legs.'),
   drag_area: {
     ...SMALL_AREA,
     symbol: 'C_D A',

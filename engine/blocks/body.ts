@@ -20,6 +20,17 @@ import { bodyTheory } from './theory/body';
 /** Thickness over chord taken for the form factor of thin flat tail surfaces. */
 const TAIL_THICKNESS = 0.06;
 
+/** Sizes that other blocks take as they were typed. */
+const PASSED_ON = [
+  'middle_height',
+  'width',
+  'wheel_x',
+  'wheel_z',
+  'wheel_diameter',
+  'wheel_track',
+  'wire_diameter',
+] as const;
+
 /** Fuselage, and everything that stands in the air beside wing and lines. */
 export const body = block({
   kind: 'body',
@@ -58,6 +69,11 @@ export const body = block({
     m[r.slender_couple + i] = typedOr(m[f.slender_couple + i]!, slenderBodyCouple(side.roundVolume));
     m[r.pitch_couple + i] = slenderBodyCouple((Math.PI / 4) * width * width * length);
     m[r.cross_flow_drag + i] = m[f.cross_flow_drag + i]!;
+
+    m[r.nose_x + i] = stations[0]!.x;
+    m[r.tail_x + i] = stations[3]!.x;
+    m[r.tail_bottom + i] = m[f.middle_height + i]! - stations[3]!.depth / 2;
+    for (const name of PASSED_ON) m[r[name] + i] = m[f[name] + i]!;
 
     const speed = m[f.friction_speed + i]!;
     const nu = m[f.air.kinematic_viscosity + i]!;

@@ -4,6 +4,7 @@ import { ballast } from './ballast';
 import type { AnyBlock } from './block';
 import { body } from './body';
 import { flight } from './flight';
+import { gear } from './gear';
 import { leadouts } from './leadouts';
 import { lines } from './lines';
 import { measuredLap } from './measured-lap';
@@ -24,4 +25,5 @@ export const blocks: readonly AnyBlock[] = [
   balance,
   ballast,
   flight,
+  gear,
 ];

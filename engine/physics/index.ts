@@ -32,6 +32,26 @@ export {
   solveFlight,
 } from './flight/index';
 export {
+  alongLeg,
+  energyToYield,
+  type GearLeg,
+  gearLeg,
+  type LegAnswer,
+  sinkSpeedToYield,
+  type Vector,
+} from './gear-wire';
+export {
+  greatestStep,
+  mainWheelShare,
+  type NoseOver,
+  noseOverRatio,
+  ROLLING,
+  restPitch,
+  type SidePlace,
+  type Stand,
+  standAt,
+} from './ground';
+export {
   foldLayers,
   LAYER_STRIDE,
   STACK_NAMES,
@@ -63,6 +83,7 @@ export {
 } from './part';
 export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures } from './planform';
 export { type SectionFacts, sectionAt, VISCOUS_LIFT_DRAG, WING_SHARE_OF_SECTION_LIFT } from './section';
+export { MUSIC_WIRE_ELASTIC_SHARE, musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';
 export {
   downwashGradient,
   FIN_END_PLATE,

@@ -1,4 +1,5 @@
 import { positive } from './domain';
+import { musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';
 
 /** What a kind of line is made of. */
 export interface LineKind {
@@ -16,19 +17,6 @@ export interface LineKind {
 }
 
 /**
- * S = A/d^m: least tensile strength of spring wire (Pa), A (MPa·mm^m), d (m).
- * Source: J. E. Shigley, Mechanical Engineering Design (Budynas and Nisbett), table 10-4.
- */
-const springWire =
-  (A: number, m: number) =>
-  (diameter: number): number =>
-    (1e6 * A) / (1000 * diameter) ** m;
-
-const musicWire = springWire(2211, 0.145);
-/** Type 302 stainless (constants from memory; used below its least diameter of 0.3 mm). */
-const stainlessWire = springWire(1867, 0.146);
-
-/**
  * Stranded: seven equal wires, each a third of the diameter, fill 7/9 of the circle; density of stainless 304 from W.
  * D. Callister, Materials Science, table B.1; modulus of type 302 wire (public spring table), which a laid strand does
  * not quite reach; a strand breaks at about 0.85 of the sum of its wires (common practice, no source); drag coefficient
@@ -39,7 +27,7 @@ const stranded: LineKind = {
   filled: 7 / 9,
   density: 8000,
   modulus: 193e9,
-  strength: (diameter) => 0.85 * stainlessWire(diameter / 3),
+  strength: (diameter) => 0.85 * stainlessWireStrength(diameter / 3),
   dragCoefficient: 1.1,
 };
 
@@ -48,8 +36,8 @@ const solid: LineKind = {
   name: 'solid_steel',
   filled: 1,
   density: 7800,
-  modulus: 203.4e9,
-  strength: musicWire,
+  modulus: musicWireModuli(0.0004).young,
+  strength: musicWireStrength,
   dragCoefficient: Number.NaN,
 };
 

@@ -34,6 +34,7 @@ const styles: Readonly<Record<string, PartStyle>> = {
   bellcrank: hidden(7, 'bellcrank'),
   leadout: hidden(7, 'leadout'),
   line: thin(7, 'lines'),
+  ground: thin(0, 'ground at rest'),
   guide: thin(8, 'guide'),
   neutral_point: thin(8, 'neutral point'),
   engine_station: thin(8, 'engine'),

@@ -5,6 +5,7 @@ import { body } from '../../../engine/blocks/body';
 import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
 import { engineResults } from '../../../engine/blocks/engine-results';
 import { flight } from '../../../engine/blocks/flight';
+import { gear } from '../../../engine/blocks/gear';
 import { leadouts } from '../../../engine/blocks/leadouts';
 import { lines } from '../../../engine/blocks/lines';
 import { measuredLap } from '../../../engine/blocks/measured-lap';
@@ -14,7 +15,7 @@ import { wing } from '../../../engine/blocks/wing';
 import { sameDimension, unitNamed } from '../../../engine/units/index';
 import { newRig, type Rig } from './rig';
 
-const blocks: readonly AnyBlock[] = [thrustLaw, measuredLap, leadouts, lines, flight];
+const blocks: readonly AnyBlock[] = [thrustLaw, measuredLap, leadouts, lines, flight, gear];
 const givers: readonly AnyBlock[] = [air, wing, tail, body, ...blocks];
 
 describe.each(blocks.map((block) => [block.kind, block] as const))('the declaration of %s', (_, block) => {

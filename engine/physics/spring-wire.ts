@@ -1,0 +1,35 @@
+import { positive } from './domain';
+
+/**
+ * S = A/d^m: least tensile strength of spring wire (Pa), A (MPa·mm^m), d (m).
+ * Source: J. E. Shigley, Mechanical Engineering Design (Budynas and Nisbett), table 10-4.
+ */
+const springWire =
+  (A: number, m: number) =>
+  (diameter: number): number =>
+    (1e6 * A) / (1000 * diameter) ** m;
+
+/** Music wire, ASTM A228: least tensile strength (Pa) at the diameter d (m), from 0.1 to 6.5 mm. */
+export const musicWireStrength = springWire(2211, 0.145);
+/** Type 302 stainless (constants from memory; used below its least diameter of 0.3 mm). */
+export const stainlessWireStrength = springWire(1867, 0.146);
+
+/**
+ * Share of the tensile strength at which music wire begins to yield in tension and bending: the middle of 0.65 to 0.75.
+ * Source: J. E. Shigley, table 10-5.
+ */
+export const MUSIC_WIRE_ELASTIC_SHARE = 0.7;
+
+/** Up to which diameter (m) which moduli (Pa) hold. Source: J. E. Shigley, table 10-5. */
+const MODULI: readonly (readonly [diameter: number, young: number, shear: number])[] = [
+  [0.0008, 203.4e9, 82.7e9],
+  [0.00161, 200e9, 81.7e9],
+  [0.003, 196.5e9, 81.0e9],
+  [Number.POSITIVE_INFINITY, 193e9, 80.0e9],
+];
+
+/** Young's and shear modulus (Pa) of music wire of the diameter d (m). Source: J. E. Shigley, table 10-5. */
+export function musicWireModuli(diameter: number): { readonly young: number; readonly shear: number } {
+  const [, young, shear] = MODULI.find(([upTo]) => positive('wire diameter', diameter) <= upTo)!;
+  return { young, shear };
+}
