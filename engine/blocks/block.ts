@@ -40,6 +40,8 @@ export interface Result extends Quantity {
   readonly usual?: readonly [number, number];
   /** Folded away in listings. */
   readonly detail?: true;
+  /** Where the result is one of these, and its slot holds the index; dimension one. */
+  readonly oneOf?: readonly string[];
 }
 
 /** A function of airspeed at the fixed knots of `curve.ts`, one slot each. */

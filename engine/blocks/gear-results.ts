@@ -1,6 +1,6 @@
-import { dimension, MOMENT, PRESSURE } from '../units/index';
+import { dimension, MOMENT } from '../units/index';
 import type { Result } from './block';
-import { AIRSPEED, ANGLE, degrees, MILLIMETRES, NEWTONS, PLAIN, SHARE } from './measures';
+import { AIRSPEED, ANGLE, degrees, MILLIMETRES, NEWTONS, PLAIN, PRESSURES, SHARE } from './measures';
 
 const ratio = (symbol: string, title: string, doc: string, detail = false): Result => ({
   ...PLAIN,
@@ -113,9 +113,7 @@ export const gearResults = {
     detail: true,
   },
   leg_stress: {
-    dimension: PRESSURE,
-    unit: 'MPa',
-    tradeUnit: 'psi',
+    ...PRESSURES,
     symbol: 'σ_w',
     title: 'Stress at rest',
     doc: 'Greatest in a leg, with the model standing on it.',

@@ -14,7 +14,6 @@ import {
   standAt,
   type Vector,
 } from '../physics/index';
-import { LENGTH, MOMENT, PRESSURE } from '../units/index';
 import { block, type Columns, type Shape } from './block';
 import { bodyResults } from './body-results';
 import { engineResults } from './engine-results';
@@ -22,7 +21,7 @@ import { finiteShapes } from './finite-shapes';
 import { gearFields } from './gear-fields';
 import { placeLeg } from './gear-leg';
 import { gearResults } from './gear-results';
-import { typedOr } from './measures';
+import { MILLIMETRES, PRESSURES, TORQUE, typedOr } from './measures';
 import { partsResults, partsRole } from './parts';
 import { gearTheory } from './theory/gear';
 
@@ -140,33 +139,25 @@ export const gear = block({
       doc: 'Bending, torsion and stress along one leg, from where it is held to its axle, under the load that bends it.',
       columns: {
         distance: {
-          dimension: LENGTH,
-          unit: 'mm',
-          tradeUnit: 'in',
+          ...MILLIMETRES,
           symbol: 's',
           title: 'Along the wire',
           doc: 'From where the wire is held.',
         },
         bending: {
-          dimension: MOMENT,
-          unit: 'N·m',
-          tradeUnit: 'lbf·in',
+          ...TORQUE,
           symbol: 'M_b',
           title: 'Bending moment',
           doc: 'Of the wire.',
         },
         torsion: {
-          dimension: MOMENT,
-          unit: 'N·m',
-          tradeUnit: 'lbf·in',
+          ...TORQUE,
           symbol: 'M_t',
           title: 'Torsion',
           doc: 'Moment about the wire.',
         },
         stress: {
-          dimension: PRESSURE,
-          unit: 'MPa',
-          tradeUnit: 'psi',
+          ...PRESSURES,
           symbol: 'σ',
           title: 'Stress',
           doc: 'By von Mises, at the skin of the wire.',

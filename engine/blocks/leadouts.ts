@@ -42,6 +42,13 @@ export const leadoutResults = {
     title: 'Front leadout',
     doc: 'At the guide, aft of the wing root leading edge.',
   },
+  bellcrank: {
+    ...MILLIMETRES,
+    symbol: 'b_p',
+    title: 'Bellcrank size',
+    doc: 'Between the holes of both leadouts.',
+    detail: true,
+  },
 } as const satisfies Readonly<Record<string, Result>>;
 
 /** Leadouts with their guide and the bellcrank. */
@@ -85,6 +92,7 @@ export const leadouts = block({
     m[r.guide_z + i] = m[f.z + i]!;
     m[r.spacing + i] = spacing;
     m[r.front_x + i] = x - spacing / 2;
+    m[r.bellcrank + i] = m[f.bellcrank + i]!;
     return undefined;
   },
   draw(m, f, r): Shape[] {

@@ -5,6 +5,7 @@ import {
   KINEMATIC_VISCOSITY,
   LENGTH,
   MASS,
+  MOMENT,
   ONE,
   PRESSURE,
   SPEED,
@@ -21,6 +22,9 @@ export const SURFACE = { dimension: AREA, unit: 'dm²', tradeUnit: 'in²' } as c
 export const SMALL_AREA = { dimension: AREA, unit: 'cm²', tradeUnit: 'in²' } as const;
 export const GRAMS = { dimension: MASS, unit: 'g', tradeUnit: 'oz' } as const;
 export const NEWTONS = { dimension: FORCE, unit: 'N', tradeUnit: 'lbf' } as const;
+export const TORQUE = { dimension: MOMENT, unit: 'N·m', tradeUnit: 'lbf·in' } as const;
+/** Stresses and strengths. */
+export const PRESSURES = { dimension: PRESSURE, unit: 'MPa', tradeUnit: 'psi' } as const;
 export const AIRSPEED = { dimension: SPEED, unit: 'm/s', tradeUnit: 'mph' } as const;
 export const ANGLE = { dimension: ONE, unit: '°' } as const;
 export const PER_RADIAN = { dimension: ONE, unit: '1/rad' } as const;

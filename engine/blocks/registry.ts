@@ -8,6 +8,7 @@ import { gear } from './gear';
 import { leadouts } from './leadouts';
 import { lines } from './lines';
 import { measuredLap } from './measured-lap';
+import { strength } from './strength';
 import { tail } from './tail';
 import { thrustLaw } from './thrust-law';
 import { wing } from './wing';
@@ -26,4 +27,5 @@ export const blocks: readonly AnyBlock[] = [
   ballast,
   flight,
   gear,
+  strength,
 ];

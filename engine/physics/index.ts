@@ -85,6 +85,22 @@ export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures
 export { type SectionFacts, sectionAt, VISCOUS_LIFT_DRAG, WING_SHARE_OF_SECTION_LIFT } from './section';
 export { MUSIC_WIRE_ELASTIC_SHARE, musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';
 export {
+  type Arm,
+  BALSA_SHEAR,
+  BIRCH_PLY_BEARING,
+  bearingHolds,
+  bellcrankHolds,
+  glueHolds,
+  MAPLE_ACROSS,
+  NYLON_STRENGTH,
+  pivotHolds,
+  preload,
+  STEEL_BOLT_YIELD,
+  strandsHold,
+  threadStressArea,
+  tighteningTorque,
+} from './strength';
+export {
   downwashGradient,
   FIN_END_PLATE,
   FLAT_PLATE_SECTION_SLOPE,

@@ -45,6 +45,8 @@ export interface NameTold {
   readonly usual?: readonly [number, number];
   readonly range?: readonly [number, number];
   readonly detail?: boolean;
+  /** A result that is one of these. */
+  readonly oneOf?: readonly string[];
 }
 
 /** A text that a person may set. */

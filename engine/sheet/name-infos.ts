@@ -30,6 +30,7 @@ function infoOf(named: Named, { builder }: Building): NameInfo {
     settable,
     ...(type?.kind === 'option' ? { options: type.options } : {}),
     ...(type?.kind === 'truth' ? { options: ANSWERS } : {}),
+    ...(spec.oneOf ? { options: spec.oneOf } : {}),
     ...bandsOf(spec),
   };
 }

@@ -83,6 +83,15 @@ const rowNames: Readonly<Record<string, () => string[]>> = {
       'braid knot efficiency',
     ];
   },
+  'fastener_areas.csv': () => csvRows('fastener_areas.csv').map((row) => row.thread!),
+  'fastener_grades.csv': () => csvRows('fastener_grades.csv').map((row) => row.grade!),
+  'strength_wire_bending.json': () => [
+    'solid_round',
+    'cantilever',
+    ...ids(jsonOf('strength_wire_bending.json').examples),
+  ],
+  'wire_aircraft_cable.csv': () =>
+    csvRows('wire_aircraft_cable.csv').map((row) => `${row.nominal_diameter_in} ${row.construction}`),
   'wire_astm_a228_tensile.csv': () => csvRows('wire_astm_a228_tensile.csv').map((row) => row.diameter_mm!),
 };
 

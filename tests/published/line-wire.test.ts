@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { LINE_KINDS, lineBreakingLoad, lineLinearMass } from '../../engine/physics/index';
+import {
+  LINE_KINDS,
+  lineBreakingLoad,
+  lineLinearMass,
+  MUSIC_WIRE_ELASTIC_SHARE,
+  musicWireModuli,
+} from '../../engine/physics/index';
 import { csvRows, halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
@@ -31,9 +37,20 @@ function check(name: string): void {
       expect(stranded.strength(0.003) / LAID / 1e6).toBeCloseTo(Number(last), 8);
       expect(Math.log(stranded.strength(0.0015) / stranded.strength(0.003)) / Math.LN2).toBeCloseTo(0.146, 12);
       return;
-    case 'moduli music wire A228':
-      expect(solid.modulus).toBe(203.4e9);
+    case 'moduli music wire A228': {
+      const row = file.shigley_moduli.find((each: { wire: string; d_mm: string }) => each.d_mm === last)!;
+      const [low, high] = last!.replace(/[<>]/, '').split('-').map(Number) as [number, number | undefined];
+      const inside = last!.startsWith('<') ? low / 2 : last!.startsWith('>') ? 2 * low : (low + high!) / 2;
+      const { young, shear } = musicWireModuli(inside / 1000);
+      expect([young / 1e9, shear / 1e9]).toEqual([row.E_GPa, row.G_GPa]);
+      if (last === '<0.8') expect(solid.modulus).toBe(young);
       return;
+    }
+    case 'yield_ratio': {
+      const [, from, to] = /elastic limit (\d+)-(\d+) % of Sut in tension/.exec(file.yield_ratio)!;
+      expect(100 * MUSIC_WIRE_ELASTIC_SHARE).toBeCloseTo((Number(from) + Number(to)) / 2, 12);
+      return;
+    }
     case 'moduli 302 stainless A313':
       expect(stranded.modulus).toBe(193e9);
       return;

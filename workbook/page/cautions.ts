@@ -32,6 +32,18 @@ export const cautions: readonly Caution[] = [
     ],
   },
   {
+    figures: ['strength.strength_over_test', 'strength.test_over_pull', 'strength.weakest_load'],
+    blocks: ['strength'],
+    sentences: [
+      'Stop if either ratio is below 1. No computed strength replaces the pull test of the whole system (handle, lines, connectors, leadouts, bellcrank) by the current rule book, before each session and after any crash or repair: wear eye protection and stand clear of the lines while they are pulled.',
+    ],
+  },
+  {
+    figures: [],
+    blocks: ['gear'],
+    sentences: ['Look for cracks, bent wire and loose straps after every hard landing.'],
+  },
+  {
     figures: [],
     blocks: ['lines'],
     sentences: [

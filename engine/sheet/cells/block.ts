@@ -133,6 +133,7 @@ const asResult = (spec: Result) => ({
   suffix: spec.suffix,
   usual: spec.usual,
   detail: spec.detail,
+  oneOf: spec.oneOf,
 });
 
 /** A result that a typed value replaces. */

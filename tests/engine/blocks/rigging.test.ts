@@ -9,13 +9,14 @@ import { gear } from '../../../engine/blocks/gear';
 import { leadouts } from '../../../engine/blocks/leadouts';
 import { lines } from '../../../engine/blocks/lines';
 import { measuredLap } from '../../../engine/blocks/measured-lap';
+import { strength } from '../../../engine/blocks/strength';
 import { tail } from '../../../engine/blocks/tail';
 import { thrustLaw } from '../../../engine/blocks/thrust-law';
 import { wing } from '../../../engine/blocks/wing';
 import { sameDimension, unitNamed } from '../../../engine/units/index';
 import { newRig, type Rig } from './rig';
 
-const blocks: readonly AnyBlock[] = [thrustLaw, measuredLap, leadouts, lines, flight, gear];
+const blocks: readonly AnyBlock[] = [thrustLaw, measuredLap, leadouts, lines, flight, gear, strength];
 const givers: readonly AnyBlock[] = [air, wing, tail, body, ...blocks];
 
 describe.each(blocks.map((block) => [block.kind, block] as const))('the declaration of %s', (_, block) => {
