@@ -1,28 +1,25 @@
 import { useSignal } from '@preact/signals';
 import { micromark } from 'micromark';
+import { useRef } from 'preact/hooks';
 import type { NoteCell } from '../../engine/index';
+import { WordsEntry } from '../controls/words-entry';
 import { useSheet } from '../store/context';
 
 /** Words of the sheet. Markup typed into a note is shown as typed: raw HTML stays off. */
 export function NoteView({ cell }: { cell: NoteCell }) {
   const sheet = useSheet();
   const editing = useSignal(false);
+  const goesBack = useRef(false);
   if (editing.value) {
     return (
-      <textarea
-        class="note-text"
-        aria-label={`Words of ${cell.title}`}
-        rows={Math.max(4, cell.text.split('\n').length + 1)}
-        ref={(field) => field?.focus()}
-        defaultValue={cell.text}
-        onKeyDown={(event) => {
-          if (event.key !== 'Escape') return;
-          event.currentTarget.value = cell.text;
-          event.currentTarget.blur();
-        }}
-        onBlur={(event) => {
+      <WordsEntry
+        label={`Words of ${cell.title}`}
+        text={cell.text}
+        onCommit={(text) => sheet.changeCell({ ...cell, text })}
+        onDone={(text, byKeys) => {
           editing.value = false;
-          if (event.currentTarget.value !== cell.text) sheet.changeCell({ ...cell, text: event.currentTarget.value });
+          goesBack.current = byKeys;
+          if (text !== undefined) sheet.changeCell({ ...cell, text });
         }}
       />
     );
@@ -34,6 +31,10 @@ export function NoteView({ cell }: { cell: NoteCell }) {
       <button
         type="button"
         class="word quiet"
+        ref={(button) => {
+          if (goesBack.current) button?.focus();
+          goesBack.current = false;
+        }}
         onClick={() => {
           editing.value = true;
         }}

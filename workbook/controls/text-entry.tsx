@@ -1,7 +1,11 @@
 import { useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Fault } from '../../engine/index';
+import { editorMaker, fetchEditor } from '../editor/index';
+import { useSheet } from '../store/context';
+import { EditorRoom, type Opening } from './editor-room';
 import { FaultFlag, faultId } from './fault-flag';
+import { takePlace } from './place-in-text';
 
 export interface TextEntryProps {
   path: string;
@@ -26,64 +30,185 @@ export interface TextEntryProps {
   onUndoBeyond?(): void;
 }
 
-/** A place to type any text of the design. It keeps a draft while it has the focus; Enter or leaving it makes one edit of it. */
+/**
+ * A place to type any text of the design. It's a plain field until it has the focus; then, where the engine reads the text, an
+ * editor takes its place. A draft is kept meanwhile; Enter or leaving it makes one edit of it, Escape forgets it.
+ */
 export function TextEntry(props: TextEntryProps) {
+  const sheet = useSheet();
+  const field = useRef<HTMLInputElement>(null);
   const draft = useSignal<string | undefined>(undefined);
-  const abandoned = useRef(false);
-
-  const commit = () => {
-    const text = draft.value;
-    draft.value = undefined;
-    if (!abandoned.current && text !== undefined && text.trim() !== props.text) props.onCommit(text.trim());
-    abandoned.current = false;
-  };
-  // Both have the same events and a value; only their shape differs.
-  const Field = (props.long ? 'textarea' : 'input') as 'input';
+  const opening = useSignal<Opening | undefined>(undefined);
+  // Not the moment to open the editor: a finger or the mouse is down on the field, or a character is being put together in it.
+  const busy = useRef(false);
+  // The focus comes back after typing: nothing is to be opened.
+  const returning = useRef(false);
+  const doneTyping = useRef<() => void>(undefined);
+  const latest = useRef(props);
+  latest.current = props;
+  // The text of the last edit from here, as long as the sheet has not answered it.
+  const kept = useRef(props.text);
   const describedBy = [props.fault ? faultId(props.path) : '', props.describedBy ?? ''].filter(Boolean).join(' ');
 
+  const keep = (text: string | undefined): void => {
+    const trimmed = text?.trim();
+    if (trimmed === undefined || trimmed === kept.current || trimmed === latest.current.text) return;
+    kept.current = trimmed;
+    latest.current.onCommit(trimmed);
+  };
+  /** Ends the typing. The text is kept if there is one. */
+  const end = (text: string | undefined): void => {
+    draft.value = undefined;
+    doneTyping.current?.();
+    doneTyping.current = undefined;
+    keep(text);
+  };
+  const openEditor = (): void => {
+    const open = (): void => {
+      const input = field.current;
+      const typed = draft.value;
+      const still = input !== null && document.activeElement === input && !busy.current;
+      if (!still || typed === undefined || opening.value) return;
+      const all = input.selectionStart === 0 && input.selectionEnd === typed.length;
+      const selection = all ? undefined : { from: input.selectionStart ?? 0, to: input.selectionEnd ?? 0 };
+      opening.value = { draft: typed, selection: takePlace(input) ?? selection };
+    };
+    if (!sheet.takesText(props.path)) return;
+    if (editorMaker()) open();
+    // Without it, for want of a connection, the plain field goes on.
+    else void fetchEditor().then(open, () => {});
+  };
+  const begin = (text: string): void => {
+    draft.value = text;
+    kept.current = props.text;
+    doneTyping.current?.();
+    doneTyping.current = sheet.typing(() => keep(draft.value));
+    openEditor();
+  };
+  /** The focus stays in the place after a key; on a touch screen it goes, and the keyboard with it. */
+  const giveBack = (): void => {
+    if (matchMedia('(pointer: coarse)').matches) return;
+    returning.current = true;
+  };
+  useLayoutEffect(() => {
+    if (returning.current) field.current?.focus();
+  }, [opening.value]);
+  useLayoutEffect(() => {
+    if (draft.value === undefined && field.current === document.activeElement) field.current?.select();
+  }, [props.shown]);
+  useEffect(() => () => end(draft.value), []);
+  const leaveEditor = (text: string | undefined, byKeys: boolean): void => {
+    if (!opening.value) return;
+    opening.value = undefined;
+    end(text);
+    if (byKeys) giveBack();
+  };
+
+  // Both have the same events and a value; only their shape differs.
+  const Field = (props.long ? 'textarea' : 'input') as 'input';
+  const look = `text-entry ${props.class ?? ''}`;
   return (
     <>
-      <Field
-        {...(props.long ? { rows: 1 } : { type: 'text' })}
-        class={`text-entry ${props.class ?? ''}`}
-        data-path={props.secondary ? undefined : props.path}
-        data-text={props.path}
-        aria-label={props.label}
-        aria-invalid={props.fault?.state === 'fault' ? true : undefined}
-        aria-describedby={describedBy || undefined}
-        spellcheck={false}
-        autocomplete="off"
-        autocapitalize="off"
-        placeholder={props.placeholder}
-        value={draft.value ?? (props.fault?.state === 'fault' ? props.text : props.shown)}
-        onFocus={(event) => {
-          draft.value = props.text;
-          const field = event.currentTarget;
-          field.value = props.text;
-          field.select();
-        }}
-        onInput={(event) => {
-          draft.value = event.currentTarget.value;
-        }}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') {
-            event.preventDefault();
-            event.currentTarget.blur();
-          }
-          if (event.key === 'Escape') {
-            abandoned.current = true;
-            event.currentTarget.blur();
-          }
-          const undo = event.key === 'z' && (event.ctrlKey || event.metaKey) && !event.shiftKey;
-          if (undo && draft.value === props.text && props.onUndoBeyond) {
-            event.preventDefault();
-            abandoned.current = true;
-            event.currentTarget.blur();
-            props.onUndoBeyond();
-          }
-        }}
-        onBlur={commit}
-      />
+      {opening.value ? (
+        <EditorRoom
+          class={look}
+          grows={!props.long}
+          kind="formula"
+          attributes={{
+            'aria-label': props.label,
+            'data-text': props.path,
+            ...(props.secondary ? {} : { 'data-path': props.path }),
+            ...(describedBy ? { 'aria-describedby': describedBy } : {}),
+          }}
+          text={props.text}
+          opening={opening.value}
+          onDraft={(text) => {
+            draft.value = text;
+          }}
+          onLeave={leaveEditor}
+          onUndoBeyond={() => props.onUndoBeyond?.()}
+        />
+      ) : (
+        <Field
+          ref={field}
+          {...(props.long ? { rows: 1 } : { type: 'text' })}
+          class={look}
+          data-path={props.secondary ? undefined : props.path}
+          data-text={props.path}
+          aria-label={props.label}
+          aria-invalid={props.fault?.state === 'fault' ? true : undefined}
+          aria-describedby={describedBy || undefined}
+          spellcheck={false}
+          autocomplete="off"
+          autocapitalize="off"
+          placeholder={props.placeholder}
+          value={draft.value ?? (props.fault?.state === 'fault' ? props.text : props.shown)}
+          onPointerDown={() => {
+            busy.current = true;
+          }}
+          onPointerCancel={() => {
+            busy.current = false;
+          }}
+          onCompositionStart={() => {
+            busy.current = true;
+          }}
+          onCompositionEnd={() => {
+            busy.current = false;
+            openEditor();
+          }}
+          onClick={() => {
+            busy.current = false;
+            if (draft.value === undefined) begin(props.text);
+            else openEditor();
+          }}
+          onFocus={(event) => {
+            const input = event.currentTarget;
+            if (returning.current) {
+              returning.current = false;
+              input.select();
+              return;
+            }
+            // A press puts the caret where it's meant, if the text that it hits is the one that is edited.
+            const aimed = busy.current && input.value === props.text;
+            input.value = props.text;
+            if (!aimed) input.select();
+            begin(props.text);
+          }}
+          onBeforeInput={(event) => {
+            // Typed over a value that has the focus: it gives way.
+            if (draft.value === undefined) event.currentTarget.select();
+          }}
+          onInput={(event) => {
+            const text = event.currentTarget.value;
+            if (draft.value === undefined) begin(text);
+            else draft.value = text;
+          }}
+          onKeyDown={(event) => {
+            const { key, ctrlKey, metaKey, shiftKey } = event;
+            const typing = draft.value !== undefined;
+            if (key === 'Enter') {
+              event.preventDefault();
+              if (!typing) begin(props.text);
+              else event.currentTarget.blur();
+            }
+            if (key === 'Escape' && typing) {
+              end(undefined);
+              event.currentTarget.blur();
+            }
+            const undo = key.toLowerCase() === 'z' && (ctrlKey || metaKey);
+            if (undo && (!typing || draft.value === props.text)) {
+              event.preventDefault();
+              end(undefined);
+              if (shiftKey) sheet.redo();
+              else props.onUndoBeyond?.();
+            }
+          }}
+          onBlur={() => {
+            busy.current = false;
+            if (!opening.value) end(draft.value);
+          }}
+        />
+      )}
       {props.fault && !props.faultElsewhere && <FaultFlag fault={props.fault} />}
     </>
   );

@@ -5,6 +5,7 @@ export function watchKeys(sheet: Pick<Sheet, 'undo' | 'redo'>): void {
   document.addEventListener('keydown', (event) => {
     if (event.key.toLowerCase() !== 'z' || !(event.ctrlKey || event.metaKey) || event.altKey) return;
     const target = event.target;
+    if (target instanceof HTMLElement && target.isContentEditable) return;
     if (target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === 'text')) return;
     event.preventDefault();
     if (event.shiftKey) sheet.redo();

@@ -21,6 +21,13 @@ export interface Editor {
   readonly undoSays: ReadonlySignal<string | undefined>;
   readonly redoSays: ReadonlySignal<string | undefined>;
   change(changes: readonly Change[], says: string): void;
+  /**
+   * A text is being typed somewhere: `settle` makes an edit of what stands there so far. It's called before any other edit,
+   * so that nothing typed is lost or comes after it. Gives back what ends the typing.
+   */
+  typing(settle: () => void): () => void;
+  /** Makes edits of all that is under way: a text being typed, a drag. */
+  settle(): void;
   /** The finger is down: the document follows, the edit is made at `rest`. */
   drag(path: string, text: string, says: string): void;
   /** The finger is up. Strokes of a key that follow each other closely become one edit. */
@@ -52,8 +59,23 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     ports.committed(done.document);
   }
 
-  function step(by: typeof stepBack, side: 'changes' | 'inverse'): void {
+  let typed: (() => void) | undefined;
+  let settling = false;
+
+  function settle(): void {
     rest();
+    // The edit that is made of a text comes back here.
+    if (settling || !typed) return;
+    settling = true;
+    try {
+      typed();
+    } finally {
+      settling = false;
+    }
+  }
+
+  function step(by: typeof stepBack, side: 'changes' | 'inverse'): void {
+    settle();
     const moved = by(history.value);
     if (!moved) return;
     const changes = moved.edit[side];
@@ -81,13 +103,21 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     undoSays: computed(() => history.value.past.at(-1)?.says),
     redoSays: computed(() => history.value.future[0]?.says),
     change(changes, says) {
-      rest();
+      settle();
       commit(document.value, changes, says);
       ports.changed(document.value, textsOf(changes));
     },
+    typing(text) {
+      settle();
+      typed = text;
+      return () => {
+        if (typed === text) typed = undefined;
+      };
+    },
+    settle,
     drag(path, text, says) {
       if (drag.value?.path !== path) {
-        rest();
+        settle();
         drag.value = { path, says, from: document.value };
       }
       document.value = applyChange(document.value, { change: 'text', path, text }, { frozen }).document;

@@ -69,6 +69,14 @@ export interface Sheet extends Reader, Overview {
   setTexts(texts: readonly (readonly [path: string, text: string])[], says: string): void;
   /** One edit made of what the document holds at this moment. */
   edit(changes: (document: Document) => readonly Change[], says: string): void;
+  /** Whether a text can stand at a path that the engine reads: a number, a formula, a name. */
+  takesText(path: string): boolean;
+  /** What the engine says of a text that might be typed at a path. */
+  check(path: string, text: string): Promise<Checked>;
+  /** A text is being typed somewhere; see the editor of the document. */
+  typing(settle: () => void): () => void;
+  /** Makes edits of all that is under way. */
+  settle(): void;
   drag(path: string, text: string): void;
   rest(byKeys?: boolean): void;
   undo(): void;
@@ -87,6 +95,9 @@ export interface Sheet extends Reader, Overview {
   dismiss(notice: Notice): void;
   tell(notice: Notice): void;
 }
+
+/** A value in SI, or what is wrong with the text. */
+export type Checked = Awaited<ReturnType<EngineService['check']>>;
 
 export interface SheetPorts {
   readonly engine: EngineService;
@@ -152,6 +163,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const reader = createReader(editor.document, snapshot, names);
   const title = (path: string): string => reader.name(path)?.title ?? path;
   const setTexts = (texts: readonly (readonly [string, string])[], says: string): void => {
+    editor.settle();
     const changes = texts
       .filter(([path, text]) => (textAt(editor.document.value, path) ?? text) !== text)
       .map(([path, text]): Change => ({ change: 'text', path, text }));
@@ -159,6 +171,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   };
   const openFrom = (opened: Opened, name: string): void => {
     notices.value = [];
+    editor.settle();
     if (opened.ok) editor.change(replaceDocument(editor.document.value, opened.document), `opening ${name}`);
     else tell(refusal(name, opened));
   };
@@ -186,14 +199,20 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     picking: signal(undefined),
     setText: (path, text) => setTexts([[path, text]], title(path)),
     mend({ path, repair }) {
+      editor.settle();
       const text = textAt(editor.document.value, path);
       if (repair && text !== undefined) setTexts([[path, repaired(text, repair)]], title(path));
     },
     setTexts,
     edit(changes, says) {
+      editor.settle();
       const made = changes(editor.document.value);
       if (made.length > 0) editor.change(made, says);
     },
+    takesText: (path) => textAt(editor.document.peek(), path) !== undefined,
+    check: (path, text) => engine.check(path, text),
+    typing: editor.typing,
+    settle: editor.settle,
     drag: (path, text) => editor.drag(path, text, title(path)),
     rest: editor.rest,
     undo: editor.undo,
@@ -210,7 +229,10 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
     openFile: async (file) => openFrom(tooLarge(file.size) ?? openText(await file.text()), file.name),
     openReady: async (sheet) => openFrom(openText(await sheet.load()), sheet.title),
-    save: () => saveText(serialise(editor.document.value), fileName(editor.document.value.title)),
+    save() {
+      editor.settle();
+      saveText(serialise(editor.document.value), fileName(editor.document.value.title));
+    },
     dismiss(notice) {
       notices.value = notices.value.filter((other) => other !== notice);
     },

@@ -84,6 +84,48 @@ test('any other edit ends a drag first, so that nothing of it is lost', () => {
   expect(text('tip_weight')).toBe('21 g');
 });
 
+test('a text being typed becomes an edit before any other, and comes before it', () => {
+  const { editor, text } = open();
+  const end = editor.typing(() => editor.change(tip('30 g'), 'tip weight'));
+  editor.change([{ change: 'text', path: 'line_length', text: '19 m' }], 'line length');
+  end();
+  expect([text('tip_weight'), text('line_length')]).toEqual(['30 g', '19 m']);
+  editor.undo();
+  expect([text('tip_weight'), text('line_length')]).toEqual(['30 g', '18.3 m']);
+  editor.undo();
+  expect(text('tip_weight')).toBe('21 g');
+});
+
+test('undo takes back what is being typed, and a drag begins behind it', () => {
+  const { editor, text } = open();
+  const end = editor.typing(() => {
+    if (text('tip_weight') === '21 g') editor.change(tip('30 g'), 'tip weight');
+  });
+  editor.undo();
+  expect(text('tip_weight')).toBe('21 g');
+  editor.drag('line_length', '19 m', 'line length');
+  editor.rest();
+  expect(text('tip_weight')).toBe('30 g');
+  end();
+  editor.undo();
+  expect([text('tip_weight'), text('line_length')]).toEqual(['30 g', '18.3 m']);
+});
+
+test('one text is typed at a time, and typing that has ended is not asked any more', () => {
+  const { editor, text } = open();
+  const first = editor.typing(() => editor.change(tip('30 g'), 'tip weight'));
+  const second = editor.typing(() => editor.change(tip('40 g'), 'tip weight'));
+  expect(text('tip_weight')).toBe('30 g');
+  first();
+  editor.settle();
+  expect(text('tip_weight')).toBe('40 g');
+  editor.undo();
+  second();
+  editor.settle();
+  expect(editor.undoSays.value).toBe('tip weight');
+  expect(text('tip_weight')).toBe('40 g');
+});
+
 test('undo while the finger is down takes the drag back', () => {
   const { editor, text } = open();
   editor.drag('tip_weight', '30 g', 'tip weight');

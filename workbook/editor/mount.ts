@@ -1,0 +1,77 @@
+import { EditorState, type Extension, Transaction } from '@codemirror/state';
+import { EditorView } from '@codemirror/view';
+import { keysOf } from './keys';
+import { formulaText } from './language';
+import type { EditorRequest, OpenEditor } from './request';
+
+/** Puts an editor into its room, with the focus in it. */
+export function mountEditor(request: EditorRequest): OpenEditor {
+  const tidy = request.kind === 'formula' ? oneLine : (text: string): string => text;
+  let stands = tidy(request.text);
+  const view = new EditorView({
+    parent: request.parent,
+    state: EditorState.create({ doc: stands, extensions: extensionsOf(request) }),
+  });
+  const draft = tidy(request.draft ?? stands);
+  // What was typed before is an edit of its own, so that it can be taken back.
+  if (draft !== stands) view.dispatch({ changes: { from: 0, to: stands.length, insert: draft }, userEvent: 'input' });
+  view.dispatch({ selection: selectionIn(draft, request.selection), scrollIntoView: true });
+  view.focus();
+  const watched = new AbortController();
+  view.dom.addEventListener('focusout', (event) => onFocusOut(event, view, request), watched);
+  return {
+    text: () => view.state.doc.toString(),
+    changed: () => view.state.doc.toString() !== stands,
+    show(text) {
+      const typed = view.state.doc.toString();
+      if (typed.trim() === text.trim()) stands = typed;
+      if (typed === text || typed !== stands) return;
+      stands = tidy(text);
+      view.dispatch({
+        changes: { from: 0, to: view.state.doc.length, insert: stands },
+        annotations: Transaction.addToHistory.of(false),
+      });
+    },
+    close() {
+      watched.abort();
+      view.destroy();
+    },
+  };
+}
+
+/** What stands over the text belongs to it; so does a window that is only behind another one. */
+function onFocusOut(event: FocusEvent, view: EditorView, request: EditorRequest): void {
+  if (event.relatedTarget instanceof Node && view.dom.contains(event.relatedTarget)) return;
+  if (view.dom.contains(view.root.activeElement)) request.pause();
+  else request.finish(false);
+}
+
+function extensionsOf(request: EditorRequest): Extension {
+  const formula = request.kind === 'formula';
+  return [
+    keysOf(request),
+    EditorView.updateListener.of((update) => {
+      if (update.docChanged) request.typed(update.state.doc.toString());
+    }),
+    EditorView.lineWrapping,
+    EditorView.contentAttributes.of({
+      'aria-multiline': String(!formula),
+      enterkeyhint: formula ? 'done' : 'enter',
+      ...request.attributes,
+    }),
+    ...(formula ? [formulaText, singleLine] : []),
+  ];
+}
+
+const oneLine = (text: string): string => text.replace(/\s*[\r\n]+\s*/g, ' ');
+
+/** A formula stands in one line: ends of lines in what is put in become spaces. */
+const singleLine: Extension = [
+  EditorView.clipboardInputFilter.of(oneLine),
+  EditorState.changeFilter.of((transaction) => transaction.newDoc.lines === 1),
+];
+
+function selectionIn({ length }: string, range: EditorRequest['selection']): { anchor: number; head: number } {
+  const inside = (at: number): number => Math.min(Math.max(0, at), length);
+  return range ? { anchor: inside(range.from), head: inside(range.to) } : { anchor: 0, head: length };
+}
