@@ -108,6 +108,8 @@ export interface SweepProgress {
   readonly done: number;
   readonly total: number;
   readonly state: 'running' | 'done' | 'stopped' | 'fault';
+  /** About how much longer it runs, ms; where that can be told. */
+  readonly left?: number;
   /** The sentence when state is fault. */
   readonly message?: string;
 }
@@ -224,7 +226,7 @@ export interface EngineService {
   open(document: Document): Promise<Snapshot>;
   /** Sets texts by path. The engine decides whether that is an edit of value or of structure; the answer is the same as `open` of the edited document. */
   set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot>;
-  /** Runs a sweep of the present revision; `progress` is called with what is there, at the latest every 50 ms. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it. */
+  /** Runs a sweep of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;
   /** A trace of the present revision and of the baseline, computed when asked for: cell.trace, such as lap.ring. */

@@ -15,7 +15,7 @@ export type Axes =
   | { readonly ok: false; readonly message: string };
 
 /** Columns of the results of more designs than this are no longer something that a person looks at. */
-const MOST_DESIGNS = 250_000;
+const MOST_DESIGNS = 1_000_000;
 
 /**
  * The values along every axis of a sweep, for the design as it stands. `options(path)` lists the options of a choice.

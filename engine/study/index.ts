@@ -1,4 +1,7 @@
 export { answer } from './command/answer';
 export { HELP, readArguments } from './command/arguments';
 export { library } from './library';
+export type { FromSampler, ToSampler } from './pool/messages';
+export type { PoolPorts, Spawned } from './pool/pool';
+export { startSampler } from './pool/sampler';
 export { startEngine } from './session';

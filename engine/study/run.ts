@@ -14,13 +14,14 @@ export interface Rows {
   readonly samples: Uint32Array;
   /** columns[w][k]: wanted result w of samples[k]; NaN where it has no answer. */
   readonly columns: readonly Float64Array[];
-  /** Per sample: '' where every wanted result has an answer, else the sentence that says why not. */
-  readonly reasons: readonly string[];
+  /** Per sample: 0 where every wanted result has an answer, else 1 + index into `sentences`. */
+  readonly why: Uint32Array;
+  /** Each different one once, in the order in which the samples first have it. */
+  readonly sentences: readonly string[];
 }
 
 export interface Runner {
-  /** Runs samples order[from] … order[to − 1] of the plan; at most CHUNK of them. */
-  run(from: number, to: number): Rows;
+  run(samples: Uint32Array): Rows;
   /** Gives its bench back for the next runner. Not to be run afterwards. */
   finish(): void;
 }
@@ -38,8 +39,11 @@ function giveBack(bench: Bench): void {
   else idle.set(bench.program, [bench]);
 }
 
+/** A plan without its order: whoever runs it is told which samples are wanted. */
+export type Orderless = Omit<SweepPlan, 'order' | 'coarse'>;
+
 /** Runs a plan on a program of the same shape. Every sample begins from the plan's base, so a sample depends on itself alone. */
-export function startRunner(compiled: Compiled, plan: SweepPlan): Runner {
+export function startRunner(compiled: Compiled, plan: Orderless): Runner {
   const { program } = compiled;
   if (program.shape !== plan.shape) {
     throw new RangeError(`A plan for program ${plan.shape} cannot run on program ${program.shape}`);
@@ -49,28 +53,47 @@ export function startRunner(compiled: Compiled, plan: SweepPlan): Runner {
   const counts = plan.axes.map((axis) => axis.values.length);
   const at = new Uint32Array(counts.length);
   freeAxes(bench, plan);
+
+  function runSome(samples: Uint32Array): void {
+    for (let i = 0; i < samples.length; i++) {
+      positions(samples[i]!, counts, at);
+      for (const [a, axis] of plan.axes.entries()) bench.m[bench.column(axis.slot) + i] = axis.values[at[a]!]!;
+    }
+    bench.run(plan.each, samples.length);
+  }
+
   return {
-    run(from, to) {
-      const n = to - from;
-      if (!(n >= 0 && n <= CHUNK)) throw new RangeError(`${n} samples were asked for; 0 to ${CHUNK} run at once`);
-      const samples = plan.order.slice(from, to);
-      for (let i = 0; i < n; i++) {
-        positions(samples[i]!, counts, at);
-        for (const [a, axis] of plan.axes.entries()) bench.m[bench.column(axis.slot) + i] = axis.values[at[a]!]!;
+    run(samples) {
+      const columns = plan.wanted.map(() => new Float64Array(samples.length));
+      const why = new Uint32Array(samples.length);
+      const codes = new Map<string, number>();
+      for (let from = 0; from < samples.length; from += CHUNK) {
+        const some = samples.subarray(from, from + CHUNK);
+        runSome(some);
+        for (const [w, { slot }] of plan.wanted.entries()) {
+          const start = bench.column(slot);
+          columns[w]!.set(bench.m.subarray(start, start + some.length), from);
+        }
+        for (let i = 0; i < some.length; i++) {
+          const reason = reasonOf(compiled, bench, plan, i);
+          if (reason !== '') why[from + i] = codeOf(codes, reason);
+        }
       }
-      bench.run(plan.each, n);
-      return {
-        samples,
-        columns: plan.wanted.map(({ slot }) => bench.m.slice(bench.column(slot), bench.column(slot) + n)),
-        reasons: Array.from({ length: n }, (_, i) => reasonOf(compiled, bench, plan, i)),
-      };
+      return { samples, columns, why, sentences: [...codes.keys()] };
     },
     finish: () => giveBack(bench),
   };
 }
 
+function codeOf(codes: Map<string, number>, reason: string): number {
+  const known = codes.get(reason);
+  if (known !== undefined) return known;
+  codes.set(reason, codes.size + 1);
+  return codes.size;
+}
+
 /** A formula whose place an axis takes may have no answer: nothing waits for it any more. */
-function freeAxes(bench: Bench, plan: SweepPlan): void {
+function freeAxes(bench: Bench, plan: Orderless): void {
   const { writer } = wiringOf(bench.program);
   for (const { slot } of plan.axes) {
     const k = writer[slot]!;
@@ -79,7 +102,7 @@ function freeAxes(bench: Bench, plan: SweepPlan): void {
 }
 
 /** Why the first wanted result without an answer has none. */
-function reasonOf(compiled: Compiled, bench: Bench, plan: SweepPlan, i: number): string {
+function reasonOf(compiled: Compiled, bench: Bench, plan: Orderless, i: number): string {
   for (const { path, slot } of plan.wanted) {
     if (!Number.isNaN(bench.m[bench.column(slot) + i]!)) continue;
     return causeOf(compiled, bench, slot, i) ?? `${path} has no value: nothing is typed there or nothing is known.`;

@@ -4,14 +4,21 @@ import type { Rows } from './run';
 
 /** Not computed yet. */
 export const MISSING = 0xffff;
-/** Code of the last sentence that fits beside MISSING. */
-const MOST_SENTENCES = MISSING - 1;
+/** As many different sentences as there are codes beside MISSING; the last code says that there were more. */
+const MOST_SENTENCES = MISSING - 2;
+const MORE_SENTENCES = 'Too many different reasons were found to spell out this one. Take fewer points to read it.';
 
 /** Gathers the rows of a sweep as they come, from one worker or several, in any order. */
 export interface Gathering {
-  take(rows: Rows): void;
+  /**
+   * The rows of order[from] and those after it. They count when all before them have come, so that what is gathered is the
+   * same whoever computed it and whichever came first.
+   */
+  take(from: number, rows: Rows): void;
   /** A copy that later rows don't change. */
-  progress(state: SweepProgress['state'], message?: string): SweepProgress;
+  progress(state: SweepProgress['state'], more?: Pick<SweepProgress, 'message' | 'left'>): SweepProgress;
+  /** The same without any rows. */
+  bare(state: SweepProgress['state']): SweepProgress;
 }
 
 export function startGathering(plan: SweepPlan): Gathering {
@@ -20,39 +27,62 @@ export function startGathering(plan: SweepPlan): Gathering {
   const why = new Uint16Array(total).fill(MISSING);
   const sentences: string[] = [];
   const codes = new Map<string, number>();
+  const early = new Map<number, Rows>();
   let done = 0;
 
   function codeOf(reason: string): number {
-    if (reason === '') return 0;
     const known = codes.get(reason);
     if (known !== undefined) return known;
-    if (sentences.length === MOST_SENTENCES) return MOST_SENTENCES;
+    if (sentences.length >= MOST_SENTENCES) {
+      if (sentences.length === MOST_SENTENCES) sentences.push(MORE_SENTENCES);
+      return sentences.length;
+    }
     const code = sentences.push(reason);
     codes.set(reason, code);
     return code;
   }
 
+  function count({ samples, columns: found, why: codesFound, sentences: said }: Rows): void {
+    const meant = said.map(codeOf);
+    for (let k = 0; k < samples.length; k++) {
+      const sample = samples[k]!;
+      for (const [w, column] of columns.entries()) column[sample] = found[w]![k]!;
+      const code = codesFound[k]!;
+      why[sample] = code === 0 ? 0 : meant[code - 1]!;
+    }
+    done += samples.length;
+  }
+
+  const bare = (state: SweepProgress['state']): SweepProgress => ({
+    revision: plan.revision,
+    sweep: plan.sweep,
+    axes: [],
+    wanted: plan.wanted.map(({ path }) => path),
+    columns: [],
+    why: new Uint16Array(0),
+    sentences: [],
+    done,
+    total,
+    state,
+  });
+
   return {
-    take({ samples, columns: found, reasons }) {
-      for (const [k, sample] of samples.entries()) {
-        for (const [w, column] of columns.entries()) column[sample] = found[w]![k]!;
-        why[sample] = codeOf(reasons[k]!);
+    take(from, rows) {
+      early.set(from, rows);
+      for (let next = early.get(done); next; next = early.get(done)) {
+        early.delete(done);
+        count(next);
       }
-      done += samples.length;
     },
-    progress: (state, message) => ({
-      revision: plan.revision,
-      sweep: plan.sweep,
+    progress: (state, more) => ({
+      ...bare(state),
       axes: plan.axes.map(({ path, values }) => ({ path, values: values.slice() })),
-      wanted: plan.wanted.map(({ path }) => path),
       columns: columns.map((column) => column.slice()),
       why: why.slice(),
       sentences: [...sentences],
-      done,
-      total,
-      state,
-      ...(message === undefined ? {} : { message }),
+      ...more,
     }),
+    bare,
   };
 }
 

@@ -3,19 +3,14 @@ import type { SweepCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
 import { axesOf, type PlannedAxis, typedSlot } from './axes';
 import { planSweep, type SweepPlan } from './plan';
-import { CHUNK, startRunner } from './run';
-import { faultyProgress, startGathering } from './sweep';
-
-/** How long it computes before it lets messages in, and how long it may stay silent. */
-const TURN_MS = 8;
-const SILENCE_MS = 40;
+import { type PoolPorts, startPool } from './pool/pool';
+import { type Running, type RunPorts, startRun } from './run-plan';
+import { faultyProgress } from './sweep';
 
 /** What the place where the engine runs has to lend it. */
-export interface SweepPorts {
-  /** Lets waiting messages in: a newer edit stops a sweep between two of its chunks. */
-  pause(): Promise<void>;
-  /** Milliseconds. */
-  now(): number;
+export interface SweepPorts extends Omit<RunPorts, 'pool'> {
+  /** Missing: everything is computed where the engine runs. */
+  readonly pool?: PoolPorts;
 }
 
 /** What a sweep may be asked of: the design as it stands and, where there is one, its baseline. */
@@ -31,55 +26,41 @@ export interface Sweeps {
   stopAll(): void;
 }
 
-export function startSweeps({ pause, now }: SweepPorts): Sweeps {
-  /** The latest run of each request; one that isn't here any more stops. */
-  const latest = new Map<string, object>();
-
-  async function runPlan(key: string, plan: SweepPlan, live: Live, coarse: boolean, progress: Tell) {
-    const run = {};
-    latest.set(key, run);
-    const runner = startRunner(live.compiled, plan);
-    const gathering = startGathering(plan);
-    const end = coarse ? plan.coarse : plan.order.length;
-    let told = now();
-    let turn = told;
-    for (let from = 0; from < end; from += CHUNK) {
-      gathering.take(runner.run(from, Math.min(from + CHUNK, end)));
-      if (now() - turn < TURN_MS) continue;
-      if (now() - told >= SILENCE_MS) {
-        progress(gathering.progress('running'));
-        told = now();
-      }
-      await pause();
-      if (latest.get(key) !== run) {
-        runner.finish();
-        progress(gathering.progress('stopped'));
-        return;
-      }
-      turn = now();
-    }
-    runner.finish();
+export function startSweeps({ pool, ...ports }: SweepPorts): Sweeps {
+  const runPorts: RunPorts = { ...ports, ...(pool && pool.size > 0 ? { pool: startPool(pool) } : {}) };
+  /** The latest run of each request. */
+  const latest = new Map<string, Running>();
+  const stop = (key: string, superseded = true): void => {
+    latest.get(key)?.stop(superseded);
     latest.delete(key);
-    progress(gathering.progress('done'));
-  }
+  };
 
   return {
     async run({ live, baseline }, revision, { sweep, coarse, baseline: along }, progress) {
       const key = along ? `${sweep} ${along.join(' ')}` : sweep;
-      latest.delete(key);
+      stop(key);
       const design = along ? baseline : live;
       const planned = along ? planForBaseline(live, baseline, revision, sweep, along) : planFor(live, revision, sweep);
-      if (typeof planned === 'string') progress(faultyProgress(revision, sweep, planned));
-      else await runPlan(key, planned, design!, coarse ?? false, progress);
+      if (typeof planned === 'string') {
+        progress(faultyProgress(revision, sweep, planned));
+        return;
+      }
+      const running = startRun(design!.compiled, planned, coarse ?? false, progress, runPorts);
+      latest.set(key, running);
+      try {
+        await running.ended;
+      } finally {
+        if (latest.get(key) === running) latest.delete(key);
+      }
     },
     stop(sweep) {
-      for (const key of latest.keys()) if (key === sweep || key.startsWith(`${sweep} `)) latest.delete(key);
+      for (const key of [...latest.keys()]) if (key === sweep || key.startsWith(`${sweep} `)) stop(key, false);
     },
-    stopAll: () => latest.clear(),
+    stopAll() {
+      for (const key of [...latest.keys()]) stop(key);
+    },
   };
 }
-
-type Tell = (p: SweepProgress) => void;
 
 /** The plan of a sweep cell, or the sentence that says why it can't run. */
 export function planFor(live: Live, revision: number, sweep: string): SweepPlan | string {

@@ -1,12 +1,12 @@
 import type { Axis, NameInfo, SweepCell } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { useOnScreen } from '../store/on-screen';
+import { SweepProgressLine } from './sweep-progress';
 
 /** What is swept, what is asked for, and how far it has come. */
 export function SweepView({ cell }: { cell: SweepCell }) {
   const sheet = useSheet();
   const watched = useOnScreen(() => sheet.sweeps.watch(cell.name));
-  const progress = sheet.sweeps.progress(cell.name).value;
   const titles = cell.wanted.map((path) => sheet.name(path)?.title ?? path);
   return (
     <div class="sweep" ref={watched}>
@@ -16,23 +16,7 @@ export function SweepView({ cell }: { cell: SweepCell }) {
         ))}
       </ul>
       <p>Asked for: {titles.join(', ')}.</p>
-      {progress?.state === 'fault' ? (
-        <p class="fault-flag fault">{progress.message}</p>
-      ) : (
-        <div
-          class="progress"
-          role="progressbar"
-          aria-label={`Designs computed of ${cell.title}`}
-          aria-valuemin={0}
-          aria-valuemax={progress?.total ?? 1}
-          aria-valuenow={progress?.done ?? 0}
-        >
-          <span class="progress-line" style={{ width: `${(100 * (progress?.done ?? 0)) / (progress?.total || 1)}%` }} />
-          <span class="progress-words">
-            {progress ? `${progress.done} of ${progress.total} designs` : 'not yet computed'}
-          </span>
-        </div>
-      )}
+      <SweepProgressLine cell={cell} />
     </div>
   );
 }

@@ -19,6 +19,10 @@ export interface Sweeps {
    * baseline.
    */
   refresh(revision: number, coarse: boolean, baseline?: boolean): Promise<void>;
+  /** Ends a sweep that is running, on a person's wish: what there is of it stays, until it is asked for again. */
+  stop(sweep: string): void;
+  /** Runs a sweep for the present design: one that was stopped. */
+  again(sweep: string): void;
   /** Sweeps that are running. */
   readonly running: ReadonlySignal<number>;
 }
@@ -29,6 +33,8 @@ interface Entry {
   watchers: number;
   /** Revision it was last asked for in full. */
   asked: number;
+  /** A person has ended its present run. */
+  ended: boolean;
 }
 
 /** Runs the sweeps that the page shows, for the present revision only. */
@@ -43,7 +49,7 @@ export function createSweeps(engine: SweepEngine): Sweeps {
     const key = [request.sweep, ...(request.baseline ?? [])].join(' ');
     let entry = entries.get(key);
     if (!entry) {
-      entry = { request, shown: signal(undefined), watchers: 0, asked: -1 };
+      entry = { request, shown: signal(undefined), watchers: 0, asked: -1, ended: false };
       entries.set(key, entry);
     }
     return entry;
@@ -53,10 +59,13 @@ export function createSweeps(engine: SweepEngine): Sweeps {
     const { sweep } = entry.request;
     const wanted = revision;
     if (!coarse) entry.asked = wanted;
+    entry.ended = false;
     running.value++;
     try {
       await engine.sweep({ ...entry.request, coarse }, (progress) => {
-        if (progress.revision !== revision || progress.state === 'stopped') return;
+        if (progress.revision !== revision) return;
+        // What a newer request stopped is of no interest; what a person stopped is.
+        if (progress.state === 'stopped' && !entry.ended) return;
         entry.shown.value = newerProgress(entry.shown.peek(), progress);
       });
     } catch (error) {
@@ -89,6 +98,11 @@ export function createSweeps(engine: SweepEngine): Sweeps {
         entry.watchers--;
       };
     },
+    stop(sweep) {
+      entryOf({ sweep }).ended = true;
+      void engine.stop(sweep);
+    },
+    again: (sweep) => void ask(entryOf({ sweep }), coarseNow),
     async refresh(latest, coarse, baseline = false) {
       revision = latest;
       coarseNow = coarse;

@@ -14,7 +14,7 @@ export function sweepOf(live: Live, sweep: string): SweepProgress | string {
   const runner = startRunner(live.compiled, plan);
   const gathering = startGathering(plan);
   for (let from = 0; from < plan.order.length; from += CHUNK) {
-    gathering.take(runner.run(from, Math.min(from + CHUNK, plan.order.length)));
+    gathering.take(from, runner.run(plan.order.subarray(from, from + CHUNK)));
   }
   runner.finish();
   return gathering.progress('done');

@@ -110,7 +110,7 @@ describe('a sweep', () => {
     const shuffled = { ...plan(live), order: plan(live).order.slice().reverse() };
     const runner = startRunner(live.compiled, shuffled);
     for (let from = 0; from < shuffled.order.length; from += 7) {
-      const rows = runner.run(from, Math.min(from + 7, shuffled.order.length));
+      const rows = runner.run(shuffled.order.subarray(from, from + 7));
       for (const [k, sample] of rows.samples.entries()) {
         expect(rows.columns[0]![k]).toBe(columns[0]![sample]);
       }
@@ -146,8 +146,9 @@ describe('a sweep', () => {
     const live = open();
     const sent = structuredClone(plan(live));
     const elsewhere = open();
-    const rows = startRunner(elsewhere.compiled, sent).run(0, CHUNK);
-    expect(rows).toEqual(startRunner(live.compiled, plan(live)).run(0, CHUNK));
+    const some = sent.order.subarray(0, 3 * CHUNK + 5);
+    const rows = startRunner(elsewhere.compiled, sent).run(some);
+    expect(rows).toEqual(startRunner(live.compiled, plan(live)).run(some));
     expect(structuredClone(rows)).toEqual(rows);
   });
 
@@ -155,9 +156,6 @@ describe('a sweep', () => {
     const other = setLive(open(), [['a', '3 × 7 mm']], library).live;
     expect(() => startRunner(other.compiled, plan(open()))).toThrow(
       /^A plan for program \w+ cannot run on program \w+$/,
-    );
-    expect(() => startRunner(open().compiled, plan(open())).run(0, 65)).toThrow(
-      '65 samples were asked for; 0 to 64 run at once',
     );
   });
 });
@@ -181,7 +179,7 @@ describe('a sweep that cannot run', () => {
   it('says how many designs are too many', () => {
     const axis = (of: string) => ({ of, low: '1 mm', high: '2 mm', count: 1001 });
     expect(refusal({ sweep: { axes: [axis('a'), axis('b')] } })).toBe(
-      'grid asks for 1002001 designs. 250000 are allowed: take fewer points.',
+      'grid asks for 1002001 designs. 1000000 are allowed: take fewer points.',
     );
   });
 

@@ -141,3 +141,18 @@ test('a sweep that fails says why, and the count of running ones comes back to n
   });
   expect(sweeps.running.value).toBe(0);
 });
+
+test('what a person stops stays as far as it came, until it is asked for again or the design changes', async () => {
+  const { asked, sweeps } = heldSweeps();
+  sweeps.watch('cg_sweep');
+  void sweeps.refresh(1, false);
+  sweeps.stop('cg_sweep');
+  asked[0]!.tell(progress(1, 30, 'stopped'));
+  expect(sweeps.progress('cg_sweep').value).toMatchObject({ state: 'stopped', done: 30 });
+  asked[0]!.end();
+  await turn();
+  expect(asked).toHaveLength(1);
+  sweeps.again('cg_sweep');
+  asked[1]!.tell(progress(1, 75, 'done'));
+  expect(sweeps.progress('cg_sweep').value).toMatchObject({ state: 'done', done: 75 });
+});
