@@ -1,0 +1,83 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { DEMO } from './compute';
+import { figure, openSheet, type Sheet, settled, slide, startBrowser } from './sheet';
+
+let browser: Browser;
+let sheet: Sheet;
+let page: Page;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+beforeEach(async () => {
+  sheet = await openSheet(browser);
+  page = sheet.page;
+  return () => sheet.close();
+});
+afterAll(() => browser.close());
+
+/** Opens the demo with one more sweep at its top. */
+async function openWith(count: number): Promise<void> {
+  const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const axis = (of: string) => ({ of, low: '', high: '', count });
+  const cell = {
+    kind: 'sweep',
+    id: 'planted',
+    name: 'planted',
+    title: 'Many designs',
+    axes: [axis('engine_station'), axis('line_length')],
+    wanted: ['flight.pull', 'balance.cg_x'],
+  };
+  const text = JSON.stringify({ ...demo, cells: [cell, ...demo.cells] });
+  const file = { name: 'many.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
+  await page.locator('input[type="file"]').first().setInputFiles(file);
+  await page.getByRole('heading', { name: 'Many designs' }).waitFor();
+}
+
+/** Names of the workers that run for the page, those that a worker started among them. */
+async function workers(): Promise<string[]> {
+  const session = await browser.newBrowserCDPSession();
+  const { targetInfos } = await session.send('Target.getTargets', { filter: [{ type: 'worker', exclude: false }] });
+  await session.detach();
+  return targetInfos.map((info) => info.url.split('/').at(-1) ?? '');
+}
+
+const bar = () => page.getByRole('progressbar', { name: 'Designs computed of Many designs' });
+
+test('a large sweep is computed by workers that the engine starts, one for each core', async () => {
+  expect((await workers()).filter((name) => name.startsWith('sampler'))).toEqual([]);
+  await openWith(150);
+  await settled(page);
+  await expect.poll(() => bar().getAttribute('aria-valuetext')).toBe('22\u202f500 of 22\u202f500 designs');
+  const cores = await page.evaluate(() => navigator.hardwareConcurrency);
+  expect((await workers()).filter((name) => name.startsWith('sampler'))).toHaveLength(Math.min(cores, 8));
+  expect(sheet.troubles).toEqual([]);
+});
+
+test('a sweep that takes long says how long, can be ended and begun again, and gives way to an edit', async () => {
+  await openWith(900);
+  await expect
+    .poll(() => bar().getAttribute('aria-valuetext'), { timeout: 20_000 })
+    .toMatch(/, about \d+ (s|min) left$/);
+  await page.getByRole('button', { name: 'Stop Many designs' }).click();
+  await expect
+    .poll(() => bar().getAttribute('aria-valuetext'))
+    .toMatch(/^stopped at [\d\u202f]+ of 810\u202f000 designs$/);
+  await settled(page);
+  const at = await bar().getAttribute('aria-valuenow');
+  await page.waitForTimeout(200);
+  expect(await bar().getAttribute('aria-valuenow')).toBe(at);
+  expect(Number(at)).toBeLessThan(810_000);
+  await page.getByRole('button', { name: 'Compute all of Many designs' }).click();
+  await expect.poll(() => bar().getAttribute('aria-valuetext'), { timeout: 20_000 }).toMatch(/left$/);
+  const before = await figure(page, 'balance.cg_x');
+  await slide(page, 'engine_station').focus();
+  await page.keyboard.press('End');
+  await expect.poll(() => figure(page, 'balance.cg_x'), { timeout: 3000 }).not.toBe(before);
+  // The answer came in the midst of the sweep, which now runs for the newer design.
+  await expect.poll(() => bar().getAttribute('aria-valuetext'), { timeout: 20_000 }).toMatch(/left$/);
+  await page.getByRole('button', { name: 'Stop Many designs' }).click({ timeout: 20_000 });
+  await settled(page);
+  expect(sheet.troubles).toEqual([]);
+});
