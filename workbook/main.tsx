@@ -6,6 +6,7 @@ import { type Document, type EngineService, openText } from '../engine/index';
 import { App } from './page/app';
 import { watchKeys } from './page/keys';
 import { watchNarrow } from './page/narrow';
+import { watchPaper } from './page/paper';
 import { SheetContext } from './store/context';
 import { openKeep } from './store/keep';
 import { readySheets } from './store/ready';
@@ -39,6 +40,8 @@ async function firstDocument(kept: string | undefined): Promise<{ document: Docu
   };
 }
 
+const paper = watchPaper();
+
 async function start(): Promise<void> {
   const early: Notice[] = [];
   let tell = (notice: Notice): void => {
@@ -63,7 +66,7 @@ async function start(): Promise<void> {
   });
   render(
     <SheetContext.Provider value={sheet}>
-      <App narrow={watchNarrow()} />
+      <App narrow={watchNarrow()} paper={paper} />
     </SheetContext.Provider>,
     window.document.getElementById('app')!,
   );

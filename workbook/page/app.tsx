@@ -1,8 +1,9 @@
-import type { ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import { CellView } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { Notices } from './notices';
+import type { Paper } from './paper';
 import { StandingColumn } from './standing-column';
 import { StandingFigures } from './standing-figures';
 import { Strip } from './strip';
@@ -11,7 +12,7 @@ import { TopBar } from './top-bar';
 import { Zones } from './zones';
 
 /** The drawing sheet: frame and zones, words at the top, cells, standing column, title block. */
-export function App({ narrow }: { narrow: ReadonlySignal<boolean> }) {
+export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper: Signal<Paper> }) {
   return (
     <>
       <a class="skip" href="#cells">
@@ -20,7 +21,7 @@ export function App({ narrow }: { narrow: ReadonlySignal<boolean> }) {
       <div class="sheet">
         <Zones />
         <div class="frame">
-          <TopBar />
+          <TopBar paper={paper} />
           <Notices />
           {narrow.value ? (
             <>

@@ -1,12 +1,15 @@
+import type { Signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
+import type { Paper } from './paper';
+import { PaperChoice } from './paper-choice';
 import { ReadySheets } from './ready-sheets';
 import { StateWords } from './state-words';
 
 /** The few words at the top, and the state of the sheet. */
-export function TopBar() {
+export function TopBar({ paper }: { paper: Signal<Paper> }) {
   const sheet = useSheet();
   const picker = useRef<HTMLInputElement>(null);
   const back = sheet.undoSays.value;
@@ -44,6 +47,7 @@ export function TopBar() {
         </button>
         <ReferenceLink class="word">Reference</ReferenceLink>
       </nav>
+      <PaperChoice paper={paper} />
       <StateWords />
       <input
         ref={picker}

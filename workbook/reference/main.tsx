@@ -3,6 +3,7 @@ import './reference.css';
 import { wrap } from 'comlink';
 import { render } from 'preact';
 import type { Chapter, ReferenceService } from '../../engine/index';
+import { watchPaper } from '../page/paper';
 import { cautionsChapter } from './cautions-chapter';
 import { ReferencePage } from './reference-page';
 
@@ -24,11 +25,13 @@ function goToPlace(): void {
   if (location.hash !== '') location.replace(location.hash);
 }
 
+const paper = watchPaper();
+
 async function start(): Promise<void> {
   const app = document.getElementById('app')!;
   try {
     const chapters = [cautionsChapter, ...(await readReference())];
-    render(<ReferencePage chapters={chapters} />, app);
+    render(<ReferencePage chapters={chapters} paper={paper} />, app);
     goToPlace();
   } catch (error) {
     render(<p role="alert">{error instanceof Error ? error.message : String(error)} Load the page again.</p>, app);

@@ -1,11 +1,14 @@
+import type { Signal } from '@preact/signals';
 import type { Chapter } from '../../engine/index';
+import type { Paper } from '../page/paper';
+import { PaperChoice } from '../page/paper-choice';
 import { Zones } from '../page/zones';
 import { PieceView } from './pieces';
 
 const groups = ['Reading this', 'Blocks', 'Formulas', 'Data'] as const satisfies readonly Chapter['group'][];
 
 /** The reference as a sheet of its own: contents at the left, chapters in one column, a title block at the foot. */
-export function ReferencePage({ chapters }: { chapters: readonly Chapter[] }) {
+export function ReferencePage({ chapters, paper }: { chapters: readonly Chapter[]; paper: Signal<Paper> }) {
   return (
     <>
       <a class="skip" href="#chapters">
@@ -21,6 +24,7 @@ export function ReferencePage({ chapters }: { chapters: readonly Chapter[] }) {
                 To the sheet
               </a>
             </nav>
+            <PaperChoice paper={paper} />
           </header>
           <div class="reference">
             <Contents chapters={chapters} />

@@ -1,7 +1,9 @@
+import { signal } from '@preact/signals';
 import { parseHTML } from 'linkedom';
 import { h, render } from 'preact';
 import { beforeAll, expect, test } from 'vitest';
 import { makeReference } from '../../../engine/reference/index';
+import type { Paper } from '../../../workbook/page/paper';
 import { cautionsChapter } from '../../../workbook/reference/cautions-chapter';
 
 const { document, window } = parseHTML('<!doctype html><html><body><div id="app"></div></body></html>');
@@ -14,7 +16,8 @@ class Observer {
 beforeAll(async () => {
   Object.assign(globalThis, { document, window, ResizeObserver: Observer });
   const { ReferencePage } = await import('../../../workbook/reference/reference-page');
-  render(h(ReferencePage, { chapters: [cautionsChapter, ...makeReference()] }), document.getElementById('app')!);
+  const paper = signal<Paper>('device');
+  render(h(ReferencePage, { chapters: [cautionsChapter, ...makeReference()], paper }), document.getElementById('app')!);
 });
 
 test('the contents lead to every chapter, and every chapter is there', () => {
