@@ -2,13 +2,15 @@ import './theme/index.css';
 import { effect } from '@preact/signals';
 import { proxy, wrap } from 'comlink';
 import { render } from 'preact';
-import { type Document, type EngineService, openText } from '../engine/index';
+import { type Document, type EngineService, openText, serialise } from '../engine/index';
 import { App } from './page/app';
+import { watchDrops } from './page/drop';
 import { watchKeys } from './page/keys';
 import { watchNarrow } from './page/narrow';
 import { watchPaper } from './page/paper';
 import { SheetContext } from './store/context';
-import { openKeep } from './store/keep';
+import { createDesigns, DesignsContext } from './store/designs';
+import { openKeeper } from './store/open-keeper';
 import { readySheets } from './store/ready';
 import { createSheet, type Notice, refusal } from './store/sheet';
 
@@ -49,24 +51,37 @@ async function start(): Promise<void> {
   };
   const say = (sentence: string): void => tell({ title: sentence, sentences: [] });
   const engine = startEngine(say);
-  const keep = openKeep(say);
-  const { document, notice } = await firstDocument(await keep.read());
+  let show = (_text: string, _unkept: boolean): void => {};
+  const keeper = openKeeper(say, (text, unkept) => show(text, unkept));
+  const kept = await keeper.start();
+  const { document, notice } = await firstDocument(kept);
+  if (kept === undefined || notice) keeper.startWith(serialise(document));
   const sheet = createSheet(document, {
     engine,
-    keep,
+    keep: keeper,
     ready: readySheets,
     frozen: import.meta.env.DEV,
     now: () => performance.now(),
   });
+  const designs = createDesigns(sheet, keeper, Date.now);
+  show = (text, unkept) => {
+    const opened = openText(text);
+    if (!opened.ok) sheet.tell({ ...refusal('What the other tab has left', opened), text });
+    else if (unkept) sheet.replace(opened.document, 'what the other tab has left');
+    else sheet.follow(opened.document);
+  };
   tell = sheet.tell;
   for (const each of notice ? [...early, notice] : early) tell(each);
   watchKeys(sheet);
+  watchDrops(sheet);
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled sheet'} – Tetherwright`;
   });
   render(
     <SheetContext.Provider value={sheet}>
-      <App narrow={watchNarrow()} paper={paper} />
+      <DesignsContext.Provider value={designs}>
+        <App narrow={watchNarrow()} paper={paper} />
+      </DesignsContext.Provider>
     </SheetContext.Provider>,
     window.document.getElementById('app')!,
   );

@@ -3,6 +3,7 @@ import { CellView } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { Notices } from './notices';
+import { OnlyLooking } from './only-looking';
 import type { Paper } from './paper';
 import { StandingColumn } from './standing-column';
 import { StandingFigures } from './standing-figures';
@@ -23,6 +24,7 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
         <div class="frame">
           <TopBar paper={paper} />
           <Notices />
+          <OnlyLooking />
           {narrow.value ? (
             <>
               <Strip />
@@ -48,10 +50,12 @@ const KeptCell = kept(CellView);
 
 /** In reading order. The first drawing stands in the column beside, so its balloon is not repeated here. */
 function Column() {
-  const cells = useSheet().part('cells');
+  const sheet = useSheet();
+  const cells = sheet.part('cells');
   const standing = cells.find((cell) => cell.kind === 'drawing');
   return (
-    <main id="cells" tabIndex={-1}>
+    // A change that was refused leaves nothing of it in the controls.
+    <main id="cells" tabIndex={-1} key={sheet.refusals.value}>
       {cells
         .filter((cell) => cell !== standing)
         .map((cell, index) => (

@@ -1,17 +1,20 @@
-import type { Signal } from '@preact/signals';
+import { type Signal, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
+import { KeepingWords } from './keeping-words';
+import { OpenDialog } from './open-dialog';
 import type { Paper } from './paper';
 import { PaperChoice } from './paper-choice';
-import { ReadySheets } from './ready-sheets';
 import { StateWords } from './state-words';
+import { Versions } from './versions';
 
 /** The few words at the top, and the state of the sheet. */
 export function TopBar({ paper }: { paper: Signal<Paper> }) {
   const sheet = useSheet();
   const picker = useRef<HTMLInputElement>(null);
+  const versions = useSignal(false);
   const back = sheet.undoSays.value;
   const forward = sheet.redoSays.value;
   return (
@@ -23,6 +26,9 @@ export function TopBar({ paper }: { paper: Signal<Paper> }) {
         </button>
         <button type="button" class="word" onClick={sheet.save}>
           Save
+        </button>
+        <button type="button" class="word" aria-haspopup="dialog" onClick={() => (versions.value = true)}>
+          Versions
         </button>
         <button
           type="button"
@@ -48,6 +54,7 @@ export function TopBar({ paper }: { paper: Signal<Paper> }) {
         <ReferenceLink class="word">Reference</ReferenceLink>
       </nav>
       <PaperChoice paper={paper} />
+      <KeepingWords />
       <StateWords />
       <input
         ref={picker}
@@ -62,7 +69,14 @@ export function TopBar({ paper }: { paper: Signal<Paper> }) {
           if (file) void sheet.openFile(file);
         }}
       />
-      {sheet.choosing.value && <ReadySheets onFile={() => picker.current?.click()} />}
+      {versions.value && (
+        <Versions
+          onClose={() => {
+            versions.value = false;
+          }}
+        />
+      )}
+      {sheet.choosing.value && <OpenDialog onFile={() => picker.current?.click()} />}
     </header>
   );
 }

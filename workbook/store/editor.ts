@@ -1,12 +1,18 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
 import { applyChange, applyChanges, type Change, type Document, textAt } from '../../engine/index';
-import { noHistory, record, stepBack, stepForward } from './history';
+import { type Edit, noHistory, record, stepBack, stepForward } from './history';
 
 export interface EditorPorts {
   /** The document is new. `texts`: the only texts that differ; missing: anything may differ. */
   changed(document: Document, texts?: ReadonlyMap<string, string>): void;
-  /** A whole edit is done, nothing is being dragged: worth keeping. */
-  committed(document: Document): void;
+  /** A whole edit is done, nothing is being dragged: worth keeping. `says` is missing where only the arrangement changed. */
+  committed(document: Document, says?: string): void;
+  /** Opening another design was taken back or done again: this is the open one now. */
+  turned?(design: string): void;
+  /** Whether the design may be changed at all; it may where this isn't said. */
+  mayChange?(): boolean;
+  /** Something was to be changed that may not be. */
+  refused?(): void;
   /** Milliseconds. */
   now(): number;
   /** Freezes every document, so that a slip in the program shows. */
@@ -20,7 +26,8 @@ export interface Editor {
   /** What Undo would take back and Redo do again. */
   readonly undoSays: ReadonlySignal<string | undefined>;
   readonly redoSays: ReadonlySignal<string | undefined>;
-  change(changes: readonly Change[], says: string): void;
+  /** `opens`: the edit puts another design in place of the open one. */
+  change(changes: readonly Change[], says: string, opens?: Edit['opens']): void;
   /**
    * A text is being typed somewhere: `settle` makes an edit of what stands there so far. It's called before any other edit,
    * so that nothing typed is lost or comes after it. Gives back what ends the typing.
@@ -36,6 +43,10 @@ export interface Editor {
   arrange(change: Change): void;
   undo(): void;
   redo(): void;
+  /** Shows another document for a while, which can't be changed; undefined ends that. */
+  look(document: Document | undefined): void;
+  /** Another page has changed the design: it is like that now, and nothing of this page's own is left to take back. */
+  follow(document: Document): void;
 }
 
 interface Drag {
@@ -50,13 +61,27 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
   const history = signal(noHistory);
   const drag = signal<Drag | undefined>(undefined);
 
-  function commit(from: Document, changes: readonly Change[], says: string, key?: string): void {
+  /** What is put back when looking at another document ends. */
+  let ours: Document | undefined;
+
+  function barred(): boolean {
+    const may = !ours && (ports.mayChange?.() ?? true);
+    if (!may) ports.refused?.();
+    return !may;
+  }
+
+  function commit(
+    from: Document,
+    changes: readonly Change[],
+    says: string,
+    also: Pick<Edit, 'key' | 'opens'> = {},
+  ): void {
     const done = applyChanges(from, changes, { frozen });
     batch(() => {
-      history.value = record(history.value, { says, changes, inverse: done.inverse, key, at: ports.now() });
+      history.value = record(history.value, { says, changes, inverse: done.inverse, at: ports.now(), ...also });
       document.value = done.document;
     });
-    ports.committed(done.document);
+    ports.committed(done.document, says);
   }
 
   let typed: (() => void) | undefined;
@@ -78,13 +103,16 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     settle();
     const moved = by(history.value);
     if (!moved) return;
+    const { says, opens } = moved.edit;
+    if ((ours || !opens) && barred()) return;
     const changes = moved.edit[side];
+    if (opens) ports.turned?.(side === 'inverse' ? opens.from : opens.to);
     batch(() => {
       history.value = moved.history;
       document.value = applyChanges(document.value, changes, { frozen }).document;
     });
     ports.changed(document.value, textsOf(changes));
-    ports.committed(document.value);
+    ports.committed(document.value, side === 'inverse' ? `taken back: ${says}` : says);
   }
 
   function rest(byKeys = false): void {
@@ -94,7 +122,16 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     const text = textAt(document.value, held.path);
     if (text === undefined || text === textAt(held.from, held.path)) return;
     const key = byKeys ? `keys ${held.path}` : undefined;
-    commit(held.from, [{ change: 'text', path: held.path, text }], held.says, key);
+    commit(held.from, [{ change: 'text', path: held.path, text }], held.says, { key });
+  }
+
+  function look(other: Document | undefined): void {
+    if (!other && !ours) return;
+    settle();
+    ours ??= document.value;
+    document.value = other ?? ours;
+    if (!other) ours = undefined;
+    ports.changed(document.value);
   }
 
   return {
@@ -102,9 +139,11 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     dragging: computed(() => drag.value !== undefined),
     undoSays: computed(() => history.value.past.at(-1)?.says),
     redoSays: computed(() => history.value.future[0]?.says),
-    change(changes, says) {
+    change(changes, says, opens) {
       settle();
-      commit(document.value, changes, says);
+      if (opens) look(undefined);
+      else if (barred()) return;
+      commit(document.value, changes, says, { opens });
       ports.changed(document.value, textsOf(changes));
     },
     typing(text) {
@@ -116,6 +155,7 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     },
     settle,
     drag(path, text, says) {
+      if (barred()) return;
       if (drag.value?.path !== path) {
         settle();
         drag.value = { path, says, from: document.value };
@@ -126,10 +166,20 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     rest,
     arrange(change) {
       document.value = applyChange(document.value, change, { frozen }).document;
-      if (!drag.value) ports.committed(document.value);
+      if (!drag.value && !ours) ports.committed(document.value);
     },
     undo: () => step(stepBack, 'inverse'),
     redo: () => step(stepForward, 'changes'),
+    look,
+    follow(next) {
+      drag.value = undefined;
+      batch(() => {
+        history.value = noHistory;
+        if (ours) ours = next;
+        else document.value = next;
+      });
+      ports.changed(document.value);
+    },
   };
 }
 

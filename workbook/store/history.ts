@@ -9,6 +9,8 @@ export interface Edit {
   readonly inverse: readonly Change[];
   /** Edits of one key that follow each other closely are one step (an arrow key held down). */
   readonly key?: string;
+  /** It put one design of this machine in place of another. */
+  readonly opens?: { readonly from: string; readonly to: string };
   /** Milliseconds, any origin. */
   readonly at: number;
 }

@@ -22,7 +22,7 @@ import {
 import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
 import { fileName, saveText } from './files';
-import type { Keep } from './keep';
+import type { Opens, SheetKeep, Version } from './keep/index';
 import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
 import type { ReadySheet } from './ready';
@@ -36,6 +36,14 @@ export interface Notice {
   readonly sentences: readonly string[];
   /** A text that should not be lost: it can be saved to a file as it is. */
   readonly text?: string;
+}
+
+/** Something else than the open design is shown, to be looked at only. */
+export interface Looking {
+  /** What is looked at, in the middle of a sentence. */
+  readonly at: string;
+  readonly document: Document;
+  readonly version: Version;
 }
 
 /** A part whose place is being picked on the drawing. */
@@ -89,6 +97,18 @@ export interface Sheet extends Reader, Overview {
   /** Whether a text is more than one number or name of its kind: moving a slide would replace a formula. */
   isComputed(text: string, unit: string): boolean;
   blockNamed(kind: string): BlockDescription | undefined;
+  /** Counts the changes that were tried while none may be made. */
+  readonly refusals: ReadonlySignal<number>;
+  readonly looking: ReadonlySignal<Looking | undefined>;
+  /** Shows something else for a while; undefined goes back to the design. */
+  look(at: Looking | undefined): void;
+  /**
+   * Puts another document in the place of the open one, as one edit. `begin`: it is another design of this machine, which is
+   * begun when all that belongs to the one before is done.
+   */
+  replace(document: Document, says: string, begin?: () => Opens | undefined): void;
+  /** Shows the design as another page has left it. */
+  follow(document: Document): void;
   openFile(file: File): Promise<void>;
   openReady(sheet: ReadySheet): Promise<void>;
   save(): void;
@@ -101,7 +121,7 @@ export type Checked = Awaited<ReturnType<EngineService['check']>>;
 
 export interface SheetPorts {
   readonly engine: EngineService;
-  readonly keep: Pick<Keep, 'write'>;
+  readonly keep: SheetKeep;
   readonly ready: readonly ReadySheet[];
   /** Freezes every document, so that a slip in the program shows. */
   readonly frozen: boolean;
@@ -117,6 +137,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const names = signal<ReadonlyMap<string, NameInfo>>(new Map());
   const notices = signal<readonly Notice[]>([]);
   const busy = signal(false);
+  const refusals = signal(0);
+  const looking = signal<Looking | undefined>(undefined);
   const description = signal<Description | undefined>(undefined);
   const sweeps = createSweeps(engine);
 
@@ -144,7 +166,12 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   });
   const editor = createEditor(first, {
     changed: (document, texts) => (texts ? link.set(document, texts) : link.open(document)),
-    committed: (document) => ports.keep.write(serialise(document)),
+    committed: (document, says) => ports.keep.write(serialise(document), says),
+    turned: (design) => ports.keep.turn?.(design),
+    mayChange: () => ports.keep.mayChange?.() ?? true,
+    refused() {
+      refusals.value++;
+    },
     now: ports.now,
     frozen: ports.frozen,
   });
@@ -169,11 +196,24 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       .map(([path, text]): Change => ({ change: 'text', path, text }));
     if (changes.length > 0) editor.change(changes, says);
   };
-  const openFrom = (opened: Opened, name: string): void => {
-    notices.value = [];
+  const replace: Sheet['replace'] = (document, says, begin) => {
     editor.settle();
-    if (opened.ok) editor.change(replaceDocument(editor.document.value, opened.document), `opening ${name}`);
-    else tell(refusal(name, opened));
+    looking.value = undefined;
+    editor.look(undefined);
+    const opens = begin?.();
+    editor.change(replaceDocument(editor.document.value, document), says, opens);
+  };
+  const openFrom = (opened: Opened, name: string, filed: boolean): void => {
+    notices.value = [];
+    if (!opened.ok) {
+      tell(refusal(name, opened));
+      return;
+    }
+    replace(opened.document, `opening ${name}`, () => {
+      const opens = ports.keep.begin?.();
+      if (filed) ports.keep.filed?.(serialise(opened.document));
+      return opens;
+    });
   };
   link.open(first);
   void engine.describe().then((answer) => {
@@ -227,11 +267,21 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       return read.ok && !isOneNumber(read.expression);
     },
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
-    openFile: async (file) => openFrom(tooLarge(file.size) ?? openText(await file.text()), file.name),
-    openReady: async (sheet) => openFrom(openText(await sheet.load()), sheet.title),
+    refusals,
+    looking,
+    look(at) {
+      looking.value = at;
+      editor.look(at?.document);
+    },
+    replace,
+    follow: editor.follow,
+    openFile: async (file) => openFrom(tooLarge(file.size) ?? openText(await file.text()), file.name, true),
+    openReady: async (sheet) => openFrom(openText(await sheet.load()), sheet.title, false),
     save() {
       editor.settle();
-      saveText(serialise(editor.document.value), fileName(editor.document.value.title));
+      const text = serialise(editor.document.value);
+      saveText(text, fileName(editor.document.value.title));
+      if (!looking.value) ports.keep.filed?.(text);
     },
     dismiss(notice) {
       notices.value = notices.value.filter((other) => other !== notice);

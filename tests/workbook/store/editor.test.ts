@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { type Document, textAt } from '../../../engine/index';
-import { createEditor } from '../../../workbook/store/editor';
+import { createEditor, type EditorPorts } from '../../../workbook/store/editor';
 import { replaceDocument } from '../../../workbook/store/replace-document';
 import { smallSheet } from './small-sheet';
 
-function open(document: Document = smallSheet) {
+function open(document: Document = smallSheet, also: Partial<EditorPorts> = {}) {
   const told: { title: string; texts: [string, string][] | undefined }[] = [];
   const kept: Document[] = [];
   let clock = 0;
@@ -16,6 +16,7 @@ function open(document: Document = smallSheet) {
       return clock;
     },
     frozen: true,
+    ...also,
   });
   const text = (path: string) => textAt(editor.document.value, path);
   return { editor, told, kept, text };
@@ -188,4 +189,61 @@ test('opening another sheet is taken back like any edit', () => {
   expect(editor.document.value).toEqual(smallSheet);
   editor.redo();
   expect(editor.document.value).toEqual(other);
+});
+
+test('opening another design tells which one is open, and so does taking that back and doing it again', () => {
+  const turned: string[] = [];
+  const { editor } = open(smallSheet, { turned: (design) => turned.push(design) });
+  const other = { ...smallSheet, title: 'Other' };
+  editor.change(replaceDocument(smallSheet, other), 'opening other', { from: 'a', to: 'b' });
+  editor.change(tip('30 g'), 'tip weight');
+  editor.undo();
+  expect(turned).toEqual([]);
+  editor.undo();
+  editor.redo();
+  expect(turned).toEqual(['a', 'b']);
+});
+
+test('what is looked at is shown and computed, cannot be changed, and leaves the design as it was', () => {
+  let refused = 0;
+  const { editor, told, kept, text } = open(smallSheet, { refused: () => refused++ });
+  editor.change(tip('30 g'), 'tip weight');
+  editor.look({ ...smallSheet, title: 'Old' });
+  editor.change(tip('31 g'), 'tip weight');
+  editor.drag('tip_weight', '32 g', 'tip weight');
+  editor.rest();
+  editor.undo();
+  expect(refused).toBe(3);
+  expect([editor.document.value.title, text('tip_weight')]).toEqual(['Old', '21 g']);
+  // Unfolding is looking.
+  editor.arrange({ change: 'cell', cell: { ...smallSheet.cells[0]!, folded: true } });
+  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  editor.look(undefined);
+  expect([editor.document.value.title, text('tip_weight')]).toEqual(['Small sheet', '30 g']);
+  expect(told.map(({ title }) => title)).toEqual(['Small sheet', 'Old', 'Small sheet']);
+  expect(kept).toHaveLength(1);
+  editor.undo();
+  expect(editor.document.value).toEqual(smallSheet);
+});
+
+test('while the design may not be changed nothing of it is, but opening another is taken back', () => {
+  let may = true;
+  const { editor, text } = open(smallSheet, { mayChange: () => may });
+  editor.change(replaceDocument(smallSheet, smallSheet), 'opening other', { from: 'a', to: 'b' });
+  may = false;
+  editor.change(tip('31 g'), 'tip weight');
+  expect(text('tip_weight')).toBe('21 g');
+  expect(editor.undoSays.value).toBe('opening other');
+  editor.undo();
+  expect(editor.undoSays.value).toBeUndefined();
+});
+
+test('a design that another page has changed is shown as it is, with nothing to take back', () => {
+  const { editor } = open();
+  editor.change(tip('30 g'), 'tip weight');
+  editor.drag('tip_weight', '33 g', 'tip weight');
+  const other = { ...smallSheet, title: 'Other' };
+  editor.follow(other);
+  expect(editor.document.value).toBe(other);
+  expect([editor.undoSays.value, editor.dragging.value]).toEqual([undefined, false]);
 });

@@ -1,0 +1,60 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { useSheet } from '../store/context';
+import { DesignsHere } from './designs-here';
+
+/** What can be opened: a file of this machine, a design that is kept in this browser, or a ready sheet. Undo brings back the one that was open. */
+export function OpenDialog({ onFile }: { onFile: () => void }) {
+  const sheet = useSheet();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  const close = (): void => {
+    sheet.choosing.value = false;
+  };
+  return (
+    <dialog ref={dialog} class="open-dialog wide-dialog" aria-labelledby="open-title" onClose={close}>
+      <header>
+        <h2 id="open-title">Open</h2>
+        <button type="button" class="word" onClick={close}>
+          Leave it
+        </button>
+      </header>
+      <p>What is open now stays among the designs on this machine, and comes back with Undo too.</p>
+      <ul>
+        <li>
+          <button
+            type="button"
+            class="word"
+            onClick={() => {
+              close();
+              onFile();
+            }}
+          >
+            A file of this machine
+          </button>
+          <p class="aside">You can also drop it onto the sheet.</p>
+        </li>
+      </ul>
+      <DesignsHere onLeave={close} />
+      <section aria-labelledby="ready-title">
+        <h3 id="ready-title">Ready sheets</h3>
+        <ul>
+          {sheet.ready.map((ready) => (
+            <li key={ready.file}>
+              <button
+                type="button"
+                class="word"
+                onClick={() => {
+                  close();
+                  void sheet.openReady(ready);
+                }}
+              >
+                {ready.title}
+              </button>
+              {ready.about !== '' && <p class="aside">{ready.about}</p>}
+            </li>
+          ))}
+        </ul>
+      </section>
+    </dialog>
+  );
+}

@@ -1,0 +1,123 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import { type Document, openText } from '../../engine/index';
+import { DAYS_TO_BRING_BACK, type Design, type Keeper, type Version } from './keep/index';
+import { momentWords } from './moment-words';
+import { refusal, type Sheet } from './sheet';
+
+/** The designs of this machine, their versions, and all that can be done with them. */
+export interface Designs {
+  readonly keeping: Keeper['keeping'];
+  readonly file: Keeper['file'];
+  readonly open: Keeper['open'];
+  /** Undefined until they are read. Last opened first; deleted ones among them. */
+  readonly list: ReadonlySignal<readonly Design[] | undefined>;
+  /** Of the open design, newest first; undefined until they are read. */
+  readonly versions: ReadonlySignal<readonly Version[] | undefined>;
+  readList(): Promise<void>;
+  readVersions(): Promise<void>;
+  openDesign(design: Design): void;
+  copyDesign(design: Design): void;
+  deleteDesign(design: Design): Promise<void>;
+  bringBack(design: Design): Promise<void>;
+  look(version: Version): void;
+  returnTo(version: Version): void;
+  copyVersion(version: Version): void;
+  nameVersion(version: Version, name: string): Promise<void>;
+  /** Returns the way back. */
+  deleteVersion(version: Version): Promise<() => Promise<void>>;
+  /** Goes on with a copy of what is shown, as a design of its own. */
+  copyShown(): void;
+  takeOver(): Promise<void>;
+}
+
+export const DELETED_WORDS = `Deleted. It can be brought back for ${DAYS_TO_BRING_BACK} days.`;
+
+export function createDesigns(sheet: Sheet, keeper: Keeper, now: () => number): Designs {
+  const { store } = keeper;
+  const list = signal<readonly Design[] | undefined>(undefined);
+  const versions = signal<readonly Version[] | undefined>(undefined);
+
+  /** Does something with a text of the store, or says why it can't be read. */
+  function withText(text: string, name: string, use: (document: Document) => void): void {
+    const opened = openText(text);
+    if (opened.ok) use(opened.document);
+    else sheet.tell({ ...refusal(name, opened), text });
+  }
+
+  async function reading<T>(read: () => Promise<T>): Promise<T | undefined> {
+    try {
+      await keeper.stored();
+      return await read();
+    } catch {
+      return undefined;
+    }
+  }
+
+  async function readList(): Promise<void> {
+    const all = (await reading(store.designs)) ?? [];
+    list.value = all.toSorted((a, b) => b.changed - a.changed);
+  }
+
+  async function readVersions(): Promise<void> {
+    versions.value = (await reading(() => store.versions(keeper.open.value))) ?? [];
+  }
+
+  /** A change of the store, and the lists as they are after it. What could not be written before may have room now. */
+  async function altering(change: () => Promise<void>): Promise<void> {
+    await reading(change);
+    keeper.retry();
+    await Promise.all([list.value && readList(), versions.value && readVersions()]);
+  }
+
+  function copy(document: Document): void {
+    const title = `${document.title || 'Untitled sheet'}, copy`;
+    sheet.replace({ ...document, title }, `opening ${title}`, () => keeper.begin());
+  }
+
+  const returning = (version: Version): string => `return to the version of ${momentWords(version.at, now())}`;
+
+  return {
+    keeping: keeper.keeping,
+    file: keeper.file,
+    open: keeper.open,
+    list,
+    versions,
+    readList,
+    readVersions,
+    openDesign(design) {
+      if (design.id === keeper.open.value) return;
+      withText(design.text, design.title, (document) =>
+        sheet.replace(document, `opening ${design.title}`, () => keeper.begin(design)),
+      );
+    },
+    copyDesign: (design) => withText(design.text, design.title, copy),
+    deleteDesign: (design) => altering(() => store.markDeleted(design.id, now())),
+    bringBack: (design) => altering(() => store.markDeleted(design.id, undefined)),
+    look: (version) =>
+      withText(version.text, 'This version', (document) =>
+        sheet.look({ at: `the version of ${momentWords(version.at, now())}`, document, version }),
+      ),
+    returnTo: (version) =>
+      withText(version.text, 'This version', (document) => {
+        sheet.replace(document, returning(version), () => {
+          keeper.apart();
+          return undefined;
+        });
+      }),
+    copyVersion: (version) => withText(version.text, 'This version', copy),
+    nameVersion: (version, name) => altering(() => store.nameVersion(version.id, name.trim() || undefined)),
+    async deleteVersion(version) {
+      await altering(() => store.deleteVersion(version.id));
+      return () => altering(() => store.restoreVersion(version));
+    },
+    copyShown: () => copy(sheet.document.value),
+    takeOver: keeper.takeOver,
+  };
+}
+
+export const DesignsContext = createContext<Designs | undefined>(undefined);
+
+/** The designs of this machine; undefined where a sheet is shown that is not kept. */
+export const useDesigns = (): Designs | undefined => useContext(DesignsContext);
