@@ -10,12 +10,13 @@ const folder = join(root, '.cache/node');
 /**
  * Gives the address of the made file, to be imported; makes it anew only when the engine, the data or the entry differ.
  * @param {string} entry path from the project's root, ending in .ts
+ * @param {readonly string[]} more other files and folders that it is made from
  */
-export async function makeForNode(entry) {
+export async function makeForNode(entry, more = []) {
   const name = basename(entry, '.ts');
   const made = join(folder, `${name}.mjs`);
   const stamp = `${made}.from`;
-  const sources = fingerprint(['engine', 'data', 'package-lock.json', entry]);
+  const sources = fingerprint(['engine', 'data', 'package-lock.json', entry, ...more]);
   if (existsSync(made) && existsSync(stamp) && readFileSync(stamp, 'utf8') === sources) return pathToFileURL(made).href;
   if (runNode('.ci/grammar.mjs') !== 0) throw new Error('The formula parser could not be made.');
   const { build } = await import('vite');

@@ -1,4 +1,5 @@
-// npm run reference: writes the text copy of the reference anew from the declarations in engine/.
+// npm run reference: writes the text copy of the reference anew from the declarations in engine/, and the table of how near
+// the propeller comes to measured ones.
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeForNode } from './for-node.mjs';
@@ -6,6 +7,10 @@ import { checkNode, installIfNeeded, root } from './project.mjs';
 
 checkNode();
 installIfNeeded();
+
+// How near the propeller comes to measured ones is computed, and shown as data.
+const { agreementCsv } = await import(await makeForNode('tests/published/propeller-agreement.ts', ['tests/published']));
+writeFileSync(join(root, 'data/propeller-agreement.csv'), agreementCsv());
 
 const folder = join(root, 'data/reference');
 const { referenceFiles } = await import(await makeForNode('engine/reference/reference-files.ts'));

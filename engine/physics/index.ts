@@ -82,6 +82,21 @@ export {
   writePart,
 } from './part';
 export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures } from './planform';
+export {
+  alongBlade,
+  type BladeShape,
+  bladeAngle,
+  idealEfficiency,
+  leastPower,
+  newPropellerState,
+  type PreparedPropeller,
+  type Propeller,
+  type PropellerAir,
+  type PropellerState,
+  preparePropeller,
+  propellerState,
+  shapedPropeller,
+} from './propeller/index';
 export { type SectionFacts, sectionAt, VISCOUS_LIFT_DRAG, WING_SHARE_OF_SECTION_LIFT } from './section';
 export { MUSIC_WIRE_ELASTIC_SHARE, musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';
 export {

@@ -6,6 +6,7 @@ import { finishesChapter, materialsChapter, sectionsChapter } from './data';
 import { formulasChapter } from './formulas';
 import { limitsChapter } from './limits';
 import { partsChapter } from './parts';
+import { bladeShapesChapter, propellerAgreementChapter } from './propellers';
 import { signsChapter } from './signs';
 import { unitsChapter } from './units';
 
@@ -22,5 +23,7 @@ export function makeReference(): readonly Chapter[] {
     materialsChapter(),
     finishesChapter(),
     sectionsChapter(),
+    bladeShapesChapter(),
+    propellerAgreementChapter(),
   ];
 }

@@ -1,0 +1,14 @@
+export { type Annulus, type AnnulusFlow, newAnnulus, newAnnulusFlow, solveAnnulus } from './annulus';
+export { alongBlade, type BladeShape, bladeAngle, type Propeller, shapedPropeller } from './blade';
+export {
+  newPropellerState,
+  type PreparedPropeller,
+  type PropellerAir,
+  type PropellerState,
+  preparePropeller,
+  propellerState,
+  RINGS,
+  setAnnulus,
+} from './blade-elements';
+export { idealEfficiency, leastPower } from './momentum';
+export { BLADE_SECTION, DRAG, LIFT, newSectionFlow, type SectionFlow, sectionAtAngle, sectionInFlow } from './section';
