@@ -195,28 +195,46 @@ export interface ResultDescription {
 }
 export interface Description {
   readonly blocks: readonly BlockDescription[];
-  readonly materials: readonly MaterialDescription[];
-  readonly finishes: readonly FinishDescription[];
+  readonly tables: readonly TableDescription[];
 }
-export interface MaterialDescription {
+/** A table of the library: what its rows give, and the rows that come with the program. */
+export interface TableDescription {
   readonly name: string;
   readonly title: string;
-  /** kg/m³. */
-  readonly density: number;
-  /** Young's modulus, Pa; NaN: not known. */
-  readonly modulus: number;
+  /** One of its rows, in a sentence: "line kind". */
+  readonly one: string;
+  readonly doc: string;
+  /** Stands wherever a row is picked; '' where there is none. */
+  readonly caution: string;
+  /** Role of the block that has fields of the same names; '' where there is none. */
+  readonly feeds: string;
+  readonly columns: readonly ColumnDescription[];
+  readonly rows: readonly RowDescription[];
+}
+/** Formulas reach it as `ROW.NAME`. */
+export interface ColumnDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit: string;
+  /** Option names where the value is an index. */
+  readonly options?: readonly string[];
+  /** A row may leave it out. */
+  readonly mayBeBlank: boolean;
+}
+export interface RowDescription {
+  readonly name: string;
+  readonly title: string;
+  /** Where it stands in a list; '' where the table has no groups. */
+  readonly group: string;
+  /** Column → SI value or index of an option; NaN: not known. */
+  readonly values: Readonly<Record<string, number>>;
+  /** What else is said of it: title of the column → words. */
+  readonly words: Readonly<Record<string, string>>;
   readonly source: string;
   /** Recalled, not read in the source. */
-  readonly memory: boolean;
-}
-/** A coat, a covering or a glue line; formulas reach it as `NAME.areal_mass`. */
-export interface FinishDescription {
-  readonly name: string;
-  readonly title: string;
-  readonly kind: 'coat' | 'covering' | 'glue';
-  /** kg/m². */
-  readonly arealMass: number;
-  readonly source: string;
   readonly memory: boolean;
 }
 

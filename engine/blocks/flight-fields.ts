@@ -5,7 +5,7 @@ import { bodyResults } from './body-results';
 import { engineResults } from './engine-results';
 import { leadoutResults } from './leadouts';
 import { linesResults } from './lines-results';
-import { METRES, PLAIN } from './measures';
+import { METRES, NEWTONS, PLAIN } from './measures';
 import { partsResults, partsRole } from './parts';
 import { tailResults } from './tail-results';
 import { wingResults } from './wing-results';
@@ -63,6 +63,15 @@ export const flightFields = {
     range: [1, 100],
     basis:
       'Ten times the weight is printed in AMA control line general rule 5.3.5.1 for braid and in club rules; other classes ask for much more.',
+  } as Field,
+  test_load: {
+    ...NEWTONS,
+    symbol: 'F_t',
+    title: 'Pull-test load',
+    doc: 'Where your class says a load instead of a multiple of the weight. From the current rule book; it is pulled on the whole system.',
+    default: Number.NaN,
+    range: [1, 5000],
+    basis: 'Pull test over weight × weight of the model.',
   } as Field,
   gravity: {
     dimension: ACCELERATION,

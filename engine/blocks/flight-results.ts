@@ -54,7 +54,7 @@ export const flightResults = {
     ...NEWTONS,
     symbol: 'F_t',
     title: 'Pull-test load',
-    doc: 'Weight of the model times the multiple typed. Pull-test the whole system before each session and after any crash or repair, by the current rule book.',
+    doc: 'The load typed, else the weight of the model times the multiple typed. Pull-test the whole system before each session and after any crash or repair, by the current rule book.',
   },
   test_margin: {
     ...PLAIN,

@@ -4,6 +4,7 @@ import { drawLines } from './flight-drawing';
 import { flightFields, flightLinks } from './flight-fields';
 import { flightResults } from './flight-results';
 import { readSetup } from './flight-setup';
+import { typedOr } from './measures';
 import { flightTheory } from './theory/flight';
 
 const s = newSolution();
@@ -72,8 +73,9 @@ export const flight = block({
     m[r.pull_per_weight + i] = s.pull / weight;
     m[r.pull_at_handle + i] = atHandle;
     m[r.pull_per_line + i] = perLine;
-    m[r.test_load + i] = m[f.test_factor + i]! * weight;
-    m[r.test_margin + i] = (m[f.test_factor + i]! * weight) / atHandle;
+    const testLoad = typedOr(m[f.test_load + i]!, m[f.test_factor + i]! * weight);
+    m[r.test_load + i] = testLoad;
+    m[r.test_margin + i] = testLoad / atHandle;
     m[r.breaking_margin + i] = m[f.lines.breaking_load + i]! / perLine;
     m[r.nose_out + i] = s.noseOut;
     m[r.outboard_low + i] = s.outboardLow;

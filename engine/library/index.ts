@@ -1,6 +1,15 @@
 export { bladeShapes, type LibraryBladeShape } from './blade-shapes';
-export { type Finish, finishes } from './finishes';
-export { type LibraryMaterial, materials } from './materials';
+export {
+  type Column,
+  isOptionColumn,
+  isWordColumn,
+  type LibraryRow,
+  type LibraryTable,
+  type TableTold,
+} from './library-table';
 export { type PropellerAgreement, propellerAgreement } from './propeller-agreement';
-export { SECTION_FAMILIES, type Section, type SectionFamily, sections, sectionsOf } from './sections';
+export { type Section, type SectionFamily, sections, sectionsOf } from './sections';
 export type { Sourced } from './table';
+export { tables } from './tables/index';
+export { LINE_MAKES } from './tables/line-kinds';
+export { SECTION_FAMILIES } from './tables/sections';

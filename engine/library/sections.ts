@@ -1,6 +1,8 @@
-import text from '../../data/sections.csv?raw';
-import { ONE } from '../units/index';
-import { readTable, type Sourced } from './table';
+import type { LibraryRow } from './library-table';
+import type { Sourced } from './table';
+import { SECTION_FAMILIES, sectionRows } from './tables/sections';
+
+export type SectionFamily = (typeof SECTION_FAMILIES)[number];
 
 /** A wing section: what it does at the Reynolds number of its source. */
 export interface Section extends Sourced {
@@ -17,37 +19,22 @@ export interface Section extends Sourced {
   readonly drag: number;
   /** Greatest lift coefficient. */
   readonly liftLimit: number;
-  /** Reynolds number of the source, as printed there. */
-  readonly reynolds: string;
 }
 
-/** Section pictures a builder picks from, each a family of sections of rising thickness. */
-export const SECTION_FAMILIES = ['symmetrical', 'cambered 2 %', 'cambered 4 %'] as const;
-export type SectionFamily = (typeof SECTION_FAMILIES)[number];
+function sectionOf({ values, words, ...sourced }: LibraryRow): Section {
+  return {
+    ...sourced,
+    family: words.family as SectionFamily,
+    thickness: values.thickness!,
+    slope: values.slope!,
+    zeroLiftAngle: values.zero_lift_angle!,
+    moment: values.moment!,
+    drag: values.drag!,
+    liftLimit: values.lift_limit!,
+  };
+}
 
-export const readSections = (file: string, content: string): Section[] =>
-  readTable(file, content, (row) => {
-    const family = SECTION_FAMILIES.find((known) => known === row.text('family'));
-    if (!family) {
-      throw new RangeError(`family is "${row.text('family')}"; it must be one of ${SECTION_FAMILIES.join(', ')}`);
-    }
-    return {
-      name: row.name,
-      title: row.title,
-      family,
-      thickness: row.quantity('thickness', ONE),
-      slope: row.quantity('slope', ONE),
-      zeroLiftAngle: row.quantity('zero_lift_angle', ONE),
-      moment: row.quantity('moment', ONE),
-      drag: row.quantity('drag', ONE),
-      liftLimit: row.quantity('lift_limit', ONE),
-      reynolds: row.text('reynolds'),
-      source: row.source,
-      memory: row.memory,
-    };
-  });
-
-export const sections: readonly Section[] = readSections('sections.csv', text);
+export const sections: readonly Section[] = sectionRows.rows.map(sectionOf);
 
 /** Sections of one family, thin to thick. */
 const byFamily = new Map(

@@ -1,5 +1,5 @@
 import type { Dimension } from '../units/index';
-import { sameDimension, toSI, unitNamed } from '../units/index';
+import { describeDimension, sameDimension, toSI, unitNamed } from '../units/index';
 import { readCsv } from './csv';
 
 /** What every row of every data file has: an identity, where its values come from, and whether they are recalled, not read. */
@@ -14,6 +14,8 @@ export interface Sourced {
 /** Reads the columns of one row, each with its check. */
 export interface RowReader extends Sourced {
   text(column: string): string;
+  /** One of the texts that are allowed. */
+  oneOf<T extends string>(column: string, allowed: readonly T[]): T;
   /** "160 kg/m³" in SI. A blank is refused unless `blank` says what it stands for. */
   quantity(column: string, dimension: Dimension, blank?: number): number;
 }
@@ -31,7 +33,9 @@ export function readTable<T>(file: string, text: string, read: (row: RowReader) 
       refuseWith(`line ${line}`, () => {
         const reader = readerOf(values);
         const before = seen.get(reader.name);
-        if (before !== undefined) throw new RangeError(`name "${reader.name}" is taken by line ${before}`);
+        if (before !== undefined) {
+          throw new RangeError(`name "${reader.name}" is taken by line ${before}; each row needs one of its own`);
+        }
         seen.set(reader.name, line);
         return read(reader);
       }),
@@ -67,9 +71,17 @@ function readerOf(values: Readonly<Record<string, string>>): RowReader {
   return {
     name,
     title: filled('title'),
-    source: filled('source'),
+    source: sourceOf(text('source')),
     memory: memory === 'yes',
     text,
+    oneOf(column, allowed) {
+      const value = filled(column);
+      const found = allowed.find((each) => each === value);
+      if (found === undefined) {
+        throw new RangeError(`${column} is "${value}"; it must be one of ${allowed.join(', ')}`);
+      }
+      return found;
+    },
     quantity(column, dimension, blank) {
       const value = text(column);
       if (value === '' && blank !== undefined) return blank;
@@ -78,14 +90,23 @@ function readerOf(values: Readonly<Record<string, string>>): RowReader {
   };
 }
 
+function sourceOf(source: string): string {
+  if (source !== '') return source;
+  throw new RangeError(
+    'source is blank; name where the values come from, or write "Common practice, no source" and mark the row as recalled',
+  );
+}
+
 function readQuantity(column: string, text: string, dimension: Dimension): number {
   const space = text.indexOf(' ');
   const number = Number(space < 0 ? text : text.slice(0, space));
   const unit = space < 0 ? '' : text.slice(space + 1).trim();
-  if (!Number.isFinite(number)) throw new RangeError(`${column} is "${text}"; it must be a number and its unit`);
+  const allowed = `write ${describeDimension(dimension)} with its unit`;
+  if (!Number.isFinite(number)) throw new RangeError(`${column} is "${text}", which is no number; ${allowed}`);
   const known = unitNamed(unit);
   if (!known || !sameDimension(known.dimension, dimension)) {
-    throw new RangeError(`${column} is "${text}"; its unit is ${unit === '' ? 'missing' : 'not one for this column'}`);
+    const wrong = unit === '' ? 'has no unit' : `has the unit "${unit}"`;
+    throw new RangeError(`${column} is "${text}", which ${wrong}; ${allowed}`);
   }
   return toSI(number, unit);
 }

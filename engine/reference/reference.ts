@@ -1,8 +1,9 @@
 import { blocks } from '../blocks/registry';
+import { tables } from '../library/index';
 import { bandsChapter } from './bands';
 import { blockChapter } from './blocks';
 import type { Chapter } from './chapter';
-import { finishesChapter, materialsChapter, sectionsChapter } from './data';
+import { tableChapter } from './data';
 import { formulasChapter } from './formulas';
 import { limitsChapter } from './limits';
 import { partsChapter } from './parts';
@@ -20,9 +21,7 @@ export function makeReference(): readonly Chapter[] {
     ...blocks.map(blockChapter),
     formulasChapter(),
     unitsChapter(),
-    materialsChapter(),
-    finishesChapter(),
-    sectionsChapter(),
+    ...tables.map(tableChapter),
     bladeShapesChapter(),
     propellerAgreementChapter(),
   ];

@@ -1,35 +1,16 @@
 import type { AnyBlock } from '../blocks/block';
 import type { Repair, ValueType } from '../formula/index';
+import type { LibraryTable } from '../library/index';
 import type { Fault, NameInfo } from '../protocol';
 import type { Dimension } from '../units/index';
 import type { Document, PartShape } from './document';
+import type { ValueColumn } from './library-numbers';
 import type { Slot, Step } from './program';
 
-/** A row of the material library as the sheet needs it: SI, NaN where not known. */
-export interface LibraryMaterial {
-  readonly name: string;
-  readonly title: string;
-  /** kg/m³. */
-  readonly density: number;
-  /** Young's modulus along the grain or fibre, Pa. */
-  readonly modulus: number;
-  readonly source: string;
-}
-
-/** A coat, a covering or a glue line of the library: SI. */
-export interface LibraryFinish {
-  readonly name: string;
-  readonly title: string;
-  /** kg/m². */
-  readonly arealMass: number;
-  readonly source: string;
-}
-
-/** What stands behind a document: the blocks it may use, the materials and finishes it may name. */
+/** What stands behind a document: the blocks it may use, and the tables whose rows it may name. */
 export interface Library {
   readonly blocks: readonly AnyBlock[];
-  readonly materials: readonly LibraryMaterial[];
-  readonly finishes: readonly LibraryFinish[];
+  readonly tables: readonly LibraryTable[];
 }
 
 /** What a text has to give: a quantity of a dimension, one of a list, or whatever its formula gives. */
@@ -76,6 +57,10 @@ export interface ValueSpec extends NameTold {
   readonly unit: string;
   readonly tradeUnit?: string;
   readonly settable?: boolean;
+  /** The value is the index of one of these. */
+  readonly options?: readonly string[];
+  /** Having no value is no fault: a field that names it then has its own default. */
+  readonly mayBeBlank?: boolean;
 }
 
 /** What a name reaches, as far as other texts need it. */
@@ -92,6 +77,7 @@ export interface Reach {
   /** Missing: not known, because its own text is at fault. */
   readonly type?: ValueType;
   readonly settable: boolean;
+  readonly mayBeBlank?: boolean;
 }
 
 /** One answer that a step could not give, in words. */
@@ -181,6 +167,11 @@ export interface TradeSteps {
 export interface Builder {
   readonly document: Document;
   readonly blocks: ReadonlyMap<string, AnyBlock>;
+  readonly tables: ReadonlyMap<string, LibraryTable>;
+  /** The columns of a table that formulas can read. */
+  columns(table: string): readonly ValueColumn[];
+  /** Names of the rows of a table: those of the document first, then the library's. */
+  rows(table: string): readonly string[];
   readonly trade: TradeSteps;
   /** Takes a path for one thing. False, with a fault, where the name isn't legal or is taken: then leave the thing out. */
   claim(path: string, cell: string, as?: 'name' | 'option'): boolean;

@@ -3,7 +3,7 @@ import type { Fault } from '../protocol';
 import { type Dimension, unitNamed } from '../units/index';
 import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './build';
 import type { Document } from './document';
-import { type Given, libraryNumbers } from './library-numbers';
+import { type Given, libraryNumbers, valueColumns } from './library-numbers';
 import { nameFault } from './names';
 import type { Slot } from './program';
 import { faultStep } from './steps/fault';
@@ -44,7 +44,10 @@ export interface Building {
 
 export function startBuilding(document: Document, library: Library, trade: TradeSteps): Building {
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
-  const stock: ReadonlyMap<string, Given> = libraryNumbers(library);
+  const tables = new Map(library.tables.map((table) => [table.name, table]));
+  const rowNames = new Map(library.tables.map(({ name, rows }) => [name, rows.map((row) => row.name)]));
+  rowNames.get('materials')?.unshift(...document.materials.map((material) => material.name));
+  const stock: ReadonlyMap<string, Given> = libraryNumbers(library.tables);
   const claimed = new Set<string>();
   const texts = new Map<string, LaidText>();
   const values = new Map<string, ValueSpec>();
@@ -101,10 +104,10 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   }
 
   function reachOfValue(spec: ValueSpec): Reach {
-    const { path, slot, cell, kind, unit, tradeUnit, suffix, dimension } = spec;
+    const { path, slot, cell, kind, unit, tradeUnit, suffix, dimension, options, mayBeBlank } = spec;
     const shown = document.units === 'trade' ? (tradeUnit ?? unit) : unit;
-    const type: ValueType = { kind: 'quantity', dimension };
-    return { path, slot, cell, kind, unit, shown, suffix, type, settable: spec.settable ?? false };
+    const type: ValueType = options ? { kind: 'option', options } : { kind: 'quantity', dimension };
+    return { path, slot, cell, kind, unit, shown, suffix, type, settable: spec.settable ?? false, mayBeBlank };
   }
 
   /** What is known once is known: only a text that is being read, and so needs itself, may answer otherwise later. */
@@ -149,6 +152,9 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   const builder: Builder = {
     document,
     blocks,
+    tables,
+    columns: (table) => valueColumns(tables.get(table)!),
+    rows: (table) => rowNames.get(table) ?? [],
     trade,
     claim(path, cell, as = 'name') {
       const name = path.slice(path.lastIndexOf('.') + 1);

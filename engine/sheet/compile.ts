@@ -98,7 +98,9 @@ function textStep({ spec, slot }: LaidText, reading: Exclude<Reading, { is: 'con
   }
   if (reading.is === 'waits') return waitingStep(cell, path, reading.on, slot);
   const { expression, reads, indices } = reading;
-  return formulaStep({ cell, path, text, unit, expression, reads, indices, write: slot });
+  const named = expression.kind === 'name' ? reads.get(expression.name) : undefined;
+  const blank = named?.mayBeBlank ? spec.blank : undefined;
+  return formulaStep({ cell, path, text, unit, expression, reads, indices, blank, write: slot });
 }
 
 /** Adds to each key where its values come from and go to: then the same key means the same computation on the same places. */

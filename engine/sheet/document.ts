@@ -94,9 +94,12 @@ export interface ChoiceCell extends CellBase {
   readonly kind: 'choice';
   /**
    * `stack`: each option is a stack of layers and gives areal_mass (kg/m²), thickness (m), stiffness (EI per width, N·m);
-   * `numbers`: each option gives the named numbers in `columns`; with no columns it is a bare name for an option field of a block.
+   * `numbers`: each option gives the named numbers in `columns`; with no columns it is a bare name for an option field of a block;
+   * `library`: each option is called by the name of a row of `table`, of the library or of this document, and gives its numbers.
    */
-  readonly of: 'stack' | 'numbers';
+  readonly of: 'stack' | 'numbers' | 'library';
+  /** For `library`: which table of the library. */
+  readonly table?: string;
   readonly columns: readonly { readonly name: string; readonly unit: string; readonly title: string }[];
   readonly options: readonly ChoiceOption[];
   /** Name of the picked option. */

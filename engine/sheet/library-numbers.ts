@@ -1,36 +1,52 @@
-import { AREAL_MASS } from '../units/index';
-import type { Library, ValueSpec } from './build';
-import { MATERIAL_NUMBERS } from './material-numbers';
+import { type Column, isOptionColumn, isWordColumn, type LibraryRow, type LibraryTable } from '../library/index';
+import { type Dimension, ONE } from '../units/index';
 
 /** A number of the library and what a person reads of it. */
 export interface Given {
   readonly value: number;
-  readonly told: Pick<ValueSpec, 'title' | 'symbol' | 'doc' | 'dimension' | 'unit' | 'tradeUnit'>;
+  readonly told: ColumnTold & { readonly doc: string };
+}
+
+export interface ColumnTold {
+  readonly title: string;
+  readonly symbol: string;
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit?: string;
+  /** The value is the index of one of these. */
+  readonly options?: readonly string[];
+  readonly mayBeBlank?: boolean;
+}
+
+/** A column that gives a number or an option, as a name that a formula can read. */
+export interface ValueColumn extends ColumnTold {
+  readonly name: string;
+}
+
+/** The columns of a table that formulas can read: all but words. */
+export function valueColumns({ columns }: Pick<LibraryTable, 'columns'>): ValueColumn[] {
+  return Object.entries<Column>(columns).flatMap(([name, column]): ValueColumn[] => {
+    if (isWordColumn(column)) return [];
+    if (isOptionColumn(column)) {
+      return [{ name, title: column.title, symbol: '', dimension: ONE, unit: '', options: column.option }];
+    }
+    return [{ name, ...column }];
+  });
 }
 
 /** Every number that a document may name without having it: `balsa_medium.density`, `dope_clear.areal_mass`. */
-export function libraryNumbers({ materials, finishes }: Library): ReadonlyMap<string, Given> {
+export function libraryNumbers(tables: readonly LibraryTable[]): ReadonlyMap<string, Given> {
   const numbers = new Map<string, Given>();
-  for (const material of materials) {
-    for (const { name, title, ...told } of MATERIAL_NUMBERS) {
-      numbers.set(`${material.name}.${name}`, {
-        value: material[name],
-        told: { ...told, title: `${material.title}: ${title}`, doc: material.source },
-      });
+  for (const table of tables) {
+    const columns = valueColumns(table);
+    for (const row of table.rows) {
+      for (const { name, ...told } of columns) {
+        const title = `${row.title}: ${told.title.toLowerCase()}`;
+        numbers.set(`${row.name}.${name}`, { value: row.values[name]!, told: { ...told, title, doc: sourceOf(row) } });
+      }
     }
-  }
-  for (const { name, title, arealMass, source } of finishes) {
-    numbers.set(`${name}.areal_mass`, {
-      value: arealMass,
-      told: {
-        title: `${title}: areal mass`,
-        symbol: 'w',
-        doc: source,
-        dimension: AREAL_MASS,
-        unit: 'g/m²',
-        tradeUnit: 'oz/yd²',
-      },
-    });
   }
   return numbers;
 }
+
+const sourceOf = ({ source, memory }: LibraryRow): string => (memory ? `${source} (recalled, not looked up)` : source);

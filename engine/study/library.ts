@@ -1,6 +1,6 @@
 import { blocks } from '../blocks/registry';
-import { finishes, materials } from '../library/index';
+import { tables } from '../library/index';
 import type { Library } from '../sheet/build';
 
-/** What stands behind every document: all blocks, materials and finishes. */
-export const library: Library = { blocks, materials, finishes };
+/** What stands behind every document: all blocks and all tables. */
+export const library: Library = { blocks, tables };

@@ -1,11 +1,11 @@
 import type { Shape } from '../blocks/block';
-import { finishes, materials } from '../library/index';
 import type { Description, EngineService, Fault, Snapshot } from '../protocol';
 import type { Library } from '../sheet/build';
 import type { Document } from '../sheet/document';
 import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../sheet/live';
 import { typedSlot } from './axes';
 import { describeBlock } from './describe';
+import { describeTable } from './describe-table';
 import { drawingOf } from './drawing';
 import { type SweepPorts, startSweeps } from './sweeps';
 import { traceOf } from './trace';
@@ -89,27 +89,10 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
   };
 }
 
-function describe({ blocks }: Library): Description {
-  return {
-    blocks: blocks.map(describeBlock),
-    materials: materials.map(({ name, title, density, modulus, source, memory }) => ({
-      name,
-      title,
-      density,
-      modulus,
-      source,
-      memory,
-    })),
-    finishes: finishes.map(({ name, title, kind, arealMass, source, memory }) => ({
-      name,
-      title,
-      kind,
-      arealMass,
-      source,
-      memory,
-    })),
-  };
-}
+const describe = ({ blocks, tables }: Library): Description => ({
+  blocks: blocks.map(describeBlock),
+  tables: tables.map(describeTable),
+});
 
 const nowhere = (path: string): Fault => ({
   cell: '',

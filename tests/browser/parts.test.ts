@@ -110,8 +110,8 @@ test('a place is picked by a press on either view, and Escape leaves it', async 
 
 test('another shape keeps the sheet settled, and a material says what it is', async () => {
   await row('horn').getByRole('button', { name: 'Elevator horn' }).click();
-  const told = page.locator('.material-told');
-  expect(await told.textContent()).toMatch(/2,?700 kg\/m³, modulus 68.9 GPa\. Source: /);
+  const told = page.locator('.row-told');
+  expect(await told.textContent()).toMatch(/2,?700 kg\/m³, Young’s modulus 68.9 GPa\. Source: /);
   await page.getByLabel('Elevator horn, material').selectOption('music_wire');
   await expect.poll(() => told.textContent()).toMatch(/UNS K08500/);
   await page.getByLabel('rod or wire').check();

@@ -12,7 +12,8 @@ function importsOf(file: string): string[] {
   for (const [, clause, from] of text.matchAll(/^(?:import|export)\s+([^;]*?)\s+from\s+'(\.[^']+)';/gms)) {
     const names = clause!.replace(/[{}]/g, '').split(',');
     const isType = (name: string): boolean => /^\s*type\s/.test(name) || name.trim() === '';
-    if (clause!.startsWith('type ') || names.every(isType)) continue;
+    // A data file leads no further.
+    if (clause!.startsWith('type ') || names.every(isType) || from!.endsWith('?raw')) continue;
     found.push(`${join(dirname(file), from!)}.ts`);
   }
   return found;

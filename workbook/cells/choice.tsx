@@ -1,6 +1,8 @@
 import type { ChoiceCell, ChoiceOption } from '../../engine/index';
 import { Swatch } from '../controls/swatch';
 import { useSheet } from '../store/context';
+import type { Sheet } from '../store/sheet';
+import { LibraryChoice } from './choice-library';
 import { RowFaults } from './row-faults';
 
 /** Material swatches to pick from, each with what it weighs beside its name. */
@@ -32,6 +34,7 @@ export function ChoiceView({ cell }: { cell: ChoiceCell }) {
         ))}
       </fieldset>
       <RowFaults paths={[cell.name]} />
+      {cell.of === 'library' && <LibraryChoice cell={cell} />}
     </>
   );
 }
@@ -42,7 +45,18 @@ const MOST_NUMBERS = 2;
 /** The numbers an option brings, in grey beside its name. */
 function Consequence({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) {
   const sheet = useSheet();
-  const columns = cell.of === 'stack' ? ['areal_mass'] : cell.columns.map((column) => column.name);
-  const words = columns.slice(0, MOST_NUMBERS).map((column) => sheet.shown(`${cell.name}.${option.name}.${column}`));
+  const words = columnsOf(cell, sheet)
+    .slice(0, MOST_NUMBERS)
+    .map((column) =>
+      sheet.shown(cell.of === 'library' ? `${option.name}.${column}` : `${cell.name}.${option.name}.${column}`),
+    )
+    .filter((text) => text !== '–');
   return <span class="consequence">{words.join(', ')}</span>;
+}
+
+function columnsOf(cell: ChoiceCell, sheet: Sheet): readonly string[] {
+  if (cell.of === 'stack') return ['areal_mass'];
+  if (cell.of === 'numbers') return cell.columns.map((column) => column.name);
+  const columns = sheet.tableNamed(cell.table ?? '')?.columns ?? [];
+  return columns.filter((column) => !column.options).map((column) => column.name);
 }

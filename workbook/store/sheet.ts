@@ -16,6 +16,7 @@ import {
   readText,
   type Snapshot,
   serialise,
+  type TableDescription,
   textAt,
   tooLarge,
 } from '../../engine/index';
@@ -66,7 +67,7 @@ export interface Sheet extends Reader, Overview {
   /** The list of what can be opened is shown. */
   readonly choosing: Signal<boolean>;
   readonly ready: readonly ReadySheet[];
-  /** All that the engine offers: blocks, materials, finishes. */
+  /** All that the engine offers: blocks and tables of the library. */
   readonly offered: ReadonlySignal<Description | undefined>;
   /** The next press on the scale drawing is the place of this part. */
   readonly picking: Signal<Picking | undefined>;
@@ -97,6 +98,8 @@ export interface Sheet extends Reader, Overview {
   /** Whether a text is more than one number or name of its kind: moving a slide would replace a formula. */
   isComputed(text: string, unit: string): boolean;
   blockNamed(kind: string): BlockDescription | undefined;
+  /** A table of the library; undefined until the engine has told, and for a name that it does not know. */
+  tableNamed(name: string): TableDescription | undefined;
   /** Counts the changes that were tried while none may be made. */
   readonly refusals: ReadonlySignal<number>;
   readonly looking: ReadonlySignal<Looking | undefined>;
@@ -267,6 +270,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       return read.ok && !isOneNumber(read.expression);
     },
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
+    tableNamed: (name) => description.value?.tables.find((table) => table.name === name),
     refusals,
     looking,
     look(at) {

@@ -4,6 +4,7 @@ import type { Builder, ValueSpec } from '../build';
 import type { ChoiceCell, ChoiceOption } from '../document';
 import type { Slot } from '../program';
 import { choiceStep } from '../steps/choice';
+import { layLibraryChoice } from './choice-library';
 import { baseEntries, textsEntry } from './entries';
 import type { CellKindOf, Rewrite, Text } from './kind';
 import { mapFields, mapRows, mapTexts, withRow, withText } from './rows';
@@ -23,14 +24,16 @@ export const choiceCell: CellKindOf<ChoiceCell> = {
   kind: 'choice',
   schema: v.strictObject({
     ...baseEntries('choice'),
-    of: v.picklist(['stack', 'numbers']),
+    of: v.picklist(['stack', 'numbers', 'library']),
+    table: v.optional(v.string()),
     columns: v.array(v.strictObject({ name: v.string(), unit: v.string(), title: v.string() })),
     options: v.array(optionSchema),
     text: v.string(),
   }),
   owns: (cell) => [
     cell.name,
-    ...cell.options.flatMap((option) => {
+    // The rows of a table are named where they are; a choice among them only says their names.
+    ...(cell.of === 'library' ? [] : cell.options).flatMap((option) => {
       const path = `${cell.name}.${option.name}`;
       return [path, ...(option.layers ?? []).map((layer) => `${path}.${layer.name}`)];
     }),
@@ -52,7 +55,9 @@ export const choiceCell: CellKindOf<ChoiceCell> = {
   rewrite: (cell, change) =>
     mapFields(cell, {
       text: change.formula(cell.text),
-      options: mapRows(cell.options, (option) => rewriteOption(option, change)),
+      options: mapRows(cell.options, (option) =>
+        cell.of === 'library' ? mapFields(option, { name: change.path(option.name) }) : rewriteOption(option, change),
+      ),
     }),
   lay(cell, builder) {
     if (builder.claim(cell.name, cell.id)) layChoice(cell, builder);
@@ -67,6 +72,7 @@ function optionTexts(cell: ChoiceCell, option: ChoiceOption): Text[] {
       { path: `${path}.${layer.name}.material`, text: layer.material },
     ]);
   }
+  if (cell.of === 'library') return [];
   return cell.columns.map((column) => ({
     path: `${path}.${column.name}`,
     text: option.values?.[column.name] ?? '',
@@ -75,7 +81,7 @@ function optionTexts(cell: ChoiceCell, option: ChoiceOption): Text[] {
 
 function putInOption(cell: ChoiceCell, option: ChoiceOption, path: string, text: string): ChoiceOption | undefined {
   const within = `${cell.name}.${option.name}.`;
-  if (!path.startsWith(within)) return undefined;
+  if (!path.startsWith(within) || cell.of === 'library') return undefined;
   const rest = path.slice(within.length);
   if (cell.of === 'numbers') {
     const known = cell.columns.some((column) => column.name === rest);
@@ -95,6 +101,7 @@ function renameIn(cell: ChoiceCell, path: string, to: string): ChoiceCell | unde
   if (path === cell.name) return { ...cell, name: to };
   for (const [k, option] of cell.options.entries()) {
     const own = `${cell.name}.${option.name}`;
+    if (cell.of === 'library') return undefined;
     if (path === own) {
       const text = cell.text === option.name ? to : renameInFormula(cell.text, option.name, to);
       return { ...cell, text, options: withRow(cell.options, k, { ...option, name: to }) };
@@ -150,6 +157,10 @@ function layChoice(cell: ChoiceCell, builder: Builder): void {
     wants: { options: names },
     needed: `Nothing is picked for ${cell.name}. Pick one of ${names.join(', ')}.`,
   });
+  if (cell.of === 'library') {
+    layLibraryChoice(cell, options, picked, builder);
+    return;
+  }
   const columns = layColumns(cell, builder);
   if (columns.length === 0) return;
   const numbers = options.map((option) => layOption(cell, option, columns, builder));

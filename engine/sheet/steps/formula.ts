@@ -13,14 +13,16 @@ export interface FormulaStepSpec {
   readonly write: Slot;
   /** Index in the formula's own list of options → index in the list that is wanted. */
   readonly indices?: readonly number[];
+  /** What stands in where the one name that it consists of has no value; missing: that is a fault. */
+  readonly blank?: number;
 }
 
 /** Computes a formula. An answer that is no finite number is none. */
 export function formulaStep(spec: FormulaStepSpec): StepSpec {
-  const { cell, path, text, unit, expression, reads, write, indices } = spec;
+  const { cell, path, text, unit, expression, reads, write, indices, blank } = spec;
   return {
     step: {
-      key: `formula ${path} [${unit}] ${indices ? `${indices.join(' ')} ` : ''}= ${text}`,
+      key: `formula ${path} [${unit}] ${indices ? `${indices.join(' ')} ` : ''}${blank === undefined ? '' : `or ${blank} `}= ${text}`,
       kind: 'formula',
       cell,
       path,
@@ -35,15 +37,16 @@ export function formulaStep(spec: FormulaStepSpec): StepSpec {
             if (why[i] !== 0) continue;
             const value = run(m, i);
             if (Number.isFinite(value)) m[at + i] = indices ? indices[value]! : value;
+            else if (blank !== undefined && Number.isNaN(value)) m[at + i] = blank;
             else why[i] = 1;
           }
         };
       },
     },
     tell(_reason, read) {
-      const blank = [...reads.values()].find((reach) => Number.isNaN(read(reach.slot)));
-      const message = blank
-        ? `${path} has no value, because ${blank.path} has none: nothing is typed there or nothing is known. Give ${blank.path} a value or leave it out of the formula.`
+      const missing = [...reads.values()].find((reach) => Number.isNaN(read(reach.slot)));
+      const message = missing
+        ? `${path} has no value, because ${missing.path} has none: nothing is typed there or nothing is known. Give ${missing.path} a value or leave it out of the formula.`
         : `${path} has no value: its arithmetic divides by zero or takes a root or logarithm that does not exist for these numbers. Change the formula or the numbers in it.`;
       return { path, from: 0, to: text.length, message };
     },

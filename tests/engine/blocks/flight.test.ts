@@ -66,6 +66,12 @@ describe('flight block', () => {
     expect(rig.get('flight.residual')).toBeLessThan(1e-9);
   });
 
+  it('takes the pull test of a class that says a load', () => {
+    fly({ flight: { test_load: 196, test_factor: 50 } });
+    expect(rig.get('flight.test_load')).toBe(196);
+    expect(rig.get('flight.test_margin')).toBeCloseTo(196 / rig.get('flight.pull_at_handle'), 10);
+  });
+
   it('adds its drag table up, and its margins from the loads', () => {
     fly();
     const rows = ['wing', 'induced', 'body', 'tail', 'items', 'trim'].map((row) => rig.get(`flight.drag_${row}`));

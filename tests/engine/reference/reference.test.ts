@@ -4,7 +4,7 @@ import { partsResults } from '../../../engine/blocks/parts';
 import { blocks } from '../../../engine/blocks/registry';
 import { partsTheory } from '../../../engine/blocks/theory/parts';
 import { functionNames, parseFormula } from '../../../engine/formula/index';
-import { finishes, materials, sections } from '../../../engine/library/index';
+import { tables } from '../../../engine/library/index';
 import { formulaSymbols } from '../../../engine/reference/formula-symbols';
 import { type Chapter, fieldAnchor, makeReference, resultAnchor } from '../../../engine/reference/index';
 import { units } from '../../../engine/units/index';
@@ -79,14 +79,10 @@ describe('the reference', () => {
     );
     const functions = entries(chapter('formulas')).flatMap(({ name, facts }) => [name.split('(')[0], ...facts]);
     for (const name of functionNames) expect(functions.join(' ')).toContain(name);
-    for (const [id, table] of [
-      ['materials', materials],
-      ['finishes', finishes],
-      ['sections', sections],
-    ] as const) {
-      const told = rows(chapter(id));
-      expect(told.length).toBe(table.length);
-      for (const [k, row] of table.entries()) {
+    for (const table of tables) {
+      const told = rows(chapter(table.name));
+      expect(told.length).toBe(table.rows.length);
+      for (const [k, row] of table.rows.entries()) {
         expect(told[k]).toContain(row.source);
         expect(told[k]?.at(-1)).toBe(row.memory ? 'from memory' : '');
       }

@@ -4,6 +4,7 @@ import { partsResults } from '../../../engine/blocks/parts';
 import type { Library } from '../../../engine/sheet/build';
 import type { Cell, Document, Part, Variable } from '../../../engine/sheet/document';
 import { FORCE, LENGTH, ONE, SPEED } from '../../../engine/units/index';
+import { smallTables } from './small-library';
 
 /** Invented blocks, small enough to compute in the head. `runs` counts how often each ran. */
 export const runs = new Map<string, number>();
@@ -104,12 +105,7 @@ export const lap = block({
 
 export const library: Library = {
   blocks: [motor, cord, lap] as readonly AnyBlock[],
-  materials: [
-    { name: 'soft_wood', title: 'Soft wood', density: 100, modulus: 3e9, source: 'invented' },
-    { name: 'hard_wood', title: 'Hard wood', density: 600, modulus: 1e10, source: 'invented' },
-    { name: 'odd_stuff', title: 'Odd stuff', density: 50, modulus: Number.NaN, source: 'invented' },
-  ],
-  finishes: [{ name: 'varnish', title: 'Varnish, one coat', arealMass: 0.012, source: 'invented' }],
+  tables: smallTables,
 };
 
 export function documentOf(cells: readonly Cell[], head: Partial<Document> = {}): Document {

@@ -127,10 +127,29 @@ describe('an open document', () => {
     await expect(start().set([['a', '1 mm']])).rejects.toThrow('No document is open');
   });
 
-  it('describes its blocks and materials', async () => {
-    const { blocks, materials } = await start().describe();
+  it('describes its blocks and tables', async () => {
+    const { blocks, tables } = await start().describe();
     expect(blocks.map((block) => block.kind)).toEqual(['root', 'sum', 'aside']);
-    expect(materials.length).toBeGreaterThan(20);
+    expect(tables.map((table) => table.name)).toEqual(['materials', 'finishes', 'cords']);
+    expect(tables[2]).toMatchObject({
+      one: 'cord',
+      caution: 'Pull them first.',
+      feeds: 'cord',
+      columns: [
+        { name: 'weave', options: ['laid', 'plaited'], unit: '', mayBeBlank: false },
+        { name: 'diameter', symbol: 'd', unit: 'mm', tradeUnit: 'in', mayBeBlank: false },
+        { name: 'strength', unit: 'N', tradeUnit: 'lbf', mayBeBlank: true },
+      ],
+    });
+    expect(tables[2]!.rows[1]).toEqual({
+      name: 'thick_cord',
+      title: 'Thick cord',
+      group: '',
+      values: { weave: 1, diameter: 0.0005, strength: Number.NaN },
+      words: {},
+      source: 'invented',
+      memory: true,
+    });
   });
 });
 

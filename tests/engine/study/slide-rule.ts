@@ -2,6 +2,7 @@ import { block } from '../../../engine/blocks/block';
 import type { Library } from '../../../engine/sheet/build';
 import type { Cell, Document } from '../../../engine/sheet/document';
 import { LENGTH, ONE } from '../../../engine/units/index';
+import { smallTables } from '../sheet/small-library';
 
 const length = { dimension: LENGTH, unit: 'mm', symbol: '', doc: '' } as const;
 const any = { ...length, default: 0, range: [-10, 10] } as const;
@@ -73,7 +74,7 @@ const aside = block({
   },
 });
 
-export const library: Library = { blocks: [root, sum, aside], materials: [], finishes: [] };
+export const library: Library = { blocks: [root, sum, aside], tables: smallTables };
 
 const variable = (name: string, text: string, low = '', high = '') => ({
   name,

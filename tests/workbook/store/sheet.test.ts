@@ -48,7 +48,7 @@ function smallEngine() {
     return answer;
   };
   const engine: EngineService = {
-    describe: async () => ({ blocks: [], materials: [], finishes: [] }),
+    describe: async () => ({ blocks: [], tables: [] }),
     async open(next) {
       calls.push('open');
       document = next;

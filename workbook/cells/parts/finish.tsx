@@ -1,5 +1,8 @@
 import { useSignal } from '@preact/signals';
-import { formatQuantity, type Part, partFields } from '../../../engine/index';
+import { type Part, partFields } from '../../../engine/index';
+import { RowOptions } from '../../library/row-options';
+import { SourceTold } from '../../library/row-told';
+import { numberTold } from '../../library/told';
 import { useSheet } from '../../store/context';
 import { type Coat, readCoats, withCoat, writeCoats } from './coats';
 import { PartQuantity } from './field';
@@ -36,7 +39,9 @@ export function PartFinish({ table, part }: { table: string; part: Part }) {
 
 function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; onRemove(): void }) {
   const { coat, part, onCount, onRemove } = props;
-  const finish = useSheet().offered.value?.finishes.find((each) => 'finish' in coat && each.name === coat.finish);
+  const sheet = useSheet();
+  const table = sheet.tableNamed('finishes');
+  const finish = table?.rows.find((each) => 'finish' in coat && each.name === coat.finish);
   const title = finish?.title ?? ('finish' in coat ? coat.finish.replaceAll('_', ' ') : coat.text);
   return (
     <li>
@@ -63,8 +68,7 @@ function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; 
         {finish && (
           <span class="aside">
             {' '}
-            {formatQuantity(finish.arealMass, 'g/m²')}. Source: {finish.source}
-            {finish.memory && ' (recalled, not looked up)'}
+            {numberTold(table!.columns[0]!, finish, sheet.part('units'))}. <SourceTold row={finish} />
           </span>
         )}
       </span>
@@ -75,16 +79,11 @@ function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; 
   );
 }
 
-const KINDS = [
-  { kind: 'coat', label: 'coats' },
-  { kind: 'covering', label: 'coverings' },
-  { kind: 'glue', label: 'glue' },
-] as const;
-
 function AddCoat({ part, onAdd }: { part: Part; onAdd(finish: string): void }) {
-  const finishes = useSheet().offered.value?.finishes ?? [];
+  const sheet = useSheet();
+  const table = sheet.tableNamed('finishes');
   const picked = useSignal('');
-  const name = picked.value || (finishes[0]?.name ?? '');
+  const name = picked.value || (table?.rows[0]?.name ?? '');
   return (
     <div class="add-coat">
       <select
@@ -94,17 +93,12 @@ function AddCoat({ part, onAdd }: { part: Part; onAdd(finish: string): void }) {
           picked.value = event.currentTarget.value;
         }}
       >
-        {KINDS.map(({ kind, label }) => (
-          <optgroup key={kind} label={label}>
-            {finishes
-              .filter((each) => each.kind === kind)
-              .map((each) => (
-                <option key={each.name} value={each.name}>
-                  {each.title}, {formatQuantity(each.arealMass, 'g/m²')}
-                </option>
-              ))}
-          </optgroup>
-        ))}
+        {table && (
+          <RowOptions
+            table={table}
+            words={(row) => `${row.title}, ${numberTold(table.columns[0]!, row, sheet.part('units'))}`}
+          />
+        )}
       </select>
       <button type="button" class="word" disabled={name === ''} onClick={() => onAdd(name)}>
         Add a coat

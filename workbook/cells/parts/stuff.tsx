@@ -1,5 +1,7 @@
-import { formatQuantity, type Part, type PartField } from '../../../engine/index';
+import type { Part, PartField } from '../../../engine/index';
 import { FaultFlag } from '../../controls/fault-flag';
+import { RowOptions } from '../../library/row-options';
+import { RowTold } from '../../library/row-told';
 import { useSheet } from '../../store/context';
 
 interface StuffProps {
@@ -39,11 +41,11 @@ export function MaterialSelect(props: {
   const { path, label, text, blank, onPick } = props;
   const sheet = useSheet();
   const own = sheet.part('materials');
-  const library = sheet.offered.value?.materials ?? [];
+  const library = sheet.tableNamed('materials');
   const choices = [...sheet.names.value.values()]
     .filter((info) => info.kind === 'choice' && info.path.endsWith('.density'))
     .map((info) => info.path.slice(0, -'.density'.length));
-  const known = new Set([...own, ...library].map((each) => each.name).concat(choices));
+  const known = new Set([...own, ...(library?.rows ?? [])].map((each) => each.name).concat(choices));
   return (
     <select
       data-path={path}
@@ -72,15 +74,7 @@ export function MaterialSelect(props: {
           ))}
         </optgroup>
       )}
-      <optgroup label="library">
-        {library
-          .filter((each) => !own.some((mine) => mine.name === each.name))
-          .map((each) => (
-            <option key={each.name} value={each.name}>
-              {each.title}
-            </option>
-          ))}
-      </optgroup>
+      {library && <RowOptions table={library} but={(row) => own.some((mine) => mine.name === row.name)} />}
     </select>
   );
 }
@@ -89,21 +83,13 @@ export function MaterialSelect(props: {
 export function MaterialTold({ name }: { name: string }) {
   const sheet = useSheet();
   const own = sheet.part('materials').find((each) => each.name === name);
-  const row = own ? undefined : sheet.offered.value?.materials.find((each) => each.name === name);
-  if (!own && !row) return null;
-  // A material of the library has names of its own only while a part of the sheet uses it.
-  const density = row ? formatQuantity(row.density, 'kg/m³') : sheet.shown(`${name}.density`);
-  const modulus = row
-    ? Number.isNaN(row.modulus)
-      ? ''
-      : formatQuantity(row.modulus, 'GPa')
-    : own?.modulus === ''
-      ? ''
-      : sheet.shown(`${name}.modulus`);
+  const table = sheet.tableNamed('materials');
+  const row = table?.rows.find((each) => each.name === name);
+  if (!own) return table && row ? <RowTold table={table} row={row} /> : null;
+  const modulus = own.modulus === '' ? 'not known' : sheet.shown(`${name}.modulus`);
   return (
-    <p class="aside material-told">
-      {density}, {modulus === '' ? 'modulus not known' : `modulus ${modulus}`}. Source: {(own ?? row)!.source}
-      {row?.memory && <span> (recalled, not looked up)</span>}
+    <p class="aside row-told">
+      Density {sheet.shown(`${name}.density`)}, Young’s modulus {modulus}. Source: {own.source}
     </p>
   );
 }
@@ -114,7 +100,7 @@ export function StackPick({ table, part, field }: StuffProps) {
   const path = `${table}.${part.name}.${field.name}`;
   const text = part.fields[field.name] ?? '';
   const choices = sheet.part('cells').filter((cell) => cell.kind === 'choice' && cell.of === 'stack');
-  const coverings = (sheet.offered.value?.finishes ?? []).map((each) => each.name);
+  const coverings = (sheet.tableNamed('finishes')?.rows ?? []).map((each) => each.name);
   const known = choices.flatMap((cell) =>
     cell.kind === 'choice' ? [cell.name, ...cell.options.map((option) => `${cell.name}.${option.name}`)] : [],
   );

@@ -1,0 +1,19 @@
+import { type LibraryTable, libraryOf } from '../library-table';
+import { classRules } from './class-rules';
+import { finishes } from './finishes';
+import { lineKinds } from './line-kinds';
+import { materials } from './materials';
+import { sectionPoints } from './section-points';
+import { sectionRows } from './sections';
+import { wire } from './wire';
+
+/** Every table, once. A new one is added here and nowhere else in this folder. */
+export const tables: readonly LibraryTable[] = libraryOf<LibraryTable>([
+  materials,
+  finishes,
+  lineKinds,
+  wire,
+  classRules,
+  sectionRows,
+  sectionPoints,
+]);

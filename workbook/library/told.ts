@@ -1,0 +1,34 @@
+import { type ColumnDescription, formatQuantity, type RowDescription, type TableDescription } from '../../engine/index';
+
+/** One number of a row of the library in the unit set of the sheet; undefined where it is not known. */
+export function numberTold(
+  column: ColumnDescription,
+  row: RowDescription,
+  units: 'metric' | 'trade',
+): string | undefined {
+  const value = row.values[column.name] ?? Number.NaN;
+  if (Number.isNaN(value)) return undefined;
+  if (column.options) return column.options[value]?.replaceAll('_', ' ');
+  return formatQuantity(value, units === 'trade' ? column.tradeUnit : column.unit);
+}
+
+/** "density 135 kg/m³, Young’s modulus not known" */
+export const numbersTold = (table: TableDescription, row: RowDescription, units: 'metric' | 'trade'): string =>
+  table.columns
+    .map((column) => `${titleInside(column.title)} ${numberTold(column, row, units) ?? 'not known'}`)
+    .join(', ');
+
+/** A title within a sentence: names of people keep their capital. */
+const titleInside = (title: string): string =>
+  title.startsWith('Young') ? title : title.charAt(0).toLowerCase() + title.slice(1);
+
+/** The rows of a table by their groups, in the order in which they stand. */
+export function rowsByGroup(rows: readonly RowDescription[]): ReadonlyMap<string, readonly RowDescription[]> {
+  const groups = new Map<string, RowDescription[]>();
+  for (const row of rows) {
+    const group = groups.get(row.group);
+    if (group) group.push(row);
+    else groups.set(row.group, [row]);
+  }
+  return groups;
+}
