@@ -2,6 +2,7 @@ import { ACCELERATION } from '../units/index';
 import { air } from './air';
 import type { Field, Option } from './block';
 import { bodyResults } from './body-results';
+import { DIRECTIONS, ROTATIONS } from './directions';
 import { engineResults } from './engine-results';
 import { leadoutResults } from './leadouts';
 import { linesResults } from './lines-results';
@@ -41,14 +42,14 @@ export const flightFields = {
     range: [0, 3],
   } as Field,
   direction: {
-    option: ['counter-clockwise', 'clockwise'],
+    option: DIRECTIONS,
     default: 'counter-clockwise',
     symbol: '',
     title: 'Direction of flight',
     doc: 'Seen from above. With the usual propeller, clockwise flight makes the torque press the outboard wing down.',
   } as Option,
   rotation: {
-    option: ['clockwise', 'counter-clockwise'],
+    option: ROTATIONS,
     default: 'clockwise',
     symbol: '',
     title: 'Rotation of the propeller',

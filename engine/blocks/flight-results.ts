@@ -1,8 +1,42 @@
-import { POWER, RATE, TIME } from '../units/index';
+import { ACCELERATION, POWER, RATE, TIME } from '../units/index';
 import type { Result } from './block';
+import { DIRECTIONS, ROTATIONS } from './directions';
 import { AIRSPEED, ANGLE, METRES, MILLIMETRES, NEWTONS, PLAIN, SHARE } from './measures';
 
 const drag = (symbol: string, title: string, doc: string): Result => ({ ...NEWTONS, symbol, title, doc, detail: true });
+
+/** How the model is flown, passed on as typed to the blocks that fly it further. */
+const asFlown = {
+  height: { ...METRES, symbol: 'H', title: 'Flying height', doc: 'Of the model above the ground.', detail: true },
+  handle_height: { ...METRES, symbol: 'H_h', title: 'Handle height', doc: 'Above the ground.', detail: true },
+  direction: {
+    ...PLAIN,
+    symbol: 'k_d',
+    title: 'Direction of flight',
+    doc: 'Seen from above.',
+    oneOf: DIRECTIONS,
+    detail: true,
+  },
+  rotation: {
+    ...PLAIN,
+    symbol: 'k_r',
+    title: 'Rotation of the propeller',
+    doc: 'Seen from behind the model.',
+    oneOf: ROTATIONS,
+    detail: true,
+  },
+  gravity: {
+    dimension: ACCELERATION,
+    unit: 'm/s²',
+    tradeUnit: 'ft/s²',
+    symbol: 'g',
+    title: 'Gravity',
+    doc: 'Acceleration of free fall.',
+    detail: true,
+  },
+} as const satisfies Readonly<Record<string, Result>>;
+/** Names of `asFlown`. */
+export const AS_FLOWN = ['height', 'handle_height', 'direction', 'rotation', 'gravity'] as const;
 
 /** What the steady flight gives. */
 export const flightResults = {
@@ -231,4 +265,5 @@ export const flightResults = {
     doc: 'Only where the lines go slack.',
     detail: true,
   },
+  ...asFlown,
 } as const satisfies Readonly<Record<string, Result>>;

@@ -3,7 +3,8 @@ import type { Columns } from './block';
 import { AIRSPEED_KNOTS } from './curve';
 import type { flightFields, flightLinks } from './flight-fields';
 
-type Inputs = Columns<typeof flightLinks & typeof flightFields>;
+/** What a flight is computed from: all but what only tells it against a rule. */
+type Inputs = Omit<Columns<typeof flightLinks & typeof flightFields>, 'test_factor' | 'test_load'>;
 
 /** One sample of the linked blocks as one record. A literal: filling a record by names costs six times as much. */
 export function readSetup(m: Float64Array, f: Inputs, i: number, stride: number): FlightSetup {

@@ -2,7 +2,7 @@ import { lineStretch, newSolution, pullAtHandle, solveFlight, stretchAngle } fro
 import { block, type Shape } from './block';
 import { drawLines } from './flight-drawing';
 import { flightFields, flightLinks } from './flight-fields';
-import { flightResults } from './flight-results';
+import { AS_FLOWN, flightResults } from './flight-results';
 import { readSetup } from './flight-setup';
 import { typedOr } from './measures';
 import { flightTheory } from './theory/flight';
@@ -35,6 +35,7 @@ export const flight = block({
   },
   theory: flightTheory,
   run(m, f, r, i, stride) {
+    for (const name of AS_FLOWN) m[r[name] + i] = m[f[name] + i]!;
     const setup = readSetup(m, f, i, stride);
     if (Math.abs(setup.tailQuarterChord - setup.wingQuarterChord) < LEAST_ARM) return 'no_tail_arm';
     solveFlight(setup, s);

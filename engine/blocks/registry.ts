@@ -5,6 +5,7 @@ import type { AnyBlock } from './block';
 import { body } from './body';
 import { flight } from './flight';
 import { gear } from './gear';
+import { lap } from './lap';
 import { leadouts } from './leadouts';
 import { lines } from './lines';
 import { measuredLap } from './measured-lap';
@@ -26,6 +27,7 @@ export const blocks: readonly AnyBlock[] = [
   balance,
   ballast,
   flight,
+  lap,
   gear,
   strength,
 ];

@@ -128,3 +128,16 @@ export {
   tailVolume,
 } from './tail';
 export { discArea, propellerInertia, STATIC_MERIT, staticTorque, thrustLaw, zeroThrustSpeed } from './thrust-law';
+export {
+  type Extreme,
+  extremeOf,
+  type FloorWind,
+  flyWindLap,
+  type LineProfile,
+  newWindLap,
+  STRONGEST_WIND,
+  type Wind,
+  type WindLap,
+  type WindLapStatus,
+  windAtFloor,
+} from './wind/index';

@@ -3,8 +3,8 @@ import { lineDragAt } from '../line-drag';
 import type { Constants } from './constants';
 import type { Balance } from './loads';
 
-/** Sideslip beyond which the cross-flow drag of the body counts. */
-const CROSS_FLOW_FROM = Math.sin((10 * Math.PI) / 180);
+/** Sine of the sideslip beyond which the cross-flow drag of the body counts. */
+export const CROSS_FLOW_FROM = Math.sin((10 * Math.PI) / 180);
 
 const read = new Float64Array(8);
 

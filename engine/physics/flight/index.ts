@@ -1,4 +1,4 @@
-export { balance } from './balance';
+export { balance, CROSS_FLOW_FROM } from './balance';
 export { type Constants, newConstants, prepare, STEEPEST } from './constants';
 export { fullStep, newStep, type Step, trimStep } from './elimination';
 export { type Balance, newBalance } from './loads';

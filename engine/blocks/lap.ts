@@ -1,0 +1,157 @@
+import {
+  extremeOf,
+  type FlightSetup,
+  flyWindLap,
+  type LineProfile,
+  linesMass,
+  newSolution,
+  newWindLap,
+  pullAtHandle,
+  solveFlight,
+  windAtFloor,
+} from '../physics/index';
+import { block, type Columns } from './block';
+import { readSetup } from './flight-setup';
+import { lapFields, lapLinks } from './lap-fields';
+import { lapResults } from './lap-results';
+import { ringColumns } from './lap-ring';
+import { typedOr } from './measures';
+import { lapTheory } from './theory/lap';
+
+type Fields = Columns<typeof lapLinks> & Columns<typeof lapFields>;
+
+/** Steps of a lap: twice as many change the pull by less than 3 parts in 10 000 (tested). */
+const PLACES = 36;
+/** For the picture of the lap. */
+const RING_PLACES = 72;
+const TURN = 2 * Math.PI;
+const still = newSolution();
+const lapNow = newWindLap(PLACES);
+const lapInGust = newWindLap(PLACES);
+const ring = newWindLap(RING_PLACES);
+
+const setupOf = (m: Float64Array, f: Fields, i: number, stride: number): FlightSetup => {
+  const { height, handle_height, direction, rotation, gravity } = f.flight;
+  return readSetup(m, { ...f, height, handle_height, direction, rotation, gravity }, i, stride);
+};
+
+const profileOf = (m: Float64Array, f: Fields, i: number): LineProfile => ({
+  handleHeight: m[f.flight.handle_height + i]!,
+  height: m[f.flight.height + i]!,
+  exponent: m[f.profile + i]!,
+});
+
+/** Wind at the model over the wind as measured. */
+const growth = (m: Float64Array, f: Fields, i: number): number =>
+  (Math.max(m[f.flight.height + i]!, 0.1) / m[f.measured_at + i]!) ** m[f.profile + i]!;
+
+/** A lap in wind. */
+export const lap = block({
+  kind: 'lap',
+  title: 'Lap in wind',
+  doc: 'Pull and speed around a level lap in a steady wind, and the wind at which the least pull comes down to what the pilot wants. Wind takes pull away upwind, a little before the model comes straight upwind, and adds it downwind.',
+  fields: { ...lapLinks, ...lapFields },
+  results: lapResults,
+  reasons: {
+    slack:
+      'The lines go slack {reason_azimuth} past straight downwind, in a wind of {wind}. Less wind, more speed, tip weight or a guide further aft would keep them tight.',
+    stalled:
+      'The wing stalls {reason_azimuth} past straight downwind, in a wind of {wind}: the model is slow in a following wind there. Less wind or weight, or more thrust, would do.',
+    overtaken:
+      'The wind of {wind} overtakes the model {reason_azimuth} past straight downwind. There is not enough thrust for this wind.',
+    no_balance:
+      'No nose-out and bank angle balances the model {reason_azimuth} past straight downwind, in a wind of {wind}. Less wind, or a guide nearer behind the CG, would do.',
+    not_periodic: 'No lap in a wind of {wind} comes back to its own speed: there is too little thrust to spare.',
+  },
+  theory: lapTheory,
+  run(m, f, r, i, stride) {
+    const setup = setupOf(m, f, i, stride);
+    solveFlight(setup, still);
+    const profile = profileOf(m, f, i);
+    const factor = growth(m, f, i);
+    const speed = m[f.wind + i]! * factor;
+    flyWindLap(setup, still, { speed, profile }, lapNow);
+    m[r.reason_azimuth + i] = lapNow.azimuthOfReason;
+    switch (lapNow.status) {
+      case 'settled':
+        break;
+      case 'no balance':
+        return 'no_balance';
+      case 'not periodic':
+        return 'not_periodic';
+      default:
+        return lapNow.status;
+    }
+    const { guideRadius, handleReach, lineCount, lineLinearMass, gravity } = setup;
+    const hanging = linesMass(lineCount, lineLinearMass, guideRadius - handleReach) * gravity;
+    const atHandle = (pull: number, at: number): number =>
+      pullAtHandle(
+        pull,
+        lineCount * lineLinearMass,
+        at / still.radius,
+        handleReach,
+        guideRadius,
+        hanging,
+        still.elevation,
+      );
+    const nearest = (azimuth: number): number => Math.round((azimuth / TURN) * PLACES) % PLACES;
+
+    const least = extremeOf(lapNow.pull, -1);
+    const most = extremeOf(lapNow.pull, 1);
+    const weight = setup.mass * gravity;
+    const floor = typedOr(m[f.floor + i]!, weight);
+    m[r.least_pull + i] = least.value;
+    m[r.least_pull_per_weight + i] = least.value / weight;
+    m[r.least_azimuth + i] = least.azimuth;
+    m[r.greatest_pull + i] = most.value;
+    m[r.greatest_azimuth + i] = most.azimuth;
+    m[r.greatest_pull_at_handle + i] = atHandle(most.value, lapNow.speed[nearest(most.azimuth)]!);
+    // Azimuth grows in the direction of flight, bearings clockwise.
+    const sense = m[f.flight.direction + i]! === 0 ? -1 : 1;
+    const bearing = (azimuth: number): number => {
+      const turn = (m[f.from + i]! + Math.PI + sense * azimuth) / TURN;
+      return (turn - Math.floor(turn)) * TURN;
+    };
+    m[r.least_bearing + i] = bearing(least.azimuth);
+    m[r.greatest_bearing + i] = bearing(most.azimuth);
+    m[r.floor + i] = floor;
+    m[r.floor_margin + i] = least.value / floor;
+    m[r.lap_time + i] = lapNow.lapTime;
+    // Without wind the lap is that of level flight, to the last bits of a sum.
+    const longer = lapNow.lapTime - m[f.flight.lap_time + i]!;
+    m[r.lap_time_change + i] = speed === 0 ? 0 : longer;
+    m[r.slowest + i] = extremeOf(lapNow.speed, -1).value;
+    m[r.fastest + i] = extremeOf(lapNow.speed, 1).value;
+    m[r.wind_there + i] = speed;
+    m[r.laps + i] = lapNow.laps;
+    m[r.residual + i] = lapNow.residual;
+
+    const loss = (still.pull - least.value) / speed;
+    const guess = speed > 0 ? (still.pull - floor) / loss : 5;
+    const limit = windAtFloor(setup, still, profile, floor, guess);
+    m[r.wind_at_floor + i] = limit.wind / factor;
+    m[r.floor_steps + i] = limit.iterations;
+
+    flyWindLap(setup, still, { speed: speed * m[f.gust + i]!, profile }, lapInGust);
+    const { status } = lapInGust;
+    const gust = status === 'settled' ? extremeOf(lapInGust.pull, 1) : undefined;
+    m[r.least_pull_in_gust + i] = gust ? extremeOf(lapInGust.pull, -1).value : status === 'slack' ? 0 : Number.NaN;
+    m[r.greatest_pull_in_gust + i] = gust ? atHandle(gust.value, lapInGust.speed[nearest(gust.azimuth)]!) : Number.NaN;
+    return undefined;
+  },
+  traces: {
+    ring: {
+      title: 'Around the lap',
+      doc: 'Pull, speed and trim against azimuth from straight downwind of the pilot, in the direction of flight.',
+      columns: ringColumns,
+      run(m, f) {
+        const setup = setupOf(m, f, 0, 1);
+        solveFlight(setup, still);
+        flyWindLap(setup, still, { speed: m[f.wind]! * growth(m, f, 0), profile: profileOf(m, f, 0) }, ring);
+        if (ring.status !== 'settled') return undefined;
+        const { azimuth, pull, speed, noseOut, outboardLow } = ring;
+        return { azimuth, pull, speed, nose_out: noseOut, outboard_low: outboardLow };
+      },
+    },
+  },
+});

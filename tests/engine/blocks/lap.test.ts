@@ -1,0 +1,72 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { air } from '../../../engine/blocks/air';
+import { body } from '../../../engine/blocks/body';
+import { flight } from '../../../engine/blocks/flight';
+import { lap } from '../../../engine/blocks/lap';
+import { leadouts } from '../../../engine/blocks/leadouts';
+import { lines } from '../../../engine/blocks/lines';
+import { partsResults } from '../../../engine/blocks/parts';
+import { tail } from '../../../engine/blocks/tail';
+import { thrustLaw } from '../../../engine/blocks/thrust-law';
+import { wing } from '../../../engine/blocks/wing';
+import { newRig, type Rig } from './rig';
+
+const DEGREE = Math.PI / 180;
+let rig: Rig;
+const parts = { mass: 0.85, x: 0.046, y: 0.01, z: 0, inertia_yy: 0.02, inertia_zz: 0.038 };
+function readied(flown: Readonly<Record<string, number | string>> = {}, weights: Partial<typeof parts> = {}): void {
+  rig = newRig();
+  rig.give('parts', partsResults, { ...parts, ...weights });
+  for (const each of [air, wing, tail, body, thrustLaw, leadouts, lines]) expect(rig.run(each)).toBeUndefined();
+  expect(rig.run(flight, flown)).toBeUndefined();
+}
+beforeEach(() => readied());
+
+describe('lap in wind', () => {
+  it('without wind is level flight', () => {
+    expect(rig.run(lap, { wind: 0 })).toBeUndefined();
+    expect(rig.get('lap.least_pull') / rig.get('flight.pull')).toBeCloseTo(1, 9);
+    expect(rig.get('lap.greatest_pull_at_handle') / rig.get('flight.pull_at_handle')).toBeCloseTo(1, 9);
+    expect(rig.get('lap.lap_time_change')).toBe(0);
+    expect(rig.get('lap.least_pull_in_gust')).toBe(rig.get('lap.least_pull'));
+  });
+  it('pulls less and more than in calm air, and more so in a gust', () => {
+    expect(rig.run(lap, { wind: 5, gust: 1.4 })).toBeUndefined();
+    const [calm, least, most] = ['flight.pull', 'lap.least_pull', 'lap.greatest_pull'].map((path) => rig.get(path));
+    expect(least).toBeLessThan(calm! - 5);
+    expect(most).toBeGreaterThan(calm! + 5);
+    expect(rig.get('lap.least_pull_in_gust')).toBeLessThan(least!);
+    expect(rig.get('lap.greatest_pull_in_gust')).toBeGreaterThan(rig.get('lap.greatest_pull_at_handle'));
+    expect(rig.get('lap.floor')).toBeCloseTo(0.85 * 9.80665, 9);
+    expect(rig.get('lap.floor_margin')).toBeCloseTo(least! / rig.get('lap.floor'), 12);
+    expect(rig.get('lap.slowest')).toBeLessThan(rig.get('flight.speed'));
+    expect(rig.get('lap.fastest')).toBeGreaterThan(rig.get('flight.speed'));
+  });
+  it('meets the floor at the wind that it tells', () => {
+    rig.run(lap, { floor: 14 });
+    const wind = rig.get('lap.wind_at_floor');
+    rig.run(lap, { floor: 14, wind });
+    expect(rig.get('lap.least_pull')).toBeCloseTo(14, 1);
+    rig.run(lap, { floor: 100 });
+    expect(rig.get('lap.wind_at_floor')).toBeNaN();
+  });
+  it('tells bearings by wind and direction of flight', () => {
+    rig.run(lap, { wind: 5, from: 0 });
+    const azimuth = rig.get('lap.least_azimuth') / DEGREE;
+    // Wind from the north: downwind is 180°; counter-clockwise flight turns against the compass.
+    expect(rig.get('lap.least_bearing') / DEGREE).toBeCloseTo(180 - azimuth, 6);
+    readied({ direction: 'clockwise', rotation: 'counter-clockwise' });
+    rig.run(lap, { wind: 5, from: 0 });
+    expect(rig.get('lap.least_azimuth') / DEGREE).toBeCloseTo(azimuth, 9);
+    expect(rig.get('lap.least_bearing') / DEGREE).toBeCloseTo(180 + azimuth, 6);
+  });
+  it('takes the wind at its height', () => {
+    rig.run(lap, { wind: 5, measured_at: 2, profile: 0.2 });
+    expect(rig.get('lap.wind_there')).toBeCloseTo(5 * (2.7 / 2) ** 0.2, 12);
+  });
+  it('gives up with a reason and the place', () => {
+    readied({ height: 9 }, { mass: 0.5 });
+    expect(rig.run(lap, { wind: 14 })).toBe('slack');
+    expect(rig.get('lap.reason_azimuth') / DEGREE).toBeGreaterThan(30);
+  });
+});
