@@ -11,12 +11,13 @@ import {
   WARMTH,
 } from './measures';
 import { airTheory } from './theory/air';
+import { WIND_NAMES, windFields, windResults } from './wind';
 
 /** The air of the day. */
 export const air = block({
   kind: 'air',
   title: 'Air',
-  doc: 'Density and viscosity of the air on the day, from temperature, pressure or elevation, and humidity.',
+  doc: 'Density and viscosity of the air on the day, from temperature, pressure or elevation, and humidity; and its wind.',
   fields: {
     temperature: {
       ...WARMTH,
@@ -61,6 +62,7 @@ export const air = block({
       basis: 'CIPM-2007 from temperature, pressure and humidity.',
       advanced: true,
     },
+    ...windFields,
   },
   results: {
     density: {
@@ -92,6 +94,7 @@ export const air = block({
       doc: 'As typed, or standard pressure at the elevation.',
       source: 'ISO 2533:1975',
     },
+    ...windResults,
   },
   reasons: {},
   theory: airTheory,
@@ -104,6 +107,7 @@ export const air = block({
     m[r.viscosity + i] = viscosity;
     m[r.kinematic_viscosity + i] = viscosity / density;
     m[r.pressure + i] = pressure;
+    for (const name of WIND_NAMES) m[r[name] + i] = m[f[name] + i]!;
     return undefined;
   },
 });

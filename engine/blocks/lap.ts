@@ -1,8 +1,6 @@
 import {
   extremeOf,
-  type FlightSetup,
   flyWindLap,
-  type LineProfile,
   linesMass,
   newSolution,
   newWindLap,
@@ -10,15 +8,14 @@ import {
   solveFlight,
   windAtFloor,
 } from '../physics/index';
-import { block, type Columns } from './block';
-import { readSetup } from './flight-setup';
-import { lapFields, lapLinks } from './lap-fields';
+import { block } from './block';
+import { setupInWind, windLinks } from './flight-in-wind';
+import { lapFields } from './lap-fields';
 import { lapResults } from './lap-results';
 import { ringColumns } from './lap-ring';
 import { typedOr } from './measures';
 import { lapTheory } from './theory/lap';
-
-type Fields = Columns<typeof lapLinks> & Columns<typeof lapFields>;
+import { bearingOf, profileOf, windGrowth } from './wind';
 
 /** Steps of a lap: twice as many change the pull by less than 3 parts in 10 000 (tested). */
 const PLACES = 36;
@@ -30,46 +27,31 @@ const lapNow = newWindLap(PLACES);
 const lapInGust = newWindLap(PLACES);
 const ring = newWindLap(RING_PLACES);
 
-const setupOf = (m: Float64Array, f: Fields, i: number, stride: number): FlightSetup => {
-  const { height, handle_height, direction, rotation, gravity } = f.flight;
-  return readSetup(m, { ...f, height, handle_height, direction, rotation, gravity }, i, stride);
-};
-
-const profileOf = (m: Float64Array, f: Fields, i: number): LineProfile => ({
-  handleHeight: m[f.flight.handle_height + i]!,
-  height: m[f.flight.height + i]!,
-  exponent: m[f.profile + i]!,
-});
-
-/** Wind at the model over the wind as measured. */
-const growth = (m: Float64Array, f: Fields, i: number): number =>
-  (Math.max(m[f.flight.height + i]!, 0.1) / m[f.measured_at + i]!) ** m[f.profile + i]!;
-
 /** A lap in wind. */
 export const lap = block({
   kind: 'lap',
   title: 'Lap in wind',
   doc: 'Pull and speed around a level lap in a steady wind, and the wind at which the least pull comes down to what the pilot wants. Wind takes pull away upwind, a little before the model comes straight upwind, and adds it downwind.',
-  fields: { ...lapLinks, ...lapFields },
+  fields: { ...windLinks, ...lapFields },
   results: lapResults,
   reasons: {
     slack:
-      'The lines go slack {reason_azimuth} past straight downwind, in a wind of {wind}. Less wind, more speed, tip weight or a guide further aft would keep them tight.',
+      'The lines go slack {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, more speed, tip weight or a guide further aft would keep them tight.',
     stalled:
-      'The wing stalls {reason_azimuth} past straight downwind, in a wind of {wind}: the model is slow in a following wind there. Less wind or weight, or more thrust, would do.',
+      'The wing stalls {reason_azimuth} past straight downwind, in a wind of {air.wind}: the model is slow in a following wind there. Less wind or weight, or more thrust, would do.',
     overtaken:
-      'The wind of {wind} overtakes the model {reason_azimuth} past straight downwind. There is not enough thrust for this wind.',
+      'The wind of {air.wind} overtakes the model {reason_azimuth} past straight downwind. There is not enough thrust for this wind.',
     no_balance:
-      'No nose-out and bank angle balances the model {reason_azimuth} past straight downwind, in a wind of {wind}. Less wind, or a guide nearer behind the CG, would do.',
-    not_periodic: 'No lap in a wind of {wind} comes back to its own speed: there is too little thrust to spare.',
+      'No nose-out and bank angle balances the model {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, or a guide nearer behind the CG, would do.',
+    not_periodic: 'No lap in a wind of {air.wind} comes back to its own speed: there is too little thrust to spare.',
   },
   theory: lapTheory,
   run(m, f, r, i, stride) {
-    const setup = setupOf(m, f, i, stride);
+    const setup = setupInWind(m, f, i, stride);
     solveFlight(setup, still);
-    const profile = profileOf(m, f, i);
-    const factor = growth(m, f, i);
-    const speed = m[f.wind + i]! * factor;
+    const profile = profileOf(m, f.air, f.flight, i);
+    const factor = windGrowth(m, f.air, f.flight, i);
+    const speed = m[f.air.wind + i]! * factor;
     flyWindLap(setup, still, { speed, profile }, lapNow);
     m[r.reason_azimuth + i] = lapNow.azimuthOfReason;
     switch (lapNow.status) {
@@ -106,14 +88,8 @@ export const lap = block({
     m[r.greatest_pull + i] = most.value;
     m[r.greatest_azimuth + i] = most.azimuth;
     m[r.greatest_pull_at_handle + i] = atHandle(most.value, lapNow.speed[nearest(most.azimuth)]!);
-    // Azimuth grows in the direction of flight, bearings clockwise.
-    const sense = m[f.flight.direction + i]! === 0 ? -1 : 1;
-    const bearing = (azimuth: number): number => {
-      const turn = (m[f.from + i]! + Math.PI + sense * azimuth) / TURN;
-      return (turn - Math.floor(turn)) * TURN;
-    };
-    m[r.least_bearing + i] = bearing(least.azimuth);
-    m[r.greatest_bearing + i] = bearing(most.azimuth);
+    m[r.least_bearing + i] = bearingOf(m, f.air, f.flight, i, least.azimuth);
+    m[r.greatest_bearing + i] = bearingOf(m, f.air, f.flight, i, most.azimuth);
     m[r.floor + i] = floor;
     m[r.floor_margin + i] = least.value / floor;
     m[r.lap_time + i] = lapNow.lapTime;
@@ -132,7 +108,7 @@ export const lap = block({
     m[r.wind_at_floor + i] = limit.wind / factor;
     m[r.floor_steps + i] = limit.iterations;
 
-    flyWindLap(setup, still, { speed: speed * m[f.gust + i]!, profile }, lapInGust);
+    flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, lapInGust);
     const { status } = lapInGust;
     const gust = status === 'settled' ? extremeOf(lapInGust.pull, 1) : undefined;
     m[r.least_pull_in_gust + i] = gust ? extremeOf(lapInGust.pull, -1).value : status === 'slack' ? 0 : Number.NaN;
@@ -145,9 +121,14 @@ export const lap = block({
       doc: 'Pull, speed and trim against azimuth from straight downwind of the pilot, in the direction of flight.',
       columns: ringColumns,
       run(m, f) {
-        const setup = setupOf(m, f, 0, 1);
+        const setup = setupInWind(m, f, 0, 1);
         solveFlight(setup, still);
-        flyWindLap(setup, still, { speed: m[f.wind]! * growth(m, f, 0), profile: profileOf(m, f, 0) }, ring);
+        flyWindLap(
+          setup,
+          still,
+          { speed: m[f.air.wind]! * windGrowth(m, f.air, f.flight, 0), profile: profileOf(m, f.air, f.flight, 0) },
+          ring,
+        );
         if (ring.status !== 'settled') return undefined;
         const { azimuth, pull, speed, noseOut, outboardLow } = ring;
         return { azimuth, pull, speed, nose_out: noseOut, outboard_low: outboardLow };

@@ -5,7 +5,9 @@ import type { AnyBlock } from './block';
 import { body } from './body';
 import { flight } from './flight';
 import { gear } from './gear';
+import { glide } from './glide';
 import { lap } from './lap';
+import { launch } from './launch';
 import { leadouts } from './leadouts';
 import { lines } from './lines';
 import { measuredLap } from './measured-lap';
@@ -28,6 +30,8 @@ export const blocks: readonly AnyBlock[] = [
   ballast,
   flight,
   lap,
+  launch,
+  glide,
   gear,
   strength,
 ];

@@ -43,15 +43,6 @@ const ends = (symbol: string, title: string, value: number, basis: string): Fiel
 });
 
 export const strengthFields = {
-  test_load: {
-    ...NEWTONS,
-    symbol: 'F_t',
-    title: 'Pull-test load',
-    doc: 'A load that the rule asks for whatever the weight, from the current rule book.',
-    default: Number.NaN,
-    range: [1, 5000],
-    basis: 'The multiple of the weight that stands in the flight block. Check the current rule book.',
-  } as Field,
   greatest_pull: {
     ...NEWTONS,
     symbol: 'T_m',

@@ -28,7 +28,7 @@ export const strengthResults = {
     ...NEWTONS,
     symbol: 'F_t',
     title: 'Pull-test load',
-    doc: 'As typed, or the weight times the multiple of the flight block. Check the current rule book.',
+    doc: 'That of the flight block. Check the current rule book.',
   },
   greatest_pull: {
     ...NEWTONS,

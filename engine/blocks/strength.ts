@@ -26,7 +26,7 @@ export const strength = block({
     parts: { link: partsRole, results: partsResults, doc: 'Weight of the model.' },
     lines: { link: 'lines', results: linesResults, doc: 'Number and breaking load of the lines.' },
     leadouts: { link: 'leadouts', results: leadoutResults, doc: 'Size of the bellcrank.' },
-    flight: { link: 'flight', results: flightResults, doc: 'Pull in level flight, and the multiple of the pull test.' },
+    flight: { link: 'flight', results: flightResults, doc: 'Pull in level flight, and the load of the pull test.' },
     ...strengthFields,
   },
   results: strengthResults,
@@ -39,7 +39,7 @@ export const strength = block({
     const at = (column: number): number => m[column + i]!;
     if (at(f.bellcrank_hole) >= at(f.bellcrank_width)) return 'hole';
     if (at(f.screw_diameter) >= at(f.bearer_width)) return 'edge';
-    const test = typedOr(at(f.test_load), at(f.flight.test_load));
+    const test = at(f.flight.test_load);
     const pull = typedOr(at(f.greatest_pull), at(f.flight.pull_at_handle));
     m[r.test_load + i] = test;
     m[r.greatest_pull + i] = pull;

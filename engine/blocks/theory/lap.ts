@@ -4,7 +4,7 @@ export const lapTheory: Theory = {
   equations: [
     {
       title: 'Wind along and across the path',
-      text: 'w_t = −W_H sin θ_a,  w_r = W_H cos θ_a,  W_H = W (H/z_w)^p',
+      text: 'w_t = −W_H sin θ_a,  w_r = W_H cos θ_a,  W_H = W (H/z_w)^p_w',
       doc: 'θ_a azimuth from straight downwind of the pilot, in the direction of flight; w_t along the path, w_r outward.',
       source: 'Geometry; power law of the wind with height: common practice, no source.',
     },

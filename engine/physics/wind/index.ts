@@ -1,5 +1,8 @@
 export { newWindLoads, type WindLoads, type WindThere, windBalance } from './balance';
+export { rollOut, stallSpeed, stoppedPropellerDragArea, withEngineOff } from './engine-off';
 export { type Extreme, extremeOf } from './extremes';
 export { type FloorWind, STRONGEST_WIND, windAtFloor } from './floor';
+export { flyGlide, type Glide, type GlideStatus, newGlide } from './glide';
 export { flyWindLap, newWindLap, type Wind, type WindLap, type WindLapStatus } from './lap';
+export { bestRelease, type Launch, type LaunchStatus, newLaunch, type Run, runFrom } from './launch';
 export { type LineProfile, lineDragByWind } from './lines-in-wind';

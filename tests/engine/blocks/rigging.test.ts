@@ -6,7 +6,9 @@ import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
 import { engineResults } from '../../../engine/blocks/engine-results';
 import { flight } from '../../../engine/blocks/flight';
 import { gear } from '../../../engine/blocks/gear';
+import { glide } from '../../../engine/blocks/glide';
 import { lap } from '../../../engine/blocks/lap';
+import { launch } from '../../../engine/blocks/launch';
 import { leadouts } from '../../../engine/blocks/leadouts';
 import { lines } from '../../../engine/blocks/lines';
 import { measuredLap } from '../../../engine/blocks/measured-lap';
@@ -17,7 +19,18 @@ import { wing } from '../../../engine/blocks/wing';
 import { sameDimension, unitNamed } from '../../../engine/units/index';
 import { newRig, type Rig } from './rig';
 
-const blocks: readonly AnyBlock[] = [thrustLaw, measuredLap, leadouts, lines, flight, gear, strength, lap];
+const blocks: readonly AnyBlock[] = [
+  thrustLaw,
+  measuredLap,
+  leadouts,
+  lines,
+  flight,
+  gear,
+  strength,
+  lap,
+  launch,
+  glide,
+];
 const givers: readonly AnyBlock[] = [air, wing, tail, body, ...blocks];
 
 describe.each(blocks.map((block) => [block.kind, block] as const))('the declaration of %s', (_, block) => {

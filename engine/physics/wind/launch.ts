@@ -1,0 +1,156 @@
+import { interpolateAt } from '../../numerics/index';
+import { nonNegative } from '../domain';
+import { type FlightSetup, newConstants, prepare } from '../flight/index';
+import { lineDragAt } from '../line-drag';
+import type { Wind } from './lap';
+import { lineDragByWind } from './lines-in-wind';
+
+/** `settled`; or the model does not come to its flying speed within the laps looked at. */
+export type LaunchStatus = 'settled' | 'does not lift off';
+
+/** From release to lifting off. SI and radians; azimuth from straight downwind, in the direction of flight. */
+export interface Launch {
+  status: LaunchStatus;
+  turned: number;
+  time: number;
+  /** Along the circle, m. */
+  length: number;
+  /** Of all lines at the model, N; negative: the model would run inward, the lines are slack. */
+  leastPull: number;
+  leastAzimuth: number;
+  readonly azimuth: number[];
+  readonly speed: number[];
+  readonly pull: number[];
+}
+
+export const newLaunch = (): Launch => ({
+  status: 'settled',
+  turned: Number.NaN,
+  time: Number.NaN,
+  length: Number.NaN,
+  leastPull: Number.NaN,
+  leastAzimuth: Number.NaN,
+  azimuth: [],
+  speed: [],
+  pull: [],
+});
+
+export interface Run {
+  /** Rolling drag over load. */
+  readonly rolling: number;
+  /** Airspeed at which it lifts off, m/s. */
+  readonly flyingSpeed: number;
+  /** Angle of the rudder, offset and body to the path: nose out, rad. */
+  readonly noseOut: number;
+}
+
+const STEP = 0.01;
+const LONGEST = 60;
+const c = newConstants();
+const read = new Float64Array(2);
+
+/**
+ * The run along the circle on its wheels from release at the azimuth `from` to the flying speed: fills `run`.
+ *
+ *   m_eff dV/dt = P cos τ − q A_D u/v − Y sin ψ − F_line − μ N,  N = m g (1 − (v/V_fly)²) ≥ 0
+ *   T = m V²/R + P sin τ + Y cos ψ + q A_D w_o/v
+ *
+ * Lift is taken to grow with the square of the airspeed and to carry the model at the flying speed; the wheels keep the heading (nose out by ψ)
+ * and roll freely across the ground, so that nothing but the lines holds the model in. Steps of 0.01 s by the midpoint rule.
+ * Derivation: Newton's law along the path and along the lines; the balance in roll and yaw is left to the wheels.
+ */
+export function runFrom(setup: FlightSetup, wind: Wind, how: Run, from: number, run: Launch): void {
+  run.azimuth.length = 0;
+  run.speed.length = 0;
+  run.pull.length = 0;
+  run.status = 'settled';
+  run.leastPull = Number.POSITIVE_INFINITY;
+  // The handle is level with the model on the ground, or nearly.
+  prepare({ ...setup, height: 0 }, c);
+  const mass = setup.mass + c.linesMass / 3;
+  nonNegative('rolling drag', how.rolling);
+  let azimuth = from;
+  let V = 0;
+  let time = 0;
+  for (;;) {
+    const now = forces(setup, wind, how, azimuth, V);
+    run.azimuth.push(azimuth);
+    run.speed.push(V);
+    run.pull.push(now.pull);
+    if (now.pull < run.leastPull) {
+      run.leastPull = now.pull;
+      run.leastAzimuth = azimuth % (2 * Math.PI);
+    }
+    if (now.airspeed >= how.flyingSpeed) break;
+    const half = Math.max(0, V + (now.path / mass) * (STEP / 2));
+    const middle = forces(setup, wind, how, azimuth + ((STEP / 2) * V) / c.radius, half);
+    if (time > LONGEST || (V === 0 && now.path <= 0)) {
+      run.status = 'does not lift off';
+      break;
+    }
+    V = Math.max(0, V + (middle.path / mass) * STEP);
+    azimuth += (STEP * half) / c.radius;
+    time += STEP;
+  }
+  run.turned = azimuth - from;
+  run.time = time;
+  run.length = run.turned * c.radius;
+}
+
+function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number) {
+  const along = -wind.speed * Math.sin(azimuth);
+  const outward = wind.speed * Math.cos(azimuth);
+  const u = V - along;
+  const v = Math.hypot(u, outward);
+  const q = 0.5 * s.density * v * v;
+  interpolateAt(s.curves, s.thrustAt, s.stride, s.knotStep, s.knotCount, Math.max(0, u), read, 0);
+  const P = read[0]!;
+  // Square to the body; a wind from far aside meets its flat side.
+  const slip = Math.max(
+    -SIDE_LIMIT,
+    Math.min(SIDE_LIMIT, how.noseOut + (v > 0 ? Math.atan2(outward, Math.max(u, 1e-9)) : 0)),
+  );
+  const sine = Math.sin(slip);
+  const Y = q * (c.sideSlip * sine * Math.cos(slip) + c.crossForce * sine * Math.abs(sine));
+  const load = s.mass * s.gravity * Math.max(0, 1 - (v / how.flyingSpeed) ** 2);
+  let lines = 0;
+  if (V > 0) {
+    lineDragAt(c.line, V / c.radius, read, 0);
+    lines = read[0]! + lineDragByWind(s, V / c.radius, along, wind.profile);
+  }
+  const drag = q * c.dragArea;
+  const path =
+    P * c.cosSideThrust * Math.cos(how.noseOut) -
+    (v > 0 ? (drag * u) / v : 0) -
+    Y * Math.sin(how.noseOut) -
+    lines -
+    how.rolling * load;
+  const pull =
+    (s.mass * V * V) / c.radius +
+    P * Math.sin(s.sideThrust + how.noseOut) +
+    Y * Math.cos(how.noseOut) +
+    (v > 0 ? (drag * outward) / v : 0);
+  return { path, pull, airspeed: v };
+}
+
+const SIDE_LIMIT = Math.PI / 2;
+
+/** The release that keeps the lines tightest, among `places` around the circle. */
+export function bestRelease(
+  setup: FlightSetup,
+  wind: Wind,
+  how: Run,
+  places: number,
+): { readonly azimuth: number; readonly leastPull: number } {
+  let best = { azimuth: 0, leastPull: Number.NEGATIVE_INFINITY };
+  for (let k = 0; k < places; k++) {
+    const azimuth = (2 * Math.PI * k) / places;
+    runFrom(setup, wind, how, azimuth, scratch);
+    if (scratch.status === 'settled' && scratch.leastPull > best.leastPull) {
+      best = { azimuth, leastPull: scratch.leastPull };
+    }
+  }
+  return best;
+}
+
+const scratch = newLaunch();
