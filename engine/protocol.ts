@@ -238,6 +238,37 @@ export interface RowDescription {
   readonly memory: boolean;
 }
 
+/** What a person says of a model that isn't drawn yet: texts as typed, '' where nothing is said. */
+export interface FirstDesignForm {
+  readonly title: string;
+  readonly drive: 'engine' | 'motor';
+  readonly span: string;
+  readonly chord: string;
+  /** Displacement of the engine, or electric power of the motor. */
+  readonly size: string;
+  readonly line_length: string;
+  /** Ready to fly, tank empty. */
+  readonly weight: string;
+  readonly lap_time: string;
+}
+export type FormField = 'span' | 'chord' | 'displacement' | 'motor_power' | 'line_length' | 'weight' | 'lap_time';
+
+export interface FormProblem {
+  readonly field: FormField;
+  /** Where, what was found, what is allowed, how to mend it. */
+  readonly message: string;
+}
+
+export type FirstDesignAnswer =
+  | { readonly ok: true; readonly document: Document }
+  /** Nothing was made; each entry that is at fault with its sentence. */
+  | { readonly ok: false; readonly problems: readonly FormProblem[] };
+
+/** Makes designs beside the one that is open, which it leaves as it is. */
+export interface FirstDesignService {
+  firstDesign(form: FirstDesignForm): Promise<FirstDesignAnswer>;
+}
+
 export interface EngineService {
   describe(): Promise<Description>;
   /** Takes a whole document (on opening and after an edit of structure). Steps whose inputs did not change keep their values. */

@@ -2,6 +2,9 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { CellView } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
+import { useDesigns } from '../store/designs';
+import { FirstDesign } from './first-design';
+import { FirstVisit } from './first-visit';
 import { Notices } from './notices';
 import { OnlyLooking } from './only-looking';
 import type { Paper } from './paper';
@@ -25,6 +28,8 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
           <TopBar paper={paper} />
           <Notices />
           <OnlyLooking />
+          <FirstVisit />
+          <Beginning />
           {narrow.value ? (
             <>
               <Strip />
@@ -43,6 +48,19 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
         </div>
       </div>
     </>
+  );
+}
+
+/** The form of a first design, while it is open. */
+function Beginning() {
+  const beginning = useDesigns()?.beginning;
+  if (!beginning?.value) return null;
+  return (
+    <FirstDesign
+      onClose={() => {
+        beginning.value = false;
+      }}
+    />
   );
 }
 
