@@ -29,6 +29,7 @@ export type {
   FirstDesignService,
   FormField,
   FormProblem,
+  ForgottenThing,
   NameInfo,
   ResultDescription,
   RowDescription,

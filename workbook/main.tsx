@@ -26,6 +26,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     sweep: (request, progress) => remote.sweep(request, proxy(progress)),
     stop: (sweep) => remote.stop(sweep),
     trace: (path) => remote.trace(path),
+    forgotten: (parts) => remote.forgotten(parts),
     check: (path, text) => remote.check(path, text),
     firstDesign: (form) => remote.firstDesign(form),
   };

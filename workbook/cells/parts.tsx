@@ -8,6 +8,7 @@ import { CautionFor } from '../page/caution';
 import { useSheet } from '../store/context';
 import { PartEditor } from './parts/editor';
 import { newPart, withPart } from './parts/edits';
+import { OftenForgotten } from './parts/forgotten';
 import { longestBar } from './parts/moment-bar';
 import { PartRow } from './parts/row';
 import { takenNames } from './parts/taken';
@@ -87,6 +88,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           Add a part
         </button>
       </p>
+      <OftenForgotten cell={cell} />
       <div class="fuel">
         <span>Fuel on board</span>
         <TextEntry

@@ -34,9 +34,9 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
             <>
               <Strip />
               <Column />
-              <div class="standing">
+              <aside class="standing" aria-label="Key figures and checks">
                 <StandingFigures />
-              </div>
+              </aside>
             </>
           ) : (
             <div class="columns">

@@ -64,6 +64,7 @@ function smallEngine() {
     },
     stop: async () => {},
     trace: async (path) => ({ revision: 0, path, title: '', doc: '', columns: [], present: [] }),
+    forgotten: async () => [],
     check: async () => ({ ok: true, value: 0 }),
   };
   return { engine, calls, asked };
