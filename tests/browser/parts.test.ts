@@ -135,6 +135,24 @@ test('coats are counted', async () => {
   await expect.poll(() => said('parts.horn.mass')).toBe(before);
 });
 
+test('what is often forgotten is added by one press, with the shift that was told', async () => {
+  const forgotten = table().locator('.forgotten');
+  await forgotten.locator('summary').focus();
+  await page.keyboard.press('Enter');
+  const tubing = forgotten.locator('[data-forgotten="fuel_tubing"]');
+  await tubing.waitFor();
+  // 5 g at −105 mm, CG at 46 mm, 850 g: −0.005 × 0.151/0.855 m.
+  expect(await tubing.textContent()).toContain('5 gat −105 mm: CG −0.9 mm');
+  const before = await said('parts.x');
+  await tubing.getByRole('button', { name: 'Add Fuel tubing and filter' }).press('Enter');
+  await row('fuel_tubing').waitFor();
+  await expect.poll(() => said('parts.x')).not.toBe(before);
+  await expect.poll(() => tubing.count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('What is often forgotten');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await tubing.waitFor();
+});
+
 test('on a phone each part is a card that fits the window', async () => {
   await sheet.close();
   sheet = await openSheet(browser, PHONE);

@@ -1,4 +1,5 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import { type ForgottenThing, formatQuantity, type PartsCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { withPart } from './edits';
@@ -11,6 +12,7 @@ export function OftenForgotten({ cell }: { cell: PartsCell }) {
   const open = useSignal(false);
   const things = useSignal<readonly ForgottenThing[] | undefined>(undefined);
   const said = useSignal('');
+  const room = useRef<HTMLDetailsElement>(null);
   // Asked again once the hand rests, and only while somebody looks.
   useSignalEffect(() => {
     const revision = sheet.snapshot.value?.revision;
@@ -27,9 +29,12 @@ export function OftenForgotten({ cell }: { cell: PartsCell }) {
     const part = { ...thing.part, name: freeName(thing.part.name, takenNames(sheet, cell)) };
     sheet.changeCell(withPart(cell, part));
     said.value = `${part.title} added.`;
+    // Its row goes away with the focus in it.
+    room.current?.querySelector('summary')?.focus();
   };
   return (
     <details
+      ref={room}
       class="forgotten"
       onToggle={(event) => {
         open.value = event.currentTarget.open;
@@ -56,8 +61,7 @@ export function OftenForgotten({ cell }: { cell: PartsCell }) {
 function Thing({ thing, onAdd }: { thing: ForgottenThing; onAdd(): void }) {
   const sheet = useSheet();
   const trade = sheet.part('units') === 'trade';
-  const millimetres = (value: number, difference: boolean): string =>
-    formatQuantity(value, trade ? 'in' : 'mm', { difference, sign: difference });
+  const unit = trade ? 'in' : 'mm';
   return (
     <li data-forgotten={thing.part.name}>
       <span class="forgotten-title">{thing.part.title}</span>
@@ -65,7 +69,7 @@ function Thing({ thing, onAdd }: { thing: ForgottenThing; onAdd(): void }) {
       <span class="forgotten-shift">
         {Number.isNaN(thing.x)
           ? 'where it is, this sheet does not say'
-          : `at ${millimetres(thing.x, false)}: CG ${millimetres(thing.shiftX, true)}`}
+          : `at ${formatQuantity(thing.x, unit)}: CG ${formatQuantity(thing.shiftX, unit, { decimals: trade ? 3 : 1, sign: true })}`}
       </span>
       <button type="button" class="word" onClick={onAdd}>
         Add<span class="unseen"> {thing.part.title}</span>
