@@ -108,6 +108,29 @@ test('a place is picked by a press on either view, and Escape leaves it', async 
   expect(await said('parts.fin.y')).toBe('0 mm');
 });
 
+test('a place is picked by keys: arrows move the cross, Enter takes it', async () => {
+  await row('fin').getByRole('button', { name: 'Fin and rudder' }).press('Enter');
+  await page.getByRole('button', { name: 'Pick on the drawing' }).press('Enter');
+  const focus = (): Promise<string | null> =>
+    page.evaluate(
+      () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '',
+    );
+  // The fin of the demo stands at 540 mm on the centreline, 82 mm up.
+  await expect.poll(focus).toContain('Cross in the plan, station 540 mm, 0 mm from the centreline.');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect.poll(focus).toContain('Cross in the plan, station 539 mm, 10 mm from the centreline.');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Shift+ArrowUp');
+  await expect.poll(focus).toContain('Cross in the side view, station 539 mm, height 92 mm.');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => said('parts.fin.z')).toBe('92 mm');
+  expect(await said('parts.fin.x')).toBe('539 mm');
+  // The side view says nothing of the distance from the centreline.
+  expect(await said('parts.fin.y')).toBe('0 mm');
+  await expect.poll(focus).toBe('Pick on the drawing');
+});
+
 test('another shape keeps the sheet settled, and a material says what it is', async () => {
   await row('horn').getByRole('button', { name: 'Elevator horn' }).click();
   const told = page.locator('.row-told');

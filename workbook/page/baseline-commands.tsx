@@ -14,6 +14,15 @@ export function BaselineCommands() {
           Return to the baseline
         </button>
       )}
+      {state !== 'none' && (
+        <button
+          type="button"
+          class="word"
+          onClick={() => sheet.changeHead({ baseline: null }, 'forgetting the baseline')}
+        >
+          Forget the baseline
+        </button>
+      )}
     </p>
   );
 }

@@ -2,7 +2,7 @@ import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { type ForgottenThing, formatQuantity, type PartsCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { withPart } from './edits';
+import { addingPart } from './edits';
 import { freeName } from './free-names';
 import { takenNames } from './taken';
 
@@ -27,7 +27,7 @@ export function OftenForgotten({ cell }: { cell: PartsCell }) {
   });
   const add = (thing: ForgottenThing): void => {
     const part = { ...thing.part, name: freeName(thing.part.name, takenNames(sheet, cell)) };
-    sheet.changeCell(withPart(cell, part));
+    sheet.edit(() => addingPart(cell, part), part.title);
     said.value = `${part.title} added.`;
     // Its row goes away with the focus in it.
     room.current?.querySelector('summary')?.focus();
