@@ -74,6 +74,9 @@ async function start(): Promise<void> {
   };
   tell = sheet.tell;
   for (const each of notice ? [...early, notice] : early) tell(each);
+  window.addEventListener('beforeunload', (event) => {
+    if (designs.atRisk()) event.preventDefault();
+  });
   watchKeys(sheet);
   watchDrops(sheet);
   effect(() => {

@@ -3,6 +3,7 @@ import { CellView } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
+import { EmptySheet } from './empty-sheet';
 import { FirstDesign } from './first-design';
 import { FirstVisit } from './first-visit';
 import { Notices } from './notices';
@@ -74,6 +75,7 @@ function Column() {
   return (
     // A change that was refused leaves nothing of it in the controls.
     <main id="cells" tabIndex={-1} key={sheet.refusals.value}>
+      {cells.length === 0 && <EmptySheet />}
       {cells
         .filter((cell) => cell !== standing)
         .map((cell, index) => (

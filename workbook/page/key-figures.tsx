@@ -16,6 +16,9 @@ export function KeyFigures() {
           {sheet.baselineState.value === 'none' ? 'no baseline yet' : 'change from the baseline'}
         </span>
       </div>
+      {figures.length === 0 && (
+        <p class="aside">None is chosen yet: “Choose the key figures” below has all numbers of the sheet.</p>
+      )}
       {figures.map((path, index) => (
         <Fragment key={path}>
           <div class="figure">

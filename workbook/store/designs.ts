@@ -24,6 +24,8 @@ export interface Designs {
   firstDesign(form: FirstDesignForm): Promise<readonly FormProblem[]>;
   /** Opens a sheet with nothing in it. */
   emptySheet(): void;
+  /** What stands here is neither kept nor in a file: it would be lost with the page. */
+  atRisk(): boolean;
   readonly keeping: Keeper['keeping'];
   readonly file: Keeper['file'];
   readonly open: Keeper['open'];
@@ -130,6 +132,11 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         cells: [],
       };
       sheet.replace(empty, 'opening an empty sheet', () => keeper.begin());
+    },
+    atRisk() {
+      const keeping = keeper.keeping.value;
+      if (keeping.kind === 'elsewhere') return keeping.unkept;
+      return keeping.kind === 'refused' && (keeper.file.value === 'none' || keeper.file.value === 'older');
     },
     keeping: keeper.keeping,
     file: keeper.file,
