@@ -44,9 +44,9 @@ export interface Result extends Quantity {
   readonly oneOf?: readonly string[];
 }
 
-/** A function of airspeed at the fixed knots of `curve.ts`, one slot each. */
+/** A function at the fixed knots of `curve.ts`, one slot each: of airspeed, or a propeller's of advance ratio and tip speed. */
 export interface Curve {
-  readonly curve: 'airspeed';
+  readonly curve: 'airspeed' | 'propeller';
   readonly dimension: Dimension;
   readonly unit: string;
   readonly symbol: string;

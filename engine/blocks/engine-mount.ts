@@ -18,8 +18,8 @@ const drawn = (symbol: string, title: string, doc: string, value: number, range:
   advanced: true,
 });
 
-/** Where an engine or motor stands and how it points; the same for every kind. */
-export const engineMount = {
+/** Where an engine or motor stands and how it points. */
+const place = {
   station: length(
     'x_e',
     'Engine station',
@@ -51,6 +51,38 @@ export const engineMount = {
     default: 0,
     range: [degrees(-10), degrees(10)],
   } as Field,
+} as const;
+
+const rotor = (basis: string): Field => ({
+  dimension: INERTIA,
+  unit: 'g·cm²',
+  tradeUnit: 'oz·in²',
+  symbol: 'I_p',
+  title: 'Rotor inertia',
+  doc: 'Of propeller, spinner and crankshaft about the shaft. Its spin costs elevator in every lap.',
+  default: Number.NaN,
+  range: [0, 0.02],
+  basis,
+  advanced: true,
+});
+
+const outline = {
+  engine_length: drawn('l_e', 'Engine length', 'From backplate to drive washer.', 0.075, [0.01, 0.4]),
+  engine_width: drawn('w_e', 'Engine width', 'Over the lugs.', 0.034, [0.005, 0.3]),
+  bearer_front: drawn('x_b1', 'Front of the bearers', 'Aft of the wing root leading edge.', -0.18, [-1.5, 1]),
+  bearer_rear: drawn('x_b2', 'Rear of the bearers', 'Aft of the wing root leading edge.', -0.06, [-1.5, 1]),
+} as const;
+
+/** Of an engine whose propeller is a piece of its own. */
+export const propellerMount = {
+  ...place,
+  rotor_inertia: rotor('The inertia of the propeller alone.'),
+  ...outline,
+} as const;
+
+/** Of an engine that is known together with its propeller: that one's marks belong to it. */
+export const engineMount = {
+  ...place,
   propeller_diameter: length(
     'D',
     'Propeller diameter',
@@ -59,23 +91,18 @@ export const engineMount = {
     [0.05, 0.6],
   ),
   pitch: length('p', 'Propeller pitch', 'As marked: 6 in of a 9×6.', 6 * 0.0254, [0.01, 0.6]),
-  rotor_inertia: {
-    dimension: INERTIA,
-    unit: 'g·cm²',
-    tradeUnit: 'oz·in²',
-    symbol: 'I_p',
-    title: 'Rotor inertia',
-    doc: 'Of propeller, spinner and crankshaft about the shaft. Its spin costs elevator in every lap.',
-    default: Number.NaN,
-    range: [0, 0.02],
-    basis: 'A tapering propeller of 20 g at 9 in, mass with the cube of the diameter: a guess without a source.',
-    advanced: true,
-  } as Field,
-  engine_length: drawn('l_e', 'Engine length', 'From backplate to drive washer.', 0.075, [0.01, 0.4]),
-  engine_width: drawn('w_e', 'Engine width', 'Over the lugs.', 0.034, [0.005, 0.3]),
-  bearer_front: drawn('x_b1', 'Front of the bearers', 'Aft of the wing root leading edge.', -0.18, [-1.5, 1]),
-  bearer_rear: drawn('x_b2', 'Rear of the bearers', 'Aft of the wing root leading edge.', -0.06, [-1.5, 1]),
+  rotor_inertia: rotor(
+    'A tapering propeller of 20 g at 9 in, mass with the cube of the diameter: a guess without a source.',
+  ),
+  ...outline,
 } as const;
+
+/** Propeller of an engine: m and kg·m². */
+interface OnShaft {
+  readonly diameter: number;
+  readonly pitch: number;
+  readonly inertia: number;
+}
 
 /** Writes the results that only pass on how the engine stands. */
 export function writeMount(
@@ -85,17 +112,32 @@ export function writeMount(
   i: number,
 ): void {
   const diameter = m[f.propeller_diameter + i]!;
+  const onShaft = { diameter, pitch: m[f.pitch + i]!, inertia: propellerInertia(diameter) };
+  writePlace(m, f, r, i, onShaft);
+}
+
+/** The same where the propeller is a piece of its own. */
+export function writePlace(
+  m: Float64Array,
+  f: Columns<typeof propellerMount>,
+  r: Columns<typeof engineResults>,
+  i: number,
+  { diameter, pitch, inertia }: OnShaft,
+): void {
   m[r.station + i] = m[f.station + i]!;
   m[r.offset_y + i] = m[f.offset_y + i]!;
   m[r.height + i] = m[f.height + i]!;
   m[r.side_thrust + i] = m[f.side_thrust + i]!;
   m[r.down_thrust + i] = m[f.down_thrust + i]!;
-  m[r.rotor_inertia + i] = typedOr(m[f.rotor_inertia + i]!, propellerInertia(diameter));
+  m[r.rotor_inertia + i] = typedOr(m[f.rotor_inertia + i]!, inertia);
   m[r.propeller_diameter + i] = diameter;
-  m[r.pitch + i] = m[f.pitch + i]!;
+  m[r.pitch + i] = pitch;
 }
 
-export function drawMount(m: Float64Array, f: Columns<typeof engineMount>): Shape[] {
+export const drawMount = (m: Float64Array, f: Columns<typeof engineMount>): Shape[] =>
+  drawPlace(m, f, m[f.propeller_diameter]!);
+
+export function drawPlace(m: Float64Array, f: Columns<typeof propellerMount>, propellerDiameter: number): Shape[] {
   return drawEngine({
     station: m[f.station]!,
     outboard: m[f.offset_y]!,
@@ -106,7 +148,7 @@ export function drawMount(m: Float64Array, f: Columns<typeof engineMount>): Shap
     width: m[f.engine_width]!,
     bearerFront: m[f.bearer_front]!,
     bearerRear: m[f.bearer_rear]!,
-    propellerDiameter: m[f.propeller_diameter]!,
+    propellerDiameter,
     label: 'engine.station',
   });
 }

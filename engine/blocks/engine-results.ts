@@ -1,6 +1,6 @@
-import { FORCE, INERTIA, MOMENT, POWER, RATE } from '../units/index';
+import { CHARGE, CURRENT, FORCE, INERTIA, MOMENT, POWER, RATE, VOLUME, VOLUME_FLOW } from '../units/index';
 import type { Curve, Result } from './block';
-import { ANGLE, degrees, MILLIMETRES } from './measures';
+import { ANGLE, degrees, MILLIMETRES, PLAIN } from './measures';
 
 const curve = (dimension: Curve['dimension'], unit: string, symbol: string, title: string, doc: string): Curve => ({
   curve: 'airspeed',
@@ -17,6 +17,32 @@ export const engineResults = {
   torque: curve(MOMENT, 'N·m', 'Q', 'Torque', 'Of the propeller against airspeed; its reaction rolls the model.'),
   power: curve(POWER, 'W', 'W', 'Shaft power', 'Torque × shaft speed, against airspeed.'),
   shaft_speed: curve(RATE, 'rpm', 'n', 'Shaft speed', 'Against airspeed.'),
+  fuel_flow: curve(VOLUME_FLOW, 'mL/min', 'q_f', 'Fuel flow', 'Against airspeed; nothing for an electric motor.'),
+  current: curve(CURRENT, 'A', 'I_b', 'Pack current', 'Against airspeed; nothing for an engine.'),
+  tank_volume: {
+    dimension: VOLUME,
+    unit: 'mL',
+    tradeUnit: 'fl oz',
+    symbol: 'V_t',
+    title: 'Tank volume',
+    doc: 'That the engine can use; nothing for an electric motor.',
+    detail: true,
+  },
+  pack_charge: {
+    dimension: CHARGE,
+    unit: 'mAh',
+    symbol: 'Q_b',
+    title: 'Pack charge',
+    doc: 'That may be used; nothing for an engine.',
+    detail: true,
+  },
+  flow_spread: {
+    ...PLAIN,
+    symbol: 'k_f',
+    title: 'Spread of the use',
+    doc: 'The true use of fuel or charge is taken to lie within this factor both ways.',
+    detail: true,
+  },
   station: {
     ...MILLIMETRES,
     symbol: 'x_e',

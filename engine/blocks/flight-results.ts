@@ -1,4 +1,4 @@
-import { ACCELERATION, POWER, RATE, TIME } from '../units/index';
+import { ACCELERATION, CHARGE, POWER, RATE, TIME, VOLUME } from '../units/index';
 import type { Result } from './block';
 import { DIRECTIONS, ROTATIONS } from './directions';
 import { AIRSPEED, ANGLE, METRES, MILLIMETRES, NEWTONS, PLAIN, SHARE } from './measures';
@@ -227,6 +227,73 @@ export const flightResults = {
     title: 'Speed over rpm × pitch',
     doc: 'A check on rpm, pitch and drag together.',
     usual: [0.8, 0.9],
+    detail: true,
+  },
+  advance_ratio: {
+    ...PLAIN,
+    symbol: 'J',
+    title: 'Advance ratio',
+    doc: 'Speed over rpm × propeller diameter.',
+    detail: true,
+  },
+  thrust_coefficient: {
+    ...PLAIN,
+    symbol: 'C_T',
+    title: 'Thrust coefficient',
+    doc: 'Of the propeller in flight: thrust over ρ n² D⁴.',
+    detail: true,
+  },
+  propeller_efficiency: {
+    ...SHARE,
+    symbol: 'η_p',
+    title: 'Propeller efficiency',
+    doc: 'Thrust × speed over shaft power.',
+    detail: true,
+  },
+  tip_mach: {
+    ...PLAIN,
+    symbol: 'M_t',
+    title: 'Tip Mach number',
+    doc: 'Speed of the propeller tips over the speed of sound. Above 0.7 noise and drag grow fast.',
+    usual: [0.3, 0.7],
+    detail: true,
+  },
+  fuel_per_lap: {
+    dimension: VOLUME,
+    unit: 'mL',
+    tradeUnit: 'fl oz',
+    symbol: 'V_l',
+    title: 'Fuel a lap',
+    doc: 'In level flight; nothing for an electric motor.',
+    detail: true,
+  },
+  charge_per_lap: {
+    dimension: CHARGE,
+    unit: 'mAh',
+    symbol: 'Q_l',
+    title: 'Charge a lap',
+    doc: 'In level flight; nothing for an engine.',
+    detail: true,
+  },
+  laps_per_filling: {
+    ...PLAIN,
+    symbol: 'N_f',
+    title: 'Laps on a tank or charge',
+    doc: 'In level flight from start to stop, running on the ground counted as laps.',
+    detail: true,
+  },
+  laps_per_filling_low: {
+    ...PLAIN,
+    symbol: 'N_f1',
+    title: 'Fewest laps on a tank or charge',
+    doc: 'If the engine uses as much as its spread allows.',
+    detail: true,
+  },
+  laps_per_filling_high: {
+    ...PLAIN,
+    symbol: 'N_f2',
+    title: 'Most laps on a tank or charge',
+    doc: 'If the engine uses as little as its spread allows.',
     detail: true,
   },
   residual: {

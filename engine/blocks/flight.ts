@@ -1,6 +1,7 @@
 import { lineStretch, newSolution, pullAtHandle, solveFlight, stretchAngle } from '../physics/index';
 import { block, type Shape } from './block';
 import { drawLines } from './flight-drawing';
+import { writeEngineUse } from './flight-engine';
 import { flightFields, flightLinks } from './flight-fields';
 import { AS_FLOWN, flightResults } from './flight-results';
 import { readSetup } from './flight-setup';
@@ -109,6 +110,7 @@ export const flight = block({
     m[r.shaft_power + i] = s.torque * s.shaftSpeed;
     m[r.shaft_speed + i] = s.shaftSpeed;
     m[r.pitch_speed_share + i] = (2 * Math.PI * s.speed) / (s.shaftSpeed * m[f.engine.pitch + i]!);
+    writeEngineUse(m, f, r, i, setup, s, lap);
     m[r.residual + i] = s.residual;
     m[r.iterations + i] = s.iterations;
     m[r.method + i] = METHODS[s.method];

@@ -5,6 +5,7 @@ import { bodyResults } from './body-results';
 import { AIRSPEED_KNOTS } from './curve';
 import { drawMount, engineMount, writeMount } from './engine-mount';
 import { engineResults } from './engine-results';
+import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { knownSetup, lapResults, powerUse } from './measured-lap-fields';
 import { typedOr } from './measures';
 import { measuredLapTheory } from './theory/engine';
@@ -30,9 +31,11 @@ export const measuredLap = block({
     ...knownSetup,
     ...powerUse,
     ...engineMount,
+    ...fuelFields,
   },
   results: { ...engineResults, ...lapResults },
   reasons: {
+    ...fuelReasons,
     too_high:
       'The timed lap was {known_height} above the handle: that is out of reach of {known_radius}. Type the height of the model above the handle.',
   },
@@ -85,7 +88,7 @@ export const measuredLap = block({
     m[r.useful_power + i] = lap.usefulPower;
     m[r.drag_area_then + i] = dragArea;
     m[r.induced_area_then + i] = inducedArea;
-    return undefined;
+    return writeFuel(m, f, r, i, stride);
   },
   draw: drawMount,
 });

@@ -3,6 +3,7 @@ import { balance } from './balance';
 import { ballast } from './ballast';
 import type { AnyBlock } from './block';
 import { body } from './body';
+import { electric } from './electric';
 import { flight } from './flight';
 import { gear } from './gear';
 import { glide } from './glide';
@@ -11,9 +12,13 @@ import { launch } from './launch';
 import { leadouts } from './leadouts';
 import { lines } from './lines';
 import { measuredLap } from './measured-lap';
+import { measuredPropeller } from './measured-propeller';
+import { propeller } from './propeller';
 import { strength } from './strength';
+import { tachometer } from './tachometer';
 import { tail } from './tail';
 import { thrustLaw } from './thrust-law';
+import { twoStroke } from './two-stroke';
 import { wing } from './wing';
 
 /** Every block that a document may use, in the order in which a builder would add them. */
@@ -24,6 +29,11 @@ export const blocks: readonly AnyBlock[] = [
   body,
   thrustLaw,
   measuredLap,
+  tachometer,
+  twoStroke,
+  electric,
+  propeller,
+  measuredPropeller,
   leadouts,
   lines,
   balance,

@@ -5,6 +5,7 @@ import { block } from './block';
 import { AIRSPEED_KNOTS } from './curve';
 import { drawMount, engineMount, writeMount } from './engine-mount';
 import { engineResults } from './engine-results';
+import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { AIRSPEED, NEWTONS, typedOr } from './measures';
 import { thrustLawTheory } from './theory/engine';
 
@@ -56,9 +57,10 @@ export const thrustLaw = block({
       advanced: true,
     },
     ...engineMount,
+    ...fuelFields,
   },
   results: engineResults,
-  reasons: {},
+  reasons: fuelReasons,
   theory: thrustLawTheory,
   run(m, f, r, i, stride) {
     const staticThrust = m[f.static_thrust + i]!;
@@ -75,7 +77,7 @@ export const thrustLaw = block({
       m[r.shaft_speed + at] = shaftSpeed;
     }
     writeMount(m, f, r, i);
-    return undefined;
+    return writeFuel(m, f, r, i, stride);
   },
   draw: drawMount,
 });

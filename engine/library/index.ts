@@ -1,5 +1,4 @@
 export { bladeShapes, type LibraryBladeShape } from './blade-shapes';
-export { type OftenForgotten, oftenForgotten } from './forgotten';
 export {
   type Column,
   isOptionColumn,

@@ -51,3 +51,10 @@ export function viscosityOfAir(temperature: number): number {
   const t = within('temperature', temperature, 100, 1900);
   return (1.458e-6 * t * Math.sqrt(t)) / (t + 110.4);
 }
+
+/**
+ * √(γ p/ρ), γ = 1.4: speed of sound (m/s) in air of pressure p (Pa) and density ρ (kg/m³). Source: ISO 2533:1975.
+ */
+export function soundSpeed(pressure: number, density: number): number {
+  return Math.sqrt((1.4 * positive('pressure', pressure)) / positive('density', density));
+}

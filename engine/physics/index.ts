@@ -7,11 +7,12 @@ export {
   SEA_LEVEL_PRESSURE,
   SEA_LEVEL_TEMPERATURE,
   STANDARD_GRAVITY,
+  soundSpeed,
   standardPressure,
   standardTemperature,
   viscosityOfAir,
 } from './air';
-export { type Ballast, type BallastStatus, ballastAt, cgShiftByAdding, levelWingsCg, shiftOf } from './ballast';
+export { type Ballast, type BallastStatus, ballastAt, levelWingsCg, shiftOf } from './ballast';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
 export { cylinderDragCoefficient } from './cylinder-drag';
 export {
@@ -24,6 +25,20 @@ export {
   surfaceFormFactor,
   turbulentFriction,
 } from './drag';
+export {
+  FUELS,
+  type FuelFacts,
+  fuelFlow,
+  type Motor,
+  motorCurrent,
+  motorTorque,
+  shaftSpeedAt,
+  type TorqueCurve,
+  type TwoStrokePoints,
+  tachometerTorque,
+  throttleFor,
+  twoStrokeTorque,
+} from './engines/index';
 export {
   type FlightSetup,
   type FlightSolution,
@@ -83,19 +98,37 @@ export {
 } from './part';
 export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures } from './planform';
 export {
+  ADVANCE_KNOTS,
+  type Annulus,
+  advanceStepOf,
   alongBlade,
   type BladeShape,
   bladeAngle,
   idealEfficiency,
   leastPower,
+  newAnnulus,
+  newAnnulusFlow,
   newPropellerState,
+  PROPELLER_KNOTS,
   type PreparedPropeller,
   type Propeller,
   type PropellerAir,
   type PropellerState,
+  type PropellerTable,
+  powerCoefficientAt,
   preparePropeller,
+  propellerEfficiency,
+  propellerMass,
   propellerState,
+  setAnnulus,
   shapedPropeller,
+  solveAnnulus,
+  tableThrust,
+  tableTorque,
+  tabulateMeasured,
+  tabulatePropeller,
+  thrustCoefficientAt,
+  zeroThrustAdvance,
 } from './propeller/index';
 export { type SectionFacts, sectionAt, VISCOUS_LIFT_DRAG, WING_SHARE_OF_SECTION_LIFT } from './section';
 export { MUSIC_WIRE_ELASTIC_SHARE, musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';

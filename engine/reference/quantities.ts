@@ -43,7 +43,9 @@ const optionFacts = (spec: Option): readonly string[] => [
 
 const curveFacts = (spec: Curve): readonly string[] => [
   spec.unit === '' ? 'plain number' : spec.unit,
-  'a curve against airspeed, not a single number',
+  spec.curve === 'airspeed'
+    ? 'a curve against airspeed, not a single number'
+    : 'a table over advance ratio and tip speed that other blocks read, not a single number',
 ];
 
 const isField = (spec: Field | Result): spec is Field => 'range' in spec;

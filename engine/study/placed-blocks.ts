@@ -1,5 +1,5 @@
-import { type AnyBlock, isCurve, isLink } from '../blocks/block';
-import { AIRSPEED_KNOTS } from '../blocks/curve';
+import { type AnyBlock, isLink } from '../blocks/block';
+import { slotCount } from '../blocks/curve';
 import type { Compiled } from '../sheet/compile';
 import type { Program, Slot, Step } from '../sheet/program';
 
@@ -48,7 +48,7 @@ function fieldsOf(block: AnyBlock, step: Step): Places {
   for (const [name, spec] of Object.entries(block.fields)) if (!isLink(spec)) fields[name] = step.reads[k++]!;
   for (const [name, spec] of Object.entries(block.fields)) {
     if (!isLink(spec)) continue;
-    const count = slotCount(spec.results);
+    const count = slotCountOf(spec.results);
     fields[name] = resultsOf(spec.results, step.reads.slice(k, k + count));
     k += count;
   }
@@ -60,10 +60,10 @@ function resultsOf(specs: AnyBlock['results'], slots: readonly Slot[]): Record<s
   let k = 0;
   for (const [name, spec] of Object.entries(specs)) {
     results[name] = slots[k]!;
-    k += isCurve(spec) ? AIRSPEED_KNOTS.length : 1;
+    k += slotCount(spec);
   }
   return results;
 }
 
-const slotCount = (specs: AnyBlock['results']): number =>
-  Object.values(specs).reduce((count, spec) => count + (isCurve(spec) ? AIRSPEED_KNOTS.length : 1), 0);
+const slotCountOf = (specs: AnyBlock['results']): number =>
+  Object.values(specs).reduce((count, spec) => count + slotCount(spec), 0);

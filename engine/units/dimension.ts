@@ -37,6 +37,13 @@ export const INERTIA = dimension(2, 1);
 export const VISCOSITY = dimension(-1, 1, -1);
 export const KINEMATIC_VISCOSITY = dimension(2, 0, -1);
 export const VOLUME_FLOW = dimension(3, 0, -1);
+export const CHARGE = dimension(0, 0, 1, 0, 1);
+export const VOLTAGE = dimension(2, 1, -3, 0, -1);
+export const RESISTANCE = dimension(2, 1, -3, 0, -2);
+/** Rotational speed per voltage; its inverse is a torque per current. */
+export const SPEED_PER_VOLTAGE = dimension(-2, -1, 2, 0, 1);
+/** Specific consumption of fuel. */
+export const MASS_PER_ENERGY = dimension(-2, 0, 2);
 /** Bending stiffness EI. */
 export const BENDING_STIFFNESS = dimension(3, 1, -2);
 

@@ -1,17 +1,15 @@
-import { type Signal, signal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import type { Shape } from '../../engine/index';
 import { fontFamily } from '../theme/tokens';
 import { arrowHead, type DimensionLine } from './dimensions';
 import type { DrawnShape } from './drawn-shapes';
-import { type Arrangement, type Place, placeAt } from './frame';
+import { type Arrangement, type Place, placeAt, project } from './frame';
 import type { Point, Segment } from './geometry';
 import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
 import type { DrawnLabel } from './labels';
 import { GhostSign, MarkSign } from './marks';
 import { layOutPicture, type Picture } from './picture';
-import { Crosses, lengthWords, placeWords, type Spot } from './spot';
 import { pictureSummary } from './summary';
 import { useWidth } from './use-width';
 import type { Names } from './values';
@@ -27,7 +25,7 @@ export interface ScaleDrawingProps {
   /** `column`: views one under the other; `strip`: side by side, low. */
   readonly arrangement?: Arrangement;
   /** A part that is being placed: where it is now. Presses on the drawing are places for it. */
-  readonly spot?: Spot | undefined;
+  readonly spot?: { readonly x: number; readonly y: number; readonly z: number } | undefined;
   /** A press while a part is being placed; `metresPerPixel` says how fine it can be. */
   readonly onPick?: ((place: Place, metresPerPixel: number) => void) | undefined;
   /** Fixed width in pixels; missing: as wide as the place it stands in. */
@@ -131,9 +129,27 @@ function ToThePilot({ picture }: { picture: Picture }): JSX.Element | null {
   );
 }
 
-interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'onPick'> {
+/** A cross in a ring, in both views. */
+function Spot({ picture, spot }: { picture: Picture; spot: NonNullable<ScaleDrawingProps['spot']> }): JSX.Element {
+  const { frame } = picture;
+  const places = [
+    frame.views.plan && project(frame, 'plan', spot.x, spot.y),
+    frame.views.side && project(frame, 'side', spot.x, spot.z),
+  ].filter((p) => p !== undefined && Number.isFinite(p.x) && Number.isFinite(p.y));
+  return (
+    <g data-mark="spot" fill="none" {...stroke('outline', ink('focus'))}>
+      {places.map((p) => (
+        <path
+          key={`${p!.x} ${p!.y}`}
+          d={`M${round(p!.x - 9)},${round(p!.y)}h18M${round(p!.x)},${round(p!.y - 9)}v18m-5,-9a5,5,0,1,0,10,0a5,5,0,1,0,-10,0`}
+        />
+      ))}
+    </g>
+  );
+}
+
+interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'spot' | 'onPick'> {
   readonly picture: Picture;
-  readonly spot: Signal<Spot> | undefined;
 }
 
 function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
@@ -151,7 +167,7 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
   };
   return (
     <svg
-      role={onPick ? 'group' : 'img'}
+      role="img"
       class={onPick ? 'picking' : undefined}
       onPointerUp={onPick ? press : undefined}
       aria-label={pictureSummary(title, picture)}
@@ -191,26 +207,13 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
       {picture.labels.map((label) => (
         <Label key={label.placed.key} label={label} />
       ))}
-      {spot && onPick && <Crosses frame={frame} spot={spot} unit={picture.unit} onTake={(place) => onPick(place, 0)} />}
+      {spot && <Spot picture={picture} spot={spot} />}
       <text x={2} y={frame.height - 6} font-size={SMALL_SIZE} fill={ink('muted')}>
         {`scale 1 : ${frame.denominator}, sizes in ${picture.unit}`}
       </text>
     </svg>
   );
 }
-
-/** Where the cross is, seen and read aloud as it moves. */
-function CrossPlace({ spot, unit }: { spot: Signal<Spot>; unit: string }): JSX.Element {
-  const { x, y, z } = spot.value;
-  return (
-    <p class="aside" role="status">
-      {`The cross is at ${placeWords({ x, y }, unit)}, height ${lengthWords(z, unit)}.`}
-    </p>
-  );
-}
-
-/** A part whose place has no answer yet starts at the datum. */
-const known = (spot: Spot): Spot => ({ x: spot.x || 0, y: spot.y || 0, z: spot.z || 0 });
 
 /** Plan and side view of the model to scale, with its marks and their values, over what moved since the baseline. */
 export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
@@ -226,18 +229,13 @@ export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
     before: before.current,
   });
   before.current = picture;
-  const { spot, onPick } = props;
-  const starts = spot !== undefined;
-  // The cross starts where the part is and goes its own way until the place is taken.
-  const cross = useMemo(() => (spot ? signal(known(spot)) : undefined), [starts]);
   return (
     <div ref={ref}>
       {picture ? (
-        <Drawing picture={picture} title={props.title} spot={cross} onPick={onPick} />
+        <Drawing picture={picture} title={props.title} spot={props.spot} onPick={props.onPick} />
       ) : (
         <p>Nothing to draw yet: give the sheet a wing, a body or an engine.</p>
       )}
-      {picture && cross && <CrossPlace spot={cross} unit={picture.unit} />}
       {picture && picture.unplaced.length > 0 && <p>{`No room on the drawing for: ${picture.unplaced.join('; ')}.`}</p>}
     </div>
   );

@@ -1,23 +1,16 @@
 import { EditorState, type Extension, Transaction } from '@codemirror/state';
 import { EditorView } from '@codemirror/view';
-import { beneathText } from './beneath';
-import { faultsInPlace } from './faults';
 import { keysOf } from './keys';
 import { formulaText } from './language';
-import { proposalList } from './list';
 import type { EditorRequest, OpenEditor } from './request';
-import { telling } from './tell';
 
 /** Puts an editor into its room, with the focus in it. */
 export function mountEditor(request: EditorRequest): OpenEditor {
-  const tidy = request.formula ? oneLine : (text: string): string => text;
+  const tidy = request.kind === 'formula' ? oneLine : (text: string): string => text;
   let stands = tidy(request.text);
   const view = new EditorView({
     parent: request.parent,
-    state: EditorState.create({
-      doc: stands,
-      extensions: extensionsOf(request, (state) => state.doc.toString() !== stands),
-    }),
+    state: EditorState.create({ doc: stands, extensions: extensionsOf(request) }),
   });
   const draft = tidy(request.draft ?? stands);
   // What was typed before is an edit of its own, so that it can be taken back.
@@ -53,10 +46,9 @@ function onFocusOut(event: FocusEvent, view: EditorView, request: EditorRequest)
   else request.finish(false);
 }
 
-function extensionsOf(request: EditorRequest, changed: (state: EditorState) => boolean): Extension {
-  const { formula } = request;
+function extensionsOf(request: EditorRequest): Extension {
+  const formula = request.kind === 'formula';
   return [
-    ...(formula ? formulaExtensions(formula, changed) : []),
     keysOf(request),
     EditorView.updateListener.of((update) => {
       if (update.docChanged) request.typed(update.state.doc.toString());
@@ -67,20 +59,7 @@ function extensionsOf(request: EditorRequest, changed: (state: EditorState) => b
       enterkeyhint: formula ? 'done' : 'enter',
       ...request.attributes,
     }),
-  ];
-}
-
-function formulaExtensions(
-  { vocabulary, check }: NonNullable<EditorRequest['formula']>,
-  changed: (state: EditorState) => boolean,
-): Extension[] {
-  return [
-    formulaText,
-    singleLine,
-    proposalList(vocabulary),
-    telling(vocabulary),
-    faultsInPlace(check),
-    beneathText(vocabulary, changed),
+    ...(formula ? [formulaText, singleLine] : []),
   ];
 }
 

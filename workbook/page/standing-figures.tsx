@@ -1,5 +1,4 @@
 import { BaselineCommands } from './baseline-commands';
-import { BaselineList } from './baseline-list';
 import { CheckList } from './check-list';
 import { FigureChoice } from './figure-choice';
 import { KeyFigures } from './key-figures';
@@ -11,7 +10,6 @@ export function StandingFigures() {
       <KeyFigures />
       <CheckList />
       <BaselineCommands />
-      <BaselineList />
       <FigureChoice />
     </>
   );

@@ -1,4 +1,5 @@
 import type { Equation, Theory } from '../block';
+import { fuelEquation } from './fuel';
 
 const rotor: Equation = {
   title: 'Inertia of the propeller',
@@ -9,7 +10,7 @@ const rotor: Equation = {
 
 const notModelled: readonly string[] = [
   'Change of power with mixture, plug, temperature and pressure, but for the density of the air in the propeller.',
-  'The propeller as blades: its shape is not known to this block.',
+  'The propeller as blades: an engine by its data or by tachometer takes one.',
   'Swirl and slipstream on wing, tail and fin.',
 ];
 
@@ -29,6 +30,7 @@ export const thrustLawTheory: Theory = {
         'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory; M is a guess without a source.',
     },
     rotor,
+    fuelEquation,
   ],
   notModelled,
 };
@@ -60,6 +62,7 @@ export const measuredLapTheory: Theory = {
       source: 'Definition of the blade efficiency; 0.85 common practice, no source.',
     },
     rotor,
+    fuelEquation,
   ],
   notModelled,
 };

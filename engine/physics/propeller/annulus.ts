@@ -72,17 +72,19 @@ function unbalance(ring: Annulus, undisturbed: number, inflow: number): number {
  *
  * φ angle of the flow to the plane of rotation, W its speed, σ = B c/(2π r) solidity, B blades, F Prandtl's tip loss. The
  * speed that the blades add stands at right angles on W (lift alone makes it), so one angle tells all of it; nothing is
- * singular at rest. Holds from rest to windmilling without reversed flow through the disc. Bracketed between φ_0 and φ_0 +
- * π/2 where the blade lifts, between 0 and φ_0 where it is pushed.
+ * singular at rest. Holds from rest to windmilling without reversed flow through the disc. Bracketed between φ_0 and the
+ * angle β − α_L0 of no lift.
  * Source: H. Glauert, Airplane Propellers, in W. F. Durand, Aerodynamic Theory IV; L. Prandtl's addition to A. Betz (1919).
  */
 export function solveAnnulus(ring: Annulus, out: AnnulusFlow): void {
   const undisturbed = Math.atan2(ring.advance, ring.radius);
   const speed = Math.hypot(ring.advance, ring.radius);
   const f = (inflow: number): number => unbalance(ring, undisturbed, inflow);
-  const lifts = f(undisturbed) > 0;
-  // Where the blade has no lift in the undisturbed flow the bracket has an end that is the root.
-  const root = findRoot(f, lifts ? undisturbed : 0, lifts ? undisturbed + Math.PI / 2 : undisturbed, OPTIONS);
+  // Blades lift while the flow meets them below the angle at which they don't: the root lies between that and φ_0.
+  const noLift = ring.angle - ring.section.zeroLiftAngle;
+  const low = noLift > undisturbed ? undisturbed : Math.max(0, noLift);
+  const high = noLift > undisturbed ? Math.min(noLift, undisturbed + Math.PI / 2) : undisturbed;
+  const root = findRoot(f, low, high, OPTIONS);
   out.status = root.status;
   out.iterations = root.iterations;
   out.residual = f(root.value) / ring.solidity;

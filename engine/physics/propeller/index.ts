@@ -10,5 +10,20 @@ export {
   RINGS,
   setAnnulus,
 } from './blade-elements';
+export { propellerMass } from './blade-mass';
 export { idealEfficiency, leastPower } from './momentum';
 export { BLADE_SECTION, DRAG, LIFT, newSectionFlow, type SectionFlow, sectionAtAngle, sectionInFlow } from './section';
+export {
+  ADVANCE_KNOTS,
+  advanceStepOf,
+  PROPELLER_KNOTS,
+  type PropellerTable,
+  powerCoefficientAt,
+  propellerEfficiency,
+  tableThrust,
+  tableTorque,
+  tabulateMeasured,
+  tabulatePropeller,
+  thrustCoefficientAt,
+  zeroThrustAdvance,
+} from './table';

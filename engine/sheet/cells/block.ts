@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { AnyBlock, Field, FieldSpecs, Link, Option, Result, ResultSpecs } from '../../blocks/block';
 import { isCurve, isLink, isOption } from '../../blocks/block';
-import { AIRSPEED_KNOTS } from '../../blocks/curve';
+import { slotCount } from '../../blocks/curve';
 import type { BlockPlace, Builder } from '../build';
 import type { BlockCell } from '../document';
 import type { Slot } from '../program';
@@ -117,11 +117,13 @@ function layResults(cell: BlockCell, { fields, results }: AnyBlock, builder: Bui
     const path = `${cell.name}.${name}`;
     const field = name in fields ? (fields[name] as Field) : undefined;
     const readsField = field !== undefined && !readsResult(name, fields, results);
-    const slot = builder.slots(readsField ? `${path}#result` : path, isCurve(spec) ? AIRSPEED_KNOTS.length : 1);
+    const slot = builder.slots(readsField ? `${path}#result` : path, slotCount(spec));
     slots.set(name, slot);
     if (readsField) continue;
     const told = { cell: cell.id, path, slot, title: spec.title, symbol: spec.symbol, doc: spec.doc };
     const shown = { dimension: spec.dimension, unit: spec.unit };
+    // A table of a propeller has no name: only blocks that link to it read it.
+    if (isCurve(spec) && spec.curve === 'propeller') continue;
     if (isCurve(spec)) builder.curve({ ...told, ...shown, kind: 'curve' });
     else builder.value({ ...told, ...shown, ...asResult(spec), ...asTyped(field), kind: 'result' });
   }
@@ -142,7 +144,7 @@ const asTyped = (field: Field | undefined) =>
 
 const slotsOf = (specs: ResultSpecs, slots: ReadonlyMap<string, Slot>): Slot[] =>
   Object.entries(specs).flatMap(([name, spec]) =>
-    Array.from({ length: isCurve(spec) ? AIRSPEED_KNOTS.length : 1 }, (_, k) => slots.get(name)! + k),
+    Array.from({ length: slotCount(spec) }, (_, k) => slots.get(name)! + k),
   );
 
 const withArticle = (word: string): string => `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word}`;

@@ -1,6 +1,6 @@
 import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/block';
-import { isCurve, isLink, isOption } from '../../blocks/block';
-import { AIRSPEED_KNOTS } from '../../blocks/curve';
+import { isLink, isOption } from '../../blocks/block';
+import { slotCount } from '../../blocks/curve';
 import { formatQuantity } from '../../units/index';
 import type { BlockPlace, StepSpec } from '../build';
 import type { Slot, Step } from '../program';
@@ -18,8 +18,6 @@ export interface BlockStepSpec {
 
 /** Where the fields and results lie, as the block wants them: a number each, a record for a link. */
 type Placed = Readonly<Record<string, number | Readonly<Record<string, number>>>>;
-
-const slotCount = (spec: AnySpecs[string]): number => (isCurve(spec) ? AIRSPEED_KNOTS.length : 1);
 
 const spread = (slot: Slot, count: number): Slot[] => Array.from({ length: count }, (_, k) => slot + k);
 

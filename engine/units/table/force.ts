@@ -1,4 +1,4 @@
-import { BENDING_STIFFNESS, dimension, FORCE, MOMENT, POWER, PRESSURE, VISCOSITY } from '../dimension';
+import { BENDING_STIFFNESS, dimension, FORCE, MASS_PER_ENERGY, MOMENT, POWER, PRESSURE, VISCOSITY } from '../dimension';
 import {
   FOOT,
   HORSEPOWER,
@@ -16,7 +16,6 @@ import { type Unit, unit } from '../unit';
 
 const FORCE_PER_LENGTH = dimension(0, 1, -2);
 const ENERGY_PER_MASS = dimension(2, 0, -2);
-const MASS_PER_ENERGY = dimension(-2, 0, 2);
 const KILOGRAM_FORCE = STANDARD_GRAVITY;
 
 /** Forces, moments, pressures, stiffnesses, energy and power. A moment and an energy have one dimension. */

@@ -1,12 +1,7 @@
-import { CURRENT, dimension, TEMPERATURE } from '../dimension';
+import { CHARGE, CURRENT, dimension, RESISTANCE, SPEED_PER_VOLTAGE, TEMPERATURE, VOLTAGE } from '../dimension';
 import { CELSIUS_ZERO, FAHRENHEIT_DEGREE, FAHRENHEIT_OFFSET, HOUR, MINUTE, TURN } from '../exact';
 import { type Unit, unit } from '../unit';
 
-const CHARGE = dimension(0, 0, 1, 0, 1);
-const VOLTAGE = dimension(2, 1, -3, 0, -1);
-const RESISTANCE = dimension(2, 1, -3, 0, -2);
-/** Rotational speed per voltage; its inverse is a torque per current. */
-const SPEED_PER_VOLTAGE = dimension(-2, -1, 2, 0, 1);
 const TORQUE_PER_CURRENT = dimension(2, 1, -2, 0, -1);
 
 /** Temperatures on their scales, and what an electric motor and its pack are rated in. */

@@ -3,6 +3,7 @@ import type { AnyBlock, Field } from '../../../engine/blocks/block';
 import { isLink, isOption } from '../../../engine/blocks/block';
 import { body } from '../../../engine/blocks/body';
 import { flight } from '../../../engine/blocks/flight';
+import { fuelFields } from '../../../engine/blocks/fuel-use';
 import { leadouts } from '../../../engine/blocks/leadouts';
 import { lines } from '../../../engine/blocks/lines';
 import { measuredLap } from '../../../engine/blocks/measured-lap';
@@ -27,7 +28,8 @@ export function seeded(seed: number): () => number {
 function spread(block: AnyBlock, next: () => number, share: number): Record<string, number | string> {
   const typed: Record<string, number | string> = {};
   for (const [name, spec] of Object.entries(block.fields)) {
-    if (isLink(spec) || next() > share) continue;
+    // What an engine burns doesn't change how the model flies.
+    if (name in fuelFields || isLink(spec) || next() > share) continue;
     if (isOption(spec)) typed[name] = spec.option[Math.floor(next() * spec.option.length)]!;
     else {
       const [low, high] = (spec as Field).range;

@@ -1,6 +1,6 @@
 import type { AnyBlock, AnySpecs, Field } from '../../../engine/blocks/block';
-import { isCurve, isLink, isOption } from '../../../engine/blocks/block';
-import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
+import { isLink, isOption } from '../../../engine/blocks/block';
+import { AIRSPEED_KNOTS, slotCount } from '../../../engine/blocks/curve';
 
 /** Blocks on columns of their own, without a sheet, for tests that run them one after another: one sample, stride 1. */
 export interface Rig {
@@ -29,7 +29,7 @@ export function newRig(): Rig {
     for (const [name, spec] of Object.entries(specs)) {
       if (isLink(spec)) continue;
       columns[name] = size;
-      size += isCurve(spec) ? AIRSPEED_KNOTS.length : 1;
+      size += slotCount(spec);
     }
     return columns;
   };

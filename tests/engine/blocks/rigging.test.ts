@@ -3,6 +3,7 @@ import { air } from '../../../engine/blocks/air';
 import { type AnyBlock, type Field, isCurve, isLink, isOption, type Result } from '../../../engine/blocks/block';
 import { body } from '../../../engine/blocks/body';
 import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
+import { electric } from '../../../engine/blocks/electric';
 import { engineResults } from '../../../engine/blocks/engine-results';
 import { flight } from '../../../engine/blocks/flight';
 import { gear } from '../../../engine/blocks/gear';
@@ -12,9 +13,13 @@ import { launch } from '../../../engine/blocks/launch';
 import { leadouts } from '../../../engine/blocks/leadouts';
 import { lines } from '../../../engine/blocks/lines';
 import { measuredLap } from '../../../engine/blocks/measured-lap';
+import { measuredPropeller } from '../../../engine/blocks/measured-propeller';
+import { propeller } from '../../../engine/blocks/propeller';
 import { strength } from '../../../engine/blocks/strength';
+import { tachometer } from '../../../engine/blocks/tachometer';
 import { tail } from '../../../engine/blocks/tail';
 import { thrustLaw } from '../../../engine/blocks/thrust-law';
+import { twoStroke } from '../../../engine/blocks/two-stroke';
 import { wing } from '../../../engine/blocks/wing';
 import { sameDimension, unitNamed } from '../../../engine/units/index';
 import { newRig, type Rig } from './rig';
@@ -22,6 +27,11 @@ import { newRig, type Rig } from './rig';
 const blocks: readonly AnyBlock[] = [
   thrustLaw,
   measuredLap,
+  tachometer,
+  twoStroke,
+  electric,
+  propeller,
+  measuredPropeller,
   leadouts,
   lines,
   flight,

@@ -1,0 +1,68 @@
+import type { Equation, Theory } from '../block';
+
+const GLAUERT = 'H. Glauert, Airplane Propellers, in W. F. Durand, Aerodynamic Theory IV';
+
+const coefficients: Equation = {
+  title: 'Thrust, torque, efficiency',
+  text: 'n = Ω/2π,  J = V/(n D)\nP = C_T ρ n² D⁴,  Q = C_P ρ n² D⁵/2π\nη = P V/W = J C_T/C_P',
+  doc: 'C_T and C_P stand in tables over J and the tip speed π n D, once for a set-up, with monotone cubics between.',
+  source: 'Definition of the coefficients.',
+};
+
+export const propellerTheory: Theory = {
+  equations: [
+    coefficients,
+    {
+      title: 'Flow through a ring of the disc',
+      text: 'φ_0 = atan(V/(Ω r)),  W = √(V² + (Ω r)²) cos(φ − φ_0)\nσ c_l cos(φ − φ_0) = 4 F sin φ sin(φ − φ_0),  σ = B c/(2π r)\nF = (2/π) acos e^(−B (R − r)/(2 r |sin φ|))',
+      doc: 'φ angle of the flow to the plane of rotation, W its speed, c chord, B blades, F tip loss. Lift of the blades against momentum of the air; what the blades add stands at right angles on W.',
+      source: `${GLAUERT}; tip loss by L. Prandtl.`,
+    },
+    {
+      title: 'Coefficients',
+      text: 'C_T = (π³/4) ∫ σ w² x (c_l cos φ − c_d sin φ) dx\nC_P = (π⁴/4) ∫ σ w² x² (c_l sin φ + c_d cos φ) dx',
+      doc: 'x = r/R, w = W/(Ω R).',
+      source: `${GLAUERT}.`,
+    },
+    {
+      title: 'Section of the blades',
+      text: 'α = β − φ − α_L0\nc_l = a ((1 + √f)/2)² sin α cos α,  f = 1/(1 + e^((|α| − α_s)/0.049))\nc_d = c_d0 + 0.005 c_l² + 1.8 (1 − f) sin² α\nα_L0 = −4.0° − 4.6° lg(Re/50000),  c_d0 = 0.040 (Re/50000)^−0.6',
+      doc: 'One section for all propellers. f is the share of the chord with attached flow; a = 5.66 per rad, more with Mach number (Prandtl and Glauert). α_L0 is held below Re 10⁴ and above 10⁵; α_s = 17° + 3.8° lg(Re/50000), later inboard of half radius.',
+      source:
+        'Form after G. Kirchhoff’s free streamlines; numbers fitted once to eleven propellers together (J. B. Brandt and others, UIUC Propeller Database), none to a single one.',
+    },
+    {
+      title: 'Blade',
+      text: 'β = atan(p_r/(2π r)) + Δβ,  p_r = p × share of the shape',
+      doc: 'Typed chords scale the shape, typed angles shift its twist, straight between the stations typed.',
+      source: 'The helix; shapes from measured blades, see the blade shapes.',
+    },
+    {
+      title: 'Mass and inertia',
+      text: 't/c = 0.12 + 0.25 (1 − r/R)²,  A = 0.7 t c\nm = B ρ_p ∫ A dr + hub,  I_p = B ρ_p ∫ A r² dr + hub',
+      doc: 'Where no mass is typed.',
+      source: 'Thickness, fullness and hub are guesses without a source.',
+    },
+  ],
+  notModelled: [
+    'The true section of the blades: thickness, camber and finish of yours are not known; the shift of the blade angle can make up for it.',
+    'Blades that bend and twist under load.',
+    'The nacelle, cowl or wing behind the propeller, and flow that comes at an angle.',
+    'Shock waves beyond a rise of drag and a held lift; noise.',
+  ],
+};
+
+export const measuredPropellerTheory: Theory = {
+  equations: [
+    coefficients,
+    {
+      title: 'Table',
+      text: 'C_T = C_T(J),  C_P = C_P(J)',
+      doc: 'Straight between the rows, read at twelve even steps from rest to the last row; beyond it straight on.',
+      source: 'The rows that were typed.',
+    },
+  ],
+  notModelled: [
+    'Change of the coefficients with rpm: measured tables of small propellers rise by up to a third over the rpm range.',
+  ],
+};

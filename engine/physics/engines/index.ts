@@ -1,0 +1,10 @@
+export { FUELS, type FuelFacts, fuelFlow } from './fuel';
+export { type Motor, motorCurrent, motorTorque, throttleFor } from './motor';
+export { shaftSpeedAt } from './shaft-speed';
+export {
+  type TorqueCurve,
+  type TorqueReading,
+  type TwoStrokePoints,
+  tachometerTorque,
+  twoStrokeTorque,
+} from './torque';

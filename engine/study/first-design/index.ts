@@ -1,1 +1,0 @@
-export { firstDesign } from './first-design';
