@@ -5,7 +5,7 @@
 
 import type { Shape } from './blocks/block';
 import type { Repair } from './formula/index';
-import type { Document } from './sheet/document';
+import type { Document, Part } from './sheet/document';
 import type { Dimension } from './units/index';
 
 /** One name that can be read or set. Slots of one document shape. */
@@ -238,6 +238,53 @@ export interface RowDescription {
   readonly memory: boolean;
 }
 
+/** What a person says of a model that isn't drawn yet: texts as typed, '' where nothing is said. */
+export interface FirstDesignForm {
+  readonly title: string;
+  readonly drive: 'engine' | 'motor';
+  readonly span: string;
+  readonly chord: string;
+  /** Displacement of the engine, or electric power of the motor. */
+  readonly size: string;
+  readonly line_length: string;
+  /** Ready to fly, tank empty. */
+  readonly weight: string;
+  readonly lap_time: string;
+}
+export type FormField = 'span' | 'chord' | 'displacement' | 'motor_power' | 'line_length' | 'weight' | 'lap_time';
+
+export interface FormProblem {
+  readonly field: FormField;
+  /** Where, what was found, what is allowed, how to mend it. */
+  readonly message: string;
+}
+
+export type FirstDesignAnswer =
+  | { readonly ok: true; readonly document: Document }
+  /** Nothing was made; each entry that is at fault with its sentence. */
+  | { readonly ok: false; readonly problems: readonly FormProblem[] };
+
+/** Makes designs beside the one that is open, which it leaves as it is. */
+export interface FirstDesignService {
+  firstDesign(form: FirstDesignForm): Promise<FirstDesignAnswer>;
+}
+
+/** A small thing that the parts of a design don't name and that is often forgotten, with what it would do. */
+export interface ForgottenThing {
+  /** Ready to be put among the parts. */
+  readonly part: Part;
+  readonly about: string;
+  readonly source: string;
+  readonly memory: boolean;
+  /** kg; and m from the datum, NaN where the design says nothing about its place. */
+  readonly mass: number;
+  readonly x: number;
+  readonly y: number;
+  /** How far it would move the CG, m: aft positive, outboard positive; NaN without a place or without a CG. */
+  readonly shiftX: number;
+  readonly shiftY: number;
+}
+
 export interface EngineService {
   describe(): Promise<Description>;
   /** Takes a whole document (on opening and after an edit of structure). Steps whose inputs did not change keep their values. */
@@ -249,6 +296,8 @@ export interface EngineService {
   stop(sweep: string): Promise<void>;
   /** A trace of the present revision and of the baseline, computed when asked for: cell.trace, such as lap.ring. */
   trace(path: string): Promise<TraceAnswer>;
+  /** What the parts cell of this name lacks of the things that are often forgotten. */
+  forgotten(parts: string): Promise<readonly ForgottenThing[]>;
   /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */
   check(
     path: string,

@@ -1,7 +1,8 @@
 /** The engine in a worker of its own, served to the page through Comlink. */
 import { expose, transfer } from 'comlink';
+import type { FirstDesignService } from './protocol';
 import { makeReference, type ReferenceService } from './reference/index';
-import { type FromSampler, library, type PoolPorts, startEngine } from './study/index';
+import { type FromSampler, firstDesign, library, type PoolPorts, startEngine } from './study/index';
 
 /** A message to itself lets others in between; a timer would wait 4 ms each time. */
 const { port1, port2 } = new MessageChannel();
@@ -41,5 +42,6 @@ expose({
     engine.sweep(request, (p) =>
       progress(transfer(p, [p.why.buffer, ...p.columns.map((column) => column.buffer)] as ArrayBuffer[])),
     ),
+  firstDesign: async (form) => firstDesign(form),
   ...reference,
-} satisfies typeof engine & ReferenceService);
+} satisfies typeof engine & ReferenceService & FirstDesignService);

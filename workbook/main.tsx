@@ -2,7 +2,7 @@ import './theme/index.css';
 import { effect } from '@preact/signals';
 import { proxy, wrap } from 'comlink';
 import { render } from 'preact';
-import { type Document, type EngineService, openText, serialise } from '../engine/index';
+import { type Document, type EngineService, type FirstDesignService, openText, serialise } from '../engine/index';
 import { App } from './page/app';
 import { watchDrops } from './page/drop';
 import { watchKeys } from './page/keys';
@@ -15,10 +15,10 @@ import { readySheets } from './store/ready';
 import { createSheet, type Notice, refusal } from './store/sheet';
 
 /** The engine's worker, with calls back to the page made so that they can cross. */
-function startEngine(onFault: (sentence: string) => void): EngineService {
+function startEngine(onFault: (sentence: string) => void): EngineService & FirstDesignService {
   const worker = new Worker(new URL('../engine/worker.ts', import.meta.url), { type: 'module', name: 'engine' });
   worker.addEventListener('error', () => onFault('The engine could not be started. Load the page again.'));
-  const remote = wrap<EngineService>(worker);
+  const remote = wrap<EngineService & FirstDesignService>(worker);
   return {
     describe: () => remote.describe(),
     open: (document) => remote.open(document),
@@ -26,7 +26,9 @@ function startEngine(onFault: (sentence: string) => void): EngineService {
     sweep: (request, progress) => remote.sweep(request, proxy(progress)),
     stop: (sweep) => remote.stop(sweep),
     trace: (path) => remote.trace(path),
+    forgotten: (parts) => remote.forgotten(parts),
     check: (path, text) => remote.check(path, text),
+    firstDesign: (form) => remote.firstDesign(form),
   };
 }
 
@@ -63,7 +65,7 @@ async function start(): Promise<void> {
     frozen: import.meta.env.DEV,
     now: () => performance.now(),
   });
-  const designs = createDesigns(sheet, keeper, Date.now);
+  const designs = createDesigns(sheet, keeper, { engine, firstVisit: kept === undefined, now: Date.now });
   show = (text, unkept) => {
     const opened = openText(text);
     if (!opened.ok) sheet.tell({ ...refusal('What the other tab has left', opened), text });
@@ -72,6 +74,9 @@ async function start(): Promise<void> {
   };
   tell = sheet.tell;
   for (const each of notice ? [...early, notice] : early) tell(each);
+  window.addEventListener('beforeunload', (event) => {
+    if (designs.atRisk()) event.preventDefault();
+  });
   watchKeys(sheet);
   watchDrops(sheet);
   effect(() => {

@@ -3,7 +3,7 @@ export { compileFormula, type Run } from './compile';
 export { type Expression, isFixed, partsOf } from './expression';
 export type { FormulaFault, Repair } from './fault';
 export { parser as formulaParser } from './formula.parser';
-export { type FormulaFunction, functionNames, functions, reservedWords } from './functions';
+export { type FormulaFunction, functionNamed, functionNames, functions, reservedWords } from './functions';
 export { nearestName } from './near';
 export { type ParseResult, parseFormula, readText } from './parse';
 export { printFormula } from './print';

@@ -1,4 +1,5 @@
 export { bladeShapes, type LibraryBladeShape } from './blade-shapes';
+export { type OftenForgotten, oftenForgotten } from './forgotten';
 export {
   type Column,
   isOptionColumn,

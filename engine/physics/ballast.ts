@@ -34,6 +34,15 @@ export function shiftOf(mass: number, cg: number, wanted: number, pieceMass: num
 }
 
 /**
+ * Δs = m_p (s_p − s_cg)/(M + m_p): how far (m, aft positive) the CG of a model of mass M (kg) moves from s_cg (m) when a piece of
+ * mass m_p (kg) is added at the station s_p (m). NaN when nothing is left to have a CG. Derivation: moments about the old CG.
+ */
+export function cgShiftByAdding(mass: number, cg: number, pieceMass: number, station: number): number {
+  const together = mass + pieceMass;
+  return together > 0 ? (pieceMass * (station - cg)) / together : Number.NaN;
+}
+
+/**
  * y_cg = y_L + ½ W_l a/L: station (m outboard) at which the CG balances half of the lines' weight W_l (N) that hangs at the guide, a (m) the
  * distance from guide to CG, L (N) the lift, y_L its station. The builder's rule that tip weight carries half the weight of the
  * lines; leaves out propeller torque, guide height and the lines' centrifugal load.

@@ -12,7 +12,7 @@ export {
   standardTemperature,
   viscosityOfAir,
 } from './air';
-export { type Ballast, type BallastStatus, ballastAt, levelWingsCg, shiftOf } from './ballast';
+export { type Ballast, type BallastStatus, ballastAt, cgShiftByAdding, levelWingsCg, shiftOf } from './ballast';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
 export { cylinderDragCoefficient } from './cylinder-drag';
 export {

@@ -1,5 +1,6 @@
 export { answer } from './command/answer';
 export { HELP, readArguments } from './command/arguments';
+export { firstDesign } from './first-design/index';
 export { library } from './library';
 export type { FromSampler, ToSampler } from './pool/messages';
 export type { PoolPorts, Spawned } from './pool/pool';

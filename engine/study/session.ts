@@ -7,6 +7,7 @@ import { typedSlot } from './axes';
 import { describeBlock } from './describe';
 import { describeTable } from './describe-table';
 import { drawingOf } from './drawing';
+import { forgottenIn } from './forgotten';
 import { type SweepPorts, startSweeps } from './sweeps';
 import { traceOf } from './trace';
 
@@ -74,6 +75,9 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
     },
     async trace(path) {
       return { revision, ...traceOf(present(), baseline, blocks, path) };
+    },
+    async forgotten(parts) {
+      return forgottenIn(present(), parts, library);
     },
     async check(path, text) {
       const { compiled } = present();

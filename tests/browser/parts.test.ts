@@ -108,6 +108,29 @@ test('a place is picked by a press on either view, and Escape leaves it', async 
   expect(await said('parts.fin.y')).toBe('0 mm');
 });
 
+test('a place is picked by keys: arrows move the cross, Enter takes it', async () => {
+  await row('fin').getByRole('button', { name: 'Fin and rudder' }).press('Enter');
+  await page.getByRole('button', { name: 'Pick on the drawing' }).press('Enter');
+  const focus = (): Promise<string | null> =>
+    page.evaluate(
+      () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '',
+    );
+  // The fin of the demo stands at 540 mm on the centreline, 82 mm up.
+  await expect.poll(focus).toContain('Cross in the plan, station 540 mm, 0 mm from the centreline.');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect.poll(focus).toContain('Cross in the plan, station 539 mm, 10 mm from the centreline.');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Shift+ArrowUp');
+  await expect.poll(focus).toContain('Cross in the side view, station 539 mm, height 92 mm.');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => said('parts.fin.z')).toBe('92 mm');
+  expect(await said('parts.fin.x')).toBe('539 mm');
+  // The side view says nothing of the distance from the centreline.
+  expect(await said('parts.fin.y')).toBe('0 mm');
+  await expect.poll(focus).toBe('Pick on the drawing');
+});
+
 test('another shape keeps the sheet settled, and a material says what it is', async () => {
   await row('horn').getByRole('button', { name: 'Elevator horn' }).click();
   const told = page.locator('.row-told');
@@ -133,6 +156,24 @@ test('coats are counted', async () => {
   await expect.poll(async () => grams(await said('parts.horn.mass')) - grams(before)).toBeCloseTo(2, 1);
   await page.getByRole('button', { name: /take off/ }).click();
   await expect.poll(() => said('parts.horn.mass')).toBe(before);
+});
+
+test('what is often forgotten is added by one press, with the shift that was told', async () => {
+  const forgotten = table().locator('.forgotten');
+  await forgotten.locator('summary').focus();
+  await page.keyboard.press('Enter');
+  const tubing = forgotten.locator('[data-forgotten="fuel_tubing"]');
+  await tubing.waitFor();
+  // 5 g at −105 mm, CG at 46 mm, 850 g: −0.005 × 0.151/0.855 m.
+  expect(await tubing.textContent()).toContain('5 gat −105 mm: CG −0.9 mm');
+  const before = await said('parts.x');
+  await tubing.getByRole('button', { name: 'Add Fuel tubing and filter' }).press('Enter');
+  await row('fuel_tubing').waitFor();
+  await expect.poll(() => said('parts.x')).not.toBe(before);
+  await expect.poll(() => tubing.count()).toBe(0);
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('What is often forgotten');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await tubing.waitFor();
 });
 
 test('on a phone each part is a card that fits the window', async () => {

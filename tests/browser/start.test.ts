@@ -5,7 +5,10 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, onTestFinished, test } from 'vitest';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { DESK, figure, openSheet, PHONE, settled, startBrowser } from './sheet';
 
 const script = fileURLToPath(new URL('../../.ci/start.mjs', import.meta.url));
 const USUAL_PORT = 8420;
@@ -48,4 +51,75 @@ test('with an empty home, the usual port taken and nothing to read, the printed 
   const answer = await fetch(address);
   expect(answer.status).toBe(200);
   expect(await answer.text()).toContain('<title>Tetherwright</title>');
+});
+
+describe.each([
+  ['at a desk', DESK],
+  ['on a phone', PHONE],
+])('the first visit %s', (_where, viewport) => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterAll(() => browser.close());
+
+  const visit = async () => {
+    const sheet = await openSheet(browser, viewport);
+    onTestFinished(() => sheet.close());
+    return sheet;
+  };
+  const ways = (page: Page) => page.getByRole('region', { name: 'Ways to begin' });
+  const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
+
+  test('shows the demo and the ways to begin, which go when something is changed', async () => {
+    const { page, troubles } = await visit();
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Quern 25');
+    expect(await ways(page).getByRole('button').allTextContents()).toEqual([
+      'Begin a design of your own',
+      'Open a file or a ready sheet',
+      'Look around here first',
+    ]);
+    const field = page.locator('[data-text="tip_weight"]').first();
+    await field.fill('25 g');
+    await field.press('Enter');
+    await expect.poll(() => ways(page).count()).toBe(0);
+    await page.locator('[data-keeping="kept"]').waitFor();
+    await page.reload();
+    await settled(page);
+    expect(await ways(page).count()).toBe(0);
+    expect(troubles).toEqual([]);
+  });
+
+  test('a few numbers make a sheet that flies; what is wrong is said at its place; Undo brings the demo back', async () => {
+    const { page, troubles } = await visit();
+    await press(page, 'Begin a design of your own');
+    const form = page.getByRole('dialog');
+    await form.getByLabel('Name').fill('Own racer');
+    await form.getByLabel('Span').fill('12 m');
+    await form.getByLabel('Displacement').fill('2.5');
+    await form.getByLabel('Displacement').press('Enter');
+    await form
+      .getByText('Span: 12 m is not between 0.4 m and 2 m. Type the distance from wing tip to wing tip.')
+      .waitFor();
+    await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toBe('span');
+    expect(await form.getByLabel('Span').getAttribute('aria-invalid')).toBe('true');
+    const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).analyze();
+    expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+    await form.getByLabel('Span').fill('0.8 m');
+    await form.getByLabel('Span').press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Own racer' }).waitFor();
+    await settled(page);
+    expect(Number.parseFloat(await figure(page, 'flight.lap_time'))).toBeGreaterThan(3);
+    expect(await page.locator('.check-value, [data-check]').count()).toBeGreaterThan(0);
+    expect(await page.locator('[data-check].broken').count()).toBe(0);
+    await press(page, 'Undo');
+    await page.getByRole('heading', { level: 1, name: /Quern 25/ }).waitFor();
+    await press(page, 'Redo');
+    await page.getByRole('heading', { level: 1, name: 'Own racer' }).waitFor();
+    await page.reload();
+    await settled(page);
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Own racer');
+    expect(troubles).toEqual([]);
+  });
 });

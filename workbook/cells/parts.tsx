@@ -6,10 +6,13 @@ import { kept } from '../controls/kept';
 import { TextEntry } from '../controls/text-entry';
 import { CautionFor } from '../page/caution';
 import { useSheet } from '../store/context';
+import { fileName, saveText } from '../store/files';
 import { PartEditor } from './parts/editor';
 import { newPart, withPart } from './parts/edits';
+import { OftenForgotten } from './parts/forgotten';
 import { longestBar } from './parts/moment-bar';
 import { PartRow } from './parts/row';
+import { partsCsv } from './parts/table-csv';
 import { takenNames } from './parts/taken';
 import { PartTotals } from './parts/totals';
 
@@ -86,7 +89,17 @@ export function PartsView({ cell }: { cell: PartsCell }) {
         >
           Add a part
         </button>
+        {cell.rows.length > 0 && (
+          <button
+            type="button"
+            class="word"
+            onClick={() => saveText(partsCsv(cell, sheet), fileName(cell.title, '.csv'), 'text/csv')}
+          >
+            Save the table as CSV
+          </button>
+        )}
       </p>
+      <OftenForgotten cell={cell} />
       <div class="fuel">
         <span>Fuel on board</span>
         <TextEntry

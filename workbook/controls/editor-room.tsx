@@ -1,6 +1,8 @@
+import { untracked } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { editorMaker, type OpenEditor, type TextRange } from '../editor/index';
+import { type EditorRequest, editorMaker, type OpenEditor, type TextRange } from '../editor/index';
 import { useSheet } from '../store/context';
+import type { Sheet } from '../store/sheet';
 
 /** What an editor begins with. */
 export interface Opening {
@@ -11,9 +13,10 @@ export interface Opening {
 
 interface EditorRoomProps {
   readonly class: string;
-  readonly kind: 'words' | 'formula';
   /** Wider than its place where the text needs it. */
   readonly grows: boolean;
+  /** The path whose text a formula is; missing: words over many lines. */
+  readonly path?: string;
   /** Attributes of the place to type in. */
   readonly attributes: Readonly<Record<string, string>>;
   /** The text as it stands in the document. */
@@ -39,7 +42,7 @@ export function EditorRoom(props: EditorRoomProps) {
       latest.current.onLeave(kept ? editor.current?.text() : undefined, byKeys);
     const open = editorMaker()!({
       parent: room.current!,
-      kind: props.kind,
+      formula: props.path === undefined ? undefined : formulaOf(sheet, props.path),
       text: props.text,
       ...props.opening,
       attributes: props.attributes,
@@ -67,6 +70,21 @@ export function EditorRoom(props: EditorRoomProps) {
     </div>
   );
 }
+
+/** What the open sheet has names for and says of a text, as it is at the moment of asking. */
+const formulaOf = (sheet: Sheet, path: string): EditorRequest['formula'] => ({
+  vocabulary: {
+    path,
+    names: () => sheet.names.peek().values(),
+    name: (each) => sheet.names.peek().get(each),
+    shown: (each) => untracked(() => sheet.shown(each)),
+  },
+  async check(text) {
+    // An engine that has stopped is told of elsewhere.
+    const checked = await sheet.check(path, text).catch(() => undefined);
+    return checked === undefined || checked.ok ? undefined : checked.fault;
+  },
+});
 
 /** Least distance from the edges of the window, px. */
 const EDGE = 8;

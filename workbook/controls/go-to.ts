@@ -1,11 +1,12 @@
 import type { Fault } from '../../engine/index';
 import type { Sheet } from '../store/sheet';
+import { wantPlace } from './place-in-text';
 
-/** A place of the sheet: a cell's id, and what in it. */
-export type Place = Pick<Fault, 'cell' | 'path'>;
+/** A place of the sheet: a cell's id, what in it, and which characters of its text. */
+export type Place = Pick<Fault, 'cell' | 'path' | 'from' | 'to'>;
 
 /** Brings a place before the reader: unfolds what hides it and puts the focus there. */
-export function goTo(sheet: Pick<Sheet, 'document' | 'fold'>, { cell: id, path }: Place): void {
+export function goTo(sheet: Pick<Sheet, 'document' | 'fold'>, { cell: id, path, from, to }: Place): void {
   const cell = sheet.document.value.cells.find((each) => each.id === id);
   if (!cell) return;
   if (cell.folded) sheet.fold(cell, false);
@@ -18,12 +19,13 @@ export function goTo(sheet: Pick<Sheet, 'document' | 'fold'>, { cell: id, path }
       fold.open = true;
     }
     if (!found.matches(FOCUSABLE)) found.tabIndex = -1;
+    if (from !== undefined && found.dataset.text === path) wantPlace(found, { from, to: to ?? from });
     found.scrollIntoView({ block: 'center' });
     found.focus({ preventScroll: true });
   });
 }
 
-const FOCUSABLE = 'input, select, textarea, button, a[href]';
+const FOCUSABLE = 'input, select, textarea, button, a[href], [contenteditable="true"]';
 
 /** What stands for a path or else for what holds it: a text, a row, at last the cell. */
 function placeIn(piece: HTMLElement, path: string): HTMLElement {

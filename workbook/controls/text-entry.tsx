@@ -71,7 +71,7 @@ export function TextEntry(props: TextEntryProps) {
       if (!still || typed === undefined || opening.value) return;
       const all = input.selectionStart === 0 && input.selectionEnd === typed.length;
       const selection = all ? undefined : { from: input.selectionStart ?? 0, to: input.selectionEnd ?? 0 };
-      opening.value = { draft: typed, selection: takePlace(input) ?? selection };
+      opening.value = { draft: typed, selection };
     };
     if (!sheet.takesText(props.path)) return;
     if (editorMaker()) open();
@@ -113,7 +113,7 @@ export function TextEntry(props: TextEntryProps) {
         <EditorRoom
           class={look}
           grows={!props.long}
-          kind="formula"
+          path={props.path}
           attributes={{
             'aria-label': props.label,
             'data-text': props.path,
@@ -168,10 +168,12 @@ export function TextEntry(props: TextEntryProps) {
               input.select();
               return;
             }
-            // A press puts the caret where it's meant, if the text that it hits is the one that is edited.
-            const aimed = busy.current && input.value === props.text;
+            // In a long text a press puts the caret where it's meant; a short one is mostly typed anew.
+            const aimed = props.long && busy.current && input.value === props.text;
             input.value = props.text;
-            if (!aimed) input.select();
+            const place = takePlace(input);
+            if (place) input.setSelectionRange(place.from, place.to);
+            else if (!aimed) input.select();
             begin(props.text);
           }}
           onBeforeInput={(event) => {

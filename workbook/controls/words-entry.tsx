@@ -53,7 +53,6 @@ export function WordsEntry(props: WordsEntryProps) {
     return (
       <EditorRoom
         class="note-text"
-        kind="words"
         grows={false}
         attributes={{ 'aria-label': props.label }}
         text={props.text}

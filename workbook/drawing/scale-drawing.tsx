@@ -1,15 +1,17 @@
+import { type Signal, signal } from '@preact/signals';
 import type { JSX } from 'preact';
-import { useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { Shape } from '../../engine/index';
 import { fontFamily } from '../theme/tokens';
 import { arrowHead, type DimensionLine } from './dimensions';
 import type { DrawnShape } from './drawn-shapes';
-import { type Arrangement, type Place, placeAt, project } from './frame';
+import { type Arrangement, type Place, placeAt } from './frame';
 import type { Point, Segment } from './geometry';
 import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
 import type { DrawnLabel } from './labels';
 import { GhostSign, MarkSign } from './marks';
 import { layOutPicture, type Picture } from './picture';
+import { Crosses, lengthWords, placeWords, type Spot } from './spot';
 import { pictureSummary } from './summary';
 import { useWidth } from './use-width';
 import type { Names } from './values';
@@ -25,7 +27,7 @@ export interface ScaleDrawingProps {
   /** `column`: views one under the other; `strip`: side by side, low. */
   readonly arrangement?: Arrangement;
   /** A part that is being placed: where it is now. Presses on the drawing are places for it. */
-  readonly spot?: { readonly x: number; readonly y: number; readonly z: number } | undefined;
+  readonly spot?: Spot | undefined;
   /** A press while a part is being placed; `metresPerPixel` says how fine it can be. */
   readonly onPick?: ((place: Place, metresPerPixel: number) => void) | undefined;
   /** Fixed width in pixels; missing: as wide as the place it stands in. */
@@ -129,27 +131,9 @@ function ToThePilot({ picture }: { picture: Picture }): JSX.Element | null {
   );
 }
 
-/** A cross in a ring, in both views. */
-function Spot({ picture, spot }: { picture: Picture; spot: NonNullable<ScaleDrawingProps['spot']> }): JSX.Element {
-  const { frame } = picture;
-  const places = [
-    frame.views.plan && project(frame, 'plan', spot.x, spot.y),
-    frame.views.side && project(frame, 'side', spot.x, spot.z),
-  ].filter((p) => p !== undefined && Number.isFinite(p.x) && Number.isFinite(p.y));
-  return (
-    <g data-mark="spot" fill="none" {...stroke('outline', ink('focus'))}>
-      {places.map((p) => (
-        <path
-          key={`${p!.x} ${p!.y}`}
-          d={`M${round(p!.x - 9)},${round(p!.y)}h18M${round(p!.x)},${round(p!.y - 9)}v18m-5,-9a5,5,0,1,0,10,0a5,5,0,1,0,-10,0`}
-        />
-      ))}
-    </g>
-  );
-}
-
-interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'spot' | 'onPick'> {
+interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'onPick'> {
   readonly picture: Picture;
+  readonly spot: Signal<Spot> | undefined;
 }
 
 function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
@@ -167,7 +151,7 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
   };
   return (
     <svg
-      role="img"
+      role={onPick ? 'group' : 'img'}
       class={onPick ? 'picking' : undefined}
       onPointerUp={onPick ? press : undefined}
       aria-label={pictureSummary(title, picture)}
@@ -207,13 +191,26 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
       {picture.labels.map((label) => (
         <Label key={label.placed.key} label={label} />
       ))}
-      {spot && <Spot picture={picture} spot={spot} />}
+      {spot && onPick && <Crosses frame={frame} spot={spot} unit={picture.unit} onTake={(place) => onPick(place, 0)} />}
       <text x={2} y={frame.height - 6} font-size={SMALL_SIZE} fill={ink('muted')}>
         {`scale 1 : ${frame.denominator}, sizes in ${picture.unit}`}
       </text>
     </svg>
   );
 }
+
+/** Where the cross is, seen and read aloud as it moves. */
+function CrossPlace({ spot, unit }: { spot: Signal<Spot>; unit: string }): JSX.Element {
+  const { x, y, z } = spot.value;
+  return (
+    <p class="aside" role="status">
+      {`The cross is at ${placeWords({ x, y }, unit)}, height ${lengthWords(z, unit)}.`}
+    </p>
+  );
+}
+
+/** A part whose place has no answer yet starts at the datum. */
+const known = (spot: Spot): Spot => ({ x: spot.x || 0, y: spot.y || 0, z: spot.z || 0 });
 
 /** Plan and side view of the model to scale, with its marks and their values, over what moved since the baseline. */
 export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
@@ -229,13 +226,18 @@ export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
     before: before.current,
   });
   before.current = picture;
+  const { spot, onPick } = props;
+  const starts = spot !== undefined;
+  // The cross starts where the part is and goes its own way until the place is taken.
+  const cross = useMemo(() => (spot ? signal(known(spot)) : undefined), [starts]);
   return (
     <div ref={ref}>
       {picture ? (
-        <Drawing picture={picture} title={props.title} spot={props.spot} onPick={props.onPick} />
+        <Drawing picture={picture} title={props.title} spot={cross} onPick={onPick} />
       ) : (
         <p>Nothing to draw yet: give the sheet a wing, a body or an engine.</p>
       )}
+      {picture && cross && <CrossPlace spot={cross} unit={picture.unit} />}
       {picture && picture.unplaced.length > 0 && <p>{`No room on the drawing for: ${picture.unplaced.join('; ')}.`}</p>}
     </div>
   );

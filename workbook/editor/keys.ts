@@ -6,7 +6,7 @@ import type { EditorRequest } from './request';
 /** Keys of a place to type in. Tab has no part in it: it goes on to the next place, as everywhere on the page. */
 export function keysOf(request: EditorRequest): Extension {
   const ends = keymap.of([
-    { key: request.kind === 'formula' ? 'Enter' : 'Mod-Enter', run: always(() => request.finish(true)) },
+    { key: request.formula ? 'Enter' : 'Mod-Enter', run: always(() => request.finish(true)) },
     { key: 'Escape', run: always(() => request.abandon()) },
   ]);
   const back = whileAny(undo, undoDepth, request.undoBeyond);

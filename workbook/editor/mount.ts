@@ -1,16 +1,23 @@
 import { EditorState, type Extension, Transaction } from '@codemirror/state';
 import { EditorView } from '@codemirror/view';
+import { beneathText } from './beneath';
+import { faultsInPlace } from './faults';
 import { keysOf } from './keys';
 import { formulaText } from './language';
+import { proposalList } from './list';
 import type { EditorRequest, OpenEditor } from './request';
+import { telling } from './tell';
 
 /** Puts an editor into its room, with the focus in it. */
 export function mountEditor(request: EditorRequest): OpenEditor {
-  const tidy = request.kind === 'formula' ? oneLine : (text: string): string => text;
+  const tidy = request.formula ? oneLine : (text: string): string => text;
   let stands = tidy(request.text);
   const view = new EditorView({
     parent: request.parent,
-    state: EditorState.create({ doc: stands, extensions: extensionsOf(request) }),
+    state: EditorState.create({
+      doc: stands,
+      extensions: extensionsOf(request, (state) => state.doc.toString() !== stands),
+    }),
   });
   const draft = tidy(request.draft ?? stands);
   // What was typed before is an edit of its own, so that it can be taken back.
@@ -46,9 +53,10 @@ function onFocusOut(event: FocusEvent, view: EditorView, request: EditorRequest)
   else request.finish(false);
 }
 
-function extensionsOf(request: EditorRequest): Extension {
-  const formula = request.kind === 'formula';
+function extensionsOf(request: EditorRequest, changed: (state: EditorState) => boolean): Extension {
+  const { formula } = request;
   return [
+    ...(formula ? formulaExtensions(formula, changed) : []),
     keysOf(request),
     EditorView.updateListener.of((update) => {
       if (update.docChanged) request.typed(update.state.doc.toString());
@@ -59,7 +67,20 @@ function extensionsOf(request: EditorRequest): Extension {
       enterkeyhint: formula ? 'done' : 'enter',
       ...request.attributes,
     }),
-    ...(formula ? [formulaText, singleLine] : []),
+  ];
+}
+
+function formulaExtensions(
+  { vocabulary, check }: NonNullable<EditorRequest['formula']>,
+  changed: (state: EditorState) => boolean,
+): Extension[] {
+  return [
+    formulaText,
+    singleLine,
+    proposalList(vocabulary),
+    telling(vocabulary),
+    faultsInPlace(check),
+    beneathText(vocabulary, changed),
   ];
 }
 

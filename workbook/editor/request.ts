@@ -1,3 +1,6 @@
+import type { Fault } from '../../engine/index';
+import type { Vocabulary } from './vocabulary';
+
 /** A place in a text, as characters from its beginning. */
 export interface TextRange {
   readonly from: number;
@@ -15,8 +18,8 @@ export interface EditorRequest {
   readonly selection?: TextRange;
   /** Attributes of the place to type in: its name for those who hear it, its path. */
   readonly attributes: Readonly<Record<string, string>>;
-  /** Words over many lines, or one line of a formula. */
-  readonly kind: 'words' | 'formula';
+  /** For a formula, which is one line: what it can name, and what is wrong with it. Missing: words over many lines. */
+  readonly formula?: { readonly vocabulary: Vocabulary; check(text: string): Promise<Fault | undefined> };
   typed(text: string): void;
   /** The window has lost the focus: what is typed so far is worth keeping. */
   pause(): void;

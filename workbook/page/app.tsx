@@ -2,6 +2,10 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { CellView } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
+import { useDesigns } from '../store/designs';
+import { EmptySheet } from './empty-sheet';
+import { FirstDesign } from './first-design';
+import { FirstVisit } from './first-visit';
 import { Notices } from './notices';
 import { OnlyLooking } from './only-looking';
 import type { Paper } from './paper';
@@ -25,13 +29,15 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
           <TopBar paper={paper} />
           <Notices />
           <OnlyLooking />
+          <FirstVisit />
+          <Beginning />
           {narrow.value ? (
             <>
               <Strip />
               <Column />
-              <div class="standing">
+              <aside class="standing" aria-label="Key figures and checks">
                 <StandingFigures />
-              </div>
+              </aside>
             </>
           ) : (
             <div class="columns">
@@ -46,6 +52,19 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
   );
 }
 
+/** The form of a first design, while it is open. */
+function Beginning() {
+  const beginning = useDesigns()?.beginning;
+  if (!beginning?.value) return null;
+  return (
+    <FirstDesign
+      onClose={() => {
+        beginning.value = false;
+      }}
+    />
+  );
+}
+
 const KeptCell = kept(CellView);
 
 /** In reading order. The first drawing stands in the column beside, so its balloon is not repeated here. */
@@ -56,6 +75,7 @@ function Column() {
   return (
     // A change that was refused leaves nothing of it in the controls.
     <main id="cells" tabIndex={-1} key={sheet.refusals.value}>
+      {cells.length === 0 && <EmptySheet />}
       {cells
         .filter((cell) => cell !== standing)
         .map((cell, index) => (

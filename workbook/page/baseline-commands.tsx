@@ -9,9 +9,19 @@ export function BaselineCommands() {
       <button type="button" class="word" disabled={state === 'same'} onClick={sheet.takeBaseline}>
         Take this design as the baseline
       </button>
+      {state === 'none' && <span class="aside">Everything is then compared with the design as it is now.</span>}
       {state === 'moved' && (
         <button type="button" class="word" onClick={sheet.returnToBaseline}>
           Return to the baseline
+        </button>
+      )}
+      {state !== 'none' && (
+        <button
+          type="button"
+          class="word"
+          onClick={() => sheet.changeHead({ baseline: null }, 'forgetting the baseline')}
+        >
+          Forget the baseline
         </button>
       )}
     </p>

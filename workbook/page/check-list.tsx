@@ -6,7 +6,13 @@ import { useSheet } from '../store/context';
 export function CheckList() {
   const sheet = useSheet();
   const checks = sheet.checks.value;
-  if (checks.length === 0) return null;
+  if (checks.length === 0) {
+    return (
+      <p class="aside checks">
+        No check yet. A check watches one number and says when to stop; “Add” at the top makes one.
+      </p>
+    );
+  }
   return (
     <section class="checks" aria-labelledby="checks-title">
       <h2 id="checks-title">Stop if one of these is broken</h2>

@@ -12,12 +12,12 @@ export function FaultList({ onClose }: { onClose: () => void }) {
   const leave = (): void => dialog.current?.close();
   return (
     <dialog ref={dialog} class="open-dialog fault-list" aria-labelledby="fault-list-title" onClose={onClose}>
-      <header>
+      <div class="dialog-head">
         <h2 id="fault-list-title">What is wrong, and what waits</h2>
         <button type="button" class="word" onClick={leave}>
           Back to the sheet
         </button>
-      </header>
+      </div>
       {faults.length === 0 && <p>Nothing any more: every number of the sheet has its answer.</p>}
       <Wrong faults={faults.filter((fault) => fault.state === 'fault')} onLeave={leave} />
       <Waiting faults={faults.filter((fault) => fault.state === 'waits')} onLeave={leave} />

@@ -1,4 +1,5 @@
 import { Fragment } from 'preact';
+import { FaultWords } from '../controls/fault-flag';
 import { useSheet } from '../store/context';
 import { CautionNote } from './caution';
 import { cautionsAfter } from './cautions';
@@ -15,6 +16,9 @@ export function KeyFigures() {
           {sheet.baselineState.value === 'none' ? 'no baseline yet' : 'change from the baseline'}
         </span>
       </div>
+      {figures.length === 0 && (
+        <p class="aside">None is chosen yet: “Choose the key figures” below has all numbers of the sheet.</p>
+      )}
       {figures.map((path, index) => (
         <Fragment key={path}>
           <div class="figure">
@@ -38,9 +42,13 @@ export function KeyFigures() {
 function FigureFault({ path }: { path: string }) {
   const sheet = useSheet();
   const figures = sheet.part('figures');
-  const reason = sheet.reasonFor(path);
-  if (!reason) return null;
+  const fault = sheet.faultBehind(path);
+  if (!fault) return null;
   const earlier = figures.slice(0, figures.indexOf(path));
-  if (earlier.some((other) => sheet.reasonFor(other) === reason)) return null;
-  return <p class="figure-reason">{reason}</p>;
+  if (earlier.some((other) => sheet.faultBehind(other)?.message === fault.message)) return null;
+  return (
+    <p class="figure-reason">
+      <FaultWords fault={fault} />
+    </p>
+  );
 }

@@ -1,4 +1,5 @@
 import { BaselineCommands } from './baseline-commands';
+import { BaselineList } from './baseline-list';
 import { CheckList } from './check-list';
 import { FigureChoice } from './figure-choice';
 import { KeyFigures } from './key-figures';
@@ -10,6 +11,7 @@ export function StandingFigures() {
       <KeyFigures />
       <CheckList />
       <BaselineCommands />
+      <BaselineList />
       <FigureChoice />
     </>
   );

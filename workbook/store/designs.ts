@@ -1,13 +1,31 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import { type Document, openText } from '../../engine/index';
+import {
+  type Document,
+  type FirstDesignForm,
+  type FirstDesignService,
+  FORMAT,
+  type FormProblem,
+  openText,
+  VERSION,
+} from '../../engine/index';
 import { DAYS_TO_BRING_BACK, type Design, type Keeper, type Version } from './keep/index';
 import { momentWords } from './moment-words';
 import { refusal, type Sheet } from './sheet';
 
 /** The designs of this machine, their versions, and all that can be done with them. */
 export interface Designs {
+  /** Nothing was ever kept here: the ways to begin are told. */
+  readonly welcome: Signal<boolean>;
+  /** The form of a first design is shown. */
+  readonly beginning: Signal<boolean>;
+  /** Makes a first design and opens it; what is wrong with the form otherwise. */
+  firstDesign(form: FirstDesignForm): Promise<readonly FormProblem[]>;
+  /** Opens a sheet with nothing in it. */
+  emptySheet(): void;
+  /** What stands here is neither kept nor in a file: it would be lost with the page. */
+  atRisk(): boolean;
   readonly keeping: Keeper['keeping'];
   readonly file: Keeper['file'];
   readonly open: Keeper['open'];
@@ -34,7 +52,14 @@ export interface Designs {
 
 export const DELETED_WORDS = `Deleted. It can be brought back for ${DAYS_TO_BRING_BACK} days.`;
 
-export function createDesigns(sheet: Sheet, keeper: Keeper, now: () => number): Designs {
+export interface DesignsPorts {
+  readonly engine: FirstDesignService;
+  readonly firstVisit: boolean;
+  /** Milliseconds since 1970. */
+  now(): number;
+}
+
+export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit, now }: DesignsPorts): Designs {
   const { store } = keeper;
   const list = signal<readonly Design[] | undefined>(undefined);
   const versions = signal<readonly Version[] | undefined>(undefined);
@@ -78,7 +103,41 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, now: () => number): 
 
   const returning = (version: Version): string => `return to the version of ${momentWords(version.at, now())}`;
 
+  const today = (): string => {
+    const date = new Date(now());
+    return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+  };
+
   return {
+    welcome: signal(firstVisit),
+    beginning: signal(false),
+    async firstDesign(form) {
+      const answer = await engine.firstDesign(form);
+      if (!answer.ok) return answer.problems;
+      const { title } = answer.document;
+      sheet.replace({ ...answer.document, date: today() }, `opening ${title}`, () => keeper.begin());
+      return [];
+    },
+    emptySheet() {
+      const empty: Document = {
+        format: FORMAT,
+        version: VERSION,
+        title: '',
+        drawn: '',
+        date: today(),
+        sheet: '1 of 1',
+        units: sheet.document.value.units,
+        materials: [],
+        figures: [],
+        cells: [],
+      };
+      sheet.replace(empty, 'opening an empty sheet', () => keeper.begin());
+    },
+    atRisk() {
+      const keeping = keeper.keeping.value;
+      if (keeping.kind === 'elsewhere') return keeping.unkept;
+      return keeping.kind === 'refused' && (keeper.file.value === 'none' || keeper.file.value === 'older');
+    },
     keeping: keeper.keeping,
     file: keeper.file,
     open: keeper.open,

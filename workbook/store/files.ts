@@ -2,19 +2,19 @@
 export const FILE_ENDING = '.tetherwright.json';
 
 /** File name from a design's title: small letters, digits and hyphens. */
-export function fileName(title: string): string {
+export function fileName(title: string, ending = FILE_ENDING): string {
   const words = title
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '');
-  return `${words || 'sheet'}${FILE_ENDING}`;
+  return `${words || 'sheet'}${ending}`;
 }
 
 /** Hands a text to the browser as a file to save. */
-export function saveText(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function saveText(text: string, name: string, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

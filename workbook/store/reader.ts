@@ -28,8 +28,8 @@ export interface Reader {
   /** The first flag at a path or at anything within it. */
   faultWithin(path: string): Fault | undefined;
   faultsOfCell(id: string): readonly Fault[];
-  /** Why a result has no answer: the sentence of the step that should give it. */
-  reasonFor(path: string): string | undefined;
+  /** Why a result has no answer: the fault of the step that should give it. */
+  faultBehind(path: string): Fault | undefined;
   /** What a choice calls one of its options. */
   optionTitle(path: string, option: string): string | undefined;
   /** "3.0 g to 4.0 g" where the trade has a usual band. */
@@ -82,10 +82,10 @@ export function createReader(
       snapshot.value?.faults.find((fault) => fault.path === path || fault.path.startsWith(`${path}.`)),
     ),
     faultsOfCell: byPath((id) => byCell.value.get(id) ?? NO_FAULTS),
-    reasonFor: byPath((path) => {
+    faultBehind: byPath((path) => {
       if (!Number.isNaN(value(path))) return undefined;
       const step = path.slice(0, Math.max(0, path.lastIndexOf('.')));
-      return (faults.value.get(path) ?? faults.value.get(step))?.message;
+      return faults.value.get(path) ?? faults.value.get(step);
     }),
     optionTitle,
     usualBand(path) {

@@ -8,6 +8,7 @@ import {
   type EngineService,
   type Expression,
   type Fault,
+  type ForgottenThing,
   type Head,
   type NameInfo,
   type Opened,
@@ -112,6 +113,8 @@ export interface Sheet extends Reader, Overview {
   replace(document: Document, says: string, begin?: () => Opens | undefined): void;
   /** Shows the design as another page has left it. */
   follow(document: Document): void;
+  /** What a parts cell lacks of the things that are often forgotten. */
+  forgotten(parts: string): Promise<readonly ForgottenThing[]>;
   openFile(file: File): Promise<void>;
   openReady(sheet: ReadySheet): Promise<void>;
   save(): void;
@@ -269,6 +272,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       const read = readText(text, unit);
       return read.ok && !isOneNumber(read.expression);
     },
+    forgotten: (parts) => engine.forgotten(parts),
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
     tableNamed: (name) => description.value?.tables.find((table) => table.name === name),
     refusals,

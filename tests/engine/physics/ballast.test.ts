@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ballastAt, levelWingsCg, shiftOf } from '../../../engine/physics/index';
+import { ballastAt, cgShiftByAdding, levelWingsCg, shiftOf } from '../../../engine/physics/index';
 
 describe('ballast at a station', () => {
   it('brings the CG where it is wanted', () => {
@@ -31,6 +31,21 @@ describe('ballast at a station', () => {
   });
   it('refuses a model without mass', () => {
     expect(() => ballastAt(0, 0.04, 0.05, 0.58)).toThrow(new RangeError('mass is 0; it must be greater than 0'));
+  });
+});
+
+describe('adding a piece', () => {
+  it('moves the CG as the moments of both together say', () => {
+    const shift = cgShiftByAdding(0.85, 0.046, 0.003, 0.507);
+    expect(shift).toBeCloseTo((0.85 * 0.046 + 0.003 * 0.507) / 0.853 - 0.046, 15);
+  });
+  it('moves nothing at the CG, and undoes what ballast asks for', () => {
+    expect(cgShiftByAdding(0.85, 0.046, 0.1, 0.046)).toBe(0);
+    const { value } = ballastAt(0.85, 0.04, 0.05, 0.58);
+    expect(0.04 + cgShiftByAdding(0.85, 0.04, value, 0.58)).toBeCloseTo(0.05, 15);
+  });
+  it('has no answer where nothing is left', () => {
+    expect(cgShiftByAdding(0.003, 0, -0.003, 0.5)).toBeNaN();
   });
 });
 

@@ -64,6 +64,7 @@ function smallEngine() {
     },
     stop: async () => {},
     trace: async (path) => ({ revision: 0, path, title: '', doc: '', columns: [], present: [] }),
+    forgotten: async () => [],
     check: async () => ({ ok: true, value: 0 }),
   };
   return { engine, calls, asked };
@@ -131,7 +132,7 @@ test('a fault is counted and stands at its place until it is mended', async () =
   await settled();
   expect(sheet.state.value).toEqual({ kind: 'fault', words: '1 fault' });
   expect(sheet.faultAt('tip_weight')!.message).toBe('tip_weight is no number.');
-  expect(sheet.reasonFor('tip_weight')).toBe('tip_weight is no number.');
+  expect(sheet.faultBehind('tip_weight')?.message).toBe('tip_weight is no number.');
   expect(sheet.faultsOfCell('c2')).toHaveLength(1);
   sheet.setText('tip_weight', '4 g');
   await settled();

@@ -1,6 +1,6 @@
 import type { Part, PartsCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { copyOf, movePart, withoutPart, withPart } from './edits';
+import { addingPart, copyOf, movePart, withoutPart } from './edits';
 import { takenNames } from './taken';
 
 interface CommandsProps {
@@ -22,7 +22,7 @@ export function PartCommands({ cell, part, onOpen }: CommandsProps) {
         class="word"
         onClick={() => {
           const copy = copyOf(part, takenNames(sheet, cell));
-          sheet.changeCell(withPart(cell, copy, part.name));
+          sheet.edit(() => addingPart(cell, copy, part.name), copy.title);
           onOpen(copy.name);
         }}
       >

@@ -17,6 +17,19 @@ export function withPart(cell: PartsCell, part: Part, after?: string): PartsCell
   return { ...cell, rows: cell.rows.toSpliced(at < 0 ? cell.rows.length : at + 1, 0, part) };
 }
 
+/**
+ * The edits that add a part which weighs something. It is put in as weighing nothing and given its weight afterwards, so that a
+ * baseline, which has no parts of its own, takes it as weighing nothing and the change shows.
+ */
+export function addingPart(cell: PartsCell, part: Part, after?: string): readonly Change[] {
+  const { weighed = '' } = part.fields;
+  const weightless = { ...part, fields: { ...part.fields, weighed: '0 g' } };
+  return [
+    { change: 'cell', cell: withPart(cell, weightless, after) },
+    { change: 'text', path: `${cell.name}.${part.name}.weighed`, text: weighed },
+  ];
+}
+
 /** Weighs nothing and stands at the datum until somebody says otherwise, so that the sheet stays settled. */
 export const newPart = (taken: ReadonlySet<string>): Part => ({
   name: freeName('new_part', taken),

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { type Part, partFields } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { PartQuantity } from './field';
@@ -10,6 +10,7 @@ export function PartStation({ table, part }: { table: string; part: Part }) {
   const sheet = useSheet();
   const path = `${table}.${part.name}`;
   const picking = sheet.picking.value?.path === path;
+  const button = useRef<HTMLButtonElement>(null);
   const hasDrawing = sheet.drawingTitle.value !== undefined;
   useEffect(() => {
     if (!picking) return;
@@ -19,6 +20,12 @@ export function PartStation({ table, part }: { table: string; part: Part }) {
     document.addEventListener('keydown', leave);
     return () => document.removeEventListener('keydown', leave);
   }, [picking, sheet]);
+  // The place is taken or left: the hand comes back to where it started.
+  const was = useRef(false);
+  useEffect(() => {
+    if (was.current && !picking) button.current?.focus({ preventScroll: true });
+    was.current = picking;
+  }, [picking]);
   // A closed part takes no more presses.
   useEffect(
     () => () => {
@@ -36,6 +43,7 @@ export function PartStation({ table, part }: { table: string; part: Part }) {
       {hasDrawing && (
         <div class="part-pick">
           <button
+            ref={button}
             type="button"
             class="word"
             aria-pressed={picking}
@@ -47,7 +55,7 @@ export function PartStation({ table, part }: { table: string; part: Part }) {
           </button>
           <p class="aside pick-words" role="status">
             {picking &&
-              `Press where the centre of gravity of ${part.title} is: the plan gives station and distance from the centreline, the side view station and height. Escape leaves it as it was.`}
+              `Press where the centre of gravity of ${part.title} is: the plan gives station and distance from the centreline, the side view station and height. By keys: arrows move the cross by 1 mm, with Shift by 10 mm, Enter takes the place. Escape leaves it as it was.`}
           </p>
         </div>
       )}

@@ -6,8 +6,10 @@ import {
   type Part,
   type PartsCell,
   partFields,
+  textAt,
 } from '../../../../engine/index';
 import {
+  addingPart,
   changePart,
   copyOf,
   movePart,
@@ -57,6 +59,19 @@ describe('the rows of a table', () => {
     const copy = copyOf(table.rows[1]!, taken(table));
     expect(copy).toEqual({ ...table.rows[1], name: 'horn_2', title: 'Horn, copy' });
     expect(copyOf(copy, taken(withPart(table, copy))).name).toBe('horn_3');
+  });
+
+  test('a part that is added weighs nothing in the baseline, and keeps what the scale says of it', () => {
+    const document: Document = { ...smallSheet, cells: [table], baseline: {} };
+    for (const weighed of ['', '4 g']) {
+      const added = part('clevis', 'Clevis', { mass: '3 g', x: '450 mm', ...(weighed && { weighed }) });
+      const edited = applyChanges(document, addingPart(table, added, 'horn'));
+      const [cell] = edited.document.cells as [PartsCell];
+      expect(names(cell)).toEqual(['engine', 'horn', 'clevis', 'fin']);
+      expect(textAt(edited.document, 'parts.clevis.weighed')).toBe(weighed);
+      expect(edited.document.baseline).toEqual({ 'parts.clevis.weighed': '0 g' });
+      expect(applyChanges(edited.document, edited.inverse).document.cells).toEqual(document.cells);
+    }
   });
 
   test('a part moves as far as the ends, and back again', () => {

@@ -1,0 +1,299 @@
+import type { FirstDesignForm } from '../../protocol';
+import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sheet/document';
+import { partsOf, STORE_SIDE } from './parts';
+import { layoutRules, massRules, propellerRules, type Rule } from './rules';
+
+/** What the trimming has found so far: texts of the variables that are set by it. */
+export interface Trim {
+  readonly engine_station: string;
+  readonly tip_weight: string;
+  readonly nose_weight: string;
+  readonly tail_weight: string;
+  readonly guide_x: string;
+}
+
+/** The timed lap and the set-up on which it was flown, as texts of the engine's fields. */
+export type KnownLap = Readonly<Record<string, string>>;
+
+const variable = (
+  name: string,
+  title: string,
+  symbol: string,
+  unit: string,
+  text: string,
+  low: string,
+  high: string,
+  step = '',
+): Variable => ({ name, title, symbol, unit, text, low, high, step });
+
+const formula = (id: string, name: string, title: string, rules: readonly Rule[]): FormulaCell => ({
+  kind: 'formula',
+  id,
+  name,
+  title,
+  folded: true,
+  lines: rules.map(({ name: line, text, unit }) => ({ name: line, text, unit })),
+});
+
+const block = (id: string, name: string, title: string, kind: string, fields: BlockCell['fields']): BlockCell => ({
+  kind: 'block',
+  id,
+  name,
+  title,
+  folded: true,
+  block: kind,
+  fields,
+});
+
+const check = (
+  id: string,
+  name: string,
+  title: string,
+  of: string,
+  [low, high]: readonly [string, string],
+  [below, above]: readonly [string, string],
+): CheckCell => ({ kind: 'check', id, name, title, of, low, high, below, above });
+
+/** What moves when the engine does, each part by the share of the way that it goes. */
+const MOVING = {
+  engine: 'engine_mass + propeller_mass + 0.4 × (tank_mass + 0.5 × parts.fuel_load.mass) + 0.26 × airframe_mass',
+  motor: 'motor_mass + propeller_mass + 0.7 × controller_mass + 0.4 × battery_mass + 0.26 × airframe_mass',
+};
+
+/** The cells of a first design, in reading order. */
+export function cellsOf(form: FirstDesignForm, trim: Trim, lap: KnownLap | undefined): Cell[] {
+  const { drive } = form;
+  const rules = [propellerRules(drive), layoutRules(drive), massRules(drive, form.weight)] as const;
+  return [
+    { kind: 'note', id: 'c01', name: 'brief', title: 'A first design, to be corrected', text: briefOf(form) },
+    {
+      kind: 'variables',
+      id: 'c02',
+      name: 'set_these',
+      title: 'Set these',
+      rows: [
+        variable('span', 'span', 'b', 'mm', form.span, '400 mm', '2000 mm', '5'),
+        variable('chord', 'mean chord', 'c', 'mm', form.chord, '60 mm', '500 mm', '1'),
+        variable(
+          'engine_station',
+          `${drive} station`,
+          'x_e',
+          'mm',
+          trim.engine_station,
+          '-1.4 × chord',
+          '-0.4 × chord',
+          '1',
+        ),
+        variable('tip_weight', 'tip weight', 'm_t', 'g', trim.tip_weight, '0 g', '80 g', '0.5'),
+        variable('line_length', 'line length', 'L', 'm', form.line_length, '5 m', '25 m', '0.05'),
+        variable('guide_x', 'leadout guide', 'x_g', 'mm', trim.guide_x, '0 mm', 'chord', '0.5'),
+      ],
+    },
+    {
+      kind: 'variables',
+      id: 'c03',
+      name: 'known',
+      title: drive === 'engine' ? 'Engine, and weights to balance with' : 'Motor, and weights to balance with',
+      rows: [
+        drive === 'engine'
+          ? variable('displacement', 'displacement', 'V_h', 'cm³', form.size, '0.3 cm³', '15 cm³', '0.1')
+          : variable('motor_power', 'electric power', 'P_el', 'W', form.size, '30 W', '1500 W', '5'),
+        variable('nose_weight', 'nose weight', 'm_n', 'g', trim.nose_weight, '0 g', '100 g', '0.5'),
+        variable('tail_weight', 'tail weight', 'm_b', 'g', trim.tail_weight, '0 g', '100 g', '0.5'),
+      ],
+    },
+    {
+      kind: 'sweep',
+      id: 'c04',
+      name: 'balance_sweep',
+      title: `CG along the ${drive} station`,
+      folded: true,
+      axes: [{ of: 'engine_station', low: '', high: '', count: 25 }],
+      wanted: ['balance.cg_share', 'balance.static_margin'],
+    },
+    {
+      kind: 'chart',
+      id: 'c05',
+      name: 'balance_chart',
+      title: `CG and static margin against ${drive} station`,
+      chart: 'line',
+      sweep: 'balance_sweep',
+      across: 'engine_station',
+      up: ['balance.cg_share', 'balance.static_margin'],
+      lines: '',
+    },
+    {
+      kind: 'sweep',
+      id: 'c06',
+      name: 'pull_sweep',
+      title: 'Pull and lap along the line length',
+      folded: true,
+      axes: [{ of: 'line_length', low: '0.8 × line_length', high: '1.2 × line_length', count: 25 }],
+      wanted: ['flight.pull_per_weight', 'flight.lap_time'],
+    },
+    {
+      kind: 'chart',
+      id: 'c07',
+      name: 'pull_chart',
+      title: 'Pull and lap time against line length',
+      chart: 'line',
+      sweep: 'pull_sweep',
+      across: 'line_length',
+      up: ['flight.pull_per_weight', 'flight.lap_time'],
+      lines: '',
+    },
+    check(
+      'c08',
+      'check_cg',
+      'CG between 15 and 25 % of the mean chord',
+      'balance.cg_share',
+      ['15 %', '25 %'],
+      ['nose-heavy: little elevator is left for landing', 'too far aft: it will not track'],
+    ),
+    check(
+      'c09',
+      'check_nose',
+      'Nose straight or out',
+      'flight.nose_out',
+      ['0°', '4°'],
+      ['nose in: move the leadout guide aft', 'drags its tail: move the leadout guide forward'],
+    ),
+    check(
+      'c10',
+      'check_pull',
+      'Pull keeps the lines tight',
+      'flight.pull_per_weight',
+      ['1.5', ''],
+      ['slack on the upwind side in a wind: shorter lines or more speed', ''],
+    ),
+    { kind: 'drawing', id: 'c11', name: 'sheet_drawing', title: 'Plan and side view' },
+    {
+      kind: 'note',
+      id: 'c12',
+      name: 'assumptions',
+      title: 'What was assumed',
+      text: assumptionsOf(drive, rules.flat()),
+    },
+    formula('c13', 'propeller_rules', `Propeller and thrust: common practice, no source`, rules[0]),
+    formula('c14', 'layout_rules', 'Layout: common practice, no source', rules[1]),
+    formula('c15', 'mass_rules', 'Weights: common practice, no source', rules[2]),
+    ...blocksOf(drive, lap),
+    {
+      kind: 'parts',
+      id: 'c24',
+      name: 'parts',
+      title: 'Weight and balance',
+      folded: true,
+      fuel: '0.5',
+      rows: partsOf(drive),
+    },
+    block('c25', 'balance', 'Balance', 'balance', {}),
+    block('c26', 'ballast', 'Ballast', 'ballast', {
+      engine_mass: MOVING[drive],
+      nose_station: 'nose',
+      tail_station: 'tail_end - 10 mm',
+      tip_station: 'wing.outboard_span - 15 mm',
+      wanted_y:
+        'wing.lift_station + wing.lift_station_turn / flight.radius + (flight.line_weight_at_guide × (wing.inboard_span + parts.y) + flight.torque) / flight.lift',
+    }),
+    block('c27', 'flight', 'Level flight', 'flight', {}),
+  ];
+}
+
+function blocksOf(drive: FirstDesignForm['drive'], lap: KnownLap | undefined): BlockCell[] {
+  const mount = {
+    station: 'engine_station',
+    height: '0 mm',
+    propeller_diameter: 'propeller_diameter',
+    pitch: 'propeller_pitch',
+    engine_length: 'engine_length',
+    engine_width: '0.55 × engine_length',
+    bearer_front: 'nose',
+    bearer_rear: '0.1 × chord',
+  };
+  return [
+    block('c16', 'air', 'Air of the day', 'air', {}),
+    block('c17', 'wing', 'Wing', 'wing', {
+      inboard_span: '0.515 × span',
+      outboard_span: '0.485 × span',
+      root_chord: '1.07 × chord',
+      inboard_tip_chord: '0.93 × chord',
+      outboard_tip_chord: '0.93 × chord',
+    }),
+    block('c18', 'tail', 'Tail', 'tail', {
+      span: 'tail_span',
+      root_chord: 'tail_chord',
+      tip_chord: 'tail_chord',
+      edge: 'tail_edge',
+      elevator_share: '38 %',
+      fin_height: 'fin_side',
+      fin_root_chord: 'fin_side',
+      fin_tip_chord: 'fin_side',
+      fin_edge: 'tail_end - fin_side',
+      fin_base: '0.12 × chord',
+    }),
+    block('c19', 'body', 'Fuselage and drag', 'body', {
+      nose_x: 'nose',
+      nose_depth: '0.65 × body_depth',
+      front_x: '0 mm',
+      front_depth: 'body_depth',
+      rear_x: '1.05 × chord',
+      rear_depth: 'body_depth',
+      tail_x: 'tail_end',
+      tail_depth: '0.5 × body_depth',
+      width: '0.055 × chord',
+      wheel_diameter: '0.05 × span',
+      wheel_width: '0.012 × span',
+      wheel_track: '0.2 × span',
+      wheel_x: '-0.08 × chord',
+      wheel_z: '-wheel_drop',
+      wire_length: '2.2 × wheel_drop',
+      wire_diameter: '0.003 × span',
+      head_width: drive === 'engine' ? '0.42 × engine_length' : '0 mm',
+      head_height: drive === 'engine' ? '0.5 × engine_length' : '0 mm',
+      silencer_diameter: drive === 'engine' ? '0.37 × engine_length' : '0 mm',
+      tank_length: '2.35 × store_size',
+      tank_width: '0.72 × store_size',
+      tank_height: '0.92 × store_size',
+      tank_x: 'store_station',
+      tank_y: STORE_SIDE,
+    }),
+    lap
+      ? block('c20', 'engine', 'Engine by the timed lap', 'measured_lap', { ...lap, ...mount })
+      : block('c20', 'engine', drive === 'engine' ? 'Engine and propeller' : 'Motor and propeller', 'thrust_law', {
+          ...mount,
+          static_thrust: 'static_thrust',
+          shaft_speed: 'shaft_speed',
+        }),
+    block('c21', 'leadouts', 'Leadouts', 'leadouts', {
+      x: 'guide_x',
+      pivot_x: 'guide_x',
+      pivot_y: '-0.045 × span',
+      bellcrank: 'max(40 mm, 0.075 × span)',
+    }),
+    block('c22', 'lines', 'Lines', 'lines', { diameter: 'line_diameter', length: 'line_length' }),
+  ];
+}
+
+function briefOf(form: FirstDesignForm): string {
+  const rest = form.weight === '' ? 'The weight is estimated.' : `It weighs ${form.weight} with the tank empty.`;
+  const flown =
+    form.lap_time === ''
+      ? 'It has not flown: thrust is estimated from the size of the propeller.'
+      : `A lap of ${form.lap_time} was timed, which tells the power.`;
+  return [
+    `A model of ${form.span} span with ${form.drive === 'engine' ? `an engine of ${form.size}` : `a motor that takes ${form.size}`} on lines of ${form.line_length}. ${rest} ${flown}`,
+    'All other sizes and weights are rules of thumb (common practice, no source): they are listed under "What was assumed", and each can be overwritten with what a ruler, a scale or a stopwatch tells. Weigh each part when it is finished and type it in the table of weight and balance.',
+  ].join('\n\n');
+}
+
+function assumptionsOf(drive: FirstDesignForm['drive'], rules: readonly Rule[]): string {
+  return [
+    'Common practice, no source:',
+    rules
+      .filter((rule) => rule.says !== '')
+      .map((rule) => `- ${rule.says}`)
+      .join('\n'),
+    `Also: the inboard wing is 3 % longer than the outboard one, the chord tapers by an eighth, the section is symmetrical and 12 % thick. The station of the ${drive}, tip weight and leadout guide were then set so that the CG lies at a fifth of the mean chord, the wings are level and the nose points a little out.`,
+  ].join('\n\n');
+}

@@ -1,0 +1,154 @@
+import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from '../../protocol';
+import { type Document, FORMAT, VERSION } from '../../sheet/document';
+import { faultsOfLive, type Live, openLive } from '../../sheet/live';
+import { sentenceOf } from '../cause';
+import { library } from '../library';
+import { cellsOf, type KnownLap, type Trim } from './cells';
+import { asked, inTradeUnits, readEntry } from './form';
+import { misfitsOf, type Sizes, WATTS } from './misfits';
+import { trim, valueAt } from './trim';
+
+type Numbers = Readonly<Partial<Record<FormField, number>>>;
+
+/** A sensible first design of a model of which little is known, trimmed so that it balances and flies; or what is wrong with the entries. */
+export function firstDesign(form: FirstDesignForm): FirstDesignAnswer {
+  const read = readForm(form);
+  if (!read.ok) return read;
+  const sizes = sizesOf(form, read.numbers);
+  const problems = misfitsOf(sizes, form.drive);
+  if (problems.length > 0) return { ok: false, problems };
+  return make(completed(form, sizes), sizes.chord);
+}
+
+function readForm(form: FirstDesignForm): { ok: true; numbers: Numbers } | { ok: false; problems: FormProblem[] } {
+  const size = sizeField(form);
+  const entries: readonly (readonly [FormField, string])[] = [
+    ['span', form.span],
+    ['chord', form.chord],
+    [size, form.size],
+    ['line_length', form.line_length],
+    ['weight', form.weight],
+    ['lap_time', form.lap_time],
+  ];
+  const numbers: Partial<Record<FormField, number>> = {};
+  const problems: FormProblem[] = [];
+  for (const [field, text] of entries) {
+    const entry = readEntry(field, text);
+    if (!entry.ok) problems.push({ field, message: entry.message });
+    else if (entry.si !== undefined) numbers[field] = entry.si;
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, numbers };
+}
+
+const sizeField = (form: FirstDesignForm): FormField => (form.drive === 'engine' ? 'displacement' : 'motor_power');
+
+/** What was not typed is taken by rules of thumb (common practice, no source). */
+function sizesOf(form: FirstDesignForm, numbers: Numbers): Sizes {
+  const span = numbers.span!;
+  const displacement = form.drive === 'engine' ? numbers.displacement! : (numbers.motor_power! / WATTS) * 1e-6;
+  const usual = 18.3 * (displacement / 4.1e-6) ** 0.3;
+  return {
+    span,
+    chord: numbers.chord ?? span / 5,
+    displacement,
+    lineLength: numbers.line_length ?? Math.min(Math.max(usual, 9 * span, 8), 21, 35 * span),
+    lapTime: numbers.lap_time,
+  };
+}
+
+/** The form with every entry as a text with its unit, as it will stand in the sheet. */
+function completed(form: FirstDesignForm, sizes: Sizes): FirstDesignForm {
+  const withUnit = (field: FormField, text: string): string =>
+    text.trim() === '' || /\p{L}/u.test(text) ? text.trim() : `${text.trim()} ${asked[field].unit}`;
+  return {
+    ...form,
+    title: form.title.trim() || 'First design',
+    span: withUnit('span', form.span),
+    chord: withUnit('chord', form.chord) || `${Math.round(sizes.chord * 1000)} mm`,
+    size: withUnit(sizeField(form), form.size),
+    line_length: withUnit('line_length', form.line_length) || `${sizes.lineLength.toFixed(1)} m`,
+    weight: withUnit('weight', form.weight),
+    lap_time: withUnit('lap_time', form.lap_time),
+  };
+}
+
+function documentOf(form: FirstDesignForm, start: Trim, lap: KnownLap | undefined): Document {
+  return {
+    format: FORMAT,
+    version: VERSION,
+    title: form.title,
+    drawn: '',
+    date: '',
+    sheet: '1 of 1',
+    units: inTradeUnits('span', form.span) ? 'trade' : 'metric',
+    materials: [],
+    figures: [
+      'parts.mass',
+      'balance.cg_x',
+      'balance.static_margin',
+      'flight.pull',
+      'flight.pull_per_weight',
+      'flight.speed',
+      'flight.lap_time',
+      'flight.nose_out',
+      'flight.outboard_low',
+      'flight.test_margin',
+      'flight.breaking_margin',
+    ],
+    cells: cellsOf(form, start, lap),
+  };
+}
+
+function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
+  const start: Trim = {
+    engine_station: `${Math.round(-700 * chord)} mm`,
+    tip_weight: '10 g',
+    nose_weight: '0 g',
+    tail_weight: '0 g',
+    guide_x: `${Math.round(330 * chord)} mm`,
+  };
+  const first = documentOf(form, start, undefined);
+  const light = form.weight === '' ? undefined : tooLight(form.weight, openLive(first, library));
+  if (light) return { ok: false, problems: [light] };
+  let { live, trim: found } = trim(first, chord);
+  if (form.lap_time !== '') {
+    // What the model weighed when it was timed is known when it is trimmed, and how it is trimmed hangs a little on its power.
+    for (let k = 0; k < 2; k++) ({ live, trim: found } = trim(documentOf(form, found, knownLap(form, live)), chord));
+  }
+  const fault = faultsOfLive(live).find(({ state }) => state === 'fault');
+  if (fault) {
+    const message = `No design that flies was found for these entries: ${sentenceOf(fault)} Look at span, engine, line length and weight.`;
+    return { ok: false, problems: [{ field: sizeField(form), message }] };
+  }
+  return { ok: true, document: live.compiled.document };
+}
+
+/** Mass per wing area below which no wing, fuselage and tail are built, kg/m² (common practice, no source). */
+const LIGHTEST = 0.5;
+
+/** A weight that was typed leaves too little for the airframe. */
+function tooLight(typed: string, live: Live): FormProblem | undefined {
+  const airframe = valueAt(live, 'airframe_mass');
+  const least = LIGHTEST * valueAt(live, 'wing_area');
+  if (airframe >= least) return undefined;
+  const entry = readEntry('weight', typed);
+  const others = (entry.ok ? (entry.si ?? 0) : 0) - airframe;
+  const grams = (kilograms: number): string => `${Math.round(kilograms * 1000)} g`;
+  return {
+    field: 'weight',
+    message: `Weight: ${typed} is too little for an engine or motor of that size with gear and fittings, some ${grams(others)}, and ${grams(least)} or more of wing, fuselage and tail. Look at weight and size, or leave the weight blank for an estimate.`,
+  };
+}
+
+/** The set-up on which the lap was timed, in numbers, since it stays while the design changes. */
+function knownLap(form: FirstDesignForm, live: Live): KnownLap {
+  const at = (path: string): number => valueAt(live, path);
+  return {
+    lap_time: form.lap_time,
+    known_mass: `${Math.round(at('parts.mass') * 1000)} g`,
+    known_radius: `${at('lines.guide_radius').toFixed(2)} m`,
+    known_arm: `${Math.round((at('balance.cg_y') - at('leadouts.guide_y')) * 1000)} mm`,
+    known_diameter: `${(at('line_diameter') * 1000).toFixed(2)} mm`,
+    known_linear_mass: `${(at('lines.linear_mass') * 1000).toFixed(2)} g/m`,
+  };
+}

@@ -1,0 +1,1 @@
+export { firstDesign } from './first-design';

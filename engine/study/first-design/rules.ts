@@ -1,0 +1,207 @@
+import type { FirstDesignForm } from '../../protocol';
+
+/** One size of a first design, worked out in the sheet itself from what a person knows of the model. Common practice, no source. */
+export interface Rule {
+  readonly name: string;
+  readonly text: string;
+  readonly unit: string;
+  /** The rule in words. */
+  readonly says: string;
+}
+
+type Drive = FirstDesignForm['drive'];
+
+/** Displacement that the rules of engine and propeller go by. */
+const size = (drive: Drive): string => (drive === 'engine' ? 'displacement' : 'like_displacement');
+
+export function propellerRules(drive: Drive): readonly Rule[] {
+  const motor: Rule = {
+    name: 'like_displacement',
+    text: '4.1 cm³ × motor_power ÷ 370 W',
+    unit: 'cm³',
+    says: 'A motor that takes 370 W does the work of an engine of 4.1 cm³.',
+  };
+  return [
+    ...(drive === 'motor' ? [motor] : []),
+    {
+      name: 'propeller_diameter',
+      text: `9 in × (${size(drive)} ÷ 4.1 cm³)^(1 ÷ 3)`,
+      unit: 'mm',
+      says: 'Propeller: 9 in at 4.1 cm³, with the cube root of the displacement.',
+    },
+    {
+      name: 'shaft_speed',
+      text: '2 × pi × 43.4 m/s ÷ propeller_diameter',
+      unit: 'rpm',
+      says: 'Rpm in flight: 11 400 with 9 in, the smaller the propeller the faster.',
+    },
+    {
+      name: 'wanted_speed',
+      text: 'sqrt(2.8 × 9.81 m/s² × (line_length + 1.1 m))',
+      unit: 'm/s',
+      says: 'Speed for which the pitch is taken: pull in flight 2.8 times the weight.',
+    },
+    {
+      name: 'propeller_pitch',
+      text: 'wanted_speed ÷ 0.85 × 2 × pi ÷ shaft_speed',
+      unit: 'mm',
+      says: 'Pitch: the model flies at 0.85 × rpm × pitch.',
+    },
+    {
+      name: 'static_thrust',
+      text: '0.085 × 1.225 kg/m³ × (shaft_speed ÷ (2 × pi))^2 × propeller_diameter^4',
+      unit: 'N',
+      says: 'Static thrust: 10 N from 9 in at 11 400 rpm, by the law of similar propellers. A spring scale tells it better.',
+    },
+  ];
+}
+
+export function layoutRules(drive: Drive): readonly Rule[] {
+  return [
+    { name: 'wing_area', text: 'span × chord', unit: 'dm²', says: 'Wing area: span × mean chord.' },
+    {
+      name: 'tail_area',
+      text: '0.18 × wing_area',
+      unit: 'dm²',
+      says: 'Stabiliser and elevator: 18 % of the wing area, 4.4 times as wide as deep, elevator 38 % of the depth.',
+    },
+    { name: 'tail_span', text: 'sqrt(4.4 × tail_area)', unit: 'mm', says: '' },
+    { name: 'tail_chord', text: 'tail_area ÷ tail_span', unit: 'mm', says: '' },
+    {
+      name: 'tail_edge',
+      text: '0.25 × chord + 2.1 × chord - 0.25 × tail_chord',
+      unit: 'mm',
+      says: 'Tail arm: 2.1 chords from quarter chord to quarter chord.',
+    },
+    {
+      name: 'fin_side',
+      text: 'sqrt(0.055 × wing_area)',
+      unit: 'mm',
+      says: 'Fin and rudder: 5.5 % of the wing area, as high as deep.',
+    },
+    {
+      name: 'body_depth',
+      text: '0.37 × chord',
+      unit: 'mm',
+      says: 'Profile fuselage: 0.37 chords deep at the wing and 0.055 chords thick.',
+    },
+    {
+      name: 'engine_length',
+      text: `60 mm × (${size(drive)} ÷ 4.1 cm³)^(1 ÷ 3)`,
+      unit: 'mm',
+      says: 'Engine or motor: 60 mm long at 4.1 cm³, with the cube root of the displacement.',
+    },
+    { name: 'nose', text: 'engine_station - 0.35 × engine_length', unit: 'mm', says: '' },
+    {
+      name: 'tail_end',
+      text: 'tail_edge + tail_chord + 0.3 × fin_side',
+      unit: 'mm',
+      says: '',
+    },
+    {
+      name: 'store_station',
+      text: '0.4 × engine_station',
+      unit: 'mm',
+      says: `${drive === 'engine' ? 'Tank' : 'Battery'}: its middle between engine and wing, at 0.4 of the way to the engine.`,
+    },
+    {
+      name: 'wheel_drop',
+      text: 'propeller_diameter ÷ 2',
+      unit: 'mm',
+      says: 'Wheels: the axle half a propeller below the thrust line, 0.08 chords ahead of the wing.',
+    },
+    {
+      name: 'line_diameter',
+      text: `${size(drive)} < 1.2 cm³ ? 0.25 mm : ${size(drive)} < 2.2 cm³ ? 0.30 mm : ${size(drive)} < 7 cm³ ? 0.38 mm : 0.46 mm`,
+      unit: 'mm',
+      says: 'Lines: two of stranded steel, 0.25 mm up to 1.2 cm³, 0.30 mm up to 2.2 cm³, 0.38 mm up to 7 cm³, else 0.46 mm. The rule book of your class decides.',
+    },
+  ];
+}
+
+export function massRules(drive: Drive, weight: string): readonly Rule[] {
+  const engine: readonly Rule[] = [
+    {
+      name: 'engine_mass',
+      text: '45 g × (displacement ÷ 1 cm³) + 20 g',
+      unit: 'g',
+      says: 'Engine with silencer and screws: 45 g a cubic centimetre and 20 g.',
+    },
+    { name: 'tank_volume', text: '15 × displacement', unit: 'mL', says: 'Tank: 15 mL a cubic centimetre of engine.' },
+    {
+      name: 'tank_mass',
+      text: '0.45 g × (tank_volume ÷ 1 mL)',
+      unit: 'g',
+      says: 'Empty tank of tinplate: 0.45 g a millilitre.',
+    },
+  ];
+  const motor: readonly Rule[] = [
+    { name: 'motor_mass', text: '130 g × motor_power ÷ 370 W', unit: 'g', says: 'Motor with mount: 0.35 g a watt.' },
+    {
+      name: 'controller_mass',
+      text: '30 g × motor_power ÷ 370 W',
+      unit: 'g',
+      says: 'Controller and cables: 0.08 g a watt.',
+    },
+    {
+      name: 'battery_mass',
+      text: '185 g × motor_power ÷ 370 W',
+      unit: 'g',
+      says: 'Battery for some six minutes: 0.5 g a watt.',
+    },
+  ];
+  return [
+    ...(drive === 'engine' ? engine : motor),
+    {
+      name: 'store_size',
+      text: `1 cm × (${drive === 'engine' ? 'tank_volume ÷ 1 cm³' : 'battery_mass ÷ 2.2 g'})^(1 ÷ 3)`,
+      unit: 'mm',
+      says: `${drive === 'engine' ? 'Tank' : 'Battery, 2.2 g a cubic centimetre'}: 2.35 × 0.72 × 0.92 times the cube root of its volume, beside the fuselage, outboard.`,
+    },
+    {
+      name: 'propeller_mass',
+      text: '28 g × (propeller_diameter ÷ 9 in)^3',
+      unit: 'g',
+      says: 'Propeller with nut: 28 g at 9 in, with the cube of the diameter.',
+    },
+    {
+      name: 'controls_mass',
+      text: '220 g/m² × wing_area',
+      unit: 'g',
+      says: 'Bellcrank, leadouts, guide, pushrod and horn: 2.2 g a square decimetre of wing.',
+    },
+    {
+      name: 'gear_mass',
+      text: '200 g/m² × wing_area',
+      unit: 'g',
+      says: 'Gear with wheels: 2 g a square decimetre of wing.',
+    },
+    airframeRule(drive, weight),
+  ];
+}
+
+function airframeRule(drive: Drive, weight: string): Rule {
+  const says =
+    'Wing, fuselage and tail with glue and finish: 20 g a square decimetre at 22 dm², a little more on a larger wing; 46 % of it wing, 42 % fuselage, 9 % stabiliser and elevator, 3 % fin.';
+  if (weight === '') {
+    return { name: 'airframe_mass', text: '2000 g/m² × wing_area × (wing_area ÷ 22 dm²)^0.3', unit: 'g', says };
+  }
+  const others = [
+    ...drivePartNames(drive),
+    'propeller_mass',
+    'controls_mass',
+    'gear_mass',
+    'tip_weight',
+    'nose_weight',
+    'tail_weight',
+  ];
+  return {
+    name: 'airframe_mass',
+    text: `${weight} - (${others.join(' + ')})`,
+    unit: 'g',
+    says: 'Wing, fuselage and tail with glue and finish: what the weight that was typed leaves for them; 46 % of it wing, 42 % fuselage, 9 % stabiliser and elevator, 3 % fin.',
+  };
+}
+
+export const drivePartNames = (drive: Drive): readonly string[] =>
+  drive === 'engine' ? ['engine_mass', 'tank_mass'] : ['motor_mass', 'controller_mass', 'battery_mass'];

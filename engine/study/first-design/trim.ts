@@ -1,0 +1,78 @@
+import type { Document } from '../../sheet/document';
+import { type Live, openLive, setLive } from '../../sheet/live';
+import { library } from '../library';
+import type { Trim } from './cells';
+
+/** Rounds of setting weights and guide; each brings the design nearer, and the last ones change nothing but by rounding. */
+const ROUNDS = 14;
+/** Wanted nose-out angle: a little, rad. */
+const NOSE_OUT = 0.0175;
+/** How far the nose turns out for each metre that the guide moves aft, rad: where the search starts, and within what it is believed. */
+const TURN = { start: 2, least: 0.4, most: 40 };
+/** Longest step of the guide in chords. */
+const STEP = 0.06;
+/** Stations of the engine in chords, before which weight in nose or tail does the rest (common practice, no source). */
+const STATIONS = [-1.4, -0.45] as const;
+
+export const valueAt = (live: Live, path: string): number => {
+  const slot = live.compiled.program.slotOf.get(path);
+  return slot === undefined ? Number.NaN : live.state.m[slot]!;
+};
+
+const NO_WEIGHTS: Partial<Trim> = { nose_weight: '0 g', tail_weight: '0 g' };
+
+const millimetres = (metres: number): string => `${Math.round(metres * 1000)} mm`;
+const grams = (kilograms: number): string => `${Math.round(kilograms * 2000) / 2} g`;
+
+/**
+ * Sets engine station, tip weight and guide so that the CG lies where ballast wants it, the wings are level and the nose points
+ * a little out. Where the engine would have to stand too far ahead or too near the wing, weight in nose or tail does the rest.
+ */
+export function trim(document: Document, chord: number): { readonly live: Live; readonly trim: Trim } {
+  let live = openLive(document, library);
+  const at = (path: string): number => valueAt(live, path);
+  const set = (texts: Partial<Trim>): void => {
+    live = setLive(live, Object.entries(texts), library).live;
+  };
+  const kept = (value: number, otherwise: number): number => (Number.isFinite(value) ? value : otherwise);
+
+  let texts: Trim = {
+    engine_station: millimetres(at('engine_station')),
+    tip_weight: grams(at('tip_weight')),
+    nose_weight: grams(at('nose_weight')),
+    tail_weight: grams(at('tail_weight')),
+    guide_x: millimetres(at('guide_x')),
+  };
+  const put = (more: Partial<Trim>): void => {
+    texts = { ...texts, ...more };
+    set(more);
+  };
+
+  let before: { readonly guide: number; readonly nose: number } | undefined;
+  let turn = TURN.start;
+  for (let round = 0; round < ROUNDS; round++) {
+    put(NO_WEIGHTS);
+    const wanted = at('engine_station') + kept(at('ballast.engine_shift'), 0);
+    const station = Math.min(Math.max(wanted, STATIONS[0] * chord), STATIONS[1] * chord);
+    put({ engine_station: millimetres(station) });
+    if (station !== wanted) put(balancingWeights());
+    put({ tip_weight: grams(Math.max(0, at('tip_weight') + kept(at('ballast.tip_weight'), 0))) });
+    const now = { guide: at('guide_x'), nose: kept(at('flight.nose_out'), NOSE_OUT) };
+    if (before && Math.abs(now.guide - before.guide) > 0.0015) {
+      const found = (now.nose - before.nose) / (now.guide - before.guide);
+      turn = Math.min(Math.max(found, TURN.least), TURN.most);
+    }
+    before = now;
+    const step = Math.min(Math.max((NOSE_OUT - now.nose) / turn, -STEP * chord), STEP * chord);
+    put({ guide_x: millimetres(Math.min(Math.max(now.guide + step, 0), chord)) });
+  }
+
+  function balancingWeights(): Partial<Trim> {
+    return {
+      nose_weight: grams(Math.max(0, kept(at('ballast.nose_weight'), 0))),
+      tail_weight: grams(Math.max(0, kept(at('ballast.tail_weight'), 0))),
+    };
+  }
+
+  return { live, trim: texts };
+}

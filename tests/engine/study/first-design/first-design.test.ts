@@ -1,0 +1,182 @@
+import { expect, test } from 'vitest';
+import type { FirstDesignForm } from '../../../../engine/protocol';
+import { openText, serialise } from '../../../../engine/sheet/file';
+import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
+import { firstDesign } from '../../../../engine/study/first-design/index';
+import { valueAt } from '../../../../engine/study/first-design/trim';
+import { library } from '../../../../engine/study/library';
+
+const blank: FirstDesignForm = {
+  title: '',
+  drive: 'engine',
+  span: '1 m',
+  chord: '',
+  size: '4.1 cm³',
+  line_length: '',
+  weight: '',
+  lap_time: '',
+};
+const made = (form: Partial<FirstDesignForm>) => {
+  const answer = firstDesign({ ...blank, ...form });
+  if (!answer.ok) throw new Error(answer.problems.map(({ message }) => message).join(' '));
+  const live = openLive(answer.document, library);
+  return { document: answer.document, live, at: (path: string) => valueAt(live, path) };
+};
+const problems = (form: Partial<FirstDesignForm>) => {
+  const answer = firstDesign({ ...blank, ...form });
+  return answer.ok ? [] : answer.problems.map(({ field, message }) => `${field} | ${message}`);
+};
+
+/** Wing area per displacement that is taken, with aspect 5, dm²/cm³. */
+const goTogether = (span: number, displacement: number): boolean => {
+  const loading = (span * span * 20) / displacement;
+  return loading >= 1.6 && loading <= 11;
+};
+
+const SPANS = [0.5, 0.6, 0.75, 0.9, 1.05, 1.2, 1.4, 1.6];
+const ENGINES = [0.8, 1, 1.5, 2.5, 3.5, 4.1, 6.5, 8, 10];
+const grid = SPANS.flatMap((span) => ENGINES.map((engine) => ({ span, engine }))).filter(({ span, engine }) =>
+  goTogether(span, engine),
+);
+
+function expectToFly(form: Partial<FirstDesignForm>): void {
+  const { document, live, at } = made(form);
+  expect(faultsOfLive(live)).toEqual([]);
+  expect(openText(serialise(document))).toEqual({ ok: true, document });
+  // All checks of the sheet hold.
+  expect(at('balance.cg_share')).toBeGreaterThan(0.17);
+  expect(at('balance.cg_share')).toBeLessThan(0.23);
+  expect(at('balance.static_margin')).toBeGreaterThan(0.05);
+  expect(at('flight.nose_out')).toBeGreaterThan(0);
+  expect(at('flight.nose_out')).toBeLessThan((4 * Math.PI) / 180);
+  expect(Math.abs(at('flight.outboard_low'))).toBeLessThan((2 * Math.PI) / 180);
+  expect(at('flight.pull_per_weight')).toBeGreaterThan(1.5);
+  expect(at('flight.breaking_margin')).toBeGreaterThan(3);
+}
+
+test('the grid has the whole range in it', () => {
+  expect(grid.length).toBeGreaterThan(35);
+  for (const span of SPANS) expect(grid.some((each) => each.span === span)).toBe(true);
+  for (const engine of ENGINES) expect(grid.some((each) => each.engine === engine)).toBe(true);
+});
+
+test.each(grid)('a model of $span m with an engine of $engine cm³ settles, balances and flies', ({ span, engine }) => {
+  expectToFly({ span: `${span} m`, size: `${engine} cm³` });
+});
+
+test.each(grid.filter((_, k) => k % 2 === 0))('so does one of $span m with a motor in place of $engine cm³', (each) => {
+  expectToFly({ drive: 'motor', span: `${each.span} m`, size: `${Math.round(each.engine * 90.3)} W` });
+});
+
+test.each(grid.filter((_, k) => k % 3 === 0))(
+  'a timed lap is flown again: $span m, $engine cm³',
+  ({ span, engine }) => {
+    const form = { span: `${span} m`, size: `${engine} cm³` };
+    const lap = made(form).at('flight.lap_time');
+    for (const share of [0.8, 0.95, 1.1]) {
+      const timed = { ...form, lap_time: `${(share * lap).toFixed(2)} s` };
+      expect(made(timed).at('flight.lap_time') / (share * lap)).toBeCloseTo(1, 1);
+      expect(faultsOfLive(made(timed).live)).toEqual([]);
+    }
+  },
+);
+
+test('a weight that was typed is the weight of the parts with an empty tank', () => {
+  for (const drive of ['engine', 'motor'] as const) {
+    const { at } = made({ drive, weight: '900 g', size: drive === 'engine' ? '4.1 cm³' : '370 W' });
+    const fuel = drive === 'engine' ? 0.5 * at('parts.fuel_load.mass') : 0;
+    expect(at('parts.mass') - fuel).toBeCloseTo(0.9, 6);
+    expect(at('balance.cg_share')).toBeCloseTo(0.2, 2);
+  }
+}, 30_000);
+
+test('every size follows the variables of the sheet', () => {
+  const { document } = made({});
+  const names = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows.map((row) => row.name) : []));
+  expect(names).toEqual([
+    'span',
+    'chord',
+    'engine_station',
+    'tip_weight',
+    'line_length',
+    'guide_x',
+    'displacement',
+    'nose_weight',
+    'tail_weight',
+  ]);
+  const notes = document.cells.flatMap((cell) => (cell.kind === 'note' ? [cell.text] : []));
+  expect(notes.join(' ')).toContain('common practice, no source');
+});
+
+test('other units and bare numbers are taken', () => {
+  const { document } = made({ span: '40 in', chord: '210', size: '0.25 in³', weight: '30 oz', line_length: '60 ft' });
+  const texts = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows.map((row) => row.text) : []));
+  expect(document.units).toBe('trade');
+  expect(made({}).document.units).toBe('metric');
+  expect([texts[0], texts[1], texts[4], texts[6]]).toEqual(['40 in', '210 mm', '60 ft', '0.25 in³']);
+});
+
+test.each<[Partial<FirstDesignForm>, string]>([
+  [{ span: '' }, 'span | Span: nothing is typed. Type the distance from wing tip to wing tip.'],
+  [{ span: 'wide' }, 'span | Span: "wide" is not a number with a unit. Type the distance from wing tip to wing tip.'],
+  [
+    { span: '850 g' },
+    'span | Span: "850 g" is a mass (kg), not a length (m). Type the distance from wing tip to wing tip.',
+  ],
+  [{ span: '12 m' }, 'span | Span: 12 m is not between 0.4 m and 2 m. Type the distance from wing tip to wing tip.'],
+  [{ span: '-1 m' }, 'span | Span: "-1 m" is not a number with a unit. Type the distance from wing tip to wing tip.'],
+  [
+    { size: '25' },
+    'displacement | Engine: 25 is not between 0.3 cm³ and 15 cm³. Type the displacement; a 25 has 4.1 cm³.',
+  ],
+  [
+    { line_length: '50 m' },
+    'line_length | Line length: 50 m is not between 5 m and 25 m. Type the length from grip to model, or leave it blank for one by the size of the engine.',
+  ],
+  [
+    { weight: '850 mm' },
+    'weight | Weight: "850 mm" is a length (m), not a mass (kg). Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
+  ],
+  [
+    { lap_time: '0.2 s' },
+    'lap_time | Lap time: 0.2 s is not between 1.5 s and 12 s. Type the time of one level lap, or leave it blank if the model has not flown.',
+  ],
+  [
+    { drive: 'motor', size: '' },
+    'motor_power | Motor: nothing is typed. Type the electric power that the motor takes in flight.',
+  ],
+  [
+    { chord: '450 mm' },
+    'chord | Mean chord: the span is 2.22 times the chord, and 2.5 to 9 times is taken. Look at span and chord.',
+  ],
+  [
+    { size: '0.8 cm³' },
+    'displacement | Engine: for a wing of 20 dm² from 1.8 cm³ to 13 cm³ is taken, and 0.8 cm³ was typed. Look at engine, span and chord.',
+  ],
+  [
+    { drive: 'motor', size: '50 W' },
+    'motor_power | Motor: for a wing of 20 dm² from 160 W to 1100 W is taken, and 50 W was typed. Look at motor, span and chord.',
+  ],
+  [
+    { line_length: '5 m' },
+    'line_length | Line length: the lines are 5 times the span, and 6 to 40 times is taken. Look at line length and span.',
+  ],
+  [
+    { lap_time: '10 s' },
+    'lap_time | Lap time: 10 s on these lines is 12 m/s and a pull of 0.78 times the weight; 2.8 to 8.1 s is taken. Look at lap time and line length.',
+  ],
+  [
+    { weight: '300 g' },
+    'weight | Weight: 300 g is too little for an engine or motor of that size with gear and fittings, some 354 g, and 100 g or more of wing, fuselage and tail. Look at weight and size, or leave the weight blank for an estimate.',
+  ],
+])('%j is refused at its entry', (form, sentence) => {
+  expect(problems(form)).toEqual([sentence]);
+});
+
+test('all entries that are at fault are told together', () => {
+  expect(problems({ span: '', weight: 'heavy', lap_time: '1 h' }).map((each) => each.split(' | ')[0])).toEqual([
+    'span',
+    'weight',
+    'lap_time',
+  ]);
+});

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { readCsv } from '../../../../engine/library/csv';
+import type { PartsCell } from '../../../../engine/sheet/document';
+import { partsCsv } from '../../../../workbook/cells/parts/table-csv';
+import { writeCsv } from '../../../../workbook/store/csv';
+
+const cell: PartsCell = {
+  id: 'c1',
+  kind: 'parts',
+  name: 'parts',
+  title: 'Weight and balance',
+  fuel: '',
+  rows: [
+    { name: 'engine', title: 'Engine, "4.1 cm³"', shape: 'point', fields: {} },
+    { name: 'fin', title: 'Fin', shape: 'point', fields: {} },
+  ],
+};
+const values: Readonly<Record<string, number>> = {
+  'parts.mass': 0.1839,
+  'parts.x': -0.1,
+  'parts.engine.mass': 0.172,
+  'parts.engine.estimate': 0.17,
+  'parts.engine.weighed': 0.172,
+  'parts.engine.x': -0.15,
+  'parts.engine.moment_share': -0.25,
+  'parts.fin.mass': 0.0119,
+};
+const units: Readonly<Record<string, string>> = { mass: 'g', estimate: 'g', weighed: 'g', x: 'mm', y: 'mm', z: 'mm' };
+const numbers = {
+  name: (path: string) => ({ unit: units[path.split('.').at(-1)!] ?? '%' }),
+  value: (path: string) => values[path] ?? Number.NaN,
+};
+
+test('the table is written with its units in the heading, and blanks where there is no number', () => {
+  const lines = partsCsv(cell, numbers).split('\r\n');
+  expect(lines).toEqual([
+    'part,name,"mass, g","estimate, g","weighed, g","x, mm","y, mm","z, mm","share of the moment, %"',
+    '"Engine, ""4.1 cm³""",engine,172,170,172,-150,,,-25',
+    'Fin,fin,11.9,,,,,,',
+    '"all parts, fuel as set",parts,183.9,,,-100,,,',
+    '',
+  ]);
+});
+
+test('what is written is read back the same', () => {
+  const rows = [
+    ['a', ''],
+    ['comma, inside', 'quote " inside'],
+    ['two\r\nlines', '"'],
+  ];
+  const read = readCsv(writeCsv(['one', 'two'], rows)).map(({ values: { one, two } }) => [one, two]);
+  expect(read).toEqual(rows.map((fields) => fields.map((field) => field.replace('\r\n', '\r\n'))));
+});

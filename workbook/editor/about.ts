@@ -1,0 +1,98 @@
+import {
+  describeDimension,
+  everydayUnit,
+  type FormulaFunction,
+  formatQuantity,
+  functionNamed,
+  type NameInfo,
+  toSI,
+  type Unit,
+  unitNamed,
+} from '../../engine/index';
+import { wordAt } from './place';
+import type { Vocabulary } from './vocabulary';
+
+/** What a word of a formula is, to be read. */
+export interface About {
+  readonly from: number;
+  readonly to: number;
+  /** The word as it is written. */
+  readonly word: string;
+  /** What it's called and what it's worth now. */
+  readonly is: string;
+  /** What it does or means; '' where that's all. */
+  readonly doc: string;
+}
+
+/** What stands at a place of a formula. Nothing for what nobody has named. */
+export function aboutAt(text: string, at: number, vocabulary: Vocabulary): About | undefined {
+  const node = wordAt(text, at);
+  if (!node) return undefined;
+  const { from, to } = node;
+  const word = text.slice(from, to);
+  const said = (about: AboutWord | undefined): About | undefined => about && { from, to, ...about };
+  switch (node.name) {
+    case 'Name': {
+      if (word in WORDS) return said(aboutWord(word));
+      const info = vocabulary.name(word);
+      return said(info && aboutName(info, vocabulary));
+    }
+    case 'Function': {
+      const known = functionNamed(word);
+      return said(known && aboutFunction(known, word));
+    }
+    case 'Unit': {
+      const known = unitNamed(word);
+      return said(known && aboutUnit(known));
+    }
+    default:
+      return said(aboutWord(word));
+  }
+}
+
+export type AboutWord = Pick<About, 'word' | 'is' | 'doc'>;
+
+export function aboutName(info: NameInfo, vocabulary: Vocabulary): AboutWord {
+  const { path, title, doc } = info;
+  const value = vocabulary.shown(path);
+  const now = value === '–' ? 'without an answer now' : `now ${value}`;
+  return { word: path, is: `${title === '' ? path : title}, ${now}.`, doc };
+}
+
+export function aboutFunction(known: FormulaFunction, word: string): AboutWord {
+  const [least, most] = known.arity;
+  const many = most > least ? `${least} values or more` : least === 1 ? '1 value' : `${least} values`;
+  return { word: `${word}( )`, is: `A function of ${many}.`, doc: known.doc };
+}
+
+/** Enough to convert with, few enough to read. */
+const UNIT_DIGITS = 6;
+
+export function aboutUnit(unit: Unit): AboutWord {
+  const everyday = everydayUnit(unit.dimension);
+  const known = unitNamed(everyday);
+  const other = known && known.name !== unit.name && unit.offset === 0 && known.offset === 0 && everyday !== '';
+  const size = other
+    ? `1 ${unit.name} is ${formatQuantity(toSI(1, unit.name), everyday, { significant: UNIT_DIGITS })}.`
+    : '';
+  return { word: unit.name, is: `${capital(unit.title)}, ${describeDimension(unit.dimension)}.`, doc: size };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What words and signs mean that are neither names nor functions. */
+const WORDS: Readonly<Record<string, string>> = {
+  pi: 'Circumference of a circle over its diameter, 3.14159….',
+  π: 'Circumference of a circle over its diameter, 3.14159….',
+  and: 'Both conditions hold.',
+  or: 'One condition holds, or both.',
+  not: 'The condition behind it does not hold.',
+};
+
+export const knownWords: readonly string[] = ['pi', 'and', 'or', 'not'];
+
+export function aboutWord(word: string): AboutWord | undefined {
+  const doc = WORDS[word];
+  if (doc === undefined) return undefined;
+  return { word, is: word === 'pi' || word === 'π' ? 'A number.' : 'A word between conditions.', doc };
+}
