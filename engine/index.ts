@@ -32,6 +32,7 @@ export type {
   ForgottenThing,
   FormField,
   FormProblem,
+  KeptRange,
   NameInfo,
   ResultDescription,
   RowDescription,
@@ -39,7 +40,11 @@ export type {
   SweepAxisValues,
   SweepProgress,
   SweepRequest,
+  TableAnswer,
+  TableColumn,
   TableDescription,
+  TableFormat,
+  TableView,
   TraceAnswer,
   TraceColumn,
   TraceDescription,
@@ -61,6 +66,7 @@ export {
   chartNeeds,
   chartSource,
   isPartField,
+  keptPath,
   knownKinds,
   PART_BARS,
   type PartField,
@@ -79,17 +85,20 @@ export type {
   Document,
   DrawingCell,
   FormulaCell,
+  Kept,
   Layer,
   Material,
+  Measure,
   NoteCell,
   Part,
   PartShape,
   PartsCell,
   SweepCell,
+  TableCell,
   Variable,
   VariablesCell,
 } from './sheet/document';
-export { CHART_KINDS, FORMAT, PART_SHAPES, VERSION } from './sheet/document';
+export { CHART_KINDS, FORMAT, MEASURES, PART_SHAPES, VERSION } from './sheet/document';
 export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeze } from './sheet/freeze';
 export { nameFault } from './sheet/names';

@@ -5,7 +5,7 @@
 
 import type { Shape } from './blocks/block';
 import type { Repair } from './formula/index';
-import type { Document, Part } from './sheet/document';
+import type { Document, Measure, Part, TableCell } from './sheet/document';
 import type { Dimension } from './units/index';
 
 /** One name that can be read or set. Slots of one document shape. */
@@ -113,6 +113,52 @@ export interface SweepProgress {
   /** The sentence when state is fault. */
   readonly message?: string;
 }
+
+/** Rows of a sweep that are kept: numbers within limits (SI, NaN = none), or these options. */
+export interface KeptRange {
+  readonly of: string;
+  readonly low: number;
+  readonly high: number;
+  readonly options?: readonly string[];
+}
+
+/** What a table shows of a sweep. The same as a table cell says, its limits as numbers. */
+export interface TableView
+  extends Pick<TableCell, 'sweep' | 'columns' | 'rows' | 'reason' | 'groups' | 'measures' | 'sort' | 'descending'> {
+  readonly keep: readonly KeptRange[];
+}
+
+export interface TableColumn {
+  /** What `sort` says to sort by it. */
+  readonly key: string;
+  /** Axis or result; '' for a count. */
+  readonly path: string;
+  /** Of a group: what is said of the result; how many designs it has, how many of them have no answer. */
+  readonly measure?: Measure | 'count' | 'unanswered';
+}
+
+/** Some rows of a table. */
+export interface TableAnswer {
+  /** `waits`: the sweep isn't computed for the present design yet. */
+  readonly state: 'ready' | 'waits';
+  readonly columns: readonly TableColumn[];
+  /** Designs of the sweep; rows that the view keeps of them, or groups. */
+  readonly total: number;
+  readonly rows: number;
+  /** Number of the first row below. */
+  readonly from: number;
+  /** values[c][k]: column c of row from + k, SI or index of an option; NaN where there is no answer. */
+  readonly values: readonly Float64Array[];
+  /** Per row: why it has no answer, '' where it has one. */
+  readonly reasons: readonly string[];
+  /** Number of the row that is nearest to the present design, −1 where none is; whether it is the very design. */
+  readonly present: number;
+  readonly exact: boolean;
+  /** Every different reason in the sweep, its numbers left out, with how many designs have it. */
+  readonly causes: readonly { readonly reason: string; readonly count: number }[];
+}
+
+export type TableFormat = 'csv' | 'arrow';
 
 /** What runs together along a trace: the first column along, the others against it. */
 export interface TraceColumn {
@@ -294,6 +340,10 @@ export interface EngineService {
   /** Runs a sweep of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;
+  /** Rows from … to − 1 of a sweep of the present revision that has been computed to its end. */
+  table(view: TableView, from: number, to: number): Promise<TableAnswer>;
+  /** All rows of it as pieces of a file, numbers in the units of the sheet; none while the sweep isn't computed. */
+  tableFile(view: TableView, format: TableFormat): Promise<readonly (string | Uint8Array<ArrayBuffer>)[]>;
   /** A trace of the present revision and of the baseline, computed when asked for: cell.trace, such as lap.ring. */
   trace(path: string): Promise<TraceAnswer>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */

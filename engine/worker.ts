@@ -43,5 +43,12 @@ expose({
       progress(transfer(p, [p.why.buffer, ...p.columns.map((column) => column.buffer)] as ArrayBuffer[])),
     ),
   firstDesign: async (form) => firstDesign(form),
+  async tableFile(view, format) {
+    const pieces = await engine.tableFile(view, format);
+    return transfer(
+      pieces,
+      pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece.buffer])),
+    );
+  },
   ...reference,
 } satisfies typeof engine & ReferenceService & FirstDesignService);

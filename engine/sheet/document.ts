@@ -53,6 +53,7 @@ export type Cell =
   | DrawingCell
   | SweepCell
   | ChartCell
+  | TableCell
   | CheckCell;
 export type CellKind = Cell['kind'];
 
@@ -192,6 +193,39 @@ export interface ChartCell extends CellBase {
   readonly lines: string;
   /** Checks whose limits stand in it; missing: all that watch what it shows. */
   readonly checks?: readonly string[];
+}
+
+export const MEASURES = ['least', 'greatest', 'mean', 'median'] as const;
+export type Measure = (typeof MEASURES)[number];
+export const TABLE_ROWS = ['all', 'answered', 'unanswered'] as const;
+
+/** The designs of a sweep, one a row, or groups of them. */
+export interface TableCell extends CellBase {
+  readonly kind: 'table';
+  /** Name of a sweep cell; '' where there is none. */
+  readonly sweep: string;
+  /** Axes and results of the sweep, as columns in this order; none named: all. */
+  readonly columns: readonly string[];
+  /** Only rows that all of these keep. */
+  readonly keep: readonly Kept[];
+  readonly rows: (typeof TABLE_ROWS)[number];
+  /** Only rows that have no answer for this reason, a sentence whose numbers are left out ("…"); '' = any. */
+  readonly reason: string;
+  /** Axes: rows that agree in all of these become one; none: each design is a row. */
+  readonly groups: readonly string[];
+  /** What is said of every result of a group. */
+  readonly measures: readonly Measure[];
+  /** A column: `flight.pull`, `flight.pull mean`, `count`; '' = in the order of the sweep. */
+  readonly sort: string;
+  readonly descending: boolean;
+}
+export interface Kept {
+  /** An axis or result of the sweep. */
+  readonly of: string;
+  /** Texts; '' = no limit on that side. Not used for a choice, of which `options` names those that stay. */
+  readonly low: string;
+  readonly high: string;
+  readonly options?: readonly string[];
 }
 
 /** "Stop if …": a limit with its reason. */

@@ -4,7 +4,7 @@ import type { SweepPlan } from './plan';
 import { type Chunk, startChunks } from './pool/chunks';
 import type { Joined, Pool } from './pool/pool';
 import { CHUNK, type Rows, startRunner } from './run';
-import { startGathering } from './sweep';
+import { type Gathering, startGathering } from './sweep';
 
 /** How long it computes before it lets messages in, and how long it may stay silent. */
 const TURN_MS = 8;
@@ -27,8 +27,8 @@ export interface RunPorts {
 }
 
 export interface Running {
-  /** The last news has been told. */
-  readonly ended: Promise<void>;
+  /** The last news has been told. Gives all that it was asked for, nothing where it didn't come to its end. */
+  readonly ended: Promise<Gathering | undefined>;
   /** `superseded`: nobody will look at its rows any more, so they aren't copied for the last news. */
   stop(superseded: boolean): void;
 }
@@ -130,14 +130,16 @@ export function startRun(
     }
   }
 
-  async function runToEnd(): Promise<void> {
+  async function runToEnd(): Promise<Gathering | undefined> {
     try {
       await run();
     } finally {
       joined?.leave();
       runner.finish();
     }
-    tell(fault !== '' ? 'fault' : stopped ? 'stopped' : 'done');
+    const whole = fault === '' && !stopped;
+    tell(whole ? 'done' : stopped ? 'stopped' : 'fault');
+    return whole ? gathering : undefined;
   }
 
   return {

@@ -9,12 +9,14 @@ import { describeTable } from './describe-table';
 import { drawingOf } from './drawing';
 import { forgottenIn } from './forgotten';
 import { type SweepPorts, startSweeps } from './sweeps';
+import { startTables } from './tables/serve';
 import { traceOf } from './trace';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
 export function startEngine(library: Library, ports: SweepPorts): EngineService {
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
   const sweeps = startSweeps(ports);
+  const tables = startTables();
   let live: Live | undefined;
   let revision = 0;
   let before: Live | undefined;
@@ -73,6 +75,8 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
     async stop(sweep) {
       sweeps.stop(sweep);
     },
+    table: (view, from, to) => tables.answer(present(), sweeps.rows(view.sweep, revision), view, from, to),
+    tableFile: (view, format) => tables.file(present(), sweeps.rows(view.sweep, revision), view, format),
     async trace(path) {
       return { revision, ...traceOf(present(), baseline, blocks, path) };
     },

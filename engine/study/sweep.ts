@@ -8,6 +8,9 @@ export const MISSING = 0xffff;
 const MOST_SENTENCES = MISSING - 2;
 const MORE_SENTENCES = 'Too many different reasons were found to spell out this one. Take fewer points to read it.';
 
+/** All rows of a sweep, not to be changed. */
+export type Gathered = Pick<SweepProgress, 'axes' | 'wanted' | 'columns' | 'why' | 'sentences' | 'total'>;
+
 /** Gathers the rows of a sweep as they come, from one worker or several, in any order. */
 export interface Gathering {
   /**
@@ -17,6 +20,8 @@ export interface Gathering {
   take(from: number, rows: Rows): void;
   /** A copy that later rows don't change. */
   progress(state: SweepProgress['state'], more?: Pick<SweepProgress, 'message' | 'left'>): SweepProgress;
+  /** What there is so far, itself. */
+  readonly rows: Gathered;
   /** The same without any rows. */
   bare(state: SweepProgress['state']): SweepProgress;
 }
@@ -66,9 +71,19 @@ export function startGathering(plan: SweepPlan): Gathering {
     state,
   });
 
+  const rows: Gathered = {
+    axes: plan.axes.map(({ path, values }) => ({ path, values })),
+    wanted: plan.wanted.map(({ path }) => path),
+    columns,
+    why,
+    sentences,
+    total,
+  };
+
   return {
-    take(from, rows) {
-      early.set(from, rows);
+    rows,
+    take(from, found) {
+      early.set(from, found);
       for (let next = early.get(done); next; next = early.get(done)) {
         early.delete(done);
         count(next);

@@ -2,10 +2,11 @@ import type { SweepProgress, SweepRequest } from '../protocol';
 import type { SweepCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
 import { axesOf, type PlannedAxis, typedSlot } from './axes';
+import { type Dependence, dependenceOf, sameDependence } from './depends';
 import { planSweep, type SweepPlan } from './plan';
 import { type PoolPorts, startPool } from './pool/pool';
 import { type Running, type RunPorts, startRun } from './run-plan';
-import { faultyProgress } from './sweep';
+import { faultyProgress, type Gathered, type Gathering } from './sweep';
 
 /** What the place where the engine runs has to lend it. */
 export interface SweepPorts extends Omit<RunPorts, 'pool'> {
@@ -24,31 +25,61 @@ export interface Sweeps {
   run(designs: Designs, revision: number, request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): void;
   stopAll(): void;
+  /** All rows of a sweep of this revision that has been computed to its end; undefined where there are none. */
+  rows(sweep: string, revision: number): Gathered | undefined;
+}
+
+/** A sweep that has been computed to its end. */
+interface Done {
+  /** Undefined: it depends on more than can be compared. */
+  readonly dependence: Dependence | undefined;
+  readonly gathering: Gathering;
+  /** Of the last design that it answered for. */
+  revision: number;
 }
 
 export function startSweeps({ pool, ...ports }: SweepPorts): Sweeps {
   const runPorts: RunPorts = { ...ports, ...(pool && pool.size > 0 ? { pool: startPool(pool) } : {}) };
-  /** The latest run of each request. */
+  /** The latest run of each request, and what the latest whole one gave. */
   const latest = new Map<string, Running>();
+  const whole = new Map<string, Done>();
   const stop = (key: string, superseded = true): void => {
     latest.get(key)?.stop(superseded);
     latest.delete(key);
   };
 
+  /** What is there already for this plan, as if it had been computed anew: an edit may have nothing to do with it. */
+  function known(key: string, plan: SweepPlan, dependence: Dependence | undefined): Gathering | undefined {
+    const done = whole.get(key);
+    if (!done?.dependence || !dependence || !sameDependence(done.dependence, dependence)) return undefined;
+    done.revision = plan.revision;
+    return done.gathering;
+  }
+
   return {
     async run({ live, baseline }, revision, { sweep, coarse, baseline: along }, progress) {
       const key = along ? `${sweep} ${along.join(' ')}` : sweep;
       stop(key);
-      const design = along ? baseline : live;
       const planned = along ? planForBaseline(live, baseline, revision, sweep, along) : planFor(live, revision, sweep);
       if (typeof planned === 'string') {
+        whole.delete(key);
         progress(faultyProgress(revision, sweep, planned));
         return;
       }
-      const running = startRun(design!.compiled, planned, coarse ?? false, progress, runPorts);
+      const { compiled } = along ? baseline! : live;
+      const dependence = dependenceOf(compiled.program, planned, compiled.document.units);
+      const before = known(key, planned, dependence);
+      if (before) {
+        progress({ ...before.progress('done'), revision });
+        return;
+      }
+      // Its rows answer for no design any more, and the new ones want their room.
+      if (!coarse) whole.delete(key);
+      const running = startRun(compiled, planned, coarse ?? false, progress, runPorts);
       latest.set(key, running);
       try {
-        await running.ended;
+        const gathering = await running.ended;
+        if (gathering && !coarse) whole.set(key, { dependence, gathering, revision });
       } finally {
         if (latest.get(key) === running) latest.delete(key);
       }
@@ -58,6 +89,10 @@ export function startSweeps({ pool, ...ports }: SweepPorts): Sweeps {
     },
     stopAll() {
       for (const key of [...latest.keys()]) stop(key);
+    },
+    rows(sweep, revision) {
+      const done = whole.get(sweep);
+      return done?.revision === revision ? done.gathering.rows : undefined;
     },
   };
 }

@@ -9,6 +9,7 @@ import { FormulaView } from './formula';
 import { NoteView } from './note';
 import { PartsView } from './parts';
 import { SweepView } from './sweep';
+import { TableView } from './table';
 import { VariablesView } from './variables';
 
 /** One numbered piece of the sheet. */
@@ -40,6 +41,8 @@ function Content({ cell }: { cell: Cell }) {
       return <SweepView cell={cell} />;
     case 'chart':
       return <ChartView cell={cell} />;
+    case 'table':
+      return <TableView cell={cell} />;
     case 'check':
       return <CheckView cell={cell} />;
   }

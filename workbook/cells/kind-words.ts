@@ -11,5 +11,6 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   drawing: 'drawing',
   sweep: 'sweep',
   chart: 'chart',
+  table: 'table',
   check: 'check',
 };

@@ -13,8 +13,11 @@ export function fileName(title: string, ending = FILE_ENDING): string {
 }
 
 /** Hands a text to the browser as a file to save. */
-export function saveText(text: string, name: string, type = 'application/json'): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export const saveText = (text: string, name: string, type = 'application/json'): void => saveFile([text], name, type);
+
+/** Hands the pieces of a file to the browser to save. */
+export function saveFile(pieces: readonly BlobPart[], name: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([...pieces], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -94,6 +94,10 @@ export interface Sheet extends Reader, Overview {
   changeCell(cell: Cell): void;
   changeHead(head: Head, says: string): void;
   fold(cell: Cell, folded: boolean): void;
+  /** Changes how a cell is shown: nothing to take back, nothing to compute. */
+  arrange(cell: Cell): void;
+  /** The rows of sweeps, as the engine has them. */
+  readonly tables: Pick<EngineService, 'table' | 'tableFile'>;
   takeBaseline(): void;
   returnToBaseline(): void;
   /** Whether a text is more than one number or name of its kind: moving a slide would replace a formula. */
@@ -265,6 +269,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     redo: editor.redo,
     changeCell: (cell) => editor.change([{ change: 'cell', cell }], cell.title),
     changeHead: (head, says) => editor.change([{ change: 'head', head }], says),
+    arrange: (cell) => editor.arrange({ change: 'cell', cell }),
+    tables: engine,
     fold: (cell, folded) => editor.arrange({ change: 'cell', cell: { ...cell, folded } }),
     takeBaseline: () => editor.change([{ change: 'head', head: { baseline: {} } }], 'the baseline'),
     returnToBaseline: () => setTexts(Object.entries(editor.document.value.baseline ?? {}), 'return to the baseline'),

@@ -9,6 +9,7 @@ import type { CellKindOf } from './kind';
 import { noteCell } from './note';
 import { partsCell } from './parts';
 import { sweepCell } from './sweep';
+import { tableCell } from './table';
 import { variablesCell } from './variables';
 
 /** Every kind of cell, once. A new one is added here and nowhere else in this folder. */
@@ -22,6 +23,7 @@ export const cellKinds = [
   drawingCell,
   sweepCell,
   chartCell,
+  tableCell,
   checkCell,
 ] as const;
 
@@ -38,3 +40,4 @@ export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS }
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { axisPath } from './sweep';
+export { keptPath } from './table';

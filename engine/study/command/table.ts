@@ -1,10 +1,10 @@
 import type { NameInfo, SweepProgress } from '../../protocol';
 import type { Live } from '../../sheet/live';
-import { fromSI } from '../../units/index';
 import { positions } from '../lattice';
 import { CHUNK, startRunner } from '../run';
 import { startGathering } from '../sweep';
 import { planFor } from '../sweeps';
+import { csvLine, entry, heading, REASON_HEADING } from '../tables/csv';
 import { plain } from './values';
 
 /** A whole sweep, or the sentence that says why it can't run. */
@@ -24,15 +24,15 @@ export function sweepOf(live: Live, sweep: string): SweepProgress | string {
 export function sweepTable(progress: SweepProgress, names: ReadonlyMap<string, NameInfo>): string {
   const { axes, wanted, columns, why, sentences } = progress;
   const paths = [...axes.map((axis) => axis.path), ...wanted];
-  const rows = [[...paths.map((path) => heading(names.get(path)!)), 'no answer because']];
+  const rows = [[...paths.map((path) => heading({ path }, names.get(path))), REASON_HEADING]];
   for (const [sample, at] of samplesOf(progress)) {
     rows.push([
-      ...axes.map((axis, a) => entry(names.get(axis.path)!, axis.values[at[a]!]!)),
-      ...wanted.map((path, w) => entry(names.get(path)!, columns[w]![sample]!)),
+      ...axes.map((axis, a) => entry(names.get(axis.path), axis.values[at[a]!]!)),
+      ...wanted.map((path, w) => entry(names.get(path), columns[w]![sample]!)),
       why[sample] === 0 ? '' : sentences[why[sample]! - 1]!,
     ]);
   }
-  return rows.map((row) => `${row.map(quoted).join(',')}\r\n`).join('');
+  return rows.map(csvLine).join('');
 }
 
 /** A sweep as plain data in SI units, options by name. */
@@ -58,18 +58,3 @@ function* samplesOf({ axes, total }: SweepProgress): Iterable<[sample: number, a
     yield [sample, at];
   }
 }
-
-function heading({ path, unit, suffix }: NameInfo): string {
-  const behind = suffix || unit;
-  return behind === '' ? path : `${path} (${behind})`;
-}
-
-/** Digits in which the rounding of a conversion cannot be seen. */
-const EXACT_DIGITS = 12;
-
-function entry({ options, unit }: NameInfo, si: number): string {
-  if (options) return options[si] ?? '';
-  return Number.isFinite(si) ? String(Number(fromSI(si, unit).toPrecision(EXACT_DIGITS))) : '';
-}
-
-const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

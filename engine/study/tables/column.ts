@@ -1,0 +1,6 @@
+import type { TableColumn } from '../../protocol';
+
+/** A column of a table of results: SI, or indices of options. */
+export interface Column extends TableColumn {
+  readonly numbers: ArrayLike<number>;
+}

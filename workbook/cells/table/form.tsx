@@ -1,0 +1,132 @@
+import type { ComponentChildren } from 'preact';
+import { MEASURES, type SweepCell, type TableAnswer, type TableCell } from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { spaced } from '../progress-words';
+import { KeptRows } from './kept';
+import { Tick } from './tick';
+
+const ROWS = { all: 'all', answered: 'with an answer', unanswered: 'without an answer' } as const;
+
+interface FormProps {
+  readonly cell: TableCell;
+  readonly causes: TableAnswer['causes'];
+}
+
+/** What the table shows: of which sweep, which columns, which rows, in which groups. */
+export function TableForm({ cell, causes }: FormProps) {
+  const sheet = useSheet();
+  const sweeps = sheet.document.value.cells.filter((each): each is SweepCell => each.kind === 'sweep');
+  const sweep = sweeps.find((each) => each.name === cell.sweep);
+  const axes = sweep?.axes.map((axis) => axis.of) ?? [];
+  const paths = [...axes, ...(sweep?.wanted ?? [])];
+  const title = (path: string): string => sheet.name(path)?.title ?? path;
+  const change = (to: Partial<TableCell>): void => sheet.changeCell({ ...cell, ...to });
+  const shown = cell.columns.length === 0 ? paths : cell.columns;
+  const showColumn = (path: string, on: boolean): void => {
+    const columns = paths.filter((each) => (each === path ? on : shown.includes(each)));
+    // None named means all: the last one stays.
+    if (columns.length > 0) change({ columns: columns.length === paths.length ? [] : columns });
+  };
+  const counted = causes.map(({ reason }) => reason);
+  const reasons = cell.reason === '' || counted.includes(cell.reason) ? counted : [cell.reason, ...counted];
+  return (
+    <details class="table-form" open={!sweep}>
+      <summary>Sweep, columns, rows and groups</summary>
+      <div class="table-fields">
+        <Pick id={`${cell.id}-sweep`} title="Sweep">
+          <select
+            id={`${cell.id}-sweep`}
+            value={cell.sweep}
+            onChange={({ currentTarget }) =>
+              change({ sweep: currentTarget.value, columns: [], keep: [], groups: [], sort: '', reason: '' })
+            }
+          >
+            {!sweep && <option value={cell.sweep}>{cell.sweep || 'none'}</option>}
+            {sweeps.map((each) => (
+              <option key={each.id} value={each.name}>
+                {each.title || each.name}
+              </option>
+            ))}
+          </select>
+        </Pick>
+        <Pick id={`${cell.id}-rows`} title="Designs">
+          <select
+            id={`${cell.id}-rows`}
+            value={cell.rows}
+            onChange={({ currentTarget }) => change({ rows: currentTarget.value as TableCell['rows'] })}
+          >
+            {Object.entries(ROWS).map(([rows, words]) => (
+              <option key={rows} value={rows}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </Pick>
+        {reasons.length > 0 && (
+          <Pick id={`${cell.id}-reason`} title="No answer because" wide>
+            <select
+              id={`${cell.id}-reason`}
+              value={cell.reason}
+              onChange={({ currentTarget }) => change({ reason: currentTarget.value })}
+            >
+              <option value="">any reason, or none</option>
+              {reasons.map((reason) => (
+                <option key={reason} value={reason}>
+                  {spaced(causes.find((cause) => cause.reason === reason)?.count ?? 0)}: {reason}
+                </option>
+              ))}
+            </select>
+          </Pick>
+        )}
+      </div>
+      <fieldset class="ticks">
+        <legend>Columns</legend>
+        {paths.map((path) => (
+          <Tick key={path} on={shown.includes(path)} onChange={(on) => showColumn(path, on)}>
+            {title(path)}
+          </Tick>
+        ))}
+      </fieldset>
+      <KeptRows cell={cell} paths={paths} />
+      <fieldset class="ticks">
+        <legend>One row for all designs that agree in</legend>
+        {axes.map((path) => (
+          <Tick
+            key={path}
+            on={cell.groups.includes(path)}
+            onChange={(on) =>
+              change({ groups: axes.filter((each) => (each === path ? on : cell.groups.includes(each))), sort: '' })
+            }
+          >
+            {title(path)}
+          </Tick>
+        ))}
+      </fieldset>
+      {cell.groups.length > 0 && (
+        <fieldset class="ticks">
+          <legend>Of each result</legend>
+          {MEASURES.map((measure) => (
+            <Tick
+              key={measure}
+              on={cell.measures.includes(measure)}
+              onChange={(on) =>
+                change({ measures: MEASURES.filter((each) => (each === measure ? on : cell.measures.includes(each))) })
+              }
+            >
+              {measure}
+            </Tick>
+          ))}
+        </fieldset>
+      )}
+    </details>
+  );
+}
+
+function Pick(props: { id: string; title: string; wide?: boolean; children: ComponentChildren }) {
+  return (
+    <div class={props.wide ? 'table-cause' : ''}>
+      <label for={props.id}>{props.title}</label>
+      {props.children}
+    </div>
+  );
+}

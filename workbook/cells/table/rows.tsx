@@ -1,0 +1,121 @@
+import { useSignal } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { TableAnswer, TableCell, TableColumn } from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { spaced } from '../progress-words';
+import { orderOf, pressed } from './view';
+import { ROW, rowsAt, scrollTo } from './window';
+import { entryOf, headingOf } from './words';
+
+interface RowsProps {
+  readonly cell: TableCell;
+  readonly answer: TableAnswer;
+  /** Other rows than these are asked for. */
+  readonly busy: boolean;
+  onRange(from: number, to: number): void;
+}
+
+/** The rows in a window of their own: only those that are seen are there, the others are room. */
+export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
+  const sheet = useSheet();
+  const room = useRef<HTMLElement>(null);
+  const place = useSignal({ scrolled: 0, height: 400 });
+  const look = (): void => {
+    const { scrollTop = 0, clientHeight = 400 } = room.current ?? {};
+    const { scrolled, height } = place.peek();
+    if (scrollTop !== scrolled || clientHeight !== height) place.value = { scrolled: scrollTop, height: clientHeight };
+  };
+  const { scrolled, height } = place.value;
+  const seen = rowsAt(scrolled, height, answer.rows);
+  useLayoutEffect(look);
+  useLayoutEffect(() => onRange(seen.from, seen.to), [seen.from, seen.to]);
+  const infos = answer.columns.map((column) => sheet.name(column.path));
+  const withReasons = cell.groups.length === 0 && answer.causes.length > 0;
+  const rows = Array.from({ length: seen.to - seen.from }, (_, k) => seen.from + k);
+  const toPresent = (): void => {
+    room.current?.scrollTo({ top: scrollTo(Math.max(0, answer.present - 2), height, answer.rows) });
+    room.current?.focus();
+  };
+  return (
+    <>
+      {answer.present >= 0 && (
+        <button type="button" class="word quiet" onClick={toPresent}>
+          Go to the {answer.exact || cell.groups.length > 0 ? '' : 'row nearest to the '}present design
+        </button>
+      )}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keys */}
+      <section class="table-room" ref={room} tabIndex={0} aria-label={`Rows of ${cell.title}`} onScroll={look}>
+        <table aria-rowcount={answer.rows + 1} aria-busy={busy}>
+          <thead>
+            <tr aria-rowindex={1}>
+              <th scope="col" class="table-number">
+                Row
+              </th>
+              {answer.columns.map((column, c) => (
+                <Head key={column.key} cell={cell} column={column} {...headingOf(column, infos[c])} />
+              ))}
+              {withReasons && (
+                <th scope="col" class="table-reason">
+                  No answer because
+                </th>
+              )}
+            </tr>
+          </thead>
+          <Gap height={seen.above} />
+          <tbody>
+            {rows.map((row) => {
+              const k = row - answer.from;
+              const known = k >= 0 && k < answer.reasons.length;
+              const present = row === answer.present;
+              return (
+                <tr key={row} aria-rowindex={row + 2} class={present ? 'present' : ''} style={{ height: `${ROW}px` }}>
+                  <th scope="row" class="table-number">
+                    {present && <span class="table-now">{answer.exact ? 'now' : 'near'} </span>}
+                    {spaced(row + 1)}
+                  </th>
+                  {answer.columns.map((column, c) => (
+                    <td key={column.key} class={infos[c]?.options ? 'table-word' : ''}>
+                      {known ? entryOf(column, infos[c], answer.values[c]?.[k] ?? Number.NaN) : '…'}
+                    </td>
+                  ))}
+                  {withReasons && (
+                    <td class="table-reason" title={known ? answer.reasons[k] : ''}>
+                      {known ? answer.reasons[k] : ''}
+                    </td>
+                  )}
+                </tr>
+              );
+            })}
+          </tbody>
+          <Gap height={seen.below} />
+        </table>
+      </section>
+    </>
+  );
+}
+
+/** Room of rows that aren't drawn. */
+const Gap = ({ height }: { height: number }) => (
+  <tbody class="table-gap" aria-hidden="true">
+    <tr style={{ height: `${height}px` }}>
+      <td />
+    </tr>
+  </tbody>
+);
+
+function Head(props: { cell: TableCell; column: TableColumn; title: string; below: string }) {
+  const { cell, column, title, below } = props;
+  const sheet = useSheet();
+  const order = orderOf(cell, column);
+  return (
+    <th scope="col" aria-sort={order}>
+      <button type="button" class="table-head" onClick={() => sheet.arrange(pressed(cell, column))}>
+        <span>{title} </span>
+        <span class="table-below">
+          {below}
+          {order !== 'none' && ` ${order === 'ascending' ? '↑' : '↓'}`}
+        </span>
+      </button>
+    </th>
+  );
+}

@@ -1,0 +1,38 @@
+/** Height of a row, px: the same for all, so that any row's place is known without the others. */
+export const ROW = 28;
+/** Browsers draw nothing beyond some height; a longer table is scrolled in larger steps. */
+const MOST_HEIGHT = 8_000_000;
+/** Rows beyond what is seen, so that a short scroll shows them at once. */
+const BEYOND = 20;
+
+/** The rows to draw, and the room that the others take. */
+export interface RowWindow {
+  readonly from: number;
+  readonly to: number;
+  /** px above the first and below the last of them. */
+  readonly above: number;
+  readonly below: number;
+}
+
+export function rowsAt(scrolled: number, height: number, rows: number): RowWindow {
+  const whole = Math.min(rows * ROW, MOST_HEIGHT);
+  const seen = Math.ceil(height / ROW);
+  const last = Math.max(0, rows - seen);
+  const most = Math.max(1, whole - height);
+  const at = Math.min(Math.max(scrolled, 0), most);
+  const exact = whole === rows * ROW ? at / ROW : (at / most) * last;
+  const first = Math.min(Math.floor(exact), last);
+  const from = Math.max(0, first - BEYOND);
+  const to = Math.min(rows, first + seen + 1 + BEYOND);
+  const drawn = (to - from) * ROW;
+  const above = whole === rows * ROW ? from * ROW : Math.min(Math.max(0, at - (exact - from) * ROW), whole - drawn);
+  return { from, to, above, below: Math.max(0, whole - above - drawn) };
+}
+
+/** How far to scroll so that a row is the first one seen. */
+export function scrollTo(row: number, height: number, rows: number): number {
+  const whole = Math.min(rows * ROW, MOST_HEIGHT);
+  if (whole === rows * ROW) return row * ROW;
+  const last = Math.max(1, rows - Math.ceil(height / ROW));
+  return (Math.min(row, last) / last) * (whole - height);
+}
