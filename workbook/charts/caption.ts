@@ -1,5 +1,5 @@
 import { formatQuantity, type SweepProgress, toSI } from '../../engine/index';
-import { type Family, type FamilyLine, NOT_COMPUTED, type Panel, sampleAt } from './family';
+import { type Family, type FamilyLine, type Measure, NOT_COMPUTED, type Panel, sampleAt } from './family';
 import type { DrawnPanel } from './layout';
 import type { Zone } from './limits';
 import { capital, inSentence, listed } from './words';
@@ -138,8 +138,15 @@ export function limitSentence(family: Family, panels: readonly DrawnPanel[], pro
   return `${subject}: ${said.map((s) => `${s.label} ${s.where}`).join('; ')}.`;
 }
 
+/** A panel with its limits, drawn and not drawn. */
+export interface Limited {
+  readonly panel: Measure;
+  readonly zones: readonly { readonly zone: Zone; readonly words: unknown }[];
+  readonly outside: readonly Zone[];
+}
+
 /** Limits that the picture has no place for, and reasons that their zones have no room for. */
-export function limitNotes(panels: readonly DrawnPanel[]): string[] {
+export function limitNotes(panels: readonly Limited[]): string[] {
   return panels.flatMap(({ panel, zones, outside }) => {
     const { unit, suffix, title } = panel.info;
     const limit = (zone: Zone): string =>
@@ -154,6 +161,12 @@ export function limitNotes(panels: readonly DrawnPanel[]): string[] {
 
 /** Reasons that are named before the rest is only counted. */
 const NAMED_REASONS = 2;
+
+/** "3 of 14 parts have no answer and are left out." */
+export function leftOut(missing: number, total: number, things: string): string {
+  if (missing === 0) return '';
+  return `${missing} of ${total} ${things} ${missing === 1 ? 'has' : 'have'} no answer and ${missing === 1 ? 'is' : 'are'} left out.`;
+}
 
 /** How many designs have no answer, and why. */
 export function missingSentence(progress: SweepProgress): string {
@@ -176,6 +189,5 @@ export function missingSentence(progress: SweepProgress): string {
     .map(([sentence, n]) => (ordered.length === 1 ? sentence : `${n}: ${sentence}`));
   const rest = ordered.slice(NAMED_REASONS).reduce((sum, [, n]) => sum + n, 0);
   if (rest > 0) named.push(`${rest} for other reasons.`);
-  const have = missing === 1 ? 'designs has' : 'designs have';
-  return `${missing} of ${progress.total} ${have} no answer and ${missing === 1 ? 'is' : 'are'} left out. ${named.join(' ')}`;
+  return `${leftOut(missing, progress.total, 'designs')} ${named.join(' ')}`;
 }

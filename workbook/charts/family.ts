@@ -11,6 +11,8 @@ export interface Measure {
   readonly title: string;
   /** SI value → number on the axis. */
   shown(si: number): number;
+  /** SI value as people read it, with its unit. */
+  text(si: number): string;
 }
 
 /** One line of the family: the samples along `across` at one value of `lines`. */
@@ -60,13 +62,14 @@ export function sampleAt(progress: SweepProgress, column: Float64Array, sample: 
   return why !== 0 || value === undefined || !Number.isFinite(value) ? 'gap' : value;
 }
 
-function measure(info: NameInfo): Measure {
+export function measure(info: NameInfo): Measure {
   const unit = info.suffix || info.unit;
   return {
     path: info.path,
     info,
     title: capital(unit === '' ? info.title : `${info.title}, ${unit}`),
     shown: (si) => fromSI(si, info.unit),
+    text: (si) => valueText(info, si),
   };
 }
 
@@ -105,19 +108,25 @@ function linesOf(
     Array.from(progress.axes[acrossAxis]!.values, (_, k) => first + k * strides[acrossAxis]!);
   if (linesAxis < 0) return [{ key: 'all', label: '', samples: samplesFrom(start), present: true }];
   const axis = progress.axes[linesAxis]!;
-  const info = props.names.get(axis.path);
   const present = valueAt(axis.path, props.names, props.values);
-  const titles = Array.from(axis.values, (value) => {
-    const name = info?.options?.[value];
-    if (name !== undefined) return optionTitle(props, axis.path, name);
-    return info ? valueText(info, value) : String(value);
-  });
-  return withoutSharedEnd(titles).map((label, k) => ({
+  return readLines(props, axis.path).map((label, k) => ({
     key: `${axis.path} ${k}`,
     label,
     samples: samplesFrom(start + k * strides[linesAxis]!),
     present: same(axis.values[k]!, present),
   }));
+}
+
+/** What the values of one axis are called. */
+export function readLines(props: SweepChartProps, path: string): readonly string[] {
+  const axis = props.progress.axes.find((each) => each.path === path);
+  const info = props.names.get(path);
+  const titles = Array.from(axis?.values ?? [], (value) => {
+    const name = info?.options?.[value];
+    if (name !== undefined) return optionTitle(props, path, name);
+    return info ? valueText(info, value) : String(value);
+  });
+  return withoutSharedEnd(titles);
 }
 
 /** Reads a sweep for a chart; a sentence where the chart asks for what the sweep does not have. */

@@ -1,2 +1,2 @@
-export type { SweepChartProps } from './props';
-export { SweepChart } from './sweep-chart';
+export { Chart } from './chart';
+export type { ChartProps } from './props';

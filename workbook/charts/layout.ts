@@ -5,7 +5,8 @@ import { holdRange } from './hold-range';
 import { type Zone, zonesOf } from './limits';
 import { type LineStyle, lineStyle } from './palette';
 import type { SweepChartProps } from './props';
-import { type DrawnSpot, NOW_RADIUS, placeSpots } from './spots';
+import { exact, linear } from './scales';
+import { type DrawnSpot, markedOn, NOW_RADIUS, placeSpots, placesOf } from './spots';
 import { optionTicks, roundTicks, type Ticks } from './ticks';
 import { type Range, yRange } from './y-range';
 import { placeWords, wordsHeight, type ZoneWords } from './zone-words';
@@ -79,19 +80,11 @@ const around = (p: Point): Box => ({
   bottom: p.y + NOW_RADIUS,
 });
 
-/** Without the rounding that a change of unit leaves, so that a round end of the range has its tick. */
-const exact = (value: number): number => Number(value.toPrecision(12));
-
 /** Words for a zone on two lines that leave room beside them, else on lines as wide as the plot. */
 function zoneLines(reason: string, plotWidth: number): string[] {
   const short = wrapText(reason, LABEL_SIZE, plotWidth * WORDS_SHARE);
   return short.length <= 2 ? short : wrapText(reason, LABEL_SIZE, plotWidth * WORDS_MOST);
 }
-
-const linear = (range: Range, from: number, to: number) => {
-  const rate = (to - from) / (range[1] - range[0]);
-  return (value: number): number => from + (value - range[0]) * rate;
-};
 
 /** Lays a chart of lines out: everything that is on it, in pixels. `before` keeps the words beside moving marks on their side. */
 export function layOutChart(family: Family, props: SweepChartProps, width: number, before?: ChartLayout): ChartLayout {
@@ -166,8 +159,8 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
       return [{ key: l.line.key, lines: names[k]!, colour: l.style.text, end: { x: x(last.x), y: y(last.y) } }];
     });
     const early = ends.filter(({ end }) => right - end.x > EARLY);
-    const places = before?.panels[n]?.spots.flatMap((s) => (s.label ? [[s.kind, s.label.place] as const] : []));
-    const spots = placeSpots(panel, place, plot, taken, [...strokes, ...limits], places && new Map(places));
+    const places = placesOf(before?.panels[n]?.spots);
+    const spots = placeSpots(markedOn(panel, place), plot, taken, [...strokes, ...limits], places);
     const labelled = spots.flatMap((s) => [around(s.at), ...(s.label ? [s.label.box] : [])]);
     const inPlot = placeEarlyNames(early, plot, [...taken, ...labelled], [...strokes, ...limits]);
     const atEdge = ends.filter((end) => !early.includes(end) || inPlot.left.includes(end));

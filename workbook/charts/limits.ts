@@ -1,6 +1,6 @@
 import type { CheckCell } from '../../engine/index';
 import { type Names, valueAt } from '../drawing/index';
-import type { Panel } from './family';
+import type { Measure } from './family';
 
 /** A range that a check forbids on a panel, in the panel's own numbers. */
 export interface Zone {
@@ -18,7 +18,7 @@ export function reasonInBrief(text: string): string {
 }
 
 /** Zones of all checks on a panel's path. A limit that has no value forbids nothing yet. */
-export function zonesOf(panel: Panel, checks: readonly CheckCell[], names: Names, values: Float64Array): Zone[] {
+export function zonesOf(panel: Measure, checks: readonly CheckCell[], names: Names, values: Float64Array): Zone[] {
   const zones: Zone[] = [];
   for (const check of checks) {
     if (check.of.trim() !== panel.path) continue;

@@ -1,14 +1,13 @@
-import './charts.css';
 import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
-import { ink, LABEL_SIZE, useWidth } from '../drawing/index';
-import { fontFamily } from '../theme/tokens';
+import { useWidth } from '../drawing/index';
 import { limitNotes, limitSentence, missingSentence, slopeSentence } from './caption';
+import { ChartFigure } from './chart-figure';
 import { type Family, readFamily } from './family';
-import { Figures } from './figures';
 import { Frame } from './frame';
 import { Hatch } from './hatch';
 import { type ChartLayout, layOutChart } from './layout';
+import { lineReadings, lineTable } from './line-readings';
 import { Overlay } from './overlay';
 import { PLAIN_WIDTH } from './place-holder';
 import type { SweepChartProps } from './props';
@@ -29,46 +28,39 @@ export function LineChart(props: SweepChartProps): JSX.Element {
 }
 
 function LinePicture(props: SweepChartProps & { family: Family; width: number }): JSX.Element {
-  const { family, progress, cell, width } = props;
+  const { family, cell, width } = props;
   const hatch = `hatch-${useId()}`;
   const before = useRef<ChartLayout | undefined>(undefined);
   const chart = layOutChart(family, props, width, before.current);
   before.current = chart;
 
-  const sentences = captionOf(props, family, chart);
   return (
-    <figure class="chart-picture">
-      <svg
-        role="img"
-        aria-label={[`${cell.title}.`, ...sentences].join(' ')}
-        width={chart.width}
-        height={chart.height}
-        viewBox={`0 0 ${chart.width} ${chart.height}`}
-        font-family={fontFamily}
-        font-size={LABEL_SIZE}
-        fill={ink('ink')}
-        style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
-      >
-        <Hatch id={hatch} />
-        {chart.panels.map((panel, k) => (
-          <Frame
-            key={panel.panel.path}
-            width={chart.width}
-            box={panel.box}
-            across={{ range: chart.xRange, ticks: k === chart.panels.length - 1 ? chart.xTicks : undefined }}
-            up={{ range: panel.range, ticks: panel.ticks, grid: true }}
-            forbidden={panel.zones.map(({ zone }) => ({
-              up: [zone.limit, panel.range[zone.side === 'below' ? 0 : 1]],
-              limitUp: zone.limit,
-            }))}
-            hatch={hatch}
-          />
-        ))}
-        <Overlay chart={chart} />
-      </svg>
-      <figcaption class="chart-caption">{sentences.join(' ')}</figcaption>
-      <Figures family={family} progress={progress} />
-    </figure>
+    <ChartFigure
+      title={cell.title}
+      sentences={captionOf(props, family, chart)}
+      width={chart.width}
+      height={chart.height}
+      start={chart.panels.flatMap((panel) => panel.spots).find((spot) => spot.kind === 'now')?.at}
+      series={() => lineReadings(family, props, chart)}
+      table={() => lineTable(family, props)}
+    >
+      <Hatch id={hatch} />
+      {chart.panels.map((panel, k) => (
+        <Frame
+          key={panel.panel.path}
+          width={chart.width}
+          box={panel.box}
+          across={{ range: chart.xRange, ticks: k === chart.panels.length - 1 ? chart.xTicks : undefined }}
+          up={{ range: panel.range, ticks: panel.ticks, grid: true }}
+          forbidden={panel.zones.map(({ zone }) => ({
+            up: [zone.limit, panel.range[zone.side === 'below' ? 0 : 1]],
+            limitUp: zone.limit,
+          }))}
+          hatch={hatch}
+        />
+      ))}
+      <Overlay chart={chart} />
+    </ChartFigure>
   );
 }
 

@@ -24,10 +24,27 @@ const HEIGHT = LABEL_SIZE + 2;
 /** Two designs nearer than this, in pixels, are one. */
 const SAME = 2.5;
 
+/** A design to be marked. */
+export interface Marked {
+  readonly kind: DrawnSpot['kind'];
+  readonly at: Point;
+  readonly text: string;
+}
+
+/** Present design and baseline on a panel of lines. */
+export function markedOn(panel: Panel, place: (spot: Spot) => Point): Marked[] {
+  const marked: Marked[] = [];
+  if (panel.now) marked.push({ kind: 'now', at: place(panel.now), text: `now ${formatNumber(panel.now.y)}` });
+  if (panel.baseline) {
+    const text = `baseline ${formatNumber(panel.baseline.y)}`;
+    marked.push({ kind: 'baseline', at: place(panel.baseline), text });
+  }
+  return marked;
+}
+
 /** Marks of the present design and, where it stands elsewhere, of the baseline, with their values beside them. */
 export function placeSpots(
-  panel: Panel,
-  place: (spot: Spot) => Point,
+  marked: readonly Marked[],
   box: Box,
   taken: readonly Box[],
   strokes: readonly Segment[],
@@ -35,18 +52,13 @@ export function placeSpots(
 ): DrawnSpot[] {
   const seen = (p: Point): boolean =>
     p.x >= box.left - 1 && p.x <= box.right + 1 && p.y >= box.top - 1 && p.y <= box.bottom + 1;
-  const spots: { kind: DrawnSpot['kind']; at: Point; text: string; radius: number }[] = [];
-  if (panel.now) {
-    const at = place(panel.now);
-    if (seen(at)) spots.push({ kind: 'now', at, text: `now ${formatNumber(panel.now.y)}`, radius: NOW_RADIUS });
-  }
-  if (panel.baseline) {
-    const at = place(panel.baseline);
-    const now = spots[0]?.at;
-    const elsewhere = !now || Math.hypot(now.x - at.x, now.y - at.y) > SAME;
-    const text = `baseline ${formatNumber(panel.baseline.y)}`;
-    if (elsewhere && seen(at)) spots.push({ kind: 'baseline', at, text, radius: BASELINE_RADIUS });
-  }
+  const now = marked.find((each) => each.kind === 'now' && seen(each.at))?.at;
+  const spots = marked
+    .filter(
+      ({ kind, at }) =>
+        seen(at) && (kind === 'now' || now === undefined || Math.hypot(now.x - at.x, now.y - at.y) > SAME),
+    )
+    .map((each) => ({ ...each, radius: each.kind === 'now' ? NOW_RADIUS : BASELINE_RADIUS }));
   const marks = spots.map(({ at, radius }) => ({
     left: at.x - radius,
     right: at.x + radius,
@@ -65,3 +77,7 @@ export function placeSpots(
   );
   return spots.map(({ kind, at, text }) => ({ kind, at, text, label: labels.find((l) => l.key === kind) }));
 }
+
+/** Where the words of the last picture stood, so that they stay on their side. */
+export const placesOf = (spots: readonly DrawnSpot[] | undefined): ReadonlyMap<string, number> | undefined =>
+  spots && new Map(spots.flatMap((spot) => (spot.label ? [[spot.kind, spot.label.place] as const] : [])));

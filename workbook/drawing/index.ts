@@ -1,5 +1,5 @@
 export type { Arrangement, Place } from './frame';
-export { type Box, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
+export { type Box, inside, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
 export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
 export { ScaleDrawing, type ScaleDrawingProps } from './scale-drawing';

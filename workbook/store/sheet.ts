@@ -31,6 +31,7 @@ import type { ReadySheet } from './ready';
 import { replaceDocument } from './replace-document';
 import { type SheetState, sheetState } from './sheet-state';
 import { createSweeps, type Sweeps } from './sweeps';
+import { createTraces, type Traces } from './traces';
 
 /** Something to be told that belongs to no cell. */
 export interface Notice {
@@ -62,6 +63,8 @@ export interface Sheet extends Reader, Overview {
   readonly undoSays: ReadonlySignal<string | undefined>;
   readonly redoSays: ReadonlySignal<string | undefined>;
   readonly sweeps: Sweeps;
+  /** What runs along something: pull around the lap. */
+  readonly traces: Traces;
   /** A hand moves the design. */
   readonly moving: ReadonlySignal<boolean>;
   readonly notices: ReadonlySignal<readonly Notice[]>;
@@ -151,6 +154,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const looking = signal<Looking | undefined>(undefined);
   const description = signal<Description | undefined>(undefined);
   const sweeps = createSweeps(engine);
+  const traces = createTraces(engine);
 
   const tell = (notice: Notice): void => {
     if (!notices.value.some((other) => other.title === notice.title)) notices.value = [...notices.value, notice];
@@ -166,7 +170,10 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       const latest = snapshot.value;
       if (!latest) return;
       const coarse = editor.dragging.value;
-      const swept = sweeps.refresh(latest.revision, coarse, latest.baseline !== undefined);
+      const swept = Promise.all([
+        traces.refresh(latest.revision, !coarse),
+        sweeps.refresh(latest.revision, coarse, latest.baseline !== undefined),
+      ]);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
     },
     onBusy: (now) => {
@@ -241,6 +248,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     undoSays: editor.undoSays,
     redoSays: editor.redoSays,
     sweeps,
+    traces,
     moving: editor.dragging,
     notices,
     choosing: signal(false),

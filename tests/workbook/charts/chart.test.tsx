@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { SweepChart } from '../../../workbook/charts/index';
+import { Chart } from '../../../workbook/charts/index';
 import { chartKinds } from '../../../workbook/charts/kinds';
 import { openPage } from '../drawing/page';
 import { balanceChart, balanceSweep, checks, designValues, sweepNames } from './sweeps';
@@ -7,13 +7,7 @@ import { balanceChart, balanceSweep, checks, designValues, sweepNames } from './
 test('a chart keeps its room until its code has come, then draws itself', { timeout: 30_000 }, async () => {
   const page = openPage();
   page.show(
-    <SweepChart
-      cell={balanceChart}
-      progress={balanceSweep}
-      names={sweepNames}
-      values={designValues()}
-      checks={checks}
-    />,
+    <Chart cell={balanceChart} progress={balanceSweep} names={sweepNames} values={designValues()} checks={checks} />,
   );
   expect(page.body.querySelector('[aria-busy="true"]')).not.toBeNull();
   expect(page.body.querySelector('svg')).toBeNull();

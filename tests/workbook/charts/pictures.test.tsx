@@ -1,0 +1,113 @@
+import type { ComponentChild } from 'preact';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { BarChart } from '../../../workbook/charts/bar-chart';
+import { CarpetChart } from '../../../workbook/charts/carpet-chart';
+import { ContourChart } from '../../../workbook/charts/contour-chart';
+import { HistogramChart } from '../../../workbook/charts/histogram-chart';
+import { MomentChart } from '../../../workbook/charts/moment-chart';
+import type { SweepChartProps } from '../../../workbook/charts/props';
+import { RingChart } from '../../../workbook/charts/ring-chart';
+import { ScatterChart } from '../../../workbook/charts/scatter-chart';
+import { normalised, openPage, type Page } from '../drawing/page';
+import { coarsely, gridProps } from './grid-data';
+import { partsProps, ringProps } from './parts-data';
+import {
+  balanceChart,
+  balanceGhost,
+  balanceSweep,
+  checks,
+  designValues,
+  optionTitles,
+  pullChart,
+  pullSweep,
+  sweepNames,
+} from './sweeps';
+
+let page: Page;
+const warned = vi.fn();
+beforeEach(() => {
+  page = openPage();
+  warned.mockReset();
+  vi.spyOn(console, 'warn').mockImplementation(warned);
+});
+afterEach(() => {
+  expect(warned).not.toHaveBeenCalled();
+  expect(page.body.textContent).not.toContain('⚠');
+});
+
+const common = { names: sweepNames, checks, optionTitle: (_: string, option: string) => optionTitles[option] };
+const balance: SweepChartProps = {
+  ...common,
+  ...{ cell: balanceChart, progress: balanceSweep, values: designValues(-0.145) },
+  ...{ baseline: designValues(-0.158, 0), ghost: balanceGhost },
+};
+const pull: SweepChartProps = {
+  ...common,
+  cell: pullChart,
+  progress: pullSweep,
+  values: designValues(),
+  baseline: designValues(-0.15, 1, 17),
+};
+const across: Partial<SweepChartProps['cell']> = {
+  chart: 'bars',
+  title: 'CG by tail stock',
+  across: 'tail_stock',
+  lines: '',
+};
+
+const charts: Readonly<Record<string, (width: number) => ComponentChild>> = {
+  'bars-of-options': (width) => (
+    <BarChart
+      {...balance}
+      cell={{ ...balanceChart, ...across }}
+      ghost={{ ...balanceGhost, axes: [balanceSweep.axes[1]!] }}
+      width={width}
+    />
+  ),
+  'bars-of-parts': (width) => <BarChart {...partsProps()} width={width} />,
+  'bars-of-moments': (width) => <BarChart {...partsProps({ up: ['moment'] })} width={width} />,
+  moments: (width) => <MomentChart {...partsProps({ chart: 'moments', title: 'Moments', up: [] })} width={width} />,
+  contour: (width) => (
+    <ContourChart {...gridProps({ chart: 'contour', checks: ['pull_check', 'roll_check'] })} width={width} />
+  ),
+  carpet: (width) => <CarpetChart {...gridProps({ up: ['flight.pull', 'flight.outboard_low'] })} width={width} />,
+  scatter: (width) => (
+    <ScatterChart
+      {...pull}
+      cell={{ ...pullChart, chart: 'scatter', across: 'flight.lap_time', up: ['flight.pull_per_weight'] }}
+      width={width}
+    />
+  ),
+  histogram: (width) => (
+    <HistogramChart
+      {...pull}
+      cell={{ ...pullChart, chart: 'histogram', up: ['flight.pull_per_weight', 'flight.lap_time'] }}
+      width={width}
+    />
+  ),
+  ring: (width) => <RingChart {...ringProps()} width={width} />,
+};
+
+test.each(Object.keys(charts).flatMap((kind) => [560, 320].map((width) => [kind, width] as const)))(
+  'the %s chart at %i px is the one that was looked at',
+  async (kind, width) => {
+    page.show(charts[kind]!(width));
+    const svg = page.body.querySelector('svg')!;
+    expect(svg).not.toBeNull();
+    await expect(normalised(svg)).toMatchFileSnapshot(`pictures/${kind}-${width}.svg.snap`);
+    await expect(`${page.body.querySelector('figcaption')!.textContent}\n`).toMatchFileSnapshot(
+      `pictures/${kind}-${width}.caption.snap`,
+    );
+  },
+);
+
+test.each([
+  ['contour', ContourChart],
+  ['carpet', CarpetChart],
+] as const)('a %s of the coarse lattice has no holes', (chart, Kind) => {
+  page.show(<Kind {...gridProps({ chart })} progress={coarsely} width={560} />);
+  const drawn = [...page.body.querySelectorAll('[data-level], path[stroke-width="1.8"]')].map(
+    (path) => path.getAttribute('d')!,
+  );
+  expect(drawn.filter((d) => d !== '').length).toBeGreaterThan(5);
+});

@@ -1,0 +1,55 @@
+import { expect, test } from 'vitest';
+import type { TraceAnswer } from '../../../engine/index';
+import { createTraces } from '../../../workbook/store/traces';
+
+function heldTraces() {
+  const asked: { path: string; give(revision: number): void; fail(error: Error): void }[] = [];
+  const traces = createTraces({
+    trace: (path) =>
+      new Promise<TraceAnswer>((resolve, reject) => {
+        const give = (revision: number) =>
+          resolve({ revision, path, title: 'Ring', doc: '', columns: [], present: [] });
+        asked.push({ path, give, fail: reject });
+      }),
+  });
+  return { asked, traces };
+}
+const turn = () => new Promise((resolve) => setTimeout(resolve, 0));
+
+test('while a finger is down, only what is on the screen is asked for', () => {
+  const { asked, traces } = heldTraces();
+  traces.of('lap.other');
+  const leave = traces.watch('lap.ring');
+  void traces.refresh(1, false);
+  expect(asked.map(({ path }) => path)).toEqual(['lap.ring']);
+  leave();
+  void traces.refresh(2, false);
+  expect(asked).toHaveLength(1);
+  void traces.refresh(2, true);
+  expect(asked.map(({ path }) => path)).toEqual(['lap.ring', 'lap.other', 'lap.ring']);
+});
+
+test('one design is asked for once, and an answer for an older one is passed over', async () => {
+  const { asked, traces } = heldTraces();
+  traces.watch('lap.ring');
+  void traces.refresh(1, true);
+  void traces.refresh(1, true);
+  traces.watch('lap.ring');
+  expect(asked).toHaveLength(1);
+  void traces.refresh(2, true);
+  asked[0]!.give(1);
+  await turn();
+  expect(traces.of('lap.ring').value).toBeUndefined();
+  asked[1]!.give(2);
+  await turn();
+  expect(traces.of('lap.ring').value!.revision).toBe(2);
+});
+
+test('an engine that fails says so in place of the ring', async () => {
+  const { asked, traces } = heldTraces();
+  traces.watch('lap.ring');
+  void traces.refresh(1, true);
+  asked[0]!.fail(new Error('The engine stopped.'));
+  await turn();
+  expect(traces.of('lap.ring').value!.message).toBe('The engine stopped.');
+});

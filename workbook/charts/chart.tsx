@@ -1,0 +1,25 @@
+import type { ComponentType, JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { ChartCell } from '../../engine/index';
+import { chartKinds } from './kinds';
+import { PlaceHolder } from './place-holder';
+import type { ChartProps } from './props';
+
+type Kind = ChartCell['chart'];
+const here = new Map<Kind, ComponentType<ChartProps>>();
+
+/** A chart of whatever kind its cell asks for. */
+export function Chart(props: ChartProps): JSX.Element {
+  const kind = props.cell.chart;
+  const [, setArrived] = useState(0);
+  useEffect(() => {
+    if (here.has(kind)) return;
+    void chartKinds[kind]().then((component) => {
+      // What the cell is drawn from goes by its kind, so it is what this component takes.
+      here.set(kind, component as ComponentType<ChartProps>);
+      setArrived((n) => n + 1);
+    });
+  }, [kind]);
+  const Kind = here.get(kind);
+  return Kind ? <Kind {...props} /> : <PlaceHolder panels={Math.max(1, props.cell.up.length)} />;
+}

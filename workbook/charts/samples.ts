@@ -1,0 +1,49 @@
+import { type Measure, measure } from './family';
+import type { SweepChartProps } from './props';
+
+/** One result of a sweep, sample by sample, in the unit in which it is shown; NaN where it has no answer or is not computed. */
+export interface SampleColumn extends Measure {
+  readonly values: readonly number[];
+  readonly now: number;
+  readonly baseline: number;
+  /** The sweep was not asked for it. */
+  readonly unasked: boolean;
+}
+
+/** Undefined where there is no such result. */
+export function samplesOf(props: SweepChartProps, path: string): SampleColumn | undefined {
+  const { progress, names, values, baseline } = props;
+  const info = names.get(path);
+  if (!info) return undefined;
+  const of = measure(info);
+  const column = progress.columns[progress.wanted.indexOf(path)];
+  const shown = Array.from(column ?? [], (si, sample) => (progress.why[sample] === 0 ? of.shown(si) : Number.NaN));
+  const at = (design: Float64Array | undefined): number => of.shown(design?.[info.slot] ?? Number.NaN);
+  return { ...of, values: shown, now: at(values), baseline: at(baseline), unasked: column === undefined };
+}
+
+/** Place along one axis of every sample; the last axis runs fastest. */
+export function placesAlong({ progress }: SweepChartProps, path: string): number[] | undefined {
+  const axis = progress.axes.findIndex((each) => each.path === path);
+  if (axis < 0) return undefined;
+  const stride = progress.axes.slice(axis + 1).reduce((n, each) => n * each.values.length, 1);
+  const count = progress.axes[axis]!.values.length;
+  return Array.from({ length: progress.total }, (_, sample) => Math.floor(sample / stride) % count);
+}
+
+/** Where every axis of the sweep stands for one sample, as people read it. */
+export function designText({ progress, names, optionTitle }: SweepChartProps, sample: number): string[] {
+  let left = sample;
+  const lines: string[] = [];
+  for (const { path, values } of [...progress.axes].reverse()) {
+    const si = values[left % values.length]!;
+    left = Math.floor(left / values.length);
+    const info = names.get(path);
+    if (!info) continue;
+    const option = info.options?.[si];
+    const text =
+      option === undefined ? measure(info).text(si) : (optionTitle?.(path, option) ?? option.replaceAll('_', ' '));
+    lines.unshift(`${info.title} ${text}`);
+  }
+  return lines;
+}

@@ -1,0 +1,62 @@
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { EngineService, TraceAnswer } from '../../engine/index';
+
+export interface Traces {
+  /** What runs along something, of the present design; undefined until it is known. */
+  of(path: string): ReadonlySignal<TraceAnswer | undefined>;
+  /** Something on the screen shows it; returns the way to say that it no longer does. */
+  watch(path: string): () => void;
+  /** The design is new: everything on the screen is asked for again, and with `all` the rest of the sheet too. */
+  refresh(revision: number, all: boolean): Promise<void>;
+}
+
+interface Entry {
+  readonly shown: Signal<TraceAnswer | undefined>;
+  watchers: number;
+  /** Revision it was last asked for. */
+  asked: number;
+}
+
+/** Asks the engine for what charts draw of it, once for each design. */
+export function createTraces(engine: Pick<EngineService, 'trace'>): Traces {
+  const entries = new Map<string, Entry>();
+  let revision = -1;
+
+  function entryOf(path: string): Entry {
+    let entry = entries.get(path);
+    if (!entry) {
+      entry = { shown: signal(undefined), watchers: 0, asked: -1 };
+      entries.set(path, entry);
+    }
+    return entry;
+  }
+
+  async function ask(path: string, entry: Entry): Promise<void> {
+    if (revision < 0 || entry.asked === revision) return;
+    entry.asked = revision;
+    const answer = await engine.trace(path).catch((error: unknown) => failed(path, revision, error));
+    if (answer.revision === revision) entry.shown.value = answer;
+  }
+
+  return {
+    of: (path) => entryOf(path).shown,
+    watch(path) {
+      const entry = entryOf(path);
+      entry.watchers++;
+      void ask(path, entry);
+      return () => {
+        entry.watchers--;
+      };
+    },
+    async refresh(latest, all) {
+      revision = latest;
+      const wanted = [...entries].filter(([, entry]) => all || entry.watchers > 0);
+      await Promise.all(wanted.map(([path, entry]) => ask(path, entry)));
+    },
+  };
+}
+
+const failed = (path: string, revision: number, error: unknown): TraceAnswer => ({
+  ...{ revision, path, title: path, doc: '', columns: [], present: [] },
+  message: error instanceof Error ? error.message : String(error),
+});
