@@ -9,12 +9,14 @@ export function DesignsHere({ onLeave }: { onLeave: () => void }) {
   useEffect(() => void designs?.readList(), [designs]);
   const list = designs?.list.value;
   if (!designs || !list) return null;
+  const keeping = designs.keeping.value;
   const kept = list.filter((design) => design.deleted === undefined);
   const deleted = list.filter((design) => design.deleted !== undefined);
   return (
     <section aria-labelledby="designs-title">
       <h3 id="designs-title">Designs on this machine</h3>
-      {kept.length === 0 && (
+      {keeping.kind === 'refused' && <p class="form-problem">{keeping.sentence}</p>}
+      {kept.length === 0 && keeping.kind !== 'refused' && (
         <p>
           None is kept yet. What you change is kept in this browser by itself; to have it elsewhere, or to be sure of
           it, save it to a file.

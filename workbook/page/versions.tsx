@@ -16,6 +16,7 @@ export function Versions({ onClose }: { onClose: () => void }) {
     void designs?.readVersions();
   }, [designs]);
   const versions = designs?.versions.value;
+  const keeping = designs?.keeping.value;
   const leave = (): void => dialog.current?.close();
   return (
     <dialog ref={dialog} class="open-dialog wide-dialog" aria-labelledby="versions-title" onClose={onClose}>
@@ -25,7 +26,8 @@ export function Versions({ onClose }: { onClose: () => void }) {
           Back to the sheet
         </button>
       </header>
-      {versions?.length === 0 && (
+      {keeping?.kind === 'refused' && <p class="form-problem">{keeping.sentence}</p>}
+      {versions?.length === 0 && keeping?.kind !== 'refused' && (
         <p>
           There is none yet. The first is kept here by itself as soon as something is changed; the design that is open
           now is kept with it.

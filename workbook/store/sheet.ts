@@ -220,15 +220,17 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     const opens = begin?.();
     editor.change(replaceDocument(editor.document.value, document), says, opens);
   };
-  const openFrom = (opened: Opened, name: string, filed: boolean): void => {
+  const openFrom = async (opened: Opened, name: string, filed: boolean): Promise<void> => {
     notices.value = [];
     if (!opened.ok) {
       tell(refusal(name, opened));
       return;
     }
+    const text = serialise(opened.document);
+    const same = await ports.keep.find?.(text);
     replace(opened.document, `opening ${name}`, () => {
-      const opens = ports.keep.begin?.();
-      if (filed) ports.keep.filed?.(serialise(opened.document));
+      const opens = ports.keep.begin?.(same);
+      if (filed) ports.keep.filed?.(text);
       return opens;
     });
   };

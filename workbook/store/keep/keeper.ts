@@ -26,6 +26,8 @@ export interface SheetKeep {
   write(text: string, says?: string): void;
   /** Another design takes the place of the open one: one that is kept here, or a new one. */
   begin?(design?: Design): Opens;
+  /** The kept design that is just like a text, so that opening a file again makes no second one. */
+  find?(text: string): Promise<Design | undefined>;
   /** The open design is that one, as it is after opening was taken back or done again. */
   turn?(id: string): void;
   /** The text is in a file of the person's own. */
@@ -213,8 +215,11 @@ export function createKeeper(ports: KeeperPorts): Keeper {
   async function hold(kept: Kept): Promise<void> {
     ports.tab.write(kept.id);
     const has = await holding.hold(kept.id);
-    if (!has) lose(kept, false);
-    else if (kept.elsewhere) {
+    if (!has) {
+      lose(kept, false);
+      // The list that it was opened from may be older than what the other page has written.
+      await follow();
+    } else if (kept.elsewhere) {
       // The page that had it is gone.
       const { unkept } = kept.elsewhere;
       kept.elsewhere = undefined;
@@ -284,6 +289,10 @@ export function createKeeper(ports: KeeperPorts): Keeper {
       turn(design?.id ?? ports.newId());
       if (design) void attempt(() => store.markOpened(design.id, ports.now()));
       return { from, to: now.id };
+    },
+    async find(text) {
+      const all = (await attempt(() => store.designs())) ?? [];
+      return all.find((design) => design.deleted === undefined && design.text === text);
     },
     turn,
     filed(text) {

@@ -1,0 +1,157 @@
+import 'fake-indexeddb/auto';
+import { expect, test, vi } from 'vitest';
+import type { Document, EngineService, FirstDesignAnswer } from '../../../engine/index';
+import { serialise, textAt } from '../../../engine/index';
+import { createDesigns } from '../../../workbook/store/designs';
+import { createSheet } from '../../../workbook/store/sheet';
+import { newBrowser } from './keep/pages';
+import { smallSheet } from './small-sheet';
+
+/** An engine that answers nothing but first designs: what is shown doesn't matter here. */
+const silent = new Proxy({} as EngineService, { get: () => () => new Promise(() => {}) });
+
+async function open(browser = newBrowser()) {
+  const page = browser.page();
+  const kept = await page.keeper.start();
+  if (kept === undefined) page.keeper.startWith(serialise(smallSheet));
+  const sheet = createSheet(smallSheet, { engine: silent, keep: page.keeper, ready: [], frozen: true, now: () => 0 });
+  const firstDesign = vi.fn(async (): Promise<FirstDesignAnswer> => ({ ok: true, document: other('First design') }));
+  const designs = createDesigns(sheet, page.keeper, {
+    engine: { firstDesign },
+    firstVisit: kept === undefined,
+    now: () => browser.at,
+  });
+  const tip = () => textAt(sheet.document.value, 'tip_weight');
+  const listed = async () => {
+    await designs.readList();
+    return designs.list.value!;
+  };
+  return { sheet, designs, firstDesign, tip, listed, ...page };
+}
+const other = (title: string): Document => ({ ...smallSheet, title });
+const file = (document: Document) => new File([serialise(document)], 'other.tetherwright.json');
+
+test('a version is looked at, and returned to as one edit that begins a version of its own', async () => {
+  const { sheet, designs, tip, keeper } = await open();
+  sheet.setText('tip_weight', '30 g');
+  await designs.readVersions();
+  const [newest, oldest] = designs.versions.value!;
+  expect([newest!.says, oldest!.says]).toEqual([['tip_weight'], ['as it was opened']]);
+  designs.look(oldest!);
+  expect([tip(), sheet.looking.value?.at]).toEqual(['21 g', expect.stringMatching(/^the version of /)]);
+  sheet.setText('tip_weight', '5 g');
+  expect([tip(), sheet.refusals.value]).toEqual(['21 g', 1]);
+  designs.returnTo(oldest!);
+  expect([tip(), sheet.looking.value]).toEqual(['21 g', undefined]);
+  expect(sheet.undoSays.value).toMatch(/^return to the version of /);
+  await keeper.stored();
+  await designs.readVersions();
+  expect(designs.versions.value).toHaveLength(3);
+  sheet.undo();
+  expect(tip()).toBe('30 g');
+});
+
+test('a file that is opened is a design of its own; the one before it stays, and opening it again makes no second one', async () => {
+  const { sheet, designs, listed } = await open();
+  sheet.setText('tip_weight', '30 g');
+  await sheet.openFile(file(other('Other')));
+  expect(designs.file.value).toBe('same');
+  expect((await listed()).map((each) => each.title).sort()).toEqual(['Other', 'Small sheet']);
+  sheet.undo();
+  await sheet.openFile(file(other('Other')));
+  expect(await listed()).toHaveLength(2);
+  expect(sheet.document.value.title).toBe('Other');
+});
+
+test('a design is opened from the list with what was kept of it, and Undo goes back to the one before', async () => {
+  const { sheet, designs, tip, listed, keeper } = await open();
+  sheet.setText('tip_weight', '30 g');
+  await sheet.openFile(file(other('Other')));
+  const small = (await listed()).find((each) => each.title === 'Small sheet')!;
+  designs.openDesign(small);
+  expect([sheet.document.value.title, tip(), keeper.open.value]).toEqual(['Small sheet', '30 g', small.id]);
+  sheet.setText('tip_weight', '31 g');
+  sheet.undo();
+  sheet.undo();
+  expect(sheet.document.value.title).toBe('Other');
+  sheet.setText('tip_weight', '9 g');
+  const all = await listed();
+  expect(all.map((each) => [each.title, textAt(JSON.parse(each.text), 'tip_weight')]).sort()).toEqual([
+    ['Other', '9 g'],
+    ['Small sheet', '30 g'],
+  ]);
+});
+
+test('a copy is named as one; a deleted design is listed as such and comes back', async () => {
+  const { sheet, designs, listed } = await open();
+  sheet.setText('tip_weight', '30 g');
+  designs.copyDesign((await listed())[0]!);
+  expect(sheet.document.value.title).toBe('Small sheet, copy');
+  const small = (await listed()).find((each) => each.title === 'Small sheet')!;
+  await designs.deleteDesign(small);
+  const found = () => designs.list.value!.find((each) => each.id === small.id)!.deleted;
+  expect(found()).toBeTypeOf('number');
+  await designs.bringBack(small);
+  expect(found()).toBeUndefined();
+});
+
+test('a version is named, deleted and brought back', async () => {
+  const { sheet, designs } = await open();
+  sheet.setText('tip_weight', '30 g');
+  await designs.readVersions();
+  const [newest, oldest] = designs.versions.value!;
+  await designs.nameVersion(newest!, ' as flown ');
+  expect(designs.versions.value![0]!.name).toBe('as flown');
+  const bringBack = await designs.deleteVersion(oldest!);
+  expect(designs.versions.value).toHaveLength(1);
+  await bringBack();
+  expect(designs.versions.value).toHaveLength(2);
+  await designs.nameVersion(newest!, '  ');
+  expect(designs.versions.value![0]!.name).toBeUndefined();
+});
+
+test('a text in the store that cannot be read is said, kept, and can be saved as it is', async () => {
+  const { sheet, designs, listed } = await open();
+  sheet.setText('tip_weight', '30 g');
+  const [design] = await listed();
+  designs.copyDesign({ ...design!, text: '{ "format"' });
+  expect(sheet.document.value.title).toBe('Small sheet');
+  expect(sheet.notices.value).toMatchObject([
+    { title: expect.stringMatching(/^Small sheet: This file is broken at line 1/), text: '{ "format"' },
+  ]);
+});
+
+test('a first design is opened as a design of its own; a form that is refused opens nothing', async () => {
+  const { sheet, designs, firstDesign, listed } = await open();
+  const form = {
+    title: '',
+    drive: 'engine',
+    span: '',
+    chord: '',
+    size: '',
+    line_length: '',
+    weight: '',
+    lap_time: '',
+  } as const;
+  const problem = { field: 'span', message: 'Span: nothing is typed.' } as const;
+  firstDesign.mockResolvedValueOnce({ ok: false, problems: [problem] });
+  expect(await designs.firstDesign(form)).toEqual([problem]);
+  expect(sheet.document.value).toBe(smallSheet);
+  expect(await designs.firstDesign(form)).toEqual([]);
+  expect(sheet.document.value.title).toBe('First design');
+  expect((await listed()).map((each) => each.title)).toEqual(['First design']);
+  sheet.undo();
+  expect(sheet.document.value).toEqual(smallSheet);
+});
+
+test('what is being typed belongs to the design in which it is typed', async () => {
+  const { sheet, listed } = await open();
+  sheet.setText('line_length', '19 m');
+  sheet.typing(() => sheet.setText('tip_weight', '44 g'));
+  await sheet.openFile(file(other('Other')));
+  const texts = (await listed()).map((each) => [each.title, textAt(JSON.parse(each.text), 'tip_weight')]);
+  expect(texts.sort()).toEqual([
+    ['Other', '21 g'],
+    ['Small sheet', '44 g'],
+  ]);
+});
