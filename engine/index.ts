@@ -73,6 +73,7 @@ export {
   partFields,
   type Text,
 } from './sheet/cells/index';
+export { copyOfCell } from './sheet/copy';
 export type {
   Axis,
   BlockCell,
@@ -100,10 +101,13 @@ export type {
 } from './sheet/document';
 export { CHART_KINDS, FORMAT, MEASURES, PART_SHAPES, VERSION } from './sheet/document';
 export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
+export { freeId, freeName, isOwnName, nameFromTitle, takenNames } from './sheet/free-names';
 export { freeze } from './sheet/freeze';
+export { type BlockLinks, keptLinks, roleOf } from './sheet/links';
 export { nameFault } from './sheet/names';
 export { baselineOf, textAt, textsOf, withText } from './sheet/paths';
 export { type Renaming, rename } from './sheet/rename';
+export { retitleCell } from './sheet/retitle';
 export {
   applyChange,
   applyChanges,

@@ -11,6 +11,7 @@ import { watchPaper } from './page/paper';
 import { SheetContext } from './store/context';
 import { createDesigns, DesignsContext } from './store/designs';
 import { openKeeper } from './store/open-keeper';
+import { watchPrinting } from './store/printing';
 import { readySheets } from './store/ready';
 import { createSheet, type Notice, refusal } from './store/sheet';
 
@@ -81,6 +82,7 @@ async function start(): Promise<void> {
   });
   watchKeys(sheet);
   watchDrops(sheet);
+  watchPrinting();
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled sheet'} – Tetherwright`;
   });

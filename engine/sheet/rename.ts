@@ -1,6 +1,7 @@
 import { renameInFormula } from '../formula/index';
 import { kindOf, type Rewrite } from './cells/index';
 import type { Cell, Document, Material } from './document';
+import { ownedPaths } from './free-names';
 import { rewriteMaterials } from './materials';
 import { movedPath, nameFault, renamedPath } from './names';
 import { renameOption } from './rename-option';
@@ -30,11 +31,6 @@ export function rename(document: Document, path: string, to: string): Renaming {
   if (Object.keys(head).length > 0) changes.push({ change: 'head', head });
   return { ok: true, changes };
 }
-
-const ownedPaths = (document: Document): readonly string[] => [
-  ...document.cells.flatMap((cell) => kindOf(cell).owns(cell)),
-  ...document.materials.map((material) => material.name),
-];
 
 function refusalOf(document: Document, path: string, to: string, moved: string): string | undefined {
   const owned = ownedPaths(document);

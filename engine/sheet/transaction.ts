@@ -16,6 +16,8 @@ export type Change =
   | { readonly change: 'move'; readonly id: string; readonly to: number }
   /** Puts a new state in place of the cell with the same id. */
   | { readonly change: 'cell'; readonly cell: Cell }
+  /** Shows a cell as its title only, or whole (`null`: nothing is said of it): nothing that is computed. */
+  | { readonly change: 'fold'; readonly id: string; readonly folded: boolean | null }
   | { readonly change: 'head'; readonly head: Head }
   | { readonly change: 'text'; readonly path: string; readonly text: string };
 
@@ -57,6 +59,8 @@ function apply(document: Document, change: Change): Changed {
       return move(document, change.id, change.to);
     case 'cell':
       return replace(document, change.cell);
+    case 'fold':
+      return fold(document, change.id, change.folded);
     case 'head':
       return setHead(document, change.head);
     case 'text':
@@ -101,6 +105,15 @@ function replace(document: Document, cell: Cell): Changed {
   return {
     document: { ...document, cells: document.cells.with(at, cell) },
     inverse: { change: 'cell', cell: document.cells[at]! },
+  };
+}
+
+function fold(document: Document, id: string, folded: boolean | null): Changed {
+  const at = indexOf(document, id);
+  const { folded: before, ...cell } = document.cells[at]!;
+  return {
+    document: { ...document, cells: document.cells.with(at, folded === null ? cell : { ...cell, folded }) },
+    inverse: { change: 'fold', id, folded: before ?? null },
   };
 }
 

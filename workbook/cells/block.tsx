@@ -14,7 +14,7 @@ export function BlockView({ cell }: { cell: BlockCell }) {
       <p class="aside">{block.doc}</p>
       <Fields cell={cell} block={block} />
       <Results cell={cell} block={block} />
-      <CautionFor block={block.role} />
+      <CautionFor of={block.role} cell={cell.name} />
     </div>
   );
 }

@@ -1,7 +1,10 @@
+import { useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { Cell } from '../../engine/index';
 import { FaultFlag } from '../controls/fault-flag';
 import { useSheet } from '../store/context';
+import { printing } from '../store/printing';
+import { Balloon, TitleForm } from './frame/index';
 import { kindWords } from './kind-words';
 
 /** Balloon on its leader, kind word, title over a thin rule; no box. A folded cell shows no more than this and its own faults. */
@@ -11,13 +14,18 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
   const faults = sheet.faultsOfCell(cell.id);
   const own = faults.filter((fault) => fault.path === cell.name || folded);
   const bodyId = `body-${cell.id}`;
+  const shown = !folded || printing.value;
+  const naming = useComputed(() => sheet.naming.value === cell.id).value;
+  const carried = useComputed(() => sheet.carrying.value?.id === cell.id).value;
 
   return (
-    <article class={`cell cell-${cell.kind}`} id={`cell-${cell.name}`} aria-labelledby={`title-${cell.id}`}>
+    <article
+      class={`cell cell-${cell.kind} ${carried ? 'carried' : ''}`}
+      id={`cell-${cell.name}`}
+      aria-labelledby={`title-${cell.id}`}
+    >
       <header class="cell-head">
-        <span class="balloon" aria-hidden="true">
-          {number}
-        </span>
+        <Balloon cell={cell} number={number} />
         <span class="kind">{kindWords[cell.kind]}</span>
         <h2 id={`title-${cell.id}`}>{cell.title}</h2>
         <button
@@ -31,11 +39,12 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
           <span class="unseen"> {cell.title}</span>
         </button>
       </header>
+      {naming && <TitleForm cell={cell} />}
       {own.map((fault) => (
         <FaultFlag key={fault.path} fault={fault} named={fault.path === cell.name} />
       ))}
-      <div id={bodyId} class="cell-body" hidden={folded}>
-        {!folded && children}
+      <div id={bodyId} class="cell-body" hidden={!shown}>
+        {shown && children}
       </div>
     </article>
   );

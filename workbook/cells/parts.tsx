@@ -115,7 +115,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
         />
         <span class="aside">share of a full tank, 0 to 1</span>
       </div>
-      <CautionFor block="parts" />
+      <CautionFor of="parts" cell={cell.name} />
     </>
   );
 }

@@ -6,10 +6,10 @@ import { wantPlace } from './place-in-text';
 export type Place = Pick<Fault, 'cell' | 'path' | 'from' | 'to'>;
 
 /** Brings a place before the reader: unfolds what hides it and puts the focus there. */
-export function goTo(sheet: Pick<Sheet, 'document' | 'fold'>, { cell: id, path, from, to }: Place): void {
+export function goTo(sheet: Pick<Sheet, 'document' | 'unfold'>, { cell: id, path, from, to }: Place): void {
   const cell = sheet.document.value.cells.find((each) => each.id === id);
   if (!cell) return;
-  if (cell.folded) sheet.fold(cell, false);
+  if (cell.folded) sheet.unfold(cell);
   // What was folded is drawn before the next frame.
   requestAnimationFrame(() => {
     const piece = document.getElementById(`cell-${cell.name}`);

@@ -1,5 +1,6 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
-import { CellView } from '../cells/index';
+import { Fragment } from 'preact';
+import { AddHere, CellView, columnOf, gapsOf } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
@@ -10,6 +11,7 @@ import { Notices } from './notices';
 import { OnlyLooking } from './only-looking';
 import type { Paper } from './paper';
 import { StandingColumn } from './standing-column';
+import { DrawingCommands } from './standing-drawing';
 import { StandingFigures } from './standing-figures';
 import { Strip } from './strip';
 import { TitleBlock } from './title-block';
@@ -36,6 +38,7 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
               <Strip />
               <Column />
               <aside class="standing" aria-label="Key figures and checks">
+                <DrawingCommands />
                 <StandingFigures />
               </aside>
             </>
@@ -71,16 +74,21 @@ const KeptCell = kept(CellView);
 function Column() {
   const sheet = useSheet();
   const cells = sheet.part('cells');
-  const standing = cells.find((cell) => cell.kind === 'drawing');
+  const gaps = gapsOf(cells);
   return (
     // A change that was refused leaves nothing of it in the controls.
     <main id="cells" tabIndex={-1} key={sheet.refusals.value}>
+      <p class="unseen" role="status">
+        {sheet.told.value}
+      </p>
       {cells.length === 0 && <EmptySheet />}
-      {cells
-        .filter((cell) => cell !== standing)
-        .map((cell, index) => (
-          <KeptCell key={cell.id} cell={cell} number={index + 1} />
-        ))}
+      {columnOf(cells).map((cell, index) => (
+        <Fragment key={cell.id}>
+          <AddHere {...gaps[index]!} />
+          <KeptCell cell={cell} number={index + 1} />
+        </Fragment>
+      ))}
+      <AddHere {...gaps.at(-1)!} />
     </main>
   );
 }

@@ -8,6 +8,7 @@ import { cautionsAfter } from './cautions';
 export function KeyFigures() {
   const sheet = useSheet();
   const figures = sheet.part('figures');
+  const inRoles = figures.map(sheet.rolePath);
   return (
     <section class="figures" aria-labelledby="figures-title">
       <div class="figures-head">
@@ -31,7 +32,7 @@ export function KeyFigures() {
             </span>
           </div>
           <FigureFault path={path} />
-          <CautionNote cautions={cautionsAfter(figures, index)} />
+          <CautionNote cautions={cautionsAfter(inRoles, index)} cell={path.split('.', 1)[0]!} />
         </Fragment>
       ))}
     </section>

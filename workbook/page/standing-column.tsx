@@ -1,5 +1,6 @@
 import { DrawingView } from '../cells/index';
 import { useSheet } from '../store/context';
+import { DrawingCommands } from './standing-drawing';
 import { StandingFigures } from './standing-figures';
 
 /** Beside the cells and always in sight: the scale drawing, the key figures and the checks. */
@@ -8,6 +9,7 @@ export function StandingColumn() {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a low window, so keys have to reach it.
     <aside class="standing" aria-label="Drawing and key figures" tabIndex={0}>
+      <DrawingCommands />
       {title !== undefined && <DrawingView title={title} />}
       <StandingFigures />
     </aside>

@@ -3,6 +3,7 @@ import { useRef } from 'preact/hooks';
 import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
+import { AddList } from './add-list';
 import { KeepingWords } from './keeping-words';
 import { OpenDialog } from './open-dialog';
 import type { Paper } from './paper';
@@ -48,6 +49,14 @@ export function TopBar({ paper }: { paper: Signal<Paper> }) {
         >
           Redo
         </button>
+        <button
+          type="button"
+          class="word"
+          aria-haspopup="dialog"
+          onClick={() => (sheet.adding.value = sheet.document.peek().cells.length)}
+        >
+          Add
+        </button>
         <button type="button" class="word" onClick={() => window.print()}>
           Print
         </button>
@@ -77,6 +86,7 @@ export function TopBar({ paper }: { paper: Signal<Paper> }) {
         />
       )}
       {sheet.choosing.value && <OpenDialog onFile={() => picker.current?.click()} />}
+      {sheet.adding.value !== undefined && <AddList at={sheet.adding.value} />}
     </header>
   );
 }

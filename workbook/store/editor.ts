@@ -87,6 +87,11 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
   let typed: (() => void) | undefined;
   let settling = false;
 
+  /** What is only shown differently is nothing to compute. */
+  function tell(changes: readonly Change[]): void {
+    if (changes.some((each) => each.change !== 'fold')) ports.changed(document.value, textsOf(changes));
+  }
+
   function settle(): void {
     rest();
     // The edit that is made of a text comes back here.
@@ -111,7 +116,7 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
       history.value = moved.history;
       document.value = applyChanges(document.value, changes, { frozen }).document;
     });
-    ports.changed(document.value, textsOf(changes));
+    tell(changes);
     ports.committed(document.value, side === 'inverse' ? `taken back: ${says}` : says);
   }
 
@@ -144,7 +149,7 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
       if (opens) look(undefined);
       else if (barred()) return;
       commit(document.value, changes, says, { opens });
-      ports.changed(document.value, textsOf(changes));
+      tell(changes);
     },
     typing(text) {
       settle();
@@ -187,6 +192,7 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
 function textsOf(changes: readonly Change[]): ReadonlyMap<string, string> | undefined {
   const texts = new Map<string, string>();
   for (const change of changes) {
+    if (change.change === 'fold') continue;
     if (change.change !== 'text') return undefined;
     texts.set(change.path, change.text);
   }

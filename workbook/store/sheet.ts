@@ -21,6 +21,7 @@ import {
   textAt,
   tooLarge,
 } from '../../engine/index';
+import { type CellCommands, createCellCommands } from './cell-commands';
 import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
 import { fileName, saveText } from './files';
@@ -29,6 +30,7 @@ import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
 import type { ReadySheet } from './ready';
 import { replaceDocument } from './replace-document';
+import { createRoles, type Roles } from './roles';
 import { type SheetState, sheetState } from './sheet-state';
 import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
@@ -39,6 +41,8 @@ export interface Notice {
   readonly sentences: readonly string[];
   /** A text that should not be lost: it can be saved to a file as it is. */
   readonly text?: string;
+  /** The document as an edit left it: said, with a way back, as long as nothing else is done. */
+  readonly after?: Document;
 }
 
 /** Something else than the open design is shown, to be looked at only. */
@@ -56,7 +60,7 @@ export interface Picking {
 }
 
 /** The open sheet: its document, the engine's answers, and everything that can be done with it. */
-export interface Sheet extends Reader, Overview {
+export interface Sheet extends Reader, Overview, Roles, CellCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
   readonly state: ReadonlySignal<SheetState>;
@@ -96,7 +100,6 @@ export interface Sheet extends Reader, Overview {
   redo(): void;
   changeCell(cell: Cell): void;
   changeHead(head: Head, says: string): void;
-  fold(cell: Cell, folded: boolean): void;
   /** Changes how a cell is shown: nothing to take back, nothing to compute. */
   arrange(cell: Cell): void;
   /** The rows of sweeps, as the engine has them. */
@@ -157,7 +160,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const traces = createTraces(engine);
 
   const tell = (notice: Notice): void => {
-    if (!notices.value.some((other) => other.title === notice.title)) notices.value = [...notices.value, notice];
+    const standing = notices.value.filter(({ after }) => after === undefined || after === editor.document.peek());
+    if (!standing.some((other) => other.title === notice.title)) notices.value = [...standing, notice];
   };
   const link = linkEngine(engine, {
     take(answer) {
@@ -242,6 +246,12 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   return {
     ...reader,
     ...createOverview(editor.document, snapshot, names),
+    ...createRoles(editor.document, description),
+    ...createCellCommands({
+      editor,
+      blocks: () => description.peek()?.blocks ?? [],
+      removed: (title, after) => tell({ title, sentences: [], after }),
+    }),
     document: editor.document,
     snapshot,
     state: computed(() =>
@@ -281,7 +291,6 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     changeHead: (head, says) => editor.change([{ change: 'head', head }], says),
     arrange: (cell) => editor.arrange({ change: 'cell', cell }),
     tables: engine,
-    fold: (cell, folded) => editor.arrange({ change: 'cell', cell: { ...cell, folded } }),
     takeBaseline: () => editor.change([{ change: 'head', head: { baseline: {} } }], 'the baseline'),
     returnToBaseline: () => setTexts(Object.entries(editor.document.value.baseline ?? {}), 'return to the baseline'),
     isComputed(text, unit) {

@@ -166,12 +166,23 @@ test('an edit of texts alone is told as texts, any other as a new document', () 
 
 test('how the sheet is arranged is kept, but is nothing to take back and nothing to compute', () => {
   const { editor, told, kept } = open();
-  const cell = { ...smallSheet.cells[0]!, folded: true };
-  editor.arrange({ change: 'cell', cell });
+  editor.arrange({ change: 'fold', id: 'c1', folded: true });
   expect(editor.document.value.cells[0]!.folded).toBe(true);
   expect(editor.undoSays.value).toBeUndefined();
   expect(told).toEqual([]);
   expect(kept).toHaveLength(1);
+});
+
+test('folding is one step back, and nothing to compute', () => {
+  const { editor, told, kept } = open();
+  editor.change([{ change: 'fold', id: 'c1', folded: true }], 'folding Words');
+  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  editor.undo();
+  expect(editor.document.value).toEqual(smallSheet);
+  editor.redo();
+  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  expect(told).toEqual([]);
+  expect(kept).toHaveLength(3);
 });
 
 test('opening another sheet is taken back like any edit', () => {

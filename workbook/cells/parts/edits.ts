@@ -3,13 +3,15 @@ import {
   type Cell,
   type Change,
   type Document,
+  freeName,
+  isOwnName,
+  nameFromTitle,
   type Part,
   type PartShape,
   type PartsCell,
   partFields,
   rename,
 } from '../../../engine/index';
-import { freeName, isOwnName, nameFromTitle } from './free-names';
 
 /** A part put in after another; the last place without one. */
 export function withPart(cell: PartsCell, part: Part, after?: string): PartsCell {

@@ -1,9 +1,8 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import { type ForgottenThing, formatQuantity, type PartsCell } from '../../../engine/index';
+import { type ForgottenThing, formatQuantity, freeName, type PartsCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { addingPart } from './edits';
-import { freeName } from './free-names';
 import { takenNames } from './taken';
 
 /** Small things that the table does not name, each with what it would do to the CG; a press adds it. */

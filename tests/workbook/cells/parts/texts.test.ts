@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { freeName, isOwnName, nameFromTitle } from '../../../../engine/index';
 import { readCoats, withCoat, writeCoats } from '../../../../workbook/cells/parts/coats';
-import { freeName, isOwnName, nameFromTitle } from '../../../../workbook/cells/parts/free-names';
 import { longestBar } from '../../../../workbook/cells/parts/moment-bar';
 import { placeTexts } from '../../../../workbook/cells/parts/place';
 import { shapeWords } from '../../../../workbook/cells/parts/shapes';

@@ -1,4 +1,6 @@
-import { nameFault } from '../../../engine/index';
+import { kindOf } from './cells/index';
+import type { Document } from './document';
+import { nameFault } from './names';
 
 /** What a title is called in formulas: "Elevator horn, 25 mm" → elevator_horn_25_mm. */
 export function nameFromTitle(title: string): string {
@@ -22,3 +24,18 @@ export function freeName(wanted: string, taken: ReadonlySet<string>): string {
 /** Whether a name is the one that came from this title by itself, so that it may follow when the title changes. */
 export const isOwnName = (name: string, title: string): boolean =>
   name.replace(/_\d+$/, '') === nameFromTitle(title).replace(/_\d+$/, '');
+
+/** Paths of everything in a document that has a name of its own. */
+export const ownedPaths = (document: Document): readonly string[] => [
+  ...document.cells.flatMap((cell) => kindOf(cell).owns(cell)),
+  ...document.materials.map((material) => material.name),
+];
+
+/** Names that a new cell, variable or line of this document can't have. */
+export const takenNames = (document: Document): ReadonlySet<string> => new Set(ownedPaths(document));
+
+/** An id that no cell of the document has. */
+export function freeId(document: Document): string {
+  const numbers = document.cells.map((cell) => Number(/^c(\d+)$/.exec(cell.id)?.[1] ?? 0));
+  return `c${String(Math.max(0, ...numbers) + 1).padStart(2, '0')}`;
+}

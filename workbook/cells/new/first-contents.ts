@@ -1,0 +1,124 @@
+import {
+  type ChartCell,
+  type CheckCell,
+  type ChoiceCell,
+  type ChoiceOption,
+  type Document,
+  type FormulaCell,
+  freeName,
+  type RowDescription,
+  type SweepCell,
+  takenNames,
+  type Variable,
+  type VariablesCell,
+} from '../../../engine/index';
+
+/** A cell without what every cell has. */
+type Contents<C> = Omit<C, 'id' | 'name' | 'title'>;
+
+export const newVariable = (taken: ReadonlySet<string>): Variable => ({
+  name: freeName('new_variable', taken),
+  title: 'New variable',
+  symbol: '',
+  unit: '',
+  text: '0',
+  low: '0',
+  high: '100',
+  step: '',
+});
+
+export const newVariables = (document: Document): Contents<VariablesCell> => ({
+  kind: 'variables',
+  rows: [newVariable(takenNames(document))],
+});
+
+type Line = FormulaCell['lines'][number];
+export const newLine = (taken: ReadonlySet<string>): Line => ({
+  name: freeName('new_line', taken),
+  text: '0',
+  unit: '',
+});
+
+export const newFormula = (document: Document): Contents<FormulaCell> => ({
+  kind: 'formula',
+  lines: [newLine(takenNames(document))],
+});
+
+export const newChoice: Contents<ChoiceCell> = {
+  kind: 'choice',
+  of: 'numbers',
+  columns: [],
+  options: [
+    { name: 'first', title: 'first', pattern: 'plain', values: {} },
+    { name: 'second', title: 'second', pattern: 'plain', values: {} },
+  ],
+  text: 'first',
+};
+
+/** Materials that a new choice begins with where the library has them, and their line patterns. */
+const USUAL_STOCK = [
+  { material: 'balsa_medium', pattern: 'grain' },
+  { material: 'light_ply', pattern: 'ply' },
+] as const;
+
+/** Sheets of 3 mm, to be corrected. */
+export function newStock(library: readonly RowDescription[]): Contents<ChoiceCell> {
+  const options = USUAL_STOCK.flatMap(({ material, pattern }): ChoiceOption[] => {
+    const row = library.find((each) => each.name === material);
+    return row ? [stockOf(row.name, `${row.title}, 3 mm`, pattern)] : [];
+  });
+  const first = options[0] ?? stockOf('', 'first', 'plain');
+  return {
+    kind: 'choice',
+    of: 'stack',
+    columns: [],
+    options: options.length > 0 ? options : [first],
+    text: first.name,
+  };
+}
+
+const stockOf = (material: string, title: string, pattern: ChoiceOption['pattern']): ChoiceOption => ({
+  name: material === '' ? 'first' : material,
+  title,
+  pattern,
+  layers: [{ name: 'sheet', material, text: material === '' ? '0 g/m²' : '3 mm' }],
+});
+
+/** Points of a new axis: enough for a smooth line, few enough to be there at once. */
+const POINTS = 21;
+
+/** Runs along the first variable that has a slide and asks for the first key figure, where the sheet has them. */
+export function newSweep(document: Document): Contents<SweepCell> {
+  const rows = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
+  const variable = rows.find((row) => row.low !== '' && row.high !== '');
+  return {
+    kind: 'sweep',
+    axes: variable ? [{ of: variable.name, low: '', high: '', count: POINTS }] : [],
+    wanted: document.figures.slice(0, 1),
+  };
+}
+
+/** Shows the last sweep of the sheet, where it has one. */
+export function newChart(document: Document): Contents<ChartCell> {
+  const sweep = document.cells.findLast((cell) => cell.kind === 'sweep');
+  const across = sweep?.axes.at(-1)?.of ?? '';
+  const lines = sweep?.axes.find((axis) => axis.of !== across)?.of ?? '';
+  return {
+    kind: 'chart',
+    chart: 'line',
+    sweep: sweep?.name ?? '',
+    across,
+    up: sweep?.wanted.slice(0, 1) ?? [],
+    lines,
+  };
+}
+
+/** Watches the first key figure without a limit yet. */
+export const newCheck = (document: Document): Contents<CheckCell> => ({
+  kind: 'check',
+  of: document.figures[0] ?? '',
+  low: '',
+  high: '',
+  below: '',
+  above: '',
+});

@@ -1,0 +1,38 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { type Description, type Document, roleOf } from '../../engine/index';
+
+/** What the page says of a role (a caution beside the pull of a flight), whatever the cell in that role is called. */
+export interface Roles {
+  /** A path with the role in place of the cell's name: lap.pull → flight.pull where the cell lap is a flight. */
+  rolePath(path: string): string;
+  /** The way back: to the named cell where that has the role, else to the first of the sheet that has it. */
+  pathOfRole(path: string, cell: string): string;
+}
+
+export function createRoles(
+  document: ReadonlySignal<Document>,
+  description: ReadonlySignal<Description | undefined>,
+): Roles {
+  const roles = computed(() => {
+    const blocks = description.value?.blocks ?? [];
+    const byName = new Map<string, string>();
+    for (const cell of document.value.cells) {
+      const role = roleOf(cell, blocks);
+      if (role !== undefined) byName.set(cell.name, role);
+    }
+    return byName;
+  });
+  const inPlaceOf = (path: string, first: string, name: string | undefined): string =>
+    name === undefined ? path : name + path.slice(first.length);
+  return {
+    rolePath(path) {
+      const first = path.split('.', 1)[0]!;
+      return inPlaceOf(path, first, roles.value.get(first));
+    },
+    pathOfRole(path, cell) {
+      const role = path.split('.', 1)[0]!;
+      const named = [...roles.value].find(([, each]) => each === role)?.[0];
+      return inPlaceOf(path, role, roles.value.get(cell) === role ? cell : named);
+    },
+  };
+}
