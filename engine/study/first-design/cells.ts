@@ -259,7 +259,17 @@ function blocksOf(drive: FirstDesignForm['drive'], lap: KnownLap | undefined): B
       tank_y: STORE_SIDE,
     }),
     lap
-      ? block('c20', 'engine', 'Engine by the timed lap', 'measured_lap', { ...lap, ...mount })
+      ? block(
+          'c20',
+          'engine',
+          drive === 'engine' ? 'Engine by the timed lap' : 'Motor by the timed lap',
+          'measured_lap',
+          {
+            ...lap,
+            ...mount,
+            ...(drive === 'engine' ? { tank_volume: 'tank_volume' } : {}),
+          },
+        )
       : block('c20', 'engine', drive === 'engine' ? 'Engine and propeller' : 'Motor and propeller', 'thrust_law', {
           ...mount,
           static_thrust: 'static_thrust',
@@ -280,7 +290,7 @@ function briefOf(form: FirstDesignForm): string {
   const flown =
     form.lap_time === ''
       ? 'It has not flown: thrust is estimated from the size of the propeller.'
-      : `A lap of ${form.lap_time} was timed, which tells the power.`;
+      : `A lap of ${form.lap_time} was timed, which tells the power.${form.drive === 'motor' ? ' What the motor block then says of fuel means nothing.' : ''}`;
   return [
     `A model of ${form.span} span with ${form.drive === 'engine' ? `an engine of ${form.size}` : `a motor that takes ${form.size}`} on lines of ${form.line_length}. ${rest} ${flown}`,
     'All other sizes and weights are rules of thumb (common practice, no source): they are listed under "What was assumed", and each can be overwritten with what a ruler, a scale or a stopwatch tells. Weigh each part when it is finished and type it in the table of weight and balance.',

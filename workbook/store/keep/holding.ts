@@ -18,6 +18,8 @@ export interface HoldingPorts {
   /** Another page works on the design now. */
   onLost(id: string): void;
   onStored(id: string): void;
+  /** Longest waits, ms. */
+  readonly waits?: typeof WAITS;
 }
 
 interface Message {
@@ -25,13 +27,11 @@ interface Message {
   readonly id: string;
 }
 
-/** A page that is loaded again meets its own lock for a moment, ms. */
-const RELOAD = 400;
-/** Longest wait for another page to write and let go, ms. */
-const ANSWER = 1500;
+/** `reload`: a page that is loaded again meets its own lock for a moment. `answer`: another page has to write and let go. */
+const WAITS = { reload: 400, answer: 1500 };
 
 export function createHolding(ports: HoldingPorts): Holding {
-  const { locks, channel } = ports;
+  const { locks, channel, waits = WAITS } = ports;
   const held = new Map<string, () => void>();
 
   function request(id: string, options: LockOptions): Promise<boolean> {
@@ -71,10 +71,10 @@ export function createHolding(ports: HoldingPorts): Holding {
   });
 
   return {
-    hold: async (id) => held.has(id) || (await request(id, { ifAvailable: true })) || (await within(id, RELOAD)),
+    hold: async (id) => held.has(id) || (await request(id, { ifAvailable: true })) || (await within(id, waits.reload)),
     async take(id) {
       channel?.postMessage({ kind: 'give', id });
-      if (!(await within(id, ANSWER))) await request(id, { steal: true });
+      if (!(await within(id, waits.answer))) await request(id, { steal: true });
     },
     release,
     stored: (id) => channel?.postMessage({ kind: 'stored', id }),

@@ -88,7 +88,13 @@ export function newBrowser(options: { readonly locks?: boolean } = {}) {
     const store = also.store ?? createDesignStore(databaseOpener(name));
     const keeper = createKeeper({
       store,
-      holding: (told) => createHolding({ ...told, locks, channel: also.deaf ? undefined : channel() }),
+      holding: (told) =>
+        createHolding({
+          ...told,
+          waits: { reload: 15, answer: 60 },
+          locks,
+          channel: also.deaf ? undefined : channel(),
+        }),
       tab: {
         read: () => tab,
         write: (id) => {
