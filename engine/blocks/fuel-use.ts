@@ -1,3 +1,4 @@
+import { FUEL_KINDS } from '../library/index';
 import { FUELS, fuelFlow } from '../physics/index';
 import { DENSITY, MASS_PER_ENERGY, TIME, VOLUME } from '../units/index';
 import type { Columns, Field, Option } from './block';
@@ -6,7 +7,6 @@ import type { engineResults } from './engine-results';
 import { PLAIN } from './measures';
 
 const FLUID = { dimension: VOLUME, unit: 'mL', tradeUnit: 'fl oz' } as const;
-const KINDS = ['glow', 'diesel'] as const;
 const MEASURED = 'By specific consumption: a guess within a factor of two. Measure what a flight draws.';
 /** A measured draw holds for a set-up near the one that flew; a guess. */
 const MEASURED_SPREAD = 1.1;
@@ -14,7 +14,7 @@ const MEASURED_SPREAD = 1.1;
 /** What an engine burns: measured over some laps, or by specific consumption. */
 export const fuelFields = {
   fuel: {
-    option: KINDS,
+    option: FUEL_KINDS,
     default: 'glow',
     symbol: '',
     title: 'Fuel',
@@ -98,7 +98,7 @@ export function writeFuel(
   i: number,
   stride: number,
 ): 'half_measured' | undefined {
-  const facts = FUELS[KINDS[m[f.fuel + i]!]!];
+  const facts = FUELS[FUEL_KINDS[m[f.fuel + i]!]!];
   const [drawn, laps, lapTime] = [m[f.fuel_drawn + i]!, m[f.fuel_laps + i]!, m[f.fuel_lap_time + i]!];
   const typed = [drawn, laps, lapTime].filter((value) => !Number.isNaN(value)).length;
   if (typed !== 0 && typed !== 3) return 'half_measured';

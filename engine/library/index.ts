@@ -11,6 +11,7 @@ export {
 export { type PropellerAgreement, propellerAgreement } from './propeller-agreement';
 export { type Section, type SectionFamily, sections, sectionsOf } from './sections';
 export type { Sourced } from './table';
+export { FUEL_KINDS } from './tables/engines';
 export { tables } from './tables/index';
 export { LINE_MAKES } from './tables/line-kinds';
 export { SECTION_FAMILIES } from './tables/sections';

@@ -1,8 +1,11 @@
 import { type LibraryTable, libraryOf } from '../library-table';
 import { classRules } from './class-rules';
+import { engines } from './engines';
 import { finishes } from './finishes';
 import { lineKinds } from './line-kinds';
 import { materials } from './materials';
+import { motors } from './motors';
+import { propellers } from './propellers';
 import { sectionPoints } from './section-points';
 import { sectionRows } from './sections';
 import { wire } from './wire';
@@ -14,6 +17,9 @@ export const tables: readonly LibraryTable[] = libraryOf<LibraryTable>([
   lineKinds,
   wire,
   classRules,
+  engines,
+  motors,
+  propellers,
   sectionRows,
   sectionPoints,
 ]);

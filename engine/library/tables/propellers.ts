@@ -1,0 +1,27 @@
+import text from '../../../data/propellers.csv?raw';
+import { LENGTH } from '../../units/index';
+import { bladeShapes } from '../blade-shapes';
+import { libraryTable } from '../library-table';
+
+export const readPropellers = (file: string, content: string) =>
+  libraryTable(
+    {
+      name: 'propellers',
+      title: 'Propellers',
+      one: 'propeller',
+      doc: 'Usual sizes with a blade shape each. A choice among them gives the fields of a propeller.',
+      caution: 'Never run a propeller that is nicked, cracked or out of balance, and stand behind its plane.',
+      group: 'shape',
+      feeds: 'propeller',
+      columns: {
+        diameter: { title: 'Diameter', symbol: 'D', dimension: LENGTH, unit: 'mm', tradeUnit: 'in' },
+        pitch: { title: 'Pitch', symbol: 'p', dimension: LENGTH, unit: 'mm', tradeUnit: 'in' },
+        shape: { title: 'Blade shape', option: bladeShapes.map((row) => row.name) },
+      },
+    },
+    file,
+    content,
+  );
+
+/** Propellers by marked size. */
+export const propellers = readPropellers('propellers.csv', text);
