@@ -346,6 +346,8 @@ export interface EngineService {
   tableFile(view: TableView, format: TableFormat): Promise<readonly (string | Uint8Array<ArrayBuffer>)[]>;
   /** A trace of the present revision and of the baseline, computed when asked for: cell.trace, such as lap.ring. */
   trace(path: string): Promise<TraceAnswer>;
+  /** For each of these choices: mass of all parts made of it with each of its options, kg; none where no part is made of it. */
+  madeOf(choices: readonly string[]): Promise<readonly (readonly number[])[]>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */
   forgotten(parts: string): Promise<readonly ForgottenThing[]>;
   /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */

@@ -8,6 +8,7 @@ import { describeBlock } from './describe';
 import { describeTable } from './describe-table';
 import { drawingOf } from './drawing';
 import { forgottenIn } from './forgotten';
+import { massesMadeOf } from './made-of';
 import { type SweepPorts, startSweeps } from './sweeps';
 import { startTables } from './tables/serve';
 import { traceOf } from './trace';
@@ -79,6 +80,9 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
     tableFile: (view, format) => tables.file(present(), sweeps.rows(view.sweep, revision), view, format),
     async trace(path) {
       return { revision, ...traceOf(present(), baseline, blocks, path) };
+    },
+    async madeOf(choices) {
+      return choices.map((choice) => massesMadeOf(present(), choice));
     },
     async forgotten(parts) {
       return forgottenIn(present(), parts, library);

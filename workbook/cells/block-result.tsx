@@ -14,7 +14,9 @@ export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDes
       <span class="field-title">
         <ReferenceLink to={resultAnchor(cell.block, result.name)}>{result.title}</ReferenceLink>
       </span>
-      <output data-value={path}>{sheet.shown(path)}</output>
+      <output aria-live="off" data-value={path}>
+        {sheet.shown(path)}
+      </output>
       <span class="change">{sheet.change(path)}</span>
       {band && <p class="aside">usually {band} (common practice, no source)</p>}
     </div>

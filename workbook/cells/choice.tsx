@@ -1,8 +1,9 @@
-import type { ChoiceCell, ChoiceOption } from '../../engine/index';
+import { type ChoiceCell, type ChoiceOption, formatQuantity } from '../../engine/index';
 import { Swatch } from '../controls/swatch';
 import { useSheet } from '../store/context';
 import type { Sheet } from '../store/sheet';
 import { LibraryChoice } from './choice-library';
+import { StackLayers } from './layers/stack-layers';
 import { RowFaults } from './row-faults';
 
 /** Material swatches to pick from, each with what it weighs beside its name. */
@@ -34,6 +35,7 @@ export function ChoiceView({ cell }: { cell: ChoiceCell }) {
         ))}
       </fieldset>
       <RowFaults paths={[cell.name]} />
+      {cell.of === 'stack' && <StackLayers cell={cell} />}
       {cell.of === 'library' && <LibraryChoice cell={cell} />}
     </>
   );
@@ -45,6 +47,16 @@ const MOST_NUMBERS = 2;
 /** The numbers an option brings, in grey beside its name. */
 function Consequence({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) {
   const sheet = useSheet();
+  // A builder weighs parts: where any are made of it, what they weigh says more than what a square metre does.
+  const mass = sheet.madeOf(cell.name)[cell.options.indexOf(option)];
+  if (mass !== undefined && !Number.isNaN(mass)) {
+    return (
+      <span class="consequence">
+        {formatQuantity(mass, sheet.part('units') === 'trade' ? 'oz' : 'g')}
+        <span class="unseen"> of parts made of it</span>
+      </span>
+    );
+  }
   const words = columnsOf(cell, sheet)
     .slice(0, MOST_NUMBERS)
     .map((column) =>

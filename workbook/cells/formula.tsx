@@ -21,7 +21,7 @@ export function FormulaView({ cell }: { cell: FormulaCell }) {
             onCommit={(text) => sheet.setText(line.name, text)}
             onUndoBeyond={sheet.undo}
           />
-          <output class="calculation-value" data-value={line.name}>
+          <output class="calculation-value" aria-live="off" data-value={line.name}>
             {sheet.shown(line.name)}
           </output>
           <span class="change">{sheet.change(line.name)}</span>

@@ -7,9 +7,11 @@ import { useDesigns } from '../store/designs';
 import { EmptySheet } from './empty-sheet';
 import { FirstDesign } from './first-design';
 import { FirstVisit } from './first-visit';
+import { LiveSummary } from './live-summary';
 import { Notices } from './notices';
 import { OnlyLooking } from './only-looking';
 import type { Paper } from './paper';
+import { PaperChoice } from './paper-choice';
 import { StandingColumn } from './standing-column';
 import { DrawingCommands } from './standing-drawing';
 import { StandingFigures } from './standing-figures';
@@ -28,7 +30,7 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
       <div class="sheet">
         <Zones />
         <div class="frame">
-          <TopBar paper={paper} />
+          <TopBar />
           <Notices />
           <OnlyLooking />
           <FirstVisit />
@@ -40,15 +42,19 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
               <aside class="standing" aria-label="Key figures and checks">
                 <DrawingCommands />
                 <StandingFigures />
+                <PaperChoice paper={paper} />
               </aside>
             </>
           ) : (
             <div class="columns">
               <Column />
-              <StandingColumn />
+              <StandingColumn>
+                <PaperChoice paper={paper} />
+              </StandingColumn>
             </div>
           )}
           <TitleBlock />
+          <LiveSummary />
         </div>
       </div>
     </>

@@ -24,7 +24,7 @@ export function KeyFigures() {
         <Fragment key={path}>
           <div class="figure">
             <span class="figure-title">{sheet.name(path)?.title ?? path}</span>
-            <output class="figure-value" data-figure={path}>
+            <output class="figure-value" aria-live="off" data-figure={path}>
               {sheet.shown(path)}
             </output>
             <span class="change" data-change={path}>

@@ -1,10 +1,11 @@
+import type { ComponentChildren } from 'preact';
 import { DrawingView } from '../cells/index';
 import { useSheet } from '../store/context';
 import { DrawingCommands } from './standing-drawing';
 import { StandingFigures } from './standing-figures';
 
 /** Beside the cells and always in sight: the scale drawing, the key figures and the checks. */
-export function StandingColumn() {
+export function StandingColumn({ children }: { children: ComponentChildren }) {
   const title = useSheet().drawingTitle.value;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a low window, so keys have to reach it.
@@ -12,6 +13,7 @@ export function StandingColumn() {
       <DrawingCommands />
       {title !== undefined && <DrawingView title={title} />}
       <StandingFigures />
+      {children}
     </aside>
   );
 }

@@ -1,4 +1,4 @@
-import { type Signal, useSignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
@@ -6,13 +6,11 @@ import { FILE_ENDING } from '../store/files';
 import { AddList } from './add-list';
 import { KeepingWords } from './keeping-words';
 import { OpenDialog } from './open-dialog';
-import type { Paper } from './paper';
-import { PaperChoice } from './paper-choice';
 import { StateWords } from './state-words';
 import { Versions } from './versions';
 
 /** The few words at the top, and the state of the sheet. */
-export function TopBar({ paper }: { paper: Signal<Paper> }) {
+export function TopBar() {
   const sheet = useSheet();
   const picker = useRef<HTMLInputElement>(null);
   const versions = useSignal(false);
@@ -62,7 +60,6 @@ export function TopBar({ paper }: { paper: Signal<Paper> }) {
         </button>
         <ReferenceLink class="word">Reference</ReferenceLink>
       </nav>
-      <PaperChoice paper={paper} />
       <KeepingWords />
       <StateWords />
       <input

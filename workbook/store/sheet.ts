@@ -26,6 +26,7 @@ import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
 import { fileName, saveText } from './files';
 import type { Opens, SheetKeep, Version } from './keep/index';
+import { followMadeOf } from './made-of';
 import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
 import type { ReadySheet } from './ready';
@@ -123,6 +124,8 @@ export interface Sheet extends Reader, Overview, Roles, CellCommands {
   replace(document: Document, says: string, begin?: () => Opens | undefined): void;
   /** Shows the design as another page has left it. */
   follow(document: Document): void;
+  /** Mass of the parts made of a choice with each of its options in order, kg; none where no part is, or not known yet. */
+  madeOf(choice: string): readonly number[];
   /** What a parts cell lacks of the things that are often forgotten. */
   forgotten(parts: string): Promise<readonly ForgottenThing[]>;
   openFile(file: File): Promise<void>;
@@ -297,6 +300,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       const read = readText(text, unit);
       return read.ok && !isOneNumber(read.expression);
     },
+    madeOf: followMadeOf(engine, editor.document, snapshot, editor.dragging),
     forgotten: (parts) => engine.forgotten(parts),
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
     tableNamed: (name) => description.value?.tables.find((table) => table.name === name),

@@ -77,6 +77,7 @@ function smallEngine() {
     }),
     tableFile: async () => [],
     trace: async (path) => ({ revision: 0, path, title: '', doc: '', columns: [], present: [] }),
+    madeOf: async () => [],
     forgotten: async () => [],
     check: async () => ({ ok: true, value: 0 }),
   };

@@ -1,0 +1,82 @@
+import { useSignal } from '@preact/signals';
+import type { ChoiceCell, ChoiceOption } from '../../../engine/index';
+import { RowOptions } from '../../library/row-options';
+import { numberTold } from '../../library/told';
+import { useSheet } from '../../store/context';
+import { freeName } from '../parts/free-names';
+import { FIRST_THICKNESS, withLayer } from './edits';
+import { LayerRow } from './layer-row';
+
+/** What each option of a choice of stacks is made of, from one face to the other. */
+export function StackLayers({ cell }: { cell: ChoiceCell }) {
+  return (
+    <details class="layers">
+      <summary>What each is made of, from one face to the other</summary>
+      {cell.options.map((option) => (
+        <Stack key={option.name} cell={cell} option={option} />
+      ))}
+    </details>
+  );
+}
+
+function Stack({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) {
+  const sheet = useSheet();
+  const path = `${cell.name}.${option.name}`;
+  const layers = option.layers ?? [];
+  const stiffness = sheet.shown(`${path}.stiffness`);
+  return (
+    <section aria-label={option.title}>
+      <h3>{option.title}</h3>
+      {layers.length === 0 && <p>No layers yet: add a sheet first, or a skin.</p>}
+      <ol>
+        {layers.map((layer, k) => (
+          <LayerRow key={layer.name} cell={cell} option={option} layer={layer} at={k} />
+        ))}
+      </ol>
+      <p class="aside">
+        Together {sheet.shown(`${path}.areal_mass`)}, {sheet.shown(`${path}.thickness`)} thick,{' '}
+        {stiffness === '–' ? 'stiffness not known: a modulus is missing' : `bending stiffness ${stiffness} per width`}.
+      </p>
+      <AddLayer cell={cell} option={option} />
+    </section>
+  );
+}
+
+function AddLayer({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) {
+  const sheet = useSheet();
+  const finishes = sheet.tableNamed('finishes');
+  const glues = finishes && { ...finishes, rows: finishes.rows.filter((row) => row.group === 'glue') };
+  const picked = useSignal('');
+  const glue = picked.value || (glues?.rows[0]?.name ?? '');
+  const taken = new Set([...(option.layers ?? []).map((layer) => layer.name), 'areal_mass', 'thickness', 'stiffness']);
+  const add = (wanted: string, material: string, text: string): void =>
+    sheet.changeCell(withLayer(cell, option.name, { name: freeName(wanted, taken), material, text }));
+  const first = sheet.part('materials')[0]?.name ?? sheet.tableNamed('materials')?.rows[0]?.name ?? '';
+  return (
+    <p class="part-commands">
+      <button type="button" class="word" onClick={() => add('layer', first, FIRST_THICKNESS)}>
+        Add a sheet<span class="unseen"> to {option.title}</span>
+      </button>
+      {glues && (
+        <>
+          <button type="button" class="word" onClick={() => add('glue', '', `${glue}.areal_mass`)}>
+            Add a glue line<span class="unseen"> to {option.title}</span>
+          </button>
+          <select
+            class="glue-pick"
+            aria-label={`${option.title}, glue to add`}
+            value={glue}
+            onChange={(event) => {
+              picked.value = event.currentTarget.value;
+            }}
+          >
+            <RowOptions
+              table={glues}
+              words={(row) => `${row.title}, ${numberTold(glues.columns[0]!, row, sheet.part('units'))}`}
+            />
+          </select>
+        </>
+      )}
+    </p>
+  );
+}
