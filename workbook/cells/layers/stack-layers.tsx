@@ -1,11 +1,13 @@
 import { useSignal } from '@preact/signals';
-import type { ChoiceCell, ChoiceOption } from '../../../engine/index';
+import { type ChoiceCell, type ChoiceOption, freeName } from '../../../engine/index';
 import { RowOptions } from '../../library/row-options';
 import { numberTold } from '../../library/told';
 import { useSheet } from '../../store/context';
-import { freeName } from '../parts/free-names';
 import { FIRST_THICKNESS, withLayer } from './edits';
 import { LayerRow } from './layer-row';
+
+/** Name of the material of a first layer. */
+const USUAL = 'balsa_medium';
 
 /** What each option of a choice of stacks is made of, from one face to the other. */
 export function StackLayers({ cell }: { cell: ChoiceCell }) {
@@ -51,7 +53,11 @@ function AddLayer({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) 
   const taken = new Set([...(option.layers ?? []).map((layer) => layer.name), 'areal_mass', 'thickness', 'stiffness']);
   const add = (wanted: string, material: string, text: string): void =>
     sheet.changeCell(withLayer(cell, option.name, { name: freeName(wanted, taken), material, text }));
-  const first = sheet.part('materials')[0]?.name ?? sheet.tableNamed('materials')?.rows[0]?.name ?? '';
+  // As the sheet before it, else the wood that most tails are of: it has a modulus, so that the stack keeps its stiffness.
+  const library = sheet.tableNamed('materials')?.rows ?? [];
+  const usual = library.find((row) => row.name === USUAL) ?? library[0];
+  const before = option.layers?.findLast((layer) => layer.material !== '')?.material;
+  const first = before ?? usual?.name ?? '';
   return (
     <p class="part-commands">
       <button type="button" class="word" onClick={() => add('layer', first, FIRST_THICKNESS)}>
