@@ -1,0 +1,4 @@
+export { type FlightAttitude, gravityAtRest, gravityInFlight } from './gravity';
+export { beyond, dot, type Place, type Polyhedron, prism, type Solid, solidOf } from './polyhedron';
+export { placed, placedBody, type TankPlace, type TankSize, tankShape } from './shape';
+export { type FuelSurface, fuelSurface, headAt, volumeBeyond } from './surface';
