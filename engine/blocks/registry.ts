@@ -17,6 +17,7 @@ import { propeller } from './propeller';
 import { strength } from './strength';
 import { tachometer } from './tachometer';
 import { tail } from './tail';
+import { tank } from './tank';
 import { thrustLaw } from './thrust-law';
 import { twoStroke } from './two-stroke';
 import { wing } from './wing';
@@ -42,6 +43,7 @@ export const blocks: readonly AnyBlock[] = [
   lap,
   launch,
   glide,
+  tank,
   gear,
   strength,
 ];

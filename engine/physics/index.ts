@@ -160,6 +160,27 @@ export {
   pitchingMoment,
   tailVolume,
 } from './tail';
+export {
+  beyond,
+  dot,
+  type FlightAttitude,
+  type FuelSurface,
+  fuelSurface,
+  gravityAtRest,
+  gravityInFlight,
+  headAt,
+  type Place,
+  type Polyhedron,
+  placed,
+  placedBody,
+  prism,
+  type Solid,
+  solidOf,
+  type TankPlace,
+  type TankSize,
+  tankShape,
+  volumeBeyond,
+} from './tank/index';
 export { discArea, propellerInertia, STATIC_MERIT, staticTorque, thrustLaw, zeroThrustSpeed } from './thrust-law';
 export {
   bestRelease,

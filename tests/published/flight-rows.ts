@@ -83,6 +83,7 @@ const rowNames: Readonly<Record<string, () => string[]>> = {
       'braid knot efficiency',
     ];
   },
+  'fluids_free_surface.json': () => [...ids(jsonOf('fluids_free_surface.json').examples), 'control_line_scale'],
   'fastener_areas.csv': () => csvRows('fastener_areas.csv').map((row) => row.thread!),
   'fastener_grades.csv': () => csvRows('fastener_grades.csv').map((row) => row.grade!),
   'strength_wire_bending.json': () => [

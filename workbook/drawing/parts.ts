@@ -25,6 +25,7 @@ const styles: Readonly<Record<string, PartStyle>> = {
   wire: thin(2, 'gear wire'),
   body: outline(3, 'body'),
   tank: thin(4, 'tank', true),
+  fuel: thin(4, 'fuel'),
   bearers: hidden(4, 'bearers'),
   engine: outline(5, 'engine'),
   head: thin(5, 'cylinder head', true),

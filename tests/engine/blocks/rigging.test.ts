@@ -18,6 +18,7 @@ import { propeller } from '../../../engine/blocks/propeller';
 import { strength } from '../../../engine/blocks/strength';
 import { tachometer } from '../../../engine/blocks/tachometer';
 import { tail } from '../../../engine/blocks/tail';
+import { tank } from '../../../engine/blocks/tank';
 import { thrustLaw } from '../../../engine/blocks/thrust-law';
 import { twoStroke } from '../../../engine/blocks/two-stroke';
 import { wing } from '../../../engine/blocks/wing';
@@ -40,6 +41,7 @@ const blocks: readonly AnyBlock[] = [
   lap,
   launch,
   glide,
+  tank,
 ];
 const givers: readonly AnyBlock[] = [air, wing, tail, body, ...blocks];
 
