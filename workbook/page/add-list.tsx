@@ -33,12 +33,12 @@ export function AddList({ at }: { at: number }) {
   );
   return (
     <dialog ref={dialog} class="open-dialog add-list" aria-labelledby="add-title" onClose={close}>
-      <header>
+      <div class="dialog-head">
         <h2 id="add-title">Add</h2>
         <button type="button" class="word" onClick={() => dialog.current?.close()}>
           Leave it
         </button>
-      </header>
+      </div>
       <label class="add-place">
         <span>Where</span>
         <select

@@ -73,12 +73,12 @@ export function FirstDesign({ onClose }: { onClose: () => void }) {
 
   return (
     <dialog ref={dialog} class="open-dialog wide-dialog" aria-labelledby="first-design-title" onClose={onClose}>
-      <header>
+      <div class="dialog-head">
         <h2 id="first-design-title">A design of your own</h2>
         <button type="button" class="word" onClick={() => dialog.current?.close()}>
           Leave it
         </button>
-      </header>
+      </div>
       <p>
         From these few numbers a whole first design is made by rules of thumb (common practice, no source). It is there
         to be corrected: every size and weight that was assumed stands in the sheet.

@@ -19,12 +19,12 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
         sheet.choosing.value = false;
       }}
     >
-      <header>
+      <div class="dialog-head">
         <h2 id="open-title">Open</h2>
         <button type="button" class="word" onClick={close}>
           Leave it
         </button>
-      </header>
+      </div>
       <p>What is open now stays among the designs on this machine, and comes back with Undo too.</p>
       <ul>
         <li>

@@ -20,12 +20,12 @@ export function Versions({ onClose }: { onClose: () => void }) {
   const leave = (): void => dialog.current?.close();
   return (
     <dialog ref={dialog} class="open-dialog wide-dialog" aria-labelledby="versions-title" onClose={onClose}>
-      <header>
+      <div class="dialog-head">
         <h2 id="versions-title">Versions of {sheet.part('title') || 'this design'}</h2>
         <button type="button" class="word" onClick={leave}>
           Back to the sheet
         </button>
-      </header>
+      </div>
       {keeping?.kind === 'refused' && <p class="form-problem">{keeping.sentence}</p>}
       {versions?.length === 0 && keeping?.kind !== 'refused' && (
         <p>
