@@ -5,7 +5,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { compute } from './compute';
-import { figure, openSheet, type Sheet, settled, startBrowser } from './sheet';
+import { figure, openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
 
 let browser: Browser;
 let folder: string;
@@ -48,6 +48,7 @@ const open = (file: string) => page.locator('input[type="file"]').setInputFiles(
 test('a reload keeps the design', async () => {
   await type('tip_weight', '33 g');
   const pull = await figure(page, 'flight.pull');
+  await stored(page);
   await page.reload();
   await settled(page);
   expect(await page.locator('[data-text="tip_weight"]').inputValue()).toBe('33 g');
@@ -128,7 +129,7 @@ test.each(refused)(
   async (kind, text, says) => {
     await type('tip_weight', '27 g');
     const pull = await figure(page, 'flight.pull');
-    const told = async () => (await page.locator('.notices').textContent()) ?? '';
+    const told = async () => (await page.locator('.notices[role="alert"]').textContent()) ?? '';
     const name = `${kind}.tetherwright.json`;
     const file = join(folder, name);
     writeFileSync(file, text);
@@ -158,6 +159,7 @@ test('a good file that is dropped is opened, Undo brings back what was open, and
   const other = page.getByRole('dialog').locator('li', { hasText: 'Other racer' }).first();
   await other.getByRole('button', { name: 'Open Other racer' }).click();
   await expect.poll(heading).toBe('Other racer');
+  await stored(page);
   await page.reload();
   await settled(page);
   expect(await heading()).toBe('Other racer');
@@ -174,6 +176,7 @@ test('it is said whether the design as it stands is in a file', async () => {
   await expect.poll(state).toBe('kept in this browser, changed since it was saved to a file');
   await press('Undo');
   await expect.poll(state).toBe('saved to a file');
+  await stored(page);
   await page.reload();
   await settled(page);
   expect(await state()).toBe('saved to a file');
@@ -326,6 +329,7 @@ test('a store that was emptied is said, and what is open is kept anew', async ()
   );
   await type('tip_weight', '28 g');
   await page.getByText('The browser has emptied its store').waitFor();
+  await stored(page);
   await page.reload();
   await settled(page);
   expect(await tipText()).toBe('28 g');

@@ -47,6 +47,11 @@ export async function settled(page: Page): Promise<void> {
   await page.locator('[data-state="settled"]').waitFor({ timeout: 20_000 });
 }
 
+/** Waits until what was changed is in the browser's own store. */
+export async function stored(page: Page): Promise<void> {
+  await page.locator('[data-stored="true"]').waitFor();
+}
+
 export const slide = (page: Page, variable: string): Locator =>
   page.locator(`input[type="range"][data-path="${variable}"]`);
 

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { DESK, figure, openSheet, PHONE, settled, startBrowser } from './sheet';
+import { DESK, figure, openSheet, PHONE, settled, startBrowser, stored } from './sheet';
 
 const script = fileURLToPath(new URL('../../.ci/start.mjs', import.meta.url));
 const USUAL_PORT = 8420;
@@ -83,7 +83,7 @@ describe.each([
     await field.fill('25 g');
     await field.press('Enter');
     await expect.poll(() => ways(page).count()).toBe(0);
-    await page.locator('[data-keeping="kept"]').waitFor();
+    await stored(page);
     await page.reload();
     await settled(page);
     expect(await ways(page).count()).toBe(0);
@@ -117,6 +117,7 @@ describe.each([
     await page.getByRole('heading', { level: 1, name: /Quern 25/ }).waitFor();
     await press(page, 'Redo');
     await page.getByRole('heading', { level: 1, name: 'Own racer' }).waitFor();
+    await stored(page);
     await page.reload();
     await settled(page);
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Own racer');

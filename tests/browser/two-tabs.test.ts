@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, inject, test } from 'vitest';
-import { openSheet, type Sheet, settled, startBrowser } from './sheet';
+import { openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -65,6 +65,7 @@ test('the second tab takes over, and the first one looks and can take it back', 
   await press(first, 'Work on it here');
   await banner(second).waitFor();
   await type(first, '37 g');
+  await stored(first);
   await first.reload();
   await settled(first);
   expect(await tipOf(first)).toBe('37 g');
@@ -77,7 +78,10 @@ test('the second tab works on a copy, and each keeps its own', async () => {
   await expect.poll(() => banner(second).count()).toBe(0);
   await type(second, '40 g');
   await type(first, '41 g');
-  for (const page of [first, second]) await page.reload();
+  for (const page of [first, second]) {
+    await stored(page);
+    await page.reload();
+  }
   await settled(first);
   await settled(second);
   expect([await tipOf(first), await tipOf(second)]).toEqual(['41 g', '40 g']);

@@ -17,7 +17,12 @@ export function KeepingWords() {
   if (keeping.kind === 'elsewhere') words = 'open in another tab';
   if (keeping.kind === 'refused' && designs.file.value !== 'same') words = 'not kept: save it to a file';
   return words === '' ? null : (
-    <p class={`keeping-words ${keeping.kind}`} data-keeping={keeping.kind} data-file={designs.file.value}>
+    <p
+      class={`keeping-words ${keeping.kind}`}
+      data-keeping={keeping.kind}
+      data-file={designs.file.value}
+      data-stored={designs.atRest.value}
+    >
       {words}
     </p>
   );

@@ -28,6 +28,7 @@ export interface Designs {
   atRisk(): boolean;
   readonly keeping: Keeper['keeping'];
   readonly file: Keeper['file'];
+  readonly atRest: Keeper['atRest'];
   readonly open: Keeper['open'];
   /** Undefined until they are read. Last opened first; deleted ones among them. */
   readonly list: ReadonlySignal<readonly Design[] | undefined>;
@@ -140,6 +141,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
     },
     keeping: keeper.keeping,
     file: keeper.file,
+    atRest: keeper.atRest,
     open: keeper.open,
     list,
     versions,

@@ -42,6 +42,8 @@ export interface Keeper extends Required<SheetKeep> {
   readonly open: ReadonlySignal<string>;
   /** How the text that is kept stands to the person's own file. */
   readonly file: ReadonlySignal<FileState>;
+  /** All that was handed over is stored. */
+  readonly atRest: ReadonlySignal<boolean>;
   /** The design that was open last, in this tab or else in this browser; undefined at the first visit. */
   start(): Promise<string | undefined>;
   /** The text of a design that wasn't kept before, with which the page starts. */
@@ -100,8 +102,9 @@ export function createKeeper(ports: KeeperPorts): Keeper {
   const keeping = signal<Keeping>({ kind: 'kept' });
   const texts = signal<Pick<Kept, 'text' | 'filed' | 'start'>>({});
   let refusal: string | undefined;
+  const atRest = signal(true);
   let writing = Promise.resolve();
-  let busy = false;
+  let running = false;
 
   function opened(id: string): Kept {
     const kept = designs.get(id) ?? { id, revision: 0, apart: true };
@@ -171,11 +174,13 @@ export function createKeeper(ports: KeeperPorts): Keeper {
   const waiting = (): Kept | undefined => [...designs.values()].find((kept) => kept.pending);
 
   async function writeAll(): Promise<void> {
-    busy = true;
+    running = true;
+    atRest.value = waiting() === undefined;
     for (let kept = waiting(); kept?.pending; kept = waiting()) {
       if (!(await writeOne(kept, kept.pending))) break;
     }
-    busy = false;
+    atRest.value = waiting() === undefined;
+    running = false;
   }
 
   async function writeOne(kept: Kept, { text, says }: Pending): Promise<boolean> {
@@ -208,7 +213,7 @@ export function createKeeper(ports: KeeperPorts): Keeper {
   }
 
   function flush(): Promise<void> {
-    if (!busy) writing = writeAll();
+    if (!running) writing = writeAll();
     return writing;
   }
 
@@ -239,6 +244,7 @@ export function createKeeper(ports: KeeperPorts): Keeper {
   return {
     store,
     keeping,
+    atRest,
     open,
     file: computed(() => {
       const { text, filed, start } = texts.value;
