@@ -88,9 +88,9 @@ export type {
   FormulaCell,
   Kept,
   Layer,
-  Material,
   Measure,
   NoteCell,
+  OwnRow,
   Part,
   PartShape,
   PartsCell,
@@ -115,6 +115,7 @@ export {
   type Changed,
   type Head,
 } from './sheet/transaction';
+export { type Use, usesOf } from './sheet/uses';
 export type { FileProblem } from './sheet/validate';
 export {
   type Dimension,

@@ -22,7 +22,7 @@ export interface NameInfo {
     | 'curve'
     | 'part'
     | 'fold'
-    | 'material';
+    | 'library';
   readonly cell: string;
   readonly title: string;
   readonly symbol: string;

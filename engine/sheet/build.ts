@@ -42,6 +42,8 @@ export interface TextSpec extends NameTold {
   readonly like?: string;
   /** Value of a blank text; missing: a blank text is a fault. */
   readonly blank?: number;
+  /** Having no value is no fault: a field that names it then has its own default. */
+  readonly mayBeBlank?: boolean;
   /** What is wrong when it is blank. Missing: "… is blank." and what to type. */
   readonly needed?: string;
   /** What is read under the path is something else: the mass of a part that counts, weighed or not; an estimate. */

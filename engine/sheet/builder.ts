@@ -33,7 +33,7 @@ export interface Building {
   readonly steps: StepSpec[];
   readonly faults: Omit<Fault, 'state'>[];
   readonly allocations: readonly Allocation[];
-  /** Numbers of slots that no text of the document holds (materials of the library). */
+  /** Numbers of slots that no text of the document holds (rows of the library). */
   readonly given: ReadonlyMap<Slot, number>;
   size(): number;
   /** Runs what was put off. */
@@ -46,7 +46,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
   const tables = new Map(library.tables.map((table) => [table.name, table]));
   const rowNames = new Map(library.tables.map(({ name, rows }) => [name, rows.map((row) => row.name)]));
-  rowNames.get('materials')?.unshift(...document.materials.map((material) => material.name));
+  for (const { table, name } of document.rows) rowNames.get(table)?.unshift(name);
   const stock: ReadonlyMap<string, Given> = libraryNumbers(library.tables);
   const claimed = new Set<string>();
   const texts = new Map<string, LaidText>();
@@ -82,8 +82,8 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   }
 
   function reachOfText(text: LaidText): Reach {
-    const { path, cell, kind, unit, suffix, wants, like } = text.spec;
-    const reach = { path, slot: text.slot, cell, kind, settable: true };
+    const { path, cell, kind, unit, suffix, wants, like, mayBeBlank } = text.spec;
+    const reach = { path, slot: text.slot, cell, kind, settable: true, mayBeBlank };
     if (like === undefined && wants !== 'anything') {
       const type: ValueType =
         'options' in wants
@@ -135,7 +135,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     if (!number) return false;
     const slot = allocate(path);
     given.set(slot, number.value);
-    builder.value({ ...number.told, cell: '', path, slot, kind: 'material' });
+    builder.value({ ...number.told, cell: '', path, slot, kind: 'library' });
     return true;
   }
 

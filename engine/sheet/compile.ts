@@ -6,8 +6,8 @@ import type { Library, StepSpec } from './build';
 import { type Allocation, type Building, type LaidText, startBuilding } from './builder';
 import { kindOf } from './cells/index';
 import type { Document } from './document';
-import { layOwnMaterials } from './materials';
 import { namesOf } from './name-infos';
+import { layOwnRows } from './own-rows';
 import type { Program, Slot } from './program';
 import { computingOrder } from './rings';
 import { shapeOf } from './shape';
@@ -36,7 +36,7 @@ export interface Compiled {
 
 export function compile(document: Document, library: Library): Compiled {
   const building = startBuilding(document, library, tradeSteps);
-  layOwnMaterials(document, building.builder);
+  layOwnRows(document, building.builder);
   for (const cell of document.cells) kindOf(cell).lay(cell, building.builder);
   building.finishLater();
 

@@ -13,7 +13,7 @@ export function copyOfCell(document: Document, cell: Cell): Cell {
   let alone: Document = {
     ...document,
     cells: [{ ...cell, id: freeId(document), title: `${cell.title}, copy` }],
-    materials: [],
+    rows: [],
     figures: [],
     baseline: undefined,
   };

@@ -8,10 +8,10 @@
  *   formula line `reserve`           → `reserve`
  *   block `flight`                   → fields and results `flight.height`, `flight.pull`
  *   parts `parts`                    → folds `parts.mass`, `parts.x` …, rows `parts.fuel_tank.mass`
- *   material `balsa_medium`          → `balsa_medium.density` … (own rows first, else the library's)
+ *   library row `balsa_medium`       → `balsa_medium.density` … (own rows first, else the library's)
  */
 export const FORMAT = 'tetherwright';
-export const VERSION = 1;
+export const VERSION = 2;
 
 export interface Document {
   readonly format: typeof FORMAT;
@@ -25,22 +25,24 @@ export interface Document {
   readonly invented?: boolean;
   readonly units: 'metric' | 'trade';
   readonly cells: readonly Cell[];
-  /** Materials that live with this document; they stand before the library's rows of the same name. */
-  readonly materials: readonly Material[];
+  /** Rows of the library that live with this document; they stand before the library's rows of the same name. */
+  readonly rows: readonly OwnRow[];
   /** Paths of the figures in the standing column, in order. */
   readonly figures: readonly string[];
   /** The design everything is compared with: path → text, only for paths whose text differs from the document's. Missing: no baseline. */
   readonly baseline?: Readonly<Record<string, string>>;
 }
 
-export interface Material {
+/** A material, a finish, a line kind … that somebody weighed or read. */
+export interface OwnRow {
+  /** Table of the library that it belongs to. */
+  readonly table: string;
   readonly name: string;
   readonly title: string;
-  /** kg/m³ as text with unit. */
-  readonly density: string;
-  /** Young's modulus along the grain or fibre, as text with unit; '' if not known. */
-  readonly modulus: string;
+  /** Where its values come from; never blank. */
   readonly source: string;
+  /** Column → text. */
+  readonly values: Readonly<Record<string, string>>;
 }
 
 export type Cell =

@@ -28,7 +28,7 @@ export const isOwnName = (name: string, title: string): boolean =>
 /** Paths of everything in a document that has a name of its own. */
 export const ownedPaths = (document: Document): readonly string[] => [
   ...document.cells.flatMap((cell) => kindOf(cell).owns(cell)),
-  ...document.materials.map((material) => material.name),
+  ...document.rows.map((row) => row.name),
 ];
 
 /** Names that a new cell, variable or line of this document can't have. */

@@ -6,7 +6,7 @@ export interface Migration {
 }
 
 /** In order, without gaps, from version 1. Each has a test on a stored file of its version. */
-export const migrations: readonly Migration[] = [];
+export const migrations: readonly Migration[] = [{ from: 1, migrate: materialsToRows }];
 
 /** Brings a file to `version`, step by step. Throws RangeError for a gap in the list: a mistake of the program. */
 export function bringUp(
@@ -24,3 +24,17 @@ export function bringUp(
   }
   return now;
 }
+
+/** Version 1 had own materials only; a source could be left blank. */
+function materialsToRows({ materials, ...file }: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  if (!Array.isArray(materials)) return { ...file, rows: materials };
+  return { ...file, rows: materials.map((each: unknown) => (isGroup(each) ? materialToRow(each) : each)) };
+}
+
+function materialToRow({ density, modulus, source, ...row }: Readonly<Record<string, unknown>>) {
+  const values = modulus === '' ? { density } : { density, modulus };
+  return { ...row, table: 'materials', source: source === '' ? 'not said' : source, values };
+}
+
+const isGroup = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,10 +1,10 @@
 import { kindOf, type Text } from './cells/index';
 import type { Document } from './document';
-import { materialTexts, putInMaterials } from './materials';
+import { ownRowTexts, putInOwnRows } from './own-rows';
 
 /** Every text that a person may set, in reading order. Fields of blocks that have their default aren't among them. */
 export function textsOf(document: Document): Text[] {
-  return [...document.cells.flatMap((cell) => kindOf(cell).texts(cell)), ...materialTexts(document)];
+  return [...document.cells.flatMap((cell) => kindOf(cell).texts(cell)), ...ownRowTexts(document)];
 }
 
 /** The text at a path; '' for a field of a block that has its default; undefined where no text can stand. */
@@ -16,8 +16,8 @@ export function textAt(document: Document, path: string): string | undefined {
       .find((each) => each.path === path)?.text;
     if (text !== undefined) return text;
   }
-  const material = materialTexts(document).find((each) => each.path === path)?.text;
-  return material ?? (putText(document, path, '') ? '' : undefined);
+  const own = ownRowTexts(document).find((each) => each.path === path)?.text;
+  return own ?? (putText(document, path, '') ? '' : undefined);
 }
 
 /** Kinds whose texts have paths that don't begin with the cell's own name. */
@@ -33,7 +33,7 @@ export function putText(document: Document, path: string, text: string): Documen
     const changed = kindOf(cell).put(cell, path, text);
     if (changed) return { ...document, cells: document.cells.with(k, changed) };
   }
-  return putInMaterials(document, path, text);
+  return putInOwnRows(document, path, text);
 }
 
 /**

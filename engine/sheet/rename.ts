@@ -1,9 +1,9 @@
 import { renameInFormula } from '../formula/index';
 import { kindOf, type Rewrite } from './cells/index';
-import type { Cell, Document, Material } from './document';
+import type { Cell, Document, OwnRow } from './document';
 import { ownedPaths } from './free-names';
-import { rewriteMaterials } from './materials';
 import { movedPath, nameFault, renamedPath } from './names';
+import { rewriteOwnRows } from './own-rows';
 import { renameOption } from './rename-option';
 import type { Change, Head } from './transaction';
 
@@ -12,8 +12,8 @@ export type Renaming =
   | { readonly ok: false; readonly message: string };
 
 /**
- * The edits that give the thing at `path` (a cell, a variable, a line, an option, a layer, a part, a material of the
- * document) another name, and rewrite everything that names it. One transaction: all or none.
+ * The edits that give the thing at `path` (a cell, a variable, a line, an option, a layer, a part, an own row of the
+ * library) another name, and rewrite everything that names it. One transaction: all or none.
  */
 export function rename(document: Document, path: string, to: string): Renaming {
   const moved = renamedPath(path, to);
@@ -51,7 +51,7 @@ function rewriteFor(document: Document, path: string, to: string): Rewrite {
       return choice === undefined ? renamed : renameOption(renamed, choice, from, to);
     },
     path: (each) => moves.reduce((now, [was, is]) => movedPath(now, was, is), each),
-    option: (of, name) => (of === choice && name === from ? to : name),
+    option: (of, name) => (name === from && (of === choice || choosesAmong(document, of, path)) ? to : name),
   };
 }
 
@@ -75,11 +75,16 @@ function choiceWithOption(document: Document, path: string): string | undefined 
   return undefined;
 }
 
+/** Whether the choice at `of` has the own row at `path` among its options. */
+const choosesAmong = (document: Document, of: string, path: string): boolean =>
+  document.rows.some((row) => row.name === path) &&
+  document.cells.some((cell) => cell.kind === 'choice' && cell.name === of && cell.of === 'library');
+
 function renameHead(document: Document, path: string, to: string, rewrite: Rewrite): Head {
   const head: { -readonly [K in keyof Head]: Head[K] } = {};
-  const named = document.materials.map((each): Material => (each.name === path ? { ...each, name: to } : each));
-  const materials = rewriteMaterials(named, rewrite);
-  if (materials.some((each, k) => each !== document.materials[k])) head.materials = materials;
+  const named = document.rows.map((each): OwnRow => (each.name === path ? { ...each, name: to } : each));
+  const rows = rewriteOwnRows(named, rewrite);
+  if (rows.some((each, k) => each !== document.rows[k])) head.rows = rows;
   const figures = document.figures.map(rewrite.path);
   if (figures.some((each, k) => each !== document.figures[k])) head.figures = figures;
   const baseline = document.baseline && renameBaseline(document.baseline, rewrite);

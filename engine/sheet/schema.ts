@@ -3,7 +3,7 @@ import { textsEntry } from './cells/entries';
 import { cellKinds } from './cells/index';
 import type { Cell, CellKind, Document } from './document';
 import { FORMAT, VERSION } from './document';
-import { materialSchema } from './materials';
+import { ownRowSchema } from './own-rows';
 
 export { KEPT_NAMES } from './kept-names';
 
@@ -26,7 +26,7 @@ export const documentSchema = v.strictObject({
   invented: v.optional(v.boolean()),
   units: v.picklist(['metric', 'trade']),
   cells: v.array(cellSchema),
-  materials: v.array(materialSchema),
+  rows: v.array(ownRowSchema),
   figures: v.array(v.string()),
   baseline: v.optional(textsEntry),
 }) satisfies v.GenericSchema<unknown, Document>;

@@ -109,7 +109,7 @@ function optionProposals(of: NameInfo | undefined): Proposal[] {
 }
 
 /** A long list is easier to read when what is seldom named comes last, an end of a slide or of a sweep after everything. */
-const SELDOM: Partial<Record<NameInfo['kind'], number>> = { limit: -500, part: -20, material: -20, field: -10 };
+const SELDOM: Partial<Record<NameInfo['kind'], number>> = { limit: -500, part: -20, library: -20, field: -10 };
 const FITTING = 10;
 
 function nameProposals(vocabulary: Vocabulary): Proposal[] {

@@ -128,7 +128,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         date: today(),
         sheet: '1 of 1',
         units: sheet.document.value.units,
-        materials: [],
+        rows: [],
         figures: [],
         cells: [],
       };

@@ -13,7 +13,7 @@ export function replaceDocument(open: Document, next: Document): Change[] {
         sheet: next.sheet,
         invented: next.invented ?? null,
         units: next.units,
-        materials: next.materials,
+        rows: next.rows,
         figures: next.figures,
         baseline: next.baseline ?? null,
       },

@@ -81,7 +81,7 @@ function documentOf(form: FirstDesignForm, start: Trim, lap: KnownLap | undefine
     date: '',
     sheet: '1 of 1',
     units: inTradeUnits('span', form.span) ? 'trade' : 'metric',
-    materials: [],
+    rows: [],
     figures: [
       'parts.mass',
       'balance.cg_x',

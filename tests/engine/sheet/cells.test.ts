@@ -99,7 +99,7 @@ describe('names', () => {
     expect(info('parts.fin.weighed')).toMatchObject({ kind: 'part', unit: 'g', settable: true });
     expect(info('parts.engine.mass').settable).toBe(true);
     expect(info('parts.fin.mass').settable).toBe(false);
-    expect(info('hard_wood.density')).toMatchObject({ kind: 'material', cell: '', settable: false, doc: 'invented' });
+    expect(info('hard_wood.density')).toMatchObject({ kind: 'library', cell: '', settable: false, doc: 'invented' });
   });
   test('show results in the unit set of the document, fields always in the unit of a bare number', () => {
     const { info } = reader({ ...smallDesign(), units: 'trade' });
@@ -111,8 +111,10 @@ describe('names', () => {
   test('of materials take a place only when something names them', () => {
     const { compiled } = reader(smallDesign());
     expect(compiled.program.slotOf.has('odd_stuff.density')).toBe(false);
-    const own = [{ name: 'hard_wood', title: 'Ours', density: '650', modulus: '', source: 'weighed' }];
-    const { at, info } = reader({ ...smallDesign(), materials: own });
+    const own = [
+      { table: 'materials', name: 'hard_wood', title: 'Ours', source: 'weighed', values: { density: '650' } },
+    ];
+    const { at, info } = reader({ ...smallDesign(), rows: own });
     expect(at('hard_wood.density')).toBe(650);
     expect(info('hard_wood.density')).toMatchObject({ settable: true, doc: 'weighed' });
     expect(at('parts.fin.mass')).toBeCloseTo(0.009 * 0.003 * 650, 15);
@@ -132,7 +134,7 @@ describe('finishes of the library', () => {
     const { at, info } = reader(documentOf([parts([row])]));
     expect(at('parts.panel.mass')).toBeCloseTo(0.01 + 0.5 * 2 * 0.012, 15);
     expect(info('varnish.areal_mass')).toMatchObject({
-      kind: 'material',
+      kind: 'library',
       unit: 'g/m²',
       settable: false,
       doc: 'invented',

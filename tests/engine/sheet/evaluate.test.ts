@@ -113,14 +113,16 @@ describe('what runs after an edit of a value', () => {
    *  hard_wood ─→ faced.upper┴→ faced ─┘
    */
   test('a material moves the rows that use it and no other', () => {
-    const own = [{ name: 'soft_wood', title: 'Soft wood', density: '100', modulus: '', source: 'weighed' }];
+    const own = [
+      { table: 'materials', name: 'soft_wood', title: 'Soft wood', source: 'weighed', values: { density: '100' } },
+    ];
     const rows = [
       part('stab', 'stack', { area: '3 dm²', stack: 'tail_stock', x: '480' }),
       part('wing', 'solid', { volume: '2400', material: 'soft_wood', x: '95' }),
       part('fin', 'sheet', { area: '90', thickness: '3', material: 'hard_wood', x: '500' }),
       part('engine', 'point', { mass: '210', x: '-150' }),
     ];
-    const live = openLive(documentOf([tailStock(), parts(rows)], { materials: own }), library);
+    const live = openLive(documentOf([tailStock(), parts(rows)], { rows: own }), library);
     const edited = setLive(live, [['soft_wood.density', '140 kg/m³']], library);
     expect(pathsOf(edited).toSorted()).toEqual([
       'parts',

@@ -223,12 +223,14 @@ describe('a part', () => {
     ]);
   });
   test('of stuff whose weight is not known', () => {
-    const materials = [{ name: 'foam', title: 'Foam', density: '100 kg/m³', modulus: '', source: 'weighed' }];
+    const rows = [
+      { table: 'materials', name: 'foam', title: 'Foam', source: 'weighed', values: { density: '100 kg/m³' } },
+    ];
     const solid = parts([part('a', 'solid', { volume: '3', material: 'foam', x: '0' })]);
-    expect(faultsAfter(documentOf([solid], { materials }), { 'foam.density': '' })).toEqual([
+    expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '' })).toEqual([
       'foam.density: foam.density is blank. Type a density (kg/m³), such as "10 kg/m³".',
     ]);
-    expect(faultsAfter(documentOf([solid], { materials }), { 'foam.density': '-3' })).toEqual([
+    expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '-3' })).toEqual([
       'parts.a.material: parts.a.material is −3 kg/m³. Allowed: at least 0 kg/m³. Type a value within that.',
     ]);
   });

@@ -1,18 +1,20 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Document } from '../../../engine/sheet/document';
 import { VERSION } from '../../../engine/sheet/document';
 import { LARGEST_FILE, type Opened, openText, type Reads, serialise, tooLarge } from '../../../engine/sheet/file';
 import { jsonFault } from '../../../engine/sheet/json-fault';
+import { faultsOfLive, openLive } from '../../../engine/sheet/live';
 import { bringUp, migrations } from '../../../engine/sheet/migrations';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { randomEdit } from './edits';
 import { randomFrom } from './random';
-import { smallDesign } from './small';
+import { library, smallDesign } from './small';
 
 const design: Document = {
   ...smallDesign(),
-  materials: [{ name: 'foam', title: 'Foam', density: '30 kg/m³', modulus: '', source: 'weighed' }],
+  rows: [{ table: 'materials', name: 'foam', title: 'Foam', source: 'weighed', values: { density: '30 kg/m³' } }],
   figures: ['parts.x'],
   baseline: { tip_weight: '12 g', 'parts.fin.weighed': '' },
 };
@@ -48,7 +50,7 @@ describe('a document goes to its file and back', () => {
     expect(serialise(design).split('\n').slice(0, 6)).toEqual([
       '{',
       '  "format": "tetherwright",',
-      '  "version": 1,',
+      '  "version": 2,',
       '  "title": "Small",',
       '  "drawn": "",',
       '  "date": "2026-01-01",',
@@ -69,9 +71,9 @@ describe('a document goes to its file and back', () => {
 
 describe('a file is refused', () => {
   test('that is broken, with line and column', () => {
-    const text = serialise(design).replace('"version": 1,', '"version" 1,');
+    const text = serialise(design).replace('"version": 2,', '"version" 2,');
     expect(messageOf(openText(text))).toBe(
-      'This file is broken at line 3, column 13: expected a colon, found 1,. Nothing was opened.',
+      'This file is broken at line 3, column 13: expected a colon, found 2,. Nothing was opened.',
     );
     expect(messageOf(openText(serialise(design).slice(0, 200)))).toMatch(
       /^This file is broken at line \d+, column \d+: expected .+, found .+\. Nothing was opened\.$/,
@@ -92,7 +94,7 @@ describe('a file is refused', () => {
       file.cells = 'of a kind that nobody knows yet';
     });
     expect(messageOf(opened)).toBe(
-      'This file was written by a newer Tetherwright (version 7; this one reads up to 1). Nothing was opened. Load the newest Tetherwright and open the file there.',
+      'This file was written by a newer Tetherwright (version 7; this one reads up to 2). Nothing was opened. Load the newest Tetherwright and open the file there.',
     );
   });
   test('of no version', () => {
@@ -117,7 +119,7 @@ describe('a file is refused', () => {
       delete file.cells[6].rows[2].shape;
       file.cells[10].axes[1].count = 2.5;
       file.cells[11].kind = 'painting';
-      file.materials = {};
+      file.rows = {};
       file.figures[0] = true;
     });
     expect(problemsOf(opened)).toEqual([
@@ -131,7 +133,7 @@ describe('a file is refused', () => {
       'cells[6].rows[2].shape: expected a value, found nothing.',
       'cells[10].axes[1].count: expected a whole number, found 2.5.',
       'cells[11].kind: expected "note" or "variables" or "choice" or "formula" or "block" or "parts" or "drawing" or "sweep" or "chart" or "table" or "check", found "painting".',
-      'materials: expected a list, found a group of named values.',
+      'rows: expected a list, found a group of named values.',
       'figures[0]: expected a text, found true.',
     ]);
     expect(messageOf(opened)).toBe(
@@ -225,7 +227,7 @@ describe('the way up from old versions', () => {
     ],
   };
   test('is taken step by step', () => {
-    const opened = openText(serialise(design), reads);
+    const opened = openText(JSON.stringify({ ...design, version: 1 }), reads);
     expect(opened).toEqual({
       ok: true,
       document: { ...design, version: 3, title: 'Small, brought up', figures: ['parts.mass'] },
@@ -240,6 +242,36 @@ describe('the way up from old versions', () => {
     expect(messageOf(openText(JSON.stringify({ ...design, version: 4 }), reads))).toMatch(
       /version 4; this one reads up to 3/,
     );
+  });
+  test('from version 1 gives own materials a table, and a source where none was said', () => {
+    const stored = readFileSync(new URL('files/version-1.tetherwright.json', import.meta.url), 'utf8');
+    const opened = openText(stored);
+    if (!opened.ok) throw new Error(opened.message);
+    expect(opened.document.version).toBe(VERSION);
+    expect(opened.document.rows).toEqual([
+      {
+        table: 'materials',
+        name: 'plank',
+        title: 'Plank, weighed',
+        source: 'scale and ruler',
+        values: { density: '142 kg/m³', modulus: '2.7 GPa' },
+      },
+      { table: 'materials', name: 'foam', title: 'Foam', source: 'not said', values: { density: '30 kg/m³' } },
+    ]);
+    const live = openLive(opened.document, library);
+    expect(faultsOfLive(live)).toEqual([]);
+    expect(live.state.m[live.compiled.program.slotOf.get('parts.mass')!]).toBeCloseTo(0.0142 + 0.03, 12);
+  });
+  test('from version 1 keeps what is wrong, to be told', () => {
+    const file = JSON.parse(readFileSync(new URL('files/version-1.tetherwright.json', import.meta.url), 'utf8'));
+    expect(problemsOf(openText(JSON.stringify({ ...file, materials: 3 })))).toEqual([
+      'rows: expected a list, found 3.',
+    ]);
+    const spoilt = [{ ...file.materials[0], colour: 'red' }, 'foam'];
+    expect(problemsOf(openText(JSON.stringify({ ...file, materials: spoilt })))).toEqual([
+      'rows[0].colour: expected nothing of that name, found "red".',
+      'rows[1]: expected a group of named values, found "foam".',
+    ]);
   });
   test('has no gap', () => {
     expect(migrations.map((migration) => migration.from)).toEqual(Array.from({ length: VERSION - 1 }, (_, k) => k + 1));

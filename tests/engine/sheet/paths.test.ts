@@ -3,8 +3,8 @@ import { compile } from '../../../engine/sheet/compile';
 import { baselineOf, putText, textAt, textsOf, withText } from '../../../engine/sheet/paths';
 import { library, smallDesign } from './small';
 
-const materials = [{ name: 'foam', title: 'Foam', density: '30 kg/m³', modulus: '', source: 'weighed' }];
-const design = { ...smallDesign(), materials };
+const rows = [{ table: 'materials', name: 'foam', title: 'Foam', source: 'weighed', values: { density: '30 kg/m³' } }];
+const design = { ...smallDesign(), rows };
 
 describe('a text', () => {
   const here: Readonly<Record<string, string>> = {

@@ -23,7 +23,7 @@ function valuesOf(document: Document): Map<string, number> {
 }
 
 describe('renaming rewrites what names the thing, and no number changes', () => {
-  const own = [{ name: 'foam', title: 'Foam', density: '30', modulus: '', source: 'weighed' }];
+  const own = [{ table: 'materials', name: 'foam', title: 'Foam', source: 'weighed', values: { density: '30' } }];
   const design: Document = {
     ...smallDesign(),
     cells: [
@@ -34,7 +34,7 @@ describe('renaming rewrites what names the thing, and no number changes', () => 
         twice: '2 × parts.fin.mass + 0 m³ × foam.density',
       }),
     ],
-    materials: own,
+    rows: own,
     figures: ['parts.x', 'lap.pull'],
     baseline: { tip_weight: '2 × 3 g', tail_stock: 'faced', 'parts.fin.weighed': '12 g' },
   };

@@ -2,7 +2,7 @@ import { type AnyBlock, block } from '../../../engine/blocks/block';
 import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
 import { partsResults } from '../../../engine/blocks/parts';
 import type { Library } from '../../../engine/sheet/build';
-import type { Cell, Document, Part, Variable } from '../../../engine/sheet/document';
+import { type Cell, type Document, type Part, type Variable, VERSION } from '../../../engine/sheet/document';
 import { FORCE, LENGTH, ONE, SPEED } from '../../../engine/units/index';
 import { smallTables } from './small-library';
 
@@ -111,7 +111,7 @@ export const library: Library = {
 export function documentOf(cells: readonly Cell[], head: Partial<Document> = {}): Document {
   return {
     format: 'tetherwright',
-    version: 1,
+    version: VERSION,
     title: 'Small',
     drawn: '',
     date: '2026-01-01',
@@ -119,7 +119,7 @@ export function documentOf(cells: readonly Cell[], head: Partial<Document> = {})
     invented: true,
     units: 'metric',
     cells,
-    materials: [],
+    rows: [],
     figures: [],
     ...head,
   };

@@ -36,7 +36,7 @@ describe('the Quern 25', () => {
     expect(document.invented).toBe(true);
     expect(document.drawn).toMatch(/invented/);
     expect(cellsOf('note')[0]!.text).toMatch(/invented profile club racer of the invented Saltmarsh Lane club/);
-    for (const material of document.materials) expect(material.source).toMatch(/invented/);
+    for (const row of document.rows) expect(row.source).toMatch(/invented/);
   });
 
   it('has some 35 to 40 parts, most of them from material and size', () => {

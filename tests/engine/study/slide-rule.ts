@@ -1,6 +1,6 @@
 import { block } from '../../../engine/blocks/block';
 import type { Library } from '../../../engine/sheet/build';
-import type { Cell, Document } from '../../../engine/sheet/document';
+import { type Cell, type Document, VERSION } from '../../../engine/sheet/document';
 import { LENGTH, ONE } from '../../../engine/units/index';
 import { smallTables } from '../sheet/small-library';
 
@@ -96,7 +96,7 @@ export const slideRule = (
   change: { sweep?: Partial<Extract<Cell, { kind: 'sweep' }>>; a?: string } = {},
 ): Document => ({
   format: 'tetherwright',
-  version: 1,
+  version: VERSION,
   title: 'Slide rule',
   drawn: '',
   date: '',
@@ -149,6 +149,6 @@ export const slideRule = (
       ...change.sweep,
     },
   ],
-  materials: [],
+  rows: [],
   figures: ['double'],
 });

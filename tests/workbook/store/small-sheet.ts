@@ -1,15 +1,15 @@
-import type { Document } from '../../../engine/index';
+import { type Document, VERSION } from '../../../engine/index';
 
 /** A sheet with one of what edits can reach, for tests of the page alone. */
 export const smallSheet: Document = {
   format: 'tetherwright',
-  version: 1,
+  version: VERSION,
   title: 'Small sheet',
   drawn: '',
   date: '2026-11-25',
   sheet: '1 of 1',
   units: 'metric',
-  materials: [],
+  rows: [],
   figures: ['tip_weight'],
   cells: [
     { kind: 'note', id: 'c1', name: 'words', title: 'Words', text: 'Set the tip weight.' },

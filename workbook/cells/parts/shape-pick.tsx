@@ -50,7 +50,7 @@ export function PartShape({ cell, part }: { cell: PartsCell; part: Part }) {
 function firstMaterial(sheet: Sheet): string {
   const library = sheet.offered.peek()?.tables.find((each) => each.name === 'materials')?.rows ?? [];
   const usual = library.find((each) => each.name === 'balsa_medium') ?? library[0];
-  return sheet.document.peek().materials[0]?.name ?? usual?.name ?? '';
+  return sheet.document.peek().rows.find((each) => each.table === 'materials')?.name ?? usual?.name ?? '';
 }
 
 const firstStack = (sheet: Sheet): string =>

@@ -40,7 +40,7 @@ export function MaterialSelect(props: {
 }) {
   const { path, label, text, blank, onPick } = props;
   const sheet = useSheet();
-  const own = sheet.part('materials');
+  const own = sheet.part('rows').filter((row) => row.table === 'materials');
   const library = sheet.tableNamed('materials');
   const choices = [...sheet.names.value.values()]
     .filter((info) => info.kind === 'choice' && info.path.endsWith('.density'))
@@ -82,11 +82,11 @@ export function MaterialSelect(props: {
 /** Density, modulus and source of a material, and whether its numbers were recalled. */
 export function MaterialTold({ name }: { name: string }) {
   const sheet = useSheet();
-  const own = sheet.part('materials').find((each) => each.name === name);
+  const own = sheet.part('rows').find((each) => each.table === 'materials' && each.name === name);
   const table = sheet.tableNamed('materials');
   const row = table?.rows.find((each) => each.name === name);
   if (!own) return table && row ? <RowTold table={table} row={row} /> : null;
-  const modulus = own.modulus === '' ? 'not known' : sheet.shown(`${name}.modulus`);
+  const modulus = (own.values.modulus ?? '') === '' ? 'not known' : sheet.shown(`${name}.modulus`);
   return (
     <p class="aside row-told">
       Density {sheet.shown(`${name}.density`)}, Young’s modulus {modulus}. Source: {own.source}
