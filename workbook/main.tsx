@@ -6,6 +6,7 @@ import { type Document, type EngineService, type FirstDesignService, openText, s
 import { App } from './page/app';
 import { watchDrops } from './page/drop';
 import { watchKeys } from './page/keys';
+import { watchLeaving } from './page/leaving';
 import { watchNarrow } from './page/narrow';
 import { watchPaper } from './page/paper';
 import { SheetContext } from './store/context';
@@ -84,6 +85,7 @@ async function start(): Promise<void> {
   watchKeys(sheet);
   watchDrops(sheet);
   watchPrinting();
+  watchLeaving(sheet);
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled sheet'} – Tetherwright`;
   });

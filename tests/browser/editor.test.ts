@@ -101,6 +101,14 @@ describe('at a desk', () => {
     expect(await page.getByRole('button', { name: 'Undo' }).getAttribute('title')).toBe('Take back: tip weight');
   });
 
+  test('leaving the page while typing loses nothing', async () => {
+    await edit('tip_weight');
+    await page.keyboard.type('33 g');
+    await page.reload();
+    await settled(page);
+    expect(await place('tip_weight').inputValue()).toBe('33 g');
+  });
+
   test('a name is proposed with its value, taken by keys, and told by a key', async () => {
     await edit('tip_for_lines');
     await press('End');

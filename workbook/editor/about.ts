@@ -14,6 +14,7 @@ import type { Vocabulary } from './vocabulary';
 
 /** What a word of a formula is, to be read. */
 export interface About {
+  readonly kind: 'name' | 'function' | 'unit' | 'word';
   readonly from: number;
   readonly to: number;
   /** The word as it is written. */
@@ -30,23 +31,24 @@ export function aboutAt(text: string, at: number, vocabulary: Vocabulary): About
   if (!node) return undefined;
   const { from, to } = node;
   const word = text.slice(from, to);
-  const said = (about: AboutWord | undefined): About | undefined => about && { from, to, ...about };
+  const said = (kind: About['kind'], about: AboutWord | undefined): About | undefined =>
+    about && { kind, from, to, ...about };
   switch (node.name) {
     case 'Name': {
-      if (word in WORDS) return said(aboutWord(word));
+      if (word in WORDS) return said('word', aboutWord(word));
       const info = vocabulary.name(word);
-      return said(info && aboutName(info, vocabulary));
+      return said('name', info && aboutName(info, vocabulary));
     }
     case 'Function': {
       const known = functionNamed(word);
-      return said(known && aboutFunction(known, word));
+      return said('function', known && aboutFunction(known, word));
     }
     case 'Unit': {
       const known = unitNamed(word);
-      return said(known && aboutUnit(known));
+      return said('unit', known && aboutUnit(known));
     }
     default:
-      return said(aboutWord(word));
+      return said('word', aboutWord(word));
   }
 }
 

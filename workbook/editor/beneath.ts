@@ -2,13 +2,14 @@ import { completionStatus } from '@codemirror/autocomplete';
 import { type Diagnostic, forEachDiagnostic, setDiagnosticsEffect } from '@codemirror/lint';
 import { type EditorState, type Extension, StateField } from '@codemirror/state';
 import { EditorView, showTooltip, type Tooltip, type TooltipView, type ViewUpdate } from '@codemirror/view';
+import type { About } from './about';
 import { aboutHere, TELL_KEY, tellHere } from './tell';
 import type { Vocabulary } from './vocabulary';
 
 /** What stands beneath the text: a fault with the press that mends it, and the key that tells what a word is. */
 interface Beneath {
   readonly fault: Diagnostic | undefined;
-  /** The word at the caret that something is known of. */
+  /** The name or the function at the caret that something is known of. */
   readonly word: string | undefined;
 }
 
@@ -16,7 +17,7 @@ interface Beneath {
 export function beneathText(vocabulary: Vocabulary, changed: (state: EditorState) => boolean): Extension {
   const beneath = (state: EditorState): Beneath => ({
     fault: changed(state) ? faultOf(state) : undefined,
-    word: aboutHere(state, vocabulary)?.word,
+    word: askable(aboutHere(state, vocabulary)),
   });
   const tip: Tooltip = { pos: 0, above: false, create: (view) => drawn(view, beneath, vocabulary) };
   const field = StateField.define<Tooltip | null>({
@@ -30,6 +31,10 @@ export function beneathText(vocabulary: Vocabulary, changed: (state: EditorState
   });
   return [field, EditorView.contentAttributes.of(invalid), EditorView.updateListener.of(sayFault)];
 }
+
+/** Units and words are told by the key too, but it is seldom asked what they are. */
+const askable = (about: About | undefined): string | undefined =>
+  about?.kind === 'name' || about?.kind === 'function' ? about.word : undefined;
 
 function faultOf(state: EditorState): Diagnostic | undefined {
   let first: Diagnostic | undefined;

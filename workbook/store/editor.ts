@@ -170,8 +170,10 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     },
     rest,
     arrange(change) {
+      // A drag becomes an edit of the document as it was when it began, which knows nothing of this.
+      rest();
       document.value = applyChange(document.value, change, { frozen }).document;
-      if (!drag.value && !ours) ports.committed(document.value);
+      if (!ours) ports.committed(document.value);
     },
     undo: () => step(stepBack, 'inverse'),
     redo: () => step(stepForward, 'changes'),

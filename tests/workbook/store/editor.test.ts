@@ -185,6 +185,14 @@ test('folding is one step back, and nothing to compute', () => {
   expect(kept).toHaveLength(3);
 });
 
+test('what is arranged while the finger is down stays when it lets go', () => {
+  const { editor, text } = open();
+  editor.drag('tip_weight', '30 g', 'tip weight');
+  editor.arrange({ change: 'fold', id: 'c1', folded: true });
+  editor.rest();
+  expect([text('tip_weight'), editor.document.value.cells[0]!.folded]).toEqual(['30 g', true]);
+});
+
 test('opening another sheet is taken back like any edit', () => {
   const { editor } = open();
   const other: Document = {

@@ -1,0 +1,93 @@
+import type { Document, EngineService, NameInfo, Snapshot, SweepRequest } from '../../../engine/index';
+import { ONE, textAt, toSI } from '../../../engine/index';
+import { smallSheet } from './small-sheet';
+
+const names: readonly NameInfo[] = ['tip_weight', 'line_length'].map((path, slot) => ({
+  path,
+  slot,
+  kind: 'variable',
+  cell: 'c2',
+  title: path.replace('_', ' '),
+  symbol: '',
+  dimension: ONE,
+  unit: path === 'tip_weight' ? 'g' : 'm',
+  suffix: '',
+  doc: '',
+  settable: true,
+}));
+
+/** Reads the two variables of the small sheet, and a text that is no number as a fault. */
+export function smallEngine() {
+  const calls: string[] = [];
+  const asked: SweepRequest[] = [];
+  let document = smallSheet;
+  let revision = 0;
+  let told = false;
+  const read = (path: string, text: string): number => {
+    const [number, unit] = text.split(' ') as [string, string];
+    return toSI(Number(number), unit ?? names.find((info) => info.path === path)!.unit);
+  };
+  const snapshot = (): Snapshot => {
+    const values = new Float64Array(names.map(({ path }) => read(path, textAt(document, path)!)));
+    const kept = names.map(({ path }) => read(path, document.baseline?.[path] ?? textAt(document, path)!));
+    const faults = names
+      .filter(({ slot }) => Number.isNaN(values[slot]))
+      .map(({ path, cell }) => ({ cell, path, state: 'fault' as const, message: `${path} is no number.` }));
+    const answer: Snapshot = {
+      revision: ++revision,
+      shape: 'small',
+      names: told ? undefined : names,
+      values,
+      baseline: document.baseline && new Float64Array(kept),
+      faults,
+      drawing: [],
+    };
+    told = true;
+    return answer;
+  };
+  const engine: EngineService = {
+    describe: async () => ({ blocks: [], tables: [] }),
+    async open(next) {
+      calls.push('open');
+      document = next;
+      return snapshot();
+    },
+    async set(texts) {
+      calls.push(`set ${texts.map(([path, text]) => `${path}=${text}`).join(' ')}`);
+      for (const [path, text] of texts) document = edited(document, path, text);
+      return snapshot();
+    },
+    async sweep(request) {
+      asked.push(request);
+    },
+    stop: async () => {},
+    table: async () => ({
+      state: 'waits',
+      columns: [],
+      total: 0,
+      rows: 0,
+      from: 0,
+      values: [],
+      reasons: [],
+      present: -1,
+      exact: false,
+      causes: [],
+    }),
+    tableFile: async () => [],
+    trace: async (path) => ({ revision: 0, path, title: '', doc: '', columns: [], present: [] }),
+    madeOf: async () => [],
+    forgotten: async () => [],
+    check: async () => ({ ok: true, value: 0 }),
+  };
+  return { engine, calls, asked };
+}
+
+function edited(document: Document, path: string, text: string): Document {
+  const cells = document.cells.map((cell) =>
+    cell.kind === 'variables'
+      ? { ...cell, rows: cell.rows.map((row) => (row.name === path ? { ...row, text } : row)) }
+      : cell,
+  );
+  const kept = document.baseline?.[path] ?? textAt(document, path)!;
+  return { ...document, cells, baseline: document.baseline && { ...document.baseline, [path]: kept } };
+}
