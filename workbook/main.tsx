@@ -85,7 +85,7 @@ async function start(): Promise<void> {
   watchKeys(sheet);
   watchDrops(sheet);
   watchPrinting();
-  watchLeaving(sheet);
+  watchLeaving(sheet, keeper);
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled sheet'} – Tetherwright`;
   });

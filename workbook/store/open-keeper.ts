@@ -1,3 +1,4 @@
+import { inTab } from './in-tab';
 import { createDesignStore, createHolding, createKeeper, databaseOpener, type Keeper } from './keep/index';
 
 const TAB = 'tetherwright design';
@@ -22,13 +23,4 @@ export function openKeeper(tell: (sentence: string) => void, show: (text: string
     tell,
     show,
   });
-}
-
-/** Some browsers refuse even the store of the tab. */
-function inTab<T>(use: (storage: Storage) => T): T | undefined {
-  try {
-    return use(sessionStorage);
-  } catch {
-    return undefined;
-  }
 }
