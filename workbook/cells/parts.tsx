@@ -40,7 +40,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
         <p class="aside">Nothing weighs anything yet. Add the parts one by one, the heavy ones first.</p>
       )}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways has to be reachable by keys. */}
-      <section class="table-room" aria-label={`${cell.title}, table`} tabIndex={0}>
+      <section class="parts-room" aria-label={`${cell.title}, table`} tabIndex={0}>
         <table class="parts">
           <thead>
             <tr>
