@@ -47,6 +47,8 @@ export interface Result extends Quantity {
 /** A function at the fixed knots of `curve.ts`, one slot each: of airspeed, or a propeller's of advance ratio and tip speed. */
 export interface Curve {
   readonly curve: 'airspeed' | 'propeller';
+  /** How many knots, where the airspeeds of `curve.ts` are not them. Said here, so that the sheet lays slots without any physics. */
+  readonly knots?: number;
   readonly dimension: Dimension;
   readonly unit: string;
   readonly symbol: string;

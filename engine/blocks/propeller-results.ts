@@ -1,9 +1,11 @@
+import { PROPELLER_KNOTS } from '../physics/index';
 import { INERTIA, MOMENT, ONE, POWER } from '../units/index';
 import type { Curve, Result } from './block';
 import { AIRSPEED, GRAMS, MILLIMETRES, NEWTONS, PLAIN, SHARE } from './measures';
 
 const table = (symbol: string, title: string, doc: string): Curve => ({
   curve: 'propeller',
+  knots: PROPELLER_KNOTS,
   dimension: ONE,
   unit: '',
   symbol,
