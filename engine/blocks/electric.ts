@@ -80,7 +80,7 @@ export const electric = block({
       doc: 'Held by the controller as far as the pack allows.',
       default: Number.NaN,
       range: [500 * RPM, 60000 * RPM],
-      basis: 'None: full throttle.',
+      basis: 'Nothing is held: full throttle.',
     } as Field,
     capacity: {
       dimension: CHARGE,

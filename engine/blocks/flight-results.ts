@@ -279,8 +279,7 @@ export const flightResults = {
     ...PLAIN,
     symbol: 'N_f',
     title: 'Laps on a tank or charge',
-    doc: 'In level flight from start to stop, running on the ground counted as laps.',
-    detail: true,
+    doc: 'In level flight from start to stop, running on the ground counted as laps. A guess within a factor of two unless the use of a flight was measured.',
   },
   laps_per_filling_low: {
     ...PLAIN,
