@@ -5,6 +5,8 @@ import { Chart, type ChartProps } from '../charts/index';
 import { useSheet } from '../store/context';
 import { useOnScreen } from '../store/on-screen';
 import type { Sheet } from '../store/sheet';
+import { ChartForm } from './set-up/chart-form';
+import { SetUp } from './set-up/set-up';
 
 type Drawn = ChartProps | { readonly fault: string };
 
@@ -34,6 +36,9 @@ export function ChartView({ cell }: { cell: ChartCell }) {
   return (
     <div class="chart" ref={watched} data-chart={cell.name}>
       {!faulty && <Content of={last.current} />}
+      <SetUp title="Set up this chart" open={faulty}>
+        <ChartForm cell={cell} />
+      </SetUp>
     </div>
   );
 }

@@ -1,6 +1,8 @@
 import type { Axis, NameInfo, SweepCell } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { useOnScreen } from '../store/on-screen';
+import { SetUp } from './set-up/set-up';
+import { SweepForm } from './set-up/sweep-form';
 import { SweepProgressLine } from './sweep-progress';
 
 /** What is swept, what is asked for, and how far it has come. */
@@ -15,8 +17,11 @@ export function SweepView({ cell }: { cell: SweepCell }) {
           <li key={axis.of}>{axisWords(axis, sheet.name(axis.of))}</li>
         ))}
       </ul>
-      <p>Asked for: {titles.join(', ')}.</p>
+      <p>Asked for: {titles.length === 0 ? 'nothing yet' : titles.join(', ')}.</p>
       <SweepProgressLine cell={cell} />
+      <SetUp title="Set up this sweep" open={sheet.faultAt(cell.name) !== undefined}>
+        <SweepForm cell={cell} />
+      </SetUp>
     </div>
   );
 }

@@ -74,6 +74,20 @@ export function slopeSentence(family: Family, progress: SweepProgress, nowX: num
   return `${where} ${step.text} of ${inSentence(family.across.info.title)} changes ${listed(changes)}.`;
 }
 
+/** "Line pull runs from 24.7 N to 26.9 N.": said of each panel where nothing better can be. */
+export function spanSentence(family: Family, progress: SweepProgress): string {
+  return family.panels
+    .flatMap((panel) => {
+      const values = family.lines.flatMap((line) => answers(family, panel, line, progress).map(({ y }) => y));
+      if (values.length < 2) return [];
+      const [low, high] = [panel.text(Math.min(...values)), panel.text(Math.max(...values))];
+      return [
+        low === high ? `${panel.info.title} is ${low} throughout.` : `${panel.info.title} runs from ${low} to ${high}.`,
+      ];
+    })
+    .join(' ');
+}
+
 interface Stretch {
   from: number;
   to: number;

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
 import { formatNumber } from '../../engine/index';
 import { LABEL_SIZE, useWidth } from '../drawing/index';
-import { limitNotes, missingSentence, slopeSentence } from './caption';
+import { limitNotes, missingSentence, slopeSentence, spanSentence } from './caption';
 import { type CarpetLayout, type CarpetLine, type DrawnCarpet, layOutCarpet } from './carpet-layout';
 import { ChartFigure } from './chart-figure';
 import { Curve, GhostCurve } from './curve';
@@ -159,7 +159,7 @@ function captionOf(props: SweepChartProps, grid: Grid, chart: CarpetLayout): str
   const nowX = props.values[props.names.get(props.cell.across)?.slot ?? -1];
   const sentences = [
     'Every crossing is one design; its height is read on the scale at the left.',
-    slopeSentence(family, props.progress, nowX),
+    slopeSentence(family, props.progress, nowX) || spanSentence(family, props.progress),
     withinSentence(props, grid),
     ...limitNotes(chart.panels),
   ];

@@ -7,6 +7,7 @@ import { linear } from './scales';
 import { ranged } from './scatter-layout';
 import { type DrawnSpot, type Marked, placeSpots, placesOf } from './spots';
 import { roundTicks, type Ticks } from './ticks';
+import { inSentence } from './words';
 import type { Range } from './y-range';
 import { placeWords, type ZoneWords } from './zone-words';
 
@@ -81,11 +82,7 @@ export function layOutHistogram(
     const wholes = roundTicks(yRange, 5);
     const yTicks = { ...wholes, values: wholes.values.filter(Number.isInteger) };
     const left = Math.ceil(Math.max(...yTicks.values.map((value) => textWidth(yTicks.text(value), LABEL_SIZE)))) + 11;
-    const titleLines = wrapText(
-      `Designs by ${column.title[0]!.toLowerCase()}${column.title.slice(1)}`,
-      LABEL_SIZE,
-      width - 4,
-    );
+    const titleLines = wrapText(`Designs by ${inSentence(column.title)}`, LABEL_SIZE, width - 4);
     const titleTop = top;
     const plotTop = top + titleLines.length * LINE + 8;
     const box: Box = { left, right: width - 12, top: plotTop, bottom: plotTop + plotHeight };

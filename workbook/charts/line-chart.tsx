@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
 import { useWidth } from '../drawing/index';
-import { limitNotes, limitSentence, missingSentence, slopeSentence } from './caption';
+import { limitNotes, limitSentence, missingSentence, slopeSentence, spanSentence } from './caption';
 import { ChartFigure } from './chart-figure';
 import { type Family, readFamily } from './family';
 import { Frame } from './frame';
@@ -68,7 +68,8 @@ function LinePicture(props: SweepChartProps & { family: Family; width: number })
 function captionOf(props: SweepChartProps, family: Family, chart: ChartLayout): string[] {
   const { progress, names, values, cell } = props;
   const nowX = values[names.get(cell.across)?.slot ?? -1];
-  const sentences = [slopeSentence(family, progress, nowX), limitSentence(family, chart.panels, progress)];
+  const told = [slopeSentence(family, progress, nowX), limitSentence(family, chart.panels, progress)];
+  const sentences = told.some((sentence) => sentence !== '') ? told : [spanSentence(family, progress)];
   sentences.push(...limitNotes(chart.panels));
   for (const panel of family.panels) {
     if (!panel.column) sentences.push(`The sweep ${cell.sweep} was not asked for ${panel.info.title}.`);

@@ -248,7 +248,7 @@ function captionOf(props: TraceChartProps, chart: RingLayout): string[] {
       : chart.present[0]
         ? `${column.title} is ${said(chart.present[0].value)} all round.`
         : '',
-    'Seen from above, angles run anticlockwise.',
+    `Seen from above. ${props.trace.columns[0]!.title} runs anticlockwise from the top.`,
   ];
   for (const zone of chart.zones) {
     const side = zone.side === 'below' ? 'at least' : 'at most';

@@ -95,10 +95,13 @@ function checkParts(cell: ChartCell, builder: Builder, say: Say): void {
 
 function checkTrace(cell: ChartCell, builder: Builder, say: Say): void {
   const of = cell.of ?? '';
-  const traces = new Map<string, { readonly columns: object }>(
+  const traces = new Map<string, { readonly columns: Readonly<Record<string, { readonly unit: string }>> }>(
     builder.document.cells.flatMap((each) => {
       const block = each.kind === 'block' ? builder.blocks.get(each.block) : undefined;
-      return Object.entries(block?.traces ?? {}).map(([name, trace]) => [`${each.name}.${name}`, trace] as const);
+      return Object.entries(block?.traces ?? {}).flatMap(([name, trace]) =>
+        // Only what runs along an angle comes round.
+        Object.values(trace.columns)[0]?.unit === '°' ? [[`${each.name}.${name}`, trace] as const] : [],
+      );
     }),
   );
   const trace = traces.get(of);
@@ -111,7 +114,7 @@ function checkTrace(cell: ChartCell, builder: Builder, say: Say): void {
     say(
       of === ''
         ? `${cell.name} has nothing to show. ${list}`
-        : `${cell.name} shows "${of}", which no block tells. ${list}${builder.meant(of, names)}`,
+        : `${cell.name} shows "${of}", which is nothing that runs around the lap. ${list}${builder.meant(of, names)}`,
     );
     return;
   }

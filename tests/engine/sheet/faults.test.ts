@@ -425,7 +425,7 @@ describe('a chart', () => {
       'cg_chart: cg_chart has nothing to show. No block of this workbook has anything that runs around the lap.',
     ]);
     expect(chart({ ...ring, of: 'lap.ring' })).toEqual([
-      'cg_chart: cg_chart shows "lap.ring", which no block tells. No block of this workbook has anything that runs around the lap.',
+      'cg_chart: cg_chart shows "lap.ring", which is nothing that runs around the lap. No block of this workbook has anything that runs around the lap.',
     ]);
   });
   test('with limits of a check that is not there', () => {

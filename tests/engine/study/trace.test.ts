@@ -68,22 +68,37 @@ describe('a trace of an open document', () => {
     );
   });
 
-  it('is what a ring can be drawn from', async () => {
+  it('is what a ring can be drawn from where it runs along an angle', async () => {
+    const turn = {
+      title: 'Turn',
+      doc: '',
+      columns: {
+        angle: { dimension: ONE, unit: '°', symbol: 'ψ', title: 'Angle', doc: '' },
+        reached: { dimension: LENGTH, unit: 'mm', symbol: '', title: 'Reached', doc: '' },
+      },
+      run: () => ({ angle: [0, 1], reached: [1, 2] }),
+    };
+    const blocks = library.blocks.map((each) =>
+      each.kind === 'root' ? { ...each, traces: { ...each.traces, turn } } : each,
+    );
     const faults = async (more: Partial<ChartCell>) => {
       const ring: ChartCell = {
-        ...{ kind: 'chart', id: 'r', name: 'steps_ring', title: '', chart: 'ring' },
-        ...{ sweep: '', of: 'root.steps', across: '', up: ['reached'], lines: '', ...more },
+        ...{ kind: 'chart', id: 'r', name: 'turn_ring', title: '', chart: 'ring' },
+        ...{ sweep: '', of: 'root.turn', across: '', up: ['reached'], lines: '', ...more },
       };
       const { cells, ...rest } = slideRule();
-      const engine = startEngine(library, { pause: async () => {}, now: () => 0 });
+      const engine = startEngine({ ...library, blocks }, { pause: async () => {}, now: () => 0 });
       return (await engine.open({ ...rest, cells: [...cells, ring] })).faults.map((fault) => fault.message);
     };
     expect(await faults({})).toEqual([]);
-    expect(await faults({ of: '' })).toEqual(['steps_ring has nothing to show. There is root.steps.']);
-    expect(await faults({ of: 'root.step' })).toEqual([
-      'steps_ring shows "root.step", which no block tells. There is root.steps. Did you mean root.steps?',
+    expect(await faults({ of: '' })).toEqual(['turn_ring has nothing to show. There is root.turn.']);
+    expect(await faults({ of: 'root.steps' })).toEqual([
+      'turn_ring shows "root.steps", which is nothing that runs around the lap. There is root.turn.',
     ]);
-    expect(await faults({ up: ['share'] })).toEqual(['steps_ring shows "share" of root.steps. It tells reached.']);
-    expect(await faults({ up: [] })).toEqual(['steps_ring shows nothing. Name one of reached.']);
+    expect(await faults({ of: 'root.trun' })).toEqual([
+      'turn_ring shows "root.trun", which is nothing that runs around the lap. There is root.turn. Did you mean root.turn?',
+    ]);
+    expect(await faults({ up: ['angle'] })).toEqual(['turn_ring shows "angle" of root.turn. It tells reached.']);
+    expect(await faults({ up: [] })).toEqual(['turn_ring shows nothing. Name one of reached.']);
   });
 });

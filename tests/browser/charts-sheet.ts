@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import type { ChartCell } from '../../engine/index';
+import { DEMO } from './compute';
+
+const axis = (of: string, count: number, low = '', high = '') => ({ of, low, high, count });
+const chart = (name: string, title: string, more: Partial<ChartCell>): ChartCell => ({
+  ...{ kind: 'chart', id: `planted-${name}`, name, title, chart: 'line' },
+  ...{ sweep: 'tip_sweep', across: 'engine_station', up: ['flight.pull'], lines: 'tip_weight', ...more },
+});
+
+/** One chart of every kind over the demo's design, in wind. */
+export const everyKind: readonly ChartCell[] = [
+  chart('lines_kind', 'Pull along the bearers', {}),
+  chart('bars_kind', 'CG by stabiliser', {
+    ...{ chart: 'bars', sweep: 'balance_sweep', across: 'stabiliser_stock', up: ['balance.cg_x'], lines: '' },
+  }),
+  chart('parts_kind', 'What every part weighs', { chart: 'bars', sweep: '', of: 'parts', up: ['mass'], lines: '' }),
+  chart('moments_kind', 'Nose against tail', { chart: 'moments', sweep: '', of: 'parts', up: [], lines: '' }),
+  chart('contour_kind', 'Pull over engine and tip weight', { chart: 'contour', checks: ['check_cg', 'check_pull'] }),
+  chart('carpet_kind', 'Pull and CG as carpets', { chart: 'carpet', up: ['flight.pull', 'balance.cg_x'] }),
+  chart('scatter_kind', 'Pull against CG', { chart: 'scatter', across: 'balance.cg_x', lines: 'tip_weight' }),
+  chart('histogram_kind', 'How the CG spreads', { chart: 'histogram', up: ['balance.cg_x'], lines: '' }),
+  chart('ring_kind', 'Pull around the lap', { chart: 'ring', sweep: '', of: 'lap.ring', up: ['pull'], lines: '' }),
+];
+
+/** The demo with charts of every kind at its top, as a file. */
+export function fileOfEveryKind() {
+  const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const sweep = {
+    ...{ kind: 'sweep', id: 'planted-sweep', name: 'tip_sweep', title: 'Engine station by tip weight' },
+    axes: [axis('engine_station', 13), axis('tip_weight', 5)],
+    wanted: ['flight.pull', 'balance.cg_x', 'flight.pull_per_weight'],
+  };
+  const lap = { kind: 'block', id: 'planted-lap', name: 'lap', title: 'Lap in wind', block: 'lap', fields: {} };
+  const windy = demo.cells.map((cell: { name: string; fields: object }) =>
+    cell.name === 'air' ? { ...cell, fields: { ...cell.fields, wind: '5 m/s' } } : cell,
+  );
+  const text = JSON.stringify({ ...demo, cells: [sweep, ...everyKind, ...windy, lap] });
+  return { name: 'kinds.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
+}

@@ -1,0 +1,65 @@
+import { type Cell, type ChartCell, chartNeeds, chartSource, PART_BARS, type SweepCell } from '../../../engine/index';
+
+/** Something that runs around the lap, and what it tells. */
+export interface Ring {
+  readonly path: string;
+  readonly title: string;
+  readonly columns: readonly { readonly name: string; readonly title: string }[];
+}
+/** What a chart of this sheet can be drawn from. */
+export interface Offer {
+  readonly cells: readonly Cell[];
+  readonly rings: readonly Ring[];
+  isChoice(path: string): boolean;
+}
+
+export const sweepsOf = ({ cells }: Offer): readonly SweepCell[] => cells.filter((each) => each.kind === 'sweep');
+export const tablesOf = ({ cells }: Offer): readonly Cell[] => cells.filter((each) => each.kind === 'parts');
+
+/** The chart with everything that its kind and its source still allow, and the first that there is in place of the rest. */
+export function fitChart(cell: ChartCell, offer: Offer): ChartCell {
+  const [first] = sweepsOf(offer);
+  const [table] = tablesOf(offer);
+  const { from } = chartNeeds[cell.chart];
+  const named = (cell.of ?? '') !== '';
+  // Of what may be drawn from either, the one that is named counts, else the one that is there.
+  const either = from.length > 1 && !named && !first && table !== undefined;
+  const source = either ? from[1]! : chartSource(cell);
+  switch (source) {
+    case 'sweep':
+      return fitSweep(cell, offer);
+    case 'parts': {
+      const of = tablesOf(offer).find((each) => each.name === cell.of) ?? table;
+      const up = cell.up.filter((name) => (PART_BARS as readonly string[]).includes(name));
+      const shown = chartNeeds[cell.chart].up === 0 ? [] : up.length > 0 ? up : [PART_BARS[0]];
+      return { ...cell, of: of?.name ?? '', up: shown };
+    }
+    case 'trace': {
+      const ring = offer.rings.find((each) => each.path === cell.of) ?? offer.rings[0];
+      const up = cell.up.filter((name) => ring?.columns.some((column) => column.name === name)).slice(0, 1);
+      const column = ring?.columns[0]?.name;
+      return { ...cell, of: ring?.path ?? '', up: up.length > 0 || column === undefined ? up : [column] };
+    }
+  }
+}
+
+function fitSweep({ of: _, ...cell }: ChartCell, offer: Offer): ChartCell {
+  const needs = chartNeeds[cell.chart];
+  const sweep = sweepsOf(offer).find((each) => each.name === cell.sweep) ?? sweepsOf(offer)[0];
+  if (!sweep) return cell;
+  const all = sweep.axes.map((axis) => axis.of);
+  const axes = needs.numbers ? all.filter((path) => !offer.isChoice(path)) : all;
+  const liked = cell.chart === 'bars' ? axes.find((path) => offer.isChoice(path)) : undefined;
+  const { wanted } = sweep;
+  const across = {
+    axis: axes.includes(cell.across) ? cell.across : (liked ?? axes[0] ?? ''),
+    result: wanted.includes(cell.across) ? cell.across : (wanted[0] ?? ''),
+    nothing: '',
+  }[needs.across];
+  const others = axes.filter((path) => path !== across);
+  const kept = others.includes(cell.lines) ? cell.lines : '';
+  const lines = { axis: kept || (others[0] ?? ''), 'axis or nothing': kept, nothing: '' }[needs.lines];
+  const shown = wanted.filter((path) => needs.across !== 'result' || path !== across);
+  const up = cell.up.filter((path) => shown.includes(path)).slice(0, needs.up);
+  return { ...cell, sweep: sweep.name, across, lines, up: up.length > 0 ? up : shown.slice(0, 1) };
+}

@@ -1,0 +1,222 @@
+import {
+  type ChartCell,
+  type CheckCell,
+  chartNeeds,
+  chartSource,
+  PART_BARS,
+  sameDimension,
+} from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { Tick } from '../table/tick';
+import { fitChart, type Offer, sweepsOf, tablesOf } from './chart-fit';
+import { chartKindTexts, partBarTitles } from './kind-texts';
+import { offerOf, titleOf } from './offer';
+import { Labelled, Pick, type PickOption } from './pick';
+
+const KINDS = Object.keys(chartKindTexts) as ChartCell['chart'][];
+
+/** Kind, source, what across, what up, one line for each what, title and limits of a chart. */
+export function ChartForm({ cell }: { cell: ChartCell }) {
+  const sheet = useSheet();
+  const offer = offerOf(sheet);
+  const needs = chartNeeds[cell.chart];
+  const source = chartSource(cell);
+  const change = (to: Partial<ChartCell>): void => sheet.changeCell({ ...cell, ...to });
+  const refit = (to: Partial<ChartCell>): void => sheet.changeCell(fitChart({ ...cell, ...to }, offer));
+  const sweep = sweepsOf(offer).find((each) => each.name === cell.sweep);
+  const title = (path: string): string => sheet.name(path)?.title ?? path;
+  const axes = (sweep?.axes ?? []).map(({ of }): PickOption => ({ value: of, title: title(of) }));
+  const results = (sweep?.wanted ?? []).map((path): PickOption => ({ value: path, title: title(path) }));
+  const id = (part: string): string => `${cell.id}-${part}`;
+  return (
+    <>
+      <div class="set-up-fields">
+        <Pick
+          id={id('kind')}
+          label="Kind"
+          value={cell.chart}
+          describedBy={id('kind-doc')}
+          options={KINDS.map((kind) => ({ value: kind, title: chartKindTexts[kind].title }))}
+          onPick={(kind) => refit({ chart: kind as ChartCell['chart'] })}
+        />
+        <Labelled id={id('title')} label="Title">
+          <input
+            id={id('title')}
+            class="text-entry"
+            type="text"
+            value={cell.title}
+            onChange={({ currentTarget }) => change({ title: currentTarget.value.trim() })}
+          />
+        </Labelled>
+      </div>
+      <p class="aside" id={id('kind-doc')}>
+        {chartKindTexts[cell.chart].doc}
+      </p>
+      <div class="set-up-fields">
+        <Pick
+          id={id('from')}
+          label="Drawn from"
+          value={source === 'sweep' ? `sweep ${cell.sweep}` : `of ${cell.of ?? ''}`}
+          options={sources(cell, offer)}
+          none="nothing yet"
+          onPick={(picked) => {
+            const [by, ...name] = picked.split(' ');
+            refit(by === 'sweep' ? { sweep: name.join(' '), of: '' } : { of: name.join(' ') });
+          }}
+        />
+        {source === 'sweep' && needs.across !== 'nothing' && (
+          <Pick
+            id={id('across')}
+            label="Across"
+            value={cell.across}
+            options={needs.across === 'axis' ? axes : results}
+            onPick={(across) => change(across === cell.lines ? { across, lines: cell.across } : { across })}
+          />
+        )}
+        {source === 'sweep' && needs.lines !== 'nothing' && (
+          <Pick
+            id={id('lines')}
+            label={LINES[cell.chart] ?? 'One line for each'}
+            value={cell.lines}
+            options={[
+              ...(needs.lines === 'axis' ? [] : [{ value: '', title: 'nothing: only one' }]),
+              ...axes.filter((axis) => needs.across !== 'axis' || axis.value !== cell.across),
+            ]}
+            onPick={(lines) => change({ lines })}
+          />
+        )}
+      </div>
+      {needs.up > 0 && <Shown cell={cell} offer={offer} results={results} onShow={(up) => change({ up })} />}
+      <Limits cell={cell} onLimits={(checks) => sheet.changeCell(checks ? { ...cell, checks } : without(cell))} />
+    </>
+  );
+}
+
+/** What the second axis is called, by kind. */
+const LINES: Readonly<Partial<Record<ChartCell['chart'], string>>> = {
+  bars: 'One bar for each',
+  contour: 'Upward',
+  carpet: 'Second axis',
+  scatter: 'One sign for each',
+};
+
+const without = ({ checks: _, ...cell }: ChartCell): ChartCell => cell;
+
+function sources({ chart }: ChartCell, offer: Offer): PickOption[] {
+  const { from } = chartNeeds[chart];
+  const group = (title: string): { group?: string } => (from.length > 1 ? { group: title } : {});
+  return [
+    ...(from.includes('sweep')
+      ? sweepsOf(offer).map((each) => ({ value: `sweep ${each.name}`, title: titleOf(each), ...group('Sweeps') }))
+      : []),
+    ...(from.includes('parts')
+      ? tablesOf(offer).map((each) => ({ value: `of ${each.name}`, title: titleOf(each), ...group('Parts') }))
+      : []),
+    ...(from.includes('trace') ? offer.rings.map(({ path, title }) => ({ value: `of ${path}`, title })) : []),
+  ];
+}
+
+interface ShownProps {
+  readonly cell: ChartCell;
+  readonly offer: Offer;
+  readonly results: readonly PickOption[];
+  onShow(up: readonly string[]): void;
+}
+
+/** What is shown: one of a list where the kind takes one only, else any of them. */
+function Shown({ cell, offer, results, onShow }: ShownProps) {
+  const source = chartSource(cell);
+  const needs = chartNeeds[cell.chart];
+  const ring = offer.rings.find((each) => each.path === cell.of);
+  const options =
+    source === 'parts'
+      ? PART_BARS.map((name) => ({ value: name, title: partBarTitles[name] ?? name }))
+      : source === 'trace'
+        ? (ring?.columns ?? []).map(({ name, title }) => ({ value: name, title }))
+        : results.filter((each) => needs.across !== 'result' || each.value !== cell.across);
+  if (needs.up === 1) {
+    return (
+      <div class="set-up-fields">
+        <Pick
+          id={`${cell.id}-up`}
+          label="Shown"
+          value={cell.up[0] ?? ''}
+          options={options}
+          onPick={(path) => onShow([path])}
+        />
+      </div>
+    );
+  }
+  const listed = [...options, ...cell.up.filter((path) => !options.some((each) => each.value === path)).map(asThere)];
+  const full = cell.up.length >= needs.up;
+  return (
+    <fieldset class="ticks">
+      <legend>Shown, one above the other</legend>
+      {listed.map(({ value, title }) => (
+        <Tick
+          key={value}
+          on={cell.up.includes(value)}
+          onChange={(on) => {
+            if (on && full) return;
+            onShow(on ? [...cell.up, value] : cell.up.filter((each) => each !== value));
+          }}
+        >
+          {title}
+        </Tick>
+      ))}
+      {full && <p class="aside">{needs.up} is the most that one chart shows. Take one off before you add another.</p>}
+    </fieldset>
+  );
+}
+
+const asThere = (path: string): PickOption => ({ value: path, title: `${path} (not there)` });
+
+/** Which checks have their limits drawn. Nothing chosen in the file: all that watch what is shown. */
+function Limits({ cell, onLimits }: { cell: ChartCell; onLimits(checks: readonly string[] | undefined): void }) {
+  const sheet = useSheet();
+  const offered = sheet.checks.value.filter((check) => mayLimit(cell, check, sheet));
+  if (offered.length === 0) return null;
+  const source = chartSource(cell);
+  const own = (check: CheckCell): boolean => source === 'sweep' && [...cell.up, cell.across].includes(check.of.trim());
+  const on = (check: CheckCell): boolean => cell.checks?.includes(check.name) ?? own(check);
+  return (
+    <fieldset class="ticks">
+      <legend>Limits drawn in</legend>
+      {offered.map((check) => (
+        <Tick
+          key={check.id}
+          on={on(check)}
+          onChange={(now) => {
+            const names = offered.filter((each) => (each === check ? now : on(each))).map((each) => each.name);
+            const usual = offered.every((each) => names.includes(each.name) === own(each));
+            onLimits(usual ? undefined : names);
+          }}
+        >
+          {check.title === '' ? check.name : check.title}
+        </Tick>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Whether the limits of a check can stand in a chart: it watches a result that the chart has, or a quantity of that kind. */
+function mayLimit(cell: ChartCell, check: CheckCell, sheet: ReturnType<typeof useSheet>): boolean {
+  const watched = sheet.name(check.of.trim());
+  if (!watched) return false;
+  switch (chartSource(cell)) {
+    case 'sweep': {
+      const sweep = sheet.document.value.cells.find((each) => each.kind === 'sweep' && each.name === cell.sweep);
+      const wanted = sweep?.kind === 'sweep' ? sweep.wanted : [];
+      // Only a picture over two axes can show a limit on another result than those that it shows.
+      const shown = cell.chart === 'contour' ? wanted : [...cell.up, cell.across];
+      return shown.includes(watched.path);
+    }
+    case 'trace': {
+      const trace = cell.of ? sheet.traces.of(cell.of).value : undefined;
+      const column = trace?.columns.find((each) => each.name === cell.up[0]);
+      return column !== undefined && sameDimension(column.dimension, watched.dimension);
+    }
+    case 'parts':
+      return false;
+  }
+}
