@@ -88,6 +88,7 @@ export function layOutPicture(input: PictureInput): Picture | undefined {
         ...centrelines,
         ...segmentsOf(breaks, false),
       ],
+      crowded: input.arrangement === 'strip',
     },
     before?.labels ?? [],
   );

@@ -26,6 +26,8 @@ export interface Surroundings {
   readonly taken: readonly Box[];
   /** Covered only where there is no free place. */
   readonly strokes: readonly Segment[];
+  /** Things lie close together: a label further off is read better than one over an outline or a leader through a figure. */
+  readonly crowded?: boolean;
 }
 
 const DIRECTIONS: readonly (readonly [number, number])[] = [
@@ -51,6 +53,10 @@ const SLANT = 10;
 
 /** Costs, against one pixel of distance: a pixel of covered stroke, a leader that crosses a label or a leader, a spot where a leader runs on a stroke, leaving the last place, the next setting. */
 const STROKE_COST = 3;
+const CROWDED_STROKE_COST = 5;
+/** A leader may touch a figure this far, in pixels, and passes what is this near to its point. */
+const TOUCH = 4;
+const NEAR = 8;
 const CROSSING_COST = 60;
 const ON_STROKE_COST = 8;
 const MOVE_COST = 14;
@@ -109,6 +115,10 @@ function leaderCost(leader: Segment, strokes: readonly Segment[], others: readon
   return cost;
 }
 
+/** A point's own mark, and others so close that every leader from it passes them. */
+const isNear = (box: Box, { x, y }: Point): boolean =>
+  x > box.left - NEAR && x < box.right + NEAR && y > box.top - NEAR && y < box.bottom + NEAR;
+
 function cross(a: Segment, b: Segment): boolean {
   const side = (s: Segment, x: number, y: number): number => (s.x1 - s.x0) * (y - s.y0) - (s.y1 - s.y0) * (x - s.x0);
   return side(a, b.x0, b.y0) * side(a, b.x1, b.y1) < 0 && side(b, a.x0, a.y0) * side(b, a.x1, a.y1) < 0;
@@ -119,7 +129,7 @@ const PLACES = DIRECTIONS.length * DISTANCES.length;
 /** What a place costs; undefined where it is not free or costs no less than `limit`. */
 function candidate(
   wish: LabelWish,
-  { frame, taken, strokes }: Surroundings,
+  { frame, taken, strokes, crowded = false }: Surroundings,
   others: readonly PlacedLabel[],
   place: number,
   moved: boolean,
@@ -130,12 +140,14 @@ function candidate(
   let cost = distance + setting * SETTING_COST + (moved ? MOVE_COST : 0);
   if (cost >= limit || !inside(box, frame)) return undefined;
   if (taken.some((b) => overlaps(b, box)) || others.some((o) => overlaps(o.box, box))) return undefined;
-  for (const s of strokes) cost += STROKE_COST * lengthInside(s, box);
+  for (const s of strokes) cost += (crowded ? CROWDED_STROKE_COST : STROKE_COST) * lengthInside(s, box);
   for (const o of others) if (o.leader && lengthInside(o.leader, box) > 0) cost += CROSSING_COST;
   if (cost >= limit) return undefined;
   const leader = leaderOf(wish, box, distance);
   if (!leader) return { key: wish.key, setting, box, place, cost };
   cost += leaderCost(leader, strokes, others);
+  if (crowded)
+    cost += CROSSING_COST * taken.filter((b) => !isNear(b, wish.at) && lengthInside(leader, b) > TOUCH).length;
   return cost >= limit ? undefined : { key: wish.key, setting, box, place, leader, cost };
 }
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { dimensionBox } from '../../../workbook/drawing/dimensions';
-import { overlaps } from '../../../workbook/drawing/geometry';
+import { strokesOf } from '../../../workbook/drawing/drawn-shapes';
+import { lengthInside, overlaps } from '../../../workbook/drawing/geometry';
 import { layOutPicture, type Picture } from '../../../workbook/drawing/picture';
 import { captionBox } from '../../../workbook/drawing/rulings';
 import { type Place, quernNames, quernShapes, quernValues } from './quern';
@@ -63,6 +64,20 @@ test.each([
       }
       expect(picture.unplaced).toEqual([]);
       before = picture;
+    }
+  },
+);
+
+test.each([340, 360])(
+  'on a strip of %i px the name of the neutral point does not lie over the outline of the wing',
+  (width) => {
+    for (let k = 0; k <= 20; k++) {
+      const { labels, shapes } = layOut({ engine: -0.17 + 0.002 * k, cg: 0.036 + 0.0008 * k }, width, 'strip');
+      const wing = shapes.filter((s) => s.part === 'wing' && s.view === 'plan').flatMap(strokesOf);
+      expect(wing.length).toBeGreaterThan(3);
+      const { placed } = labels.find((label) => label.said.startsWith('neutral point'))!;
+      const over = wing.reduce((sum, stroke) => sum + lengthInside(stroke, placed.box), 0);
+      expect(over, `at step ${k}`).toBeLessThan(4);
     }
   },
 );
