@@ -1,0 +1,173 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { everyKind, fileOfEveryKind } from './charts-sheet';
+import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+const cell = (page: Page, name: string): Locator => page.locator(`#cell-${name}`);
+const picture = (page: Page, name: string): Locator => cell(page, name).locator('.chart-read svg');
+
+async function openEveryKind(page: Page): Promise<void> {
+  await page.locator('input[type="file"]').first().setInputFiles(fileOfEveryKind());
+  await cell(page, 'lines_kind').waitFor({ timeout: 30_000 });
+  await settled(page);
+}
+
+/** Picks in a list that has the focus, by keys alone: its letters, as a person types them. */
+async function pickByKeys(list: Locator, title: string): Promise<void> {
+  await list.focus();
+  // A list takes letters that follow each other closely as one word.
+  await list.page().waitForTimeout(1200);
+  await list.page().keyboard.type(title, { delay: 20 });
+}
+
+describe.each([
+  ['at a desk', DESK],
+  ['on a phone', PHONE],
+])('charts %s', (_, viewport) => {
+  let sheet: Sheet;
+  let page: Page;
+  beforeAll(async () => {
+    sheet = await openSheet(browser, viewport);
+    page = sheet.page;
+    await openEveryKind(page);
+  });
+  afterAll(() => sheet.close());
+
+  test('every kind is drawn, says what to see and keeps within the screen', { timeout: 90_000 }, async () => {
+    for (const { name } of everyKind) {
+      await cell(page, name).scrollIntoViewIfNeeded();
+      await picture(page, name).waitFor({ timeout: 20_000 });
+      const caption = await cell(page, name).locator('figcaption').textContent();
+      expect(caption, name).toMatch(/\w.*\d.*\.$/);
+      const { width, room } = await picture(page, name).evaluate((svg) => ({
+        width: svg.getBoundingClientRect().width,
+        room: document.documentElement.clientWidth,
+      }));
+      expect(width, name).toBeLessThanOrEqual(room);
+    }
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
+    expect(wide).toBe(false);
+    expect(sheet.troubles).toEqual([]);
+  });
+
+  test('no barrier is found in a chart, its numbers or its form', { timeout: 90_000 }, async () => {
+    for (const name of ['tip_sweep', 'contour_kind', 'bars_kind', 'ring_kind']) {
+      for (const summary of await cell(page, name).locator('details > summary').all()) await summary.click();
+      const found = await new AxeBuilder({ page })
+        .include(`#cell-${name}`)
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(found.violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+      for (const summary of await cell(page, name).locator('details > summary').all()) await summary.click();
+    }
+  });
+
+  test('the arrow keys read values with their units, and say them once they rest', async () => {
+    const chart = cell(page, 'lines_kind').locator('.chart-read');
+    await chart.scrollIntoViewIfNeeded();
+    await chart.focus();
+    await page.keyboard.press('ArrowRight');
+    const reading = chart.locator('[data-reading]');
+    await reading.waitFor();
+    await page.keyboard.press('Home');
+    const first = await reading.getAttribute('data-reading');
+    expect(first).toMatch(/^[\d.]+ g, engine station −170 mm, Line pull [\d.]+ N$/);
+    await page.keyboard.press('ArrowRight');
+    const second = await reading.getAttribute('data-reading');
+    expect(second).not.toBe(first);
+    expect(second).toMatch(/engine station −16[67]/);
+    const line = second?.split(',')[0];
+    await page.keyboard.press('ArrowUp');
+    expect((await reading.getAttribute('data-reading'))?.split(',')[0]).not.toBe(line);
+    const now = await reading.getAttribute('data-reading');
+    await expect.poll(() => chart.locator('[role="status"]').textContent()).toBe(now);
+    await page.keyboard.press('Escape');
+    await reading.waitFor({ state: 'detached' });
+  });
+
+  test('a finger or the pointer reads what is nearest', async () => {
+    for (const name of ['contour_kind', 'histogram_kind', 'ring_kind']) {
+      const svg = picture(page, name);
+      await svg.scrollIntoViewIfNeeded();
+      const box = (await svg.boundingBox())!;
+      const at = { x: box.width * 0.55, y: box.height * 0.6 };
+      if (viewport === PHONE) await svg.tap({ position: at });
+      else await svg.hover({ position: at });
+      const reading = svg.locator('[data-reading]');
+      await reading.waitFor();
+      expect(await reading.getAttribute('data-reading'), name).toMatch(/\d/);
+    }
+  });
+
+  test('a chart is set up by keys: kind, source, across, what is shown, each at once in the picture', async () => {
+    const form = cell(page, 'lines_kind').locator('.set-up');
+    await form.locator('summary').focus();
+    await page.keyboard.press('Enter');
+    await pickByKeys(form.getByLabel('Kind'), 'histogram');
+    await cell(page, 'lines_kind').locator('[data-count]').first().waitFor();
+    await pickByKeys(form.getByLabel('Kind'), 'carpet');
+    await expect.poll(() => cell(page, 'lines_kind').locator('figcaption').textContent()).toMatch(/^Every crossing/);
+    const cg = form.getByRole('checkbox', { name: 'CG', exact: true });
+    await cg.focus();
+    await page.keyboard.press('Space');
+    await expect.poll(() => picture(page, 'lines_kind').locator('[data-panel]').count()).toBe(2);
+    const title = form.getByLabel('Title');
+    await title.focus();
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type('Pull and CG over both');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => cell(page, 'lines_kind').locator('h2').textContent()).toBe('Pull and CG over both');
+    // Every letter that went through the list was an edit of its own.
+    const lines = picture(page, 'lines_kind').locator('path[stroke-width="1.8"]');
+    const back = async () => (await form.getByLabel('Kind').inputValue()) === 'line';
+    for (let k = 0; k < 12 && !(await back()); k++) await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await cell(page, 'lines_kind').locator('h2').textContent()).toBe('Pull along the bearers');
+    await expect.poll(() => lines.count()).toBe(5);
+    expect(sheet.troubles).toEqual([]);
+  });
+
+  test('a sweep is set up: from, to, how many, one more axis and result; what is wrong is said', {
+    timeout: 60_000,
+  }, async () => {
+    const sweep = cell(page, 'tip_sweep');
+    const form = sweep.locator('.set-up');
+    await form.locator('summary').scrollIntoViewIfNeeded();
+    if ((await form.getAttribute('open')) === null) await form.locator('summary').click();
+    const count = form.getByLabel('How many values').first();
+    await count.fill('many');
+    await page.keyboard.press('Tab');
+    expect(await form.getByRole('alert').textContent()).toBe(
+      '"many" is not a number of values. Type a whole number from 2 to 1001.',
+    );
+    await count.fill('5');
+    await page.keyboard.press('Tab');
+    await expect.poll(() => form.getByRole('alert').count()).toBe(0);
+    await expect.poll(() => form.textContent()).toContain('25 designs: 5 × 5.');
+    await form.getByLabel('And along').selectOption({ label: 'Stabiliser stock' });
+    await form.getByRole('button', { name: 'add this axis' }).click();
+    await expect.poll(() => form.textContent()).toContain('75 designs: 5 × 5 × 3.');
+    await form.getByRole('checkbox', { name: 'balsa, 5 mm' }).uncheck();
+    await expect.poll(() => form.textContent()).toContain('50 designs: 5 × 5 × 2.');
+    await form.getByLabel('One more result').selectOption({ label: 'Lap time, s' });
+    await form.getByRole('button', { name: 'add this result' }).click();
+    await expect.poll(() => form.locator('.set-up-list li').count()).toBe(4);
+    await settled(page);
+    await expect.poll(() => sweep.textContent()).toContain('50 of 50 designs');
+    await form.getByRole('button', { name: 'take off the axis engine station' }).click();
+    await expect
+      .poll(() => cell(page, 'contour_kind').locator('.fault-flag').first().textContent())
+      .toContain(
+        'contour_kind needs "engine_station" as an axis of tip_sweep. The axes of tip_sweep are tip_weight, stabiliser_stock.',
+      );
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await settled(page);
+    expect(await cell(page, 'contour_kind').locator('.fault-flag').count()).toBe(0);
+  });
+});
