@@ -245,7 +245,7 @@ test('a design is copied, and another deleted and brought back', async () => {
   await expect.poll(heading).toMatch(/, copy$/);
   await press('Open');
   const dialog = page.getByRole('dialog');
-  await dialog.getByRole('button', { name: /^Delete / }).click();
+  await dialog.getByRole('button', { name: /^Delete Quern/ }).click();
   await dialog.getByText('Deleted. It can be brought back for 30 days.').waitFor();
   const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).analyze();
   expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
@@ -279,7 +279,7 @@ test('a store that is full is said at once, the design can be saved, and leaving
   await type('tip_weight', '28 g');
   await page
     .getByText(
-      'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; deleting versions and designs that are not needed makes room.',
+      'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; deleting versions, and designs for good, makes room.',
     )
     .waitFor();
   const state = page.locator('[data-keeping="refused"]');

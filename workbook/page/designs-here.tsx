@@ -37,6 +37,9 @@ export function DesignsHere({ onLeave }: { onLeave: () => void }) {
                 <button type="button" class="word" onClick={() => void designs.bringBack(design)}>
                   Bring back<span class="unseen"> {titleOf(design)}</span>
                 </button>
+                <button type="button" class="word" onClick={() => void designs.removeDesign(design)}>
+                  Delete for good<span class="unseen">: {titleOf(design)}</span>
+                </button>
               </p>
             </li>
           ))}

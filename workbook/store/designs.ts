@@ -40,6 +40,8 @@ export interface Designs {
   copyDesign(design: Design): void;
   deleteDesign(design: Design): Promise<void>;
   bringBack(design: Design): Promise<void>;
+  /** There is no way back from this. */
+  removeDesign(design: Design): Promise<void>;
   look(version: Version): void;
   returnTo(version: Version): void;
   copyVersion(version: Version): void;
@@ -156,6 +158,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
     copyDesign: (design) => withText(design.text, design.title, copy),
     deleteDesign: (design) => altering(() => store.markDeleted(design.id, now())),
     bringBack: (design) => altering(() => store.markDeleted(design.id, undefined)),
+    removeDesign: (design) => altering(() => store.remove(design.id)),
     look: (version) =>
       withText(version.text, 'This version', (document) =>
         sheet.look({ at: `the version of ${momentWords(version.at, now())}`, document, version }),

@@ -93,6 +93,9 @@ test('a copy is named as one; a deleted design is listed as such and comes back'
   expect(found()).toBeTypeOf('number');
   await designs.bringBack(small);
   expect(found()).toBeUndefined();
+  await designs.deleteDesign(small);
+  await designs.removeDesign(small);
+  expect(designs.list.value!.map((each) => each.title)).toEqual(['Small sheet, copy']);
 });
 
 test('a version is named, deleted and brought back', async () => {

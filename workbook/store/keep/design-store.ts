@@ -30,6 +30,8 @@ export interface DesignStore {
   markFiled(id: string, text: string): Promise<void>;
   /** At a time, or undefined to bring it back. */
   markDeleted(id: string, at: number | undefined): Promise<void>;
+  /** For good, with all its versions. */
+  remove(id: string): Promise<void>;
   /** For good: the designs that were deleted long ago. */
   clear(now: number): Promise<void>;
   /** Newest first. */
@@ -47,6 +49,14 @@ export function createDesignStore(open: () => Promise<Database>): DesignStore {
     await transaction.done;
   }
 
+  async function remove(id: string): Promise<void> {
+    const transaction = (await open()).transaction(['designs', 'versions'], 'readwrite');
+    const versions = transaction.objectStore('versions');
+    await transaction.objectStore('designs').delete(id);
+    for (const version of await versions.index('design').getAllKeys(id)) await versions.delete(version);
+    await transaction.done;
+  }
+
   return {
     async designs() {
       return await (await open()).getAll('designs');
@@ -58,16 +68,11 @@ export function createDesignStore(open: () => Promise<Database>): DesignStore {
     markOpened: (id, opened) => alter(id, (design) => ({ ...design, opened })),
     markFiled: (id, filed) => alter(id, (design) => ({ ...design, filed })),
     markDeleted: (id, deleted) => alter(id, (design) => ({ ...design, deleted })),
+    remove,
     async clear(now) {
-      const transaction = (await open()).transaction(['designs', 'versions'], 'readwrite');
-      const designs = transaction.objectStore('designs');
-      const versions = transaction.objectStore('versions');
-      for (const { id, deleted } of await designs.getAll()) {
-        if (deleted === undefined || now - deleted < DAYS_TO_BRING_BACK * DAY) continue;
-        await designs.delete(id);
-        for (const version of await versions.index('design').getAllKeys(id)) await versions.delete(version);
+      for (const { id, deleted } of await (await open()).getAll('designs')) {
+        if (deleted !== undefined && now - deleted >= DAYS_TO_BRING_BACK * DAY) await remove(id);
       }
-      await transaction.done;
     },
     async versions(design) {
       return (await (await open()).getAllFromIndex('versions', 'design', design)).reverse();
@@ -99,7 +104,9 @@ async function writeTo(database: Database, write: Write): Promise<Written> {
   }
   const opened = stored?.opened ?? at;
   const title = titleIn(text);
-  await designs.put({ ...stored, id, title, text, revision: write.revision + 1, changed: at, opened, filed });
+  // What is worked on is not deleted, whatever another page has said of it meanwhile.
+  const { deleted: _, ...before } = stored ?? {};
+  await designs.put({ ...before, id, title, text, revision: write.revision + 1, changed: at, opened, filed });
   if (write.says.length > 0) await addVersion(transaction.objectStore('versions'), write);
   await transaction.done;
   return stored || write.revision === 0 ? 'stored' : 'lost';

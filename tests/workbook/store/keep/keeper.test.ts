@@ -121,6 +121,16 @@ test('a deleted design is not opened, can be brought back, and goes for good aft
   expect(await store.versions(id)).toEqual([]);
 });
 
+test('a design that is worked on is not deleted, though another page has deleted it', async () => {
+  const { keeper, store } = await startedPage(newBrowser());
+  keeper.write(two, 'span');
+  await keeper.stored();
+  await store.markDeleted(keeper.open.value, 1);
+  keeper.write(three, 'chord');
+  await keeper.stored();
+  expect(await store.read(keeper.open.value)).not.toHaveProperty('deleted');
+});
+
 test('the sheet that the first edition kept is the first design', async () => {
   const browser = newBrowser();
   const old = await openDB(browser.name, 1, { upgrade: (fresh) => void fresh.createObjectStore('sheets') });
@@ -153,7 +163,7 @@ test.each([
   ['SecurityError', 'This browser keeps nothing between visits here. Save the design to a file before you leave.'],
   [
     'QuotaExceededError',
-    'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; deleting versions and designs that are not needed makes room.',
+    'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; deleting versions, and designs for good, makes room.',
   ],
   [
     'VersionError',
