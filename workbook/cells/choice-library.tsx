@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { BlockCell, ChoiceCell, TableDescription } from '../../engine/index';
+import { OwnRows } from '../library/own-rows';
 import { RowOptions } from '../library/row-options';
-import { RowTold } from '../library/row-told';
+import { NamedRowTold } from '../library/row-told';
 import { useSheet } from '../store/context';
 import type { Sheet } from '../store/sheet';
 import { feedingTexts, withOption, withoutOption } from './choice-options';
@@ -11,15 +12,15 @@ export function LibraryChoice({ cell }: { cell: ChoiceCell }) {
   const sheet = useSheet();
   const table = sheet.tableNamed(cell.table ?? '');
   if (!table) return null;
-  const row = table.rows.find((each) => each.name === cell.text);
   return (
     <>
-      {row && <RowTold table={table} row={row} />}
+      <NamedRowTold table={table} name={cell.text} />
       <Feed cell={cell} table={table} />
       <details class="choice-rows">
         <summary>What there is to choose from</summary>
         <Rows cell={cell} />
         <AddRow cell={cell} table={table} />
+        <OwnRows table={table} onAdd={(row) => sheet.changeCell(withOption(cell, row))} />
       </details>
     </>
   );
@@ -79,7 +80,8 @@ function AddRow({ cell, table }: { cell: ChoiceCell; table: TableDescription }) 
   const sheet = useSheet();
   const picked = useSignal('');
   const offered = (name: string): boolean => cell.options.some((option) => option.name === name);
-  const rest = table.rows.filter((row) => !offered(row.name));
+  const own = sheet.part('rows').filter((row) => row.table === table.name);
+  const rest = [...own, ...table.rows].filter((row) => !offered(row.name));
   const row = rest.find((each) => each.name === picked.value) ?? rest[0];
   if (!row) return <p class="aside">Every {table.one} of the library is there.</p>;
   return (
@@ -96,7 +98,7 @@ function AddRow({ cell, table }: { cell: ChoiceCell; table: TableDescription }) 
       <button type="button" class="word" onClick={() => sheet.changeCell(withOption(cell, row))}>
         Add to the choice
       </button>
-      <RowTold table={table} row={row} />
+      <NamedRowTold table={table} name={row.name} />
     </div>
   );
 }

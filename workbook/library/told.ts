@@ -19,7 +19,7 @@ export const numbersTold = (table: TableDescription, row: RowDescription, units:
     .join(', ');
 
 /** A title within a sentence: names of people keep their capital. */
-const titleInside = (title: string): string =>
+export const titleInside = (title: string): string =>
   title.startsWith('Young') ? title : title.charAt(0).toLowerCase() + title.slice(1);
 
 /** The rows of a table by their groups, in the order in which they stand. */

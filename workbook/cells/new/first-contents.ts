@@ -8,6 +8,7 @@ import {
   freeName,
   type RowDescription,
   type SweepCell,
+  type TableDescription,
   takenNames,
   type Variable,
   type VariablesCell,
@@ -53,6 +54,16 @@ export const newChoice: Contents<ChoiceCell> = {
     { name: 'second', title: 'second', pattern: 'plain', values: {} },
   ],
   text: 'first',
+};
+
+/** The first rows of a table, for a start. */
+const FIRST_ROWS = 3;
+
+export const newLibraryChoice = ({ name, rows }: TableDescription): Contents<ChoiceCell> => {
+  const options = rows
+    .slice(0, FIRST_ROWS)
+    .map((row) => ({ name: row.name, title: row.title, pattern: 'plain' as const }));
+  return { kind: 'choice', of: 'library', table: name, columns: [], options, text: options[0]?.name ?? '' };
 };
 
 /** Materials that a new choice begins with where the library has them, and their line patterns. */

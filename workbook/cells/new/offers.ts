@@ -6,9 +6,19 @@ import {
   freeId,
   freeName,
   type RowDescription,
+  type TableDescription,
   takenNames,
 } from '../../../engine/index';
-import { newChart, newCheck, newChoice, newFormula, newStock, newSweep, newVariables } from './first-contents';
+import {
+  newChart,
+  newCheck,
+  newChoice,
+  newFormula,
+  newLibraryChoice,
+  newStock,
+  newSweep,
+  newVariables,
+} from './first-contents';
 
 /** One line of the list of what can be added. */
 export interface Offer {
@@ -53,6 +63,7 @@ export const plainOffers = (offered: Description | undefined): readonly Offer[] 
     about: 'One of several sets of numbers, such as lines, or of names that a field of a block takes.',
     make: (document) => cellOf(document, 'new_choice', 'New choice', newChoice),
   },
+  ...(offered?.tables ?? []).filter((table) => table.feeds !== '').map(libraryOffer),
   {
     key: 'formula',
     word: 'Formula',
@@ -90,6 +101,14 @@ export const plainOffers = (offered: Description | undefined): readonly Offer[] 
     make: (document) => cellOf(document, 'new_check', 'New check', newCheck(document)),
   },
 ];
+
+/** A choice among rows of a table of the library that a block can follow. */
+const libraryOffer = (table: TableDescription): Offer => ({
+  key: `library ${table.name}`,
+  word: `Choice of ${table.title.toLowerCase()}`,
+  about: `One of several rows of the library or of your own; the block for ${table.feeds} can follow it.`,
+  make: (document) => cellOf(document, `new_${table.name}`, table.title, newLibraryChoice(table)),
+});
 
 /** A block of the model: its form and results come from what it declares. */
 export const blockOffer = (block: BlockDescription): Offer => ({

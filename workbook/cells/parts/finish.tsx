@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { type Part, partFields } from '../../../engine/index';
+import { OwnRows } from '../../library/own-rows';
 import { RowOptions } from '../../library/row-options';
 import { SourceTold } from '../../library/row-told';
 import { numberTold } from '../../library/told';
@@ -42,7 +43,8 @@ function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; 
   const sheet = useSheet();
   const table = sheet.tableNamed('finishes');
   const finish = table?.rows.find((each) => 'finish' in coat && each.name === coat.finish);
-  const title = finish?.title ?? ('finish' in coat ? coat.finish.replaceAll('_', ' ') : coat.text);
+  const own = sheet.part('rows').find((each) => 'finish' in coat && each.name === coat.finish);
+  const title = own?.title ?? finish?.title ?? ('finish' in coat ? coat.finish.replaceAll('_', ' ') : coat.text);
   return (
     <li>
       {'finish' in coat ? (
@@ -65,7 +67,13 @@ function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; 
       <span>
         {'finish' in coat && '× '}
         {title}
-        {finish && (
+        {own && (
+          <span class="aside">
+            {' '}
+            {sheet.shown(`${own.name}.areal_mass`)}. Own finish. Source: {own.source}
+          </span>
+        )}
+        {finish && !own && (
           <span class="aside">
             {' '}
             {numberTold(table!.columns[0]!, finish, sheet.part('units'))}. <SourceTold row={finish} />
@@ -103,6 +111,7 @@ function AddCoat({ part, onAdd }: { part: Part; onAdd(finish: string): void }) {
       <button type="button" class="word" disabled={name === ''} onClick={() => onAdd(name)}>
         Add a coat
       </button>
+      {table && <OwnRows table={table} onAdd={(row) => onAdd(row.name)} />}
     </div>
   );
 }

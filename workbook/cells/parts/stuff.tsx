@@ -1,7 +1,8 @@
 import type { Part, PartField } from '../../../engine/index';
 import { FaultFlag } from '../../controls/fault-flag';
+import { OwnRows } from '../../library/own-rows';
 import { RowOptions } from '../../library/row-options';
-import { RowTold } from '../../library/row-told';
+import { NamedRowTold } from '../../library/row-told';
 import { useSheet } from '../../store/context';
 
 interface StuffProps {
@@ -13,6 +14,7 @@ interface StuffProps {
 /** What a part is made of, picked from the sheet's own materials, its choices and the library. */
 export function MaterialPick({ table, part, field }: StuffProps) {
   const sheet = useSheet();
+  const materials = sheet.tableNamed('materials');
   const path = `${table}.${part.name}.${field.name}`;
   const text = part.fields[field.name] ?? '';
   return (
@@ -25,6 +27,7 @@ export function MaterialPick({ table, part, field }: StuffProps) {
         onPick={(name) => sheet.setText(path, name)}
       />
       <MaterialTold name={text} />
+      {materials && <OwnRows table={materials} onAdd={(row) => sheet.setText(path, row.name)} />}
       <Flag path={path} />
     </div>
   );
@@ -56,15 +59,6 @@ export function MaterialSelect(props: {
     >
       {(blank !== undefined || text === '') && <option value="">{blank ?? 'pick one'}</option>}
       {text !== '' && !known.has(text) && <option value={text}>{text}</option>}
-      {own.length > 0 && (
-        <optgroup label="of this sheet">
-          {own.map((each) => (
-            <option key={each.name} value={each.name}>
-              {each.title}
-            </option>
-          ))}
-        </optgroup>
-      )}
       {choices.length > 0 && (
         <optgroup label="choices of this sheet">
           {choices.map((name) => (
@@ -74,24 +68,15 @@ export function MaterialSelect(props: {
           ))}
         </optgroup>
       )}
-      {library && <RowOptions table={library} but={(row) => own.some((mine) => mine.name === row.name)} />}
+      {library && <RowOptions table={library} />}
     </select>
   );
 }
 
 /** Density, modulus and source of a material, and whether its numbers were recalled. */
 export function MaterialTold({ name }: { name: string }) {
-  const sheet = useSheet();
-  const own = sheet.part('rows').find((each) => each.table === 'materials' && each.name === name);
-  const table = sheet.tableNamed('materials');
-  const row = table?.rows.find((each) => each.name === name);
-  if (!own) return table && row ? <RowTold table={table} row={row} /> : null;
-  const modulus = (own.values.modulus ?? '') === '' ? 'not known' : sheet.shown(`${name}.modulus`);
-  return (
-    <p class="aside row-told">
-      Density {sheet.shown(`${name}.density`)}, Young’s modulus {modulus}. Source: {own.source}
-    </p>
-  );
+  const table = useSheet().tableNamed('materials');
+  return table ? <NamedRowTold table={table} name={name} /> : null;
 }
 
 /** The stack that a part is cut from: a choice as it is picked, or one of its options whatever is picked. */
