@@ -5,6 +5,7 @@ import {
   advanceStepOf,
   FUELS,
   fuelFlow,
+  leastPower,
   motorCurrent,
   motorTorque,
   newPropellerState,
@@ -63,6 +64,17 @@ describe('the table of a propeller', () => {
           propellerState(blade(diameter, marked, shape), J, rpm / 60, AIR, state);
           expect(Math.abs(thrustCoefficientAt(table, J, tipSpeed) - state.thrust)).toBeLessThan(0.03 * still[0]);
           expect(Math.abs(powerCoefficientAt(table, J, tipSpeed) - state.power)).toBeLessThan(0.03 * still[1]);
+        }
+      }
+    }
+  });
+  it('stays below the ideal disc between its knots too', () => {
+    for (const shape of bladeShapes.keys()) {
+      const table = tableOf(9 * INCH, 6 * INCH, shape);
+      for (let tip = 30; tip < 300; tip += 17) {
+        for (let J = 0; J < 1.1; J += 0.013) {
+          const thrust = thrustCoefficientAt(table, J, tip);
+          if (thrust > 0) expect(powerCoefficientAt(table, J, tip)).toBeGreaterThan(leastPower(thrust, J));
         }
       }
     }
