@@ -27,7 +27,8 @@ function Stack({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) {
   const layers = option.layers ?? [];
   const stiffness = sheet.shown(`${path}.stiffness`);
   return (
-    <section aria-label={option.title}>
+    // biome-ignore lint/a11y/useSemanticElements: nothing in it is a form of its own.
+    <div role="group" class="layer-stack" aria-label={`${option.title}, layers`}>
       <h3>{option.title}</h3>
       {layers.length === 0 && <p>No layers yet: add a sheet first, or a skin.</p>}
       <ol>
@@ -40,7 +41,7 @@ function Stack({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) {
         {stiffness === '–' ? 'stiffness not known: a modulus is missing' : `bending stiffness ${stiffness} per width`}.
       </p>
       <AddLayer cell={cell} option={option} />
-    </section>
+    </div>
   );
 }
 
