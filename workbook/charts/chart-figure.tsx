@@ -35,7 +35,7 @@ export function ChartFigure(props: ChartFigureProps): JSX.Element {
         {children}
       </ReadOut>
       <figcaption class="chart-caption">{sentences.join(' ')}</figcaption>
-      <Figures table={table} />
+      <Figures title={title} table={table} />
     </figure>
   );
 }

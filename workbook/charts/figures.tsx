@@ -17,21 +17,21 @@ export interface HeadCell {
 const MOST_ROWS = 200;
 
 /** The numbers behind a chart, folded away; written only while they are shown. */
-export function Figures({ table }: { table: () => TableData }): JSX.Element {
+export function Figures({ title, table }: { title: string; table: () => TableData }): JSX.Element {
   const [open, setOpen] = useState(false);
   return (
     <details class="chart-figures" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Figures</summary>
-      {open && <Table {...table()} />}
+      {open && <Table title={title} {...table()} />}
     </details>
   );
 }
 
-function Table({ head, rows }: TableData): JSX.Element {
+function Table({ title, head, rows }: TableData & { title: string }): JSX.Element {
   const shown = rows.slice(0, MOST_ROWS);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard.
-    <section aria-label="Figures of the chart" tabIndex={0}>
+    <section aria-label={`Figures of ${title}`} tabIndex={0}>
       {rows.length > shown.length && (
         <p>
           The first {shown.length} of {rows.length} rows.
