@@ -88,6 +88,8 @@ const STARTS: readonly (readonly [number, number])[] = [
   [0, 0.3],
   [0.2, 0.6],
   [-0.2, -0.4],
+  [-0.4, 0.5],
+  [0.4, -0.5],
 ];
 
 /**

@@ -54,7 +54,9 @@ describe.each(SEEDS)('1000 random designs over the declared ranges, seed %i', (s
           expect(faster, `design ${k}`).toEqual([]);
         }
       } else if (/^(too_little_thrust|lines_slack|never_tight)$/.test(reason)) {
-        const roots = k % CLOSE === 0 ? bruteRoots(setup, 250, 5) : bruteRoots(setup, 40, 1);
+        // Far between, two branches with slack lines between them can look like one: what the coarse look finds is looked at closely.
+        const suspect = k % CLOSE === 0 || bruteRoots(setup, 40, 1).length > 0;
+        const roots = suspect ? bruteRoots(setup, 250, 5) : [];
         expect(roots, `design ${k}, ${reason}`).toEqual([]);
       }
     }
