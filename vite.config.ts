@@ -86,6 +86,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           testTimeout: 60_000,
+          hookTimeout: 60_000,
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**', 'tests/boundaries/**'],
           // The engine's numbers never come from code made of strings: it's refused here as the page's policy refuses it.
@@ -95,7 +96,12 @@ export default defineConfig({
       {
         extends: true,
         root: here,
-        test: { name: 'boundaries', include: ['tests/boundaries/**/*.test.ts'], testTimeout: 60_000 },
+        test: {
+          name: 'boundaries',
+          include: ['tests/boundaries/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
       },
       {
         extends: true,
@@ -105,6 +111,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/serve.ts',
           testTimeout: 60_000,
+          hookTimeout: 60_000,
           hookTimeout: 60_000,
           fileParallelism: false,
         },

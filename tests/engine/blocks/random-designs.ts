@@ -10,6 +10,7 @@ import { measuredLap } from '../../../engine/blocks/measured-lap';
 import { partsResults } from '../../../engine/blocks/parts';
 import { tail } from '../../../engine/blocks/tail';
 import { thrustLaw } from '../../../engine/blocks/thrust-law';
+import { windFields } from '../../../engine/blocks/wind';
 import { wing } from '../../../engine/blocks/wing';
 import type { Rig } from './rig';
 
@@ -24,12 +25,14 @@ export function seeded(seed: number): () => number {
   };
 }
 
+const IDLE = new Set([...Object.keys(fuelFields), ...Object.keys(windFields), 'test_load']);
+
 /** Fields with values spread over their declared ranges; `share` of them, the others stay as they come. */
 function spread(block: AnyBlock, next: () => number, share: number): Record<string, number | string> {
   const typed: Record<string, number | string> = {};
   for (const [name, spec] of Object.entries(block.fields)) {
-    // What an engine burns doesn't change how the model flies.
-    if (name in fuelFields || isLink(spec) || next() > share) continue;
+    // What an engine burns, the wind and the load of the pull test don't change how the model flies level in calm air.
+    if (IDLE.has(name) || isLink(spec) || next() > share) continue;
     if (isOption(spec)) typed[name] = spec.option[Math.floor(next() * spec.option.length)]!;
     else {
       const [low, high] = (spec as Field).range;
