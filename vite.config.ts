@@ -112,7 +112,6 @@ export default defineConfig({
           globalSetup: 'tests/browser/serve.ts',
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          hookTimeout: 60_000,
           fileParallelism: false,
         },
       },
