@@ -112,6 +112,8 @@ export default defineConfig({
           globalSetup: 'tests/browser/serve.ts',
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // A loaded machine takes its time, and no test may hang on how fast it is.
+          expect: { poll: { timeout: 10_000 } },
           fileParallelism: false,
         },
       },
