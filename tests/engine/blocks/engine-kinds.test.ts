@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { setLive } from '../../../engine/sheet/live';
+import { openLive, setLive } from '../../../engine/sheet/live';
 import { cone } from '../../../engine/study/cone';
 import { library } from '../../../engine/study/index';
-import { curve, faults, KINDS, MEASURED, openWith, read, rpm } from './engine-designs';
+import { block, curve, faults, KINDS, MEASURED, openWith, read, rpm, withEngine } from './engine-designs';
 
 describe.each(Object.keys(KINDS))('a design with %s', (kind) => {
   const live = openWith(kind);
@@ -113,5 +113,50 @@ describe('what is computed again', () => {
     expect(stepsOf('engine.peak_power')).not.toContain('propeller');
     expect(stepsOf('engine.peak_power')).toContain('engine');
     expect(stepsOf('propeller.diameter')).toEqual(expect.arrayContaining(['propeller', 'engine', 'flight']));
+  });
+});
+
+describe('rows of the library in a choice', () => {
+  const choice = (name: string, table: string, rows: readonly string[]) =>
+    ({
+      kind: 'choice',
+      id: `c_${name}`,
+      name,
+      title: name,
+      of: 'library',
+      table,
+      columns: [],
+      options: rows.map((row) => ({ name: row, title: row, pattern: 'plain' as const })),
+      text: rows[0]!,
+    }) as const;
+  it('feed an engine, a motor and a propeller by the names of their fields', () => {
+    const prop = block('propeller', 'propeller', {
+      diameter: 'prop.diameter',
+      pitch: 'prop.pitch',
+      shape: 'prop.shape',
+    });
+    const props = choice('prop', 'propellers', ['propeller_9x6', 'propeller_9x5', 'propeller_10x6_moulded']);
+    const fields = ['fuel', 'peak_torque', 'torque_speed', 'peak_power', 'power_speed'];
+    const engine = Object.fromEntries(fields.map((name) => [name, `power_unit.${name}`]));
+    const units = choice('power_unit', 'engines', ['glow_4_1', 'diesel_2_5']);
+    const document = withEngine('two_stroke', engine, prop);
+    const live = openLive({ ...document, cells: [...document.cells, props, units] }, library);
+    expect(faults(live)).toEqual([]);
+    const laps = ['glow_4_1', 'diesel_2_5'].map((row) => {
+      setLive(live, [['power_unit', row]], library);
+      expect(faults(live)).toEqual([]);
+      return read(live, 'flight.lap_time');
+    });
+    expect(laps[1]!).toBeGreaterThan(laps[0]!);
+    const shapes = ['propeller_9x6', 'propeller_10x6_moulded'].map((row) => {
+      setLive(live, [['prop', row]], library);
+      return read(live, 'propeller.shape');
+    });
+    expect(shapes[0]).not.toBe(shapes[1]);
+    const motors = choice('motor', 'motors', ['motor_35_1000', 'motor_42_800']);
+    const names = ['speed_per_volt', 'resistance', 'idle_current'];
+    const electric = withEngine('electric', Object.fromEntries(names.map((name) => [name, `motor.${name}`])));
+    const driven = openLive({ ...electric, cells: [...electric.cells, motors] }, library);
+    expect(faults(driven)).toEqual([]);
   });
 });
