@@ -53,6 +53,8 @@ export const newAnnulusFlow = (): AnnulusFlow => ({
 const section = new Float64Array(2);
 /** Width of the bracket at which the search for the angle ends, rad. */
 const OPTIONS = { tolerance: 1e-5 };
+/** An imbalance below it is none. */
+const ROUNDING = 1e-12;
 
 /** σ c_l cos(φ − φ_0) − 4 F sin φ sin(φ − φ_0); leaves c_l and c_d in `section`. */
 function unbalance(ring: Annulus, undisturbed: number, inflow: number): number {
@@ -85,7 +87,8 @@ export function solveAnnulus(ring: Annulus, out: AnnulusFlow): void {
   const low = noLift > undisturbed ? undisturbed : Math.max(0, noLift);
   const high = noLift > undisturbed ? Math.min(noLift, undisturbed + Math.PI / 2) : undisturbed;
   const root = findRoot(f, low, high, OPTIONS);
-  out.status = root.status;
+  // Where flow and blade agree already both ends are the root, to rounding.
+  out.status = Math.abs(root.residual) < ROUNDING ? 'settled' : root.status;
   out.iterations = root.iterations;
   out.residual = f(root.value) / ring.solidity;
   out.inflow = root.value;

@@ -39,6 +39,12 @@ describe('what goes wrong is said', () => {
       'Charge that was put back needs the running time of that flight beside it. Type both, or none.',
     ]);
   });
+  it('when the blades would blow forward', () => {
+    const reversed = block('propeller', 'propeller', { pitch: '10 mm', angle_shift: '-8°' });
+    expect(said('two_stroke', {}, reversed)).toEqual([
+      'No flow was found that fits this propeller (229 mm × 10 mm). Look at chords and blade angles: one of them may be mistyped.',
+    ]);
+  });
   it('when the table of a propeller has holes', () => {
     const table = (fields: Fields) => block('propeller', 'measured_propeller', fields);
     const row = (k: number, J: string): Fields => ({

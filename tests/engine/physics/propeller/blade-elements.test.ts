@@ -101,6 +101,19 @@ describe('one ring', () => {
     const fromMomentum = 2 * Math.PI * ring.radius * loss * (ring.advance + axial) * 2 * axial;
     expect(fromBlades / fromMomentum).toBeCloseTo(1, 3);
   });
+  it('settles where the blade meets the flow without lift, and says where it would push the air forward', () => {
+    setAnnulus(prepared, 6, 0.4, 200, AIR, ring);
+    const undisturbed = Math.atan2(ring.advance, ring.radius);
+    for (const off of [-1e-15, 0, 1e-16, 1e-15, 1e-9]) {
+      ring.angle = undisturbed + ring.section.zeroLiftAngle + off;
+      solveAnnulus(ring, flow);
+      expect(flow.status).toBe('settled');
+      expect(flow.inflow).toBeCloseTo(undisturbed, 6);
+    }
+    ring.angle = ring.section.zeroLiftAngle - 0.05;
+    solveAnnulus(ring, flow);
+    expect(flow.status).toBe('no sign change');
+  });
   it('loses nothing at the tip when the blades are many', () => {
     setAnnulus(prepared, 6, 0.4, 200, AIR, ring);
     ring.tip = 1e6;
