@@ -1,5 +1,5 @@
-// npm run bench: how many flights a second one core solves, and how soon the charts follow the hand.
-import { cpus } from 'node:os';
+// npm run bench: how many flights a second one core solves, what sweeps cost, and how soon the charts follow the hand.
+import { cpus, loadavg } from 'node:os';
 import { buildIfStale } from './build.mjs';
 import { makeForNode } from './for-node.mjs';
 import { checkNode, installIfNeeded } from './project.mjs';
@@ -7,7 +7,11 @@ import { checkNode, installIfNeeded } from './project.mjs';
 checkNode();
 installIfNeeded();
 
-console.log(`${cpus().length} cores, ${cpus()[0]?.model.trim()}, Node ${process.versions.node}\n`);
+console.log(`${cpus().length} cores, ${cpus()[0]?.model.trim()}, Node ${process.versions.node}`);
+const load = loadavg()[0] ?? 0;
+console.log(
+  `load of the machine before: ${load.toFixed(1)}${load > 0.5 ? '; others are at work on it, so times are longer than they need be' : ''}\n`,
+);
 
 const { measureFlights } = await import(await makeForNode('tests/bench/flight.ts'));
 const flights = measureFlights();
@@ -20,6 +24,22 @@ const sheet = await measureSheet();
 console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms`);
 for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} moved: ${ms.toFixed(2)} ms`);
 for (const [name, count] of Object.entries(sheet.designs)) console.log(`  ${name}: ${whole(count)} designs a second`);
+
+const sampler = await makeForNode('engine/sampler-node.ts');
+const { measurePool, measureShare, measureSizes } = await import(await makeForNode('tests/bench/sweeps.ts'));
+const { ms, efficiency } = await measurePool(sampler);
+console.log(
+  `100 × 100 designs with the whole flight: ${[...ms].map(([size, time]) => `${time.toFixed(0)} ms on ${size} worker${size > 1 ? 's' : ''}`).join(', ')}, efficiency ${efficiency.toFixed(2)} (aim 0.85)`,
+);
+const share = await measureShare();
+console.log(
+  `a design costs ${share.whole.toFixed(0)} µs by computing the whole sheet; in a sweep ${share.balance.toFixed(1)} µs for the balance (${(share.whole / share.balance).toFixed(0)} times less), ${share.flight.toFixed(1)} µs with the flight (${(share.whole / share.flight).toFixed(1)} times less)`,
+);
+for (const { designs, each, memory, arrays } of await measureSizes()) {
+  console.log(
+    `${whole(designs)} designs × 8 results: ${each.toFixed(1)} µs each, at most ${memory.toFixed(0)} MB more memory, ${arrays.toFixed(0)} MB of it numbers${designs >= 1e6 ? ' (aim 300 MB)' : ''}`,
+  );
+}
 
 if (buildIfStale() !== 0) process.exit(1);
 const { measureSlide } = await import('../tests/bench/slide.mjs');

@@ -25,16 +25,14 @@ export function coarsePoints(count: number): readonly boolean[] {
 export function lattice(counts: readonly number[], choice: readonly boolean[]): Lattice {
   const total = counts.reduce((product, count) => product * count, 1);
   const chosen = counts.map((count, a) => (choice[a] ? new Array<boolean>(count).fill(true) : coarsePoints(count)));
+  const size = chosen.reduce((product, axis) => product * axis.filter((picked) => picked).length, 1);
   const order = new Uint32Array(total);
   let coarse = 0;
-  let rest = total;
-  const late: number[] = [];
+  let rest = size;
   for (let sample = 0; sample < total; sample++) {
     if (inLattice(sample, counts, chosen)) order[coarse++] = sample;
-    else late.push(sample);
+    else order[rest++] = sample;
   }
-  rest = coarse;
-  for (const sample of late) order[rest++] = sample;
   return { order, coarse };
 }
 

@@ -52,12 +52,13 @@ export function startRunner(compiled: Compiled, plan: Orderless): Runner {
   fillBench(bench, plan.base, plan.why, CHUNK);
   const counts = plan.axes.map((axis) => axis.values.length);
   const at = new Uint32Array(counts.length);
+  const places = plan.axes.map((axis) => bench.column(axis.slot));
   freeAxes(bench, plan);
 
   function runSome(samples: Uint32Array): void {
     for (let i = 0; i < samples.length; i++) {
       positions(samples[i]!, counts, at);
-      for (const [a, axis] of plan.axes.entries()) bench.m[bench.column(axis.slot) + i] = axis.values[at[a]!]!;
+      for (let a = 0; a < places.length; a++) bench.m[places[a]! + i] = plan.axes[a]!.values[at[a]!]!;
     }
     bench.run(plan.each, samples.length);
   }
@@ -75,8 +76,9 @@ export function startRunner(compiled: Compiled, plan: Orderless): Runner {
           columns[w]!.set(bench.m.subarray(start, start + some.length), from);
         }
         for (let i = 0; i < some.length; i++) {
-          const reason = reasonOf(compiled, bench, plan, i);
-          if (reason !== '') why[from + i] = codeOf(codes, reason);
+          if (columns.some((column) => Number.isNaN(column[from + i]!))) {
+            why[from + i] = codeOf(codes, reasonOf(compiled, bench, plan, i));
+          }
         }
       }
       return { samples, columns, why, sentences: [...codes.keys()] };

@@ -49,11 +49,13 @@ export function startGathering(plan: SweepPlan): Gathering {
 
   function count({ samples, columns: found, why: codesFound, sentences: said }: Rows): void {
     const meant = said.map(codeOf);
+    for (const [w, column] of columns.entries()) {
+      const part = found[w]!;
+      for (let k = 0; k < samples.length; k++) column[samples[k]!] = part[k]!;
+    }
     for (let k = 0; k < samples.length; k++) {
-      const sample = samples[k]!;
-      for (const [w, column] of columns.entries()) column[sample] = found[w]![k]!;
       const code = codesFound[k]!;
-      why[sample] = code === 0 ? 0 : meant[code - 1]!;
+      why[samples[k]!] = code === 0 ? 0 : meant[code - 1]!;
     }
     done += samples.length;
   }

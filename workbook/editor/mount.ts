@@ -1,5 +1,5 @@
 import { EditorState, type Extension, Transaction } from '@codemirror/state';
-import { EditorView } from '@codemirror/view';
+import { EditorView } from 'codemirror';
 import { beneathText } from './beneath';
 import { faultsInPlace } from './faults';
 import { keysOf } from './keys';

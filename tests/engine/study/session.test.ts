@@ -164,7 +164,7 @@ describe('sweeps of an open document', () => {
     const { told, progress } = gather();
     await engine.sweep({ sweep: 'grid' }, progress);
     expect(told.map((p) => p.state)).toEqual([...Array(told.length - 1).fill('running'), 'done']);
-    expect(told.length).toBeGreaterThan(5);
+    expect(told.length).toBeGreaterThan(2);
     expect(told.map((p) => p.done)).toEqual(told.map((p) => p.done).toSorted((a, b) => a - b));
     const [first, last] = [told[0]!, told.at(-1)!];
     expect([last.done, last.total, last.revision]).toEqual([630, 630, 1]);

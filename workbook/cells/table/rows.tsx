@@ -52,7 +52,13 @@ export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
                 Row
               </th>
               {answer.columns.map((column, c) => (
-                <Head key={column.key} cell={cell} column={column} {...headingOf(column, infos[c])} />
+                <Head
+                  key={column.key}
+                  cell={cell}
+                  column={column}
+                  {...headingOf(column, infos[c])}
+                  onSort={() => room.current?.scrollTo({ top: 0 })}
+                />
               ))}
               {withReasons && (
                 <th scope="col" class="table-reason">
@@ -103,13 +109,20 @@ const Gap = ({ height }: { height: number }) => (
   </tbody>
 );
 
-function Head(props: { cell: TableCell; column: TableColumn; title: string; below: string }) {
-  const { cell, column, title, below } = props;
+function Head(props: { cell: TableCell; column: TableColumn; title: string; below: string; onSort(): void }) {
+  const { cell, column, title, below, onSort } = props;
   const sheet = useSheet();
   const order = orderOf(cell, column);
   return (
     <th scope="col" aria-sort={order}>
-      <button type="button" class="table-head" onClick={() => sheet.arrange(pressed(cell, column))}>
+      <button
+        type="button"
+        class="table-head"
+        onClick={() => {
+          sheet.arrange(pressed(cell, column));
+          onSort();
+        }}
+      >
         <span>{title} </span>
         <span class="table-below">
           {below}

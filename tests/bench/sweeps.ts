@@ -1,0 +1,168 @@
+import { Worker } from 'node:worker_threads';
+import demo from '../../data/workbooks/quern-25.tetherwright.json?raw';
+import type { SweepProgress } from '../../engine/protocol';
+import type { Document, SweepCell } from '../../engine/sheet/document';
+import { startState } from '../../engine/sheet/evaluate';
+import { openText } from '../../engine/sheet/file';
+import { openLive } from '../../engine/sheet/live';
+import { type FromSampler, library, type PoolPorts, startEngine } from '../../engine/study/index';
+
+/** Results of a flight, eight of them. */
+const FLIGHT = ['speed', 'lap_time', 'pull', 'pull_per_weight', 'nose_out', 'outboard_low', 'lift', 'drag'].map(
+  (name) => `flight.${name}`,
+);
+/** Runs of a sweep of which the best counts: what the machine does while nothing else is in the way. */
+const RUNS = 7;
+
+const now = (): number => performance.now();
+/** Time that the processor spent on this process, ms: the same whoever else is at work on the machine. */
+const spent = (): number => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+};
+
+/** The demo with a sweep of this size. */
+function sheetWith(counts: readonly [number, number], wanted: readonly string[]): Document {
+  const opened = openText(demo);
+  if (!opened.ok) throw new Error(opened.message);
+  const axis = (of: string, count: number) => ({ of, low: '', high: '', count });
+  const cell: SweepCell = {
+    kind: 'sweep',
+    id: 'bench',
+    name: 'bench',
+    title: '',
+    axes: [axis('engine_station', counts[0]), axis('line_length', counts[1])],
+    wanted,
+  };
+  return { ...opened.document, cells: [...opened.document.cells, cell] };
+}
+
+function threads(size: number, sampler: string): PoolPorts & { end(): Promise<void> } {
+  const running: Worker[] = [];
+  return {
+    size,
+    spawn(hear, died) {
+      const worker = new Worker(new URL(sampler));
+      running.push(worker);
+      worker.on('message', (answer: FromSampler) => hear(answer));
+      worker.on('error', died);
+      return { post: (message) => worker.postMessage(message), end: () => void worker.terminate() };
+    },
+    later(ms, act) {
+      const timer = setTimeout(act, ms);
+      timer.unref();
+      return () => clearTimeout(timer);
+    },
+    async end() {
+      await Promise.all(running.map((worker) => worker.terminate()));
+    },
+  };
+}
+
+/** Lets messages of the threads in. */
+const pause = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+
+type Watch = (p: SweepProgress) => void;
+
+/** Milliseconds of each run by a clock. Before each the design is another one, so that nothing is known already. */
+async function timeSweep(
+  document: Document,
+  runs: number,
+  clock: () => number,
+  more: { pool?: PoolPorts; watch?: Watch } = {},
+) {
+  const { pool, watch } = more;
+  const engine = startEngine(library, { pause, now, ...(pool ? { pool } : {}) });
+  await engine.open(document);
+  const times: number[] = [];
+  for (let k = 0; k < runs; k++) {
+    await engine.set([['tip_weight', `${12 + 0.01 * k} g`]]);
+    const before = clock();
+    let last: SweepProgress['state'] | undefined;
+    await engine.sweep({ sweep: 'bench' }, (p) => {
+      last = p.state;
+      watch?.(p);
+    });
+    times.push(clock() - before);
+    if (last !== 'done') throw new Error(`the bench's sweep ended as ${last}`);
+  }
+  return times;
+}
+
+export interface PoolTimes {
+  /** Workers → best ms of a 100 × 100 sweep of the flight with eight results. */
+  readonly ms: ReadonlyMap<number, number>;
+  /** Share of a worker's time that is not lost by having another one. */
+  readonly efficiency: number;
+}
+
+/** `sampler`: address of the file that runs samples in a thread. */
+export async function measurePool(sampler: string): Promise<PoolTimes> {
+  const document = sheetWith([100, 100], FLIGHT);
+  const ms = new Map<number, number>();
+  for (const size of [1, 2]) {
+    const pool = threads(size, sampler);
+    // The first runs start the threads and warm their code up.
+    const times = await timeSweep(document, RUNS + 5, now, { pool });
+    ms.set(size, Math.min(...times.slice(5)));
+    await pool.end();
+  }
+  return { ms, efficiency: ms.get(1)! / (2 * ms.get(2)!) };
+}
+
+/** What a whole sheet costs a design, and what a sweep of some results does, µs of processor time each. */
+export async function measureShare(): Promise<{ whole: number; balance: number; flight: number }> {
+  const { program } = openLive(sheetWith([2, 2], FLIGHT), library).compiled;
+  const laps = 1000;
+  let whole = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < RUNS; round++) {
+    const state = startState(program);
+    const all = program.steps.map((_, k) => k);
+    const before = spent();
+    for (let k = 0; k < laps; k++) state.run(all, 1);
+    whole = Math.min(whole, (1000 * (spent() - before)) / laps);
+  }
+  const each = async (wanted: readonly string[]): Promise<number> =>
+    (1000 * Math.min(...(await timeSweep(sheetWith([100, 100], wanted), RUNS, spent)))) / 10_000;
+  return { whole, balance: await each(['balance.cg_x', 'parts.mass']), flight: await each(FLIGHT) };
+}
+
+export interface SizeCost {
+  readonly designs: number;
+  /** µs of processor time a design, where the engine runs alone. */
+  readonly each: number;
+  /** Most memory taken beyond what there was before, MB: of the whole process, and of arrays of numbers. */
+  readonly memory: number;
+  readonly arrays: number;
+}
+
+/** Cost of a design as the sweep grows, eight results of the flight. */
+export async function measureSizes(): Promise<SizeCost[]> {
+  const costs: SizeCost[] = [];
+  for (const [a, b] of [
+    [32, 31],
+    [100, 100],
+    [317, 316],
+    [1000, 1000],
+  ] as const) {
+    const runs = a * b < 50_000 ? RUNS : 2;
+    (globalThis as { gc?: () => void }).gc?.();
+    const before = process.memoryUsage();
+    let memory = 0;
+    let arrays = 0;
+    const look = (): void => {
+      const { rss, arrayBuffers } = process.memoryUsage();
+      memory = Math.max(memory, rss - before.rss);
+      arrays = Math.max(arrays, arrayBuffers - before.arrayBuffers);
+    };
+    const times = await timeSweep(sheetWith([a, b], FLIGHT), runs, spent, { watch: look });
+    look();
+    costs.push({
+      designs: a * b,
+      each: (1000 * Math.min(...times)) / (a * b),
+      memory: memory / 1e6,
+      arrays: arrays / 1e6,
+    });
+  }
+  return costs;
+}
