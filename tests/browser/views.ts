@@ -1,0 +1,143 @@
+import type { Page } from 'playwright-core';
+import { inject } from 'vitest';
+import { settled } from './sheet';
+
+/** One thing that can be on the screen, and the way there from the sheet as it opens. */
+export interface View {
+  readonly name: string;
+  /** Where the view is long and all of a kind: the part of it in which every word is looked at. */
+  readonly sample?: readonly string[];
+  open(page: Page): Promise<void>;
+}
+
+const type = async (page: Page, path: string, text: string): Promise<void> => {
+  const field = page.locator(`[data-text="${path}"]`).first();
+  await field.fill(text);
+  await field.press('Enter');
+};
+const press = (page: Page, name: string | RegExp): Promise<void> => page.getByRole('button', { name }).first().click();
+const dialog = (page: Page): Promise<void> => page.getByRole('dialog').waitFor();
+
+/** Unfolds every cell and scrolls through the whole sheet, so that all that waits until it's on the screen has been there. */
+export async function seeAll(page: Page): Promise<void> {
+  const folded = page.getByRole('button', { name: /^unfold/i });
+  while ((await folded.count()) > 0) await folded.first().click();
+  const height = await page.evaluate(() => document.documentElement.scrollHeight);
+  for (let y = 0; y <= height; y += 400) {
+    await page.evaluate((to) => window.scrollTo(0, to), y);
+    await page.waitForTimeout(50);
+  }
+  await page.evaluate(() => window.scrollTo(0, 0));
+  await settled(page);
+}
+
+/** Opens what is folded away in some places, or everywhere. */
+const openFolds = (page: Page, places: readonly string[] = ['body']): Promise<void> =>
+  page.evaluate((within) => {
+    for (const place of within) {
+      for (const fold of document.querySelectorAll<HTMLDetailsElement>(`${place} details`)) fold.open = true;
+    }
+  }, places);
+
+const unfoldParts = (page: Page): Promise<void> =>
+  page
+    .locator('#cell-parts')
+    .getByRole('button', { name: /^unfold/ })
+    .click();
+
+/** A block, a choice with its layers, a chart with its form and figures: the others of their kind are no different. */
+const ONE_OF_EACH = ['#cell-wing', '#cell-stabiliser_stock', '#cell-balance_chart', '#cell-tip_share', '.standing'];
+
+/** Every view there is. Whoever adds one to the page adds it here: it is held to the same as the others. */
+export const views: readonly View[] = [
+  { name: 'the sheet as it opens', open: async () => {} },
+  {
+    name: 'the whole sheet, every cell unfolded',
+    sample: ONE_OF_EACH,
+    async open(page) {
+      await seeAll(page);
+      await openFolds(page, ONE_OF_EACH);
+      await page.waitForTimeout(200);
+    },
+  },
+  {
+    name: 'what can be opened',
+    async open(page) {
+      await page.getByRole('button', { name: 'Open', exact: true }).click();
+      await dialog(page);
+    },
+  },
+  {
+    name: 'the form of a first design',
+    async open(page) {
+      await page.getByRole('button', { name: 'Open', exact: true }).click();
+      await press(page, 'A design of your own, from a few numbers');
+      await page.getByLabel(/span/i).first().waitFor();
+    },
+  },
+  {
+    name: 'what can be added',
+    async open(page) {
+      await page.getByRole('button', { name: 'Add', exact: true }).click();
+      await dialog(page);
+    },
+  },
+  {
+    name: 'what can be done with a cell',
+    async open(page) {
+      await press(page, /^2, Set these: commands$/);
+      await page.locator('.menu-list').waitFor();
+    },
+  },
+  {
+    name: 'the versions of a design',
+    async open(page) {
+      await type(page, 'tip_weight', '22 g');
+      await press(page, 'Versions');
+      await dialog(page);
+    },
+  },
+  {
+    name: 'the list of what is wrong',
+    async open(page) {
+      await type(page, 'engine_station', 'flight.pul');
+      await page.locator('[data-state="fault"]').waitFor();
+      await page.locator('.sheet-state button').click();
+      await dialog(page);
+    },
+  },
+  {
+    name: 'a sheet with faults at their places',
+    async open(page) {
+      await type(page, 'engine_station', 'flight.pul');
+      await page.locator('[data-fault="engine_station"]').waitFor();
+    },
+  },
+  {
+    name: 'a part, opened, and what is often forgotten',
+    async open(page) {
+      await unfoldParts(page);
+      await page.locator('tr[data-part="fin"] .part-title').click();
+      await page.locator('.part-editor').waitFor();
+      await openFolds(page);
+      await page.locator('[data-forgotten]').first().waitFor();
+    },
+  },
+  {
+    name: 'a place being picked on the drawing',
+    async open(page) {
+      await unfoldParts(page);
+      await page.locator('tr[data-part="fin"] .part-title').click();
+      await press(page, 'Pick on the drawing');
+      await page.locator('[data-mark="spot"]').first().waitFor();
+    },
+  },
+  {
+    name: 'the reference',
+    sample: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+4)', '.title-block'],
+    async open(page) {
+      await page.goto(new URL('reference.html', inject('address')).href);
+      await page.locator('.chapter').first().waitFor();
+    },
+  },
+];
