@@ -117,3 +117,14 @@ describe.each([
     });
   });
 });
+
+describe.each(views.filter(({ sample }) => sample))('$name, at 400 %', ({ open }) => {
+  // 1280 px wide at 400 % (WCAG 2.2, 1.4.10).
+  const ZOOMED = { width: 320, height: 256 };
+  test('flows into the window', async () => {
+    const sheet = await openSheet(browser, ZOOMED);
+    await open(sheet.page);
+    expect(await beyond(sheet.page)).toBeLessThanOrEqual(0);
+    await sheet.close();
+  }, 120_000);
+});
