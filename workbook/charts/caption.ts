@@ -1,4 +1,5 @@
 import { formatQuantity, type SweepProgress, toSI } from '../../engine/index';
+import { extent } from './extent';
 import { type Family, type FamilyLine, type Measure, NOT_COMPUTED, type Panel, sampleAt } from './family';
 import type { DrawnPanel } from './layout';
 import type { Zone } from './limits';
@@ -32,7 +33,8 @@ function slopeOf(
   }
   if (slopes.length === 0) return undefined;
   const mean = slopes.reduce((a, b) => a + b, 0) / slopes.length;
-  if (Math.max(...slopes) - Math.min(...slopes) <= STRAIGHT * Math.abs(mean)) return { slope: mean, everywhere: true };
+  const [least, most] = extent(slopes)!;
+  if (most - least <= STRAIGHT * Math.abs(mean)) return { slope: mean, everywhere: true };
 
   const present = family.lines.find((line) => line.present);
   if (!present || nowX === undefined) return undefined;
@@ -80,7 +82,7 @@ export function spanSentence(family: Family, progress: SweepProgress): string {
     .flatMap((panel) => {
       const values = family.lines.flatMap((line) => answers(family, panel, line, progress).map(({ y }) => y));
       if (values.length < 2) return [];
-      const [low, high] = [panel.text(Math.min(...values)), panel.text(Math.max(...values))];
+      const [low, high] = extent(values)!.map((value) => panel.text(value));
       return [
         low === high ? `${panel.info.title} is ${low} throughout.` : `${panel.info.title} runs from ${low} to ${high}.`,
       ];

@@ -7,7 +7,7 @@ import { type CarpetLayout, type CarpetLine, type DrawnCarpet, layOutCarpet } fr
 import { ChartFigure } from './chart-figure';
 import { Curve, GhostCurve } from './curve';
 import { Frame } from './frame';
-import { type Grid, readGrid } from './grid';
+import { type Grid, readGrid, thinnedSentence } from './grid';
 import { withinSentence } from './grid-limits';
 import { Hatch } from './hatch';
 import { lineTable } from './line-readings';
@@ -161,6 +161,7 @@ function captionOf(props: SweepChartProps, grid: Grid, chart: CarpetLayout): str
     'Every crossing is one design; its height is read on the scale at the left.',
     slopeSentence(family, props.progress, nowX) || spanSentence(family, props.progress),
     withinSentence(props, grid),
+    thinnedSentence(grid, props),
     ...limitNotes(chart.panels),
   ];
   for (const panel of family.panels) {

@@ -8,7 +8,7 @@ import { type ContourLayout, type DrawnRegion, layOutContour } from './contour-l
 import { curvePath } from './curve-path';
 import type { TableData } from './figures';
 import { Frame } from './frame';
-import { type Grid, readGrid } from './grid';
+import { type Grid, readGrid, thinnedSentence } from './grid';
 import { withinSentence } from './grid-limits';
 import { Hatch } from './hatch';
 import { Baseline, halo, Now, round, Words } from './marks';
@@ -174,7 +174,7 @@ function tableOf(grid: Grid, { field }: ContourLayout): TableData {
 function captionOf(props: SweepChartProps, grid: Grid, chart: ContourLayout): string[] {
   const panel = grid.family.panels[0]!;
   if (!panel.column) return [`The sweep ${props.cell.sweep} was not asked for ${panel.info.title}.`];
-  const sentences = [extremes(grid, chart), withinSentence(props, grid)];
+  const sentences = [extremes(grid, chart), withinSentence(props, grid), thinnedSentence(grid, props)];
   for (const { of, zone, words } of chart.regions) {
     if (words || zone.reason === '') continue;
     const limit = formatQuantity(zone.limitSI, of.info.unit, { suffix: of.info.suffix });

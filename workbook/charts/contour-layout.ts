@@ -1,5 +1,6 @@
 import { formatNumber } from '../../engine/index';
 import { type Box, inside, LABEL_SIZE, overlaps, type Point, segmentsOf, textWidth, wrapText } from '../drawing/index';
+import { extent } from './extent';
 import type { Measure } from './family';
 import { type Grid, gridValues } from './grid';
 import { limitsOn } from './grid-limits';
@@ -92,7 +93,7 @@ export function layOutContour(
   const field: Field = { x: columns.map((c) => x(c.shown)), y: rows.map((r) => y(r.shown)), values };
 
   const all = values.flat().filter(Number.isFinite);
-  const span: Range = all.length > 0 ? [Math.min(...all), Math.max(...all)] : [0, 1];
+  const span: Range = extent(all) ?? [0, 1];
   const ticks = span[1] > span[0] ? roundTicks(span, LEVELS) : { values: [], text: String };
   const taken: Box[] = [];
   const spotsTaken = [grid.now, grid.baseline].flatMap((spot) =>

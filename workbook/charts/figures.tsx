@@ -6,6 +6,8 @@ export interface TableData {
   /** Rows of the head; a cell may stand over several columns or rows. */
   readonly head: readonly (readonly HeadCell[])[];
   readonly rows: readonly { readonly head: string; readonly cells: readonly string[] }[];
+  /** Rows that there are, where `rows` has only the first. */
+  readonly total?: number;
 }
 export interface HeadCell {
   readonly text: string;
@@ -14,7 +16,7 @@ export interface HeadCell {
 }
 
 /** Rows that a page shows at once. */
-const MOST_ROWS = 200;
+export const MOST_ROWS = 200;
 
 /** The numbers behind a chart, folded away; written only while they are shown. */
 export function Figures({ title, table }: { title: string; table: () => TableData }): JSX.Element {
@@ -27,14 +29,14 @@ export function Figures({ title, table }: { title: string; table: () => TableDat
   );
 }
 
-function Table({ title, head, rows }: TableData & { title: string }): JSX.Element {
+function Table({ title, head, rows, total = rows.length }: TableData & { title: string }): JSX.Element {
   const shown = rows.slice(0, MOST_ROWS);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard.
     <section aria-label={`Figures of ${title}`} tabIndex={0}>
-      {rows.length > shown.length && (
+      {total > shown.length && (
         <p>
-          The first {shown.length} of {rows.length} rows.
+          The first {shown.length} of {total} rows.
         </p>
       )}
       <table>

@@ -52,11 +52,26 @@ export function readGrid(props: SweepChartProps): Grid | string {
     family,
     along,
     // The last row and the last column belong to the coarse lattice and are filled last: what they have is there all over.
-    columns: across.filter((_, k) => seen(k, up.length - 1)),
-    rows: up.filter((_, k) => seen(across.length - 1, k)),
+    columns: thinned(across.filter((_, k) => seen(k, up.length - 1))),
+    rows: thinned(up.filter((_, k) => seen(across.length - 1, k))),
     now: spotAt(props, props.values),
     baseline: props.baseline && spotAt(props, props.baseline),
   };
+}
+
+/** Values of one axis that a picture over two is drawn from; more would make it slow and no finer. */
+const MOST_LINES = 101;
+function thinned(lines: readonly GridLine[]): readonly GridLine[] {
+  if (lines.length <= MOST_LINES) return lines;
+  const last = lines.length - 1;
+  return Array.from({ length: MOST_LINES }, (_, k) => lines[Math.round((k * last) / (MOST_LINES - 1))]!);
+}
+
+/** Said where a grid is drawn from some of its designs only. */
+export function thinnedSentence({ columns, rows }: Grid, { progress }: SweepChartProps): string {
+  if (columns.length < MOST_LINES && rows.length < MOST_LINES) return '';
+  const drawn = columns.length * rows.length;
+  return drawn < progress.total ? `Drawn and counted from ${drawn} of ${progress.total} designs.` : '';
 }
 
 const axisLine = (

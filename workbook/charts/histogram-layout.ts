@@ -1,5 +1,6 @@
 import { formatNumber } from '../../engine/index';
 import { type Box, LABEL_SIZE, segmentsOf, textWidth, wrapText } from '../drawing/index';
+import { extent } from './extent';
 import type { Zone } from './limits';
 import type { SweepChartProps } from './props';
 import type { SampleColumn } from './samples';
@@ -53,8 +54,9 @@ const ABOVE = 0.18;
 /** Bins of one width between round numbers, about as many as the square root of the samples. */
 export function binned(values: readonly number[], most: number): Bin[] {
   const answered = values.filter(Number.isFinite);
-  if (answered.length === 0) return [];
-  const [low, high] = [Math.min(...answered), Math.max(...answered)];
+  const ends = extent(answered);
+  if (!ends) return [];
+  const [low, high] = ends;
   const wanted = Math.min(most, Math.max(FEWEST_BINS, Math.ceil(Math.sqrt(answered.length))));
   const ticks = high > low ? roundTicks([low, high], wanted).values : [];
   const step = ticks.length > 1 ? ticks[1]! - ticks[0]! : Math.abs(low) * 0.02 || 1;

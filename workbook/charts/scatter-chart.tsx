@@ -4,7 +4,7 @@ import { formatNumber } from '../../engine/index';
 import { LABEL_SIZE, useWidth } from '../drawing/index';
 import { limitNotes, missingSentence } from './caption';
 import { ChartFigure } from './chart-figure';
-import type { TableData } from './figures';
+import { MOST_ROWS, type TableData } from './figures';
 import { Frame } from './frame';
 import { holds } from './grid-limits';
 import { Hatch } from './hatch';
@@ -14,7 +14,14 @@ import { PLAIN_WIDTH } from './place-holder';
 import type { SweepChartProps } from './props';
 import type { ReadSeries } from './readings';
 import { designText, type SampleColumn, samplesOf } from './samples';
-import { type DrawnScatter, type KeyEntry, layOutScatter, type ScatterLayout, SIGN_ROOM } from './scatter-layout';
+import {
+  type DrawnScatter,
+  type KeyEntry,
+  layOutScatter,
+  MOST_DRAWN,
+  type ScatterLayout,
+  SIGN_ROOM,
+} from './scatter-layout';
 import { signsPath } from './signs';
 import { inSentence } from './words';
 
@@ -165,7 +172,8 @@ const readings = (of: SweepChartProps, across: SampleColumn, chart: ScatterLayou
 
 const tableOf = (of: SweepChartProps, columns: readonly SampleColumn[]): TableData => ({
   head: [[{ text: 'Design' }, ...columns.map((column) => ({ text: column.title }))]],
-  rows: Array.from({ length: of.progress.total }, (_, sample) => ({
+  total: of.progress.total,
+  rows: Array.from({ length: Math.min(MOST_ROWS, of.progress.total) }, (_, sample) => ({
     head: designText(of, sample).join(', '),
     cells: columns.map(({ values }) => {
       const value = values[sample] ?? Number.NaN;
@@ -181,10 +189,13 @@ function captionOf(
   chart: ScatterLayout,
 ): string[] {
   const sentences: string[] = [];
+  const drawn = chart.panels[0]!.clouds.reduce((sum, { points }) => sum + points.length, 0);
+  const answered = across.values.filter(Number.isFinite).length;
   for (const column of [across, ...ups]) {
     if (column.unasked) sentences.push(`The sweep ${props.cell.sweep} was not asked for ${column.info.title}.`);
   }
   sentences.push(...ups.map((up) => togetherSentence(across, up)), keptSentence(props, [across, ...ups]));
+  if (drawn < answered && answered > MOST_DRAWN) sentences.push(`${drawn} of ${answered} designs are drawn.`);
   sentences.push(...chart.panels.flatMap((panel) => limitNotes(panel.outside)));
   const words = chart.panels.flatMap((panel) => panel.zones).filter(({ words, zone }) => !words && zone.reason !== '');
   const noted = new Map(

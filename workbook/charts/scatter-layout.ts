@@ -201,6 +201,11 @@ export function ranged(
   return { ...found, range: holdRange(found.range, found.needed, props.moving ? before : undefined), words };
 }
 
+/** Designs that are drawn of a large sweep. They are picked by a scatter of their numbers, which keeps no pattern of the axes. */
+export const MOST_DRAWN = 4000;
+const isDrawn = (sample: number, share: number): boolean =>
+  share >= 1 || (Math.imul(sample + 1, 0x9e3779b1) >>> 0) / 2 ** 32 < share;
+
 function cloudsOf(
   across: SampleColumn,
   up: SampleColumn,
@@ -214,7 +219,9 @@ function cloudsOf(
     ...{ key: `${sign}`, label, sign, style: lineStyle(sign) },
     points: [] as (Point & { sample: number })[],
   }));
+  const share = MOST_DRAWN / Math.max(1, across.values.length);
   for (const [sample, a] of across.values.entries()) {
+    if (!isDrawn(sample, share)) continue;
     const b = up.values[sample] ?? Number.NaN;
     if (Number.isFinite(a + b)) clouds[places?.[sample] ?? 0]!.points.push({ x: px(a), y: py(b), sample });
   }

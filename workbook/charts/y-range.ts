@@ -1,3 +1,4 @@
+import { extent } from './extent';
 import type { Zone } from './limits';
 
 /** Numbers at the lower and upper edge of a panel. */
@@ -28,9 +29,9 @@ export function yRange(
   room: (zone: Zone) => number,
 ): RangedZones | undefined {
   const finite = numbers.filter(Number.isFinite);
-  if (finite.length === 0) return undefined;
-  const low = Math.min(...finite);
-  const high = Math.max(...finite);
+  const ends = extent(finite);
+  if (!ends) return undefined;
+  const [low, high] = ends;
   const span = high - low || Math.abs(high) * 0.1 || 1;
 
   const shown: Zone[] = [];
