@@ -1,0 +1,55 @@
+import { readFile } from 'node:fs/promises';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { figure, openSheet, settled, startBrowser } from './sheet';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+test('a stack is built layer by layer, and the parts cut from it follow', async () => {
+  const { page, troubles, close } = await openSheet(browser);
+  const choice = page.locator('#cell-stabiliser_stock');
+  const mass = async (): Promise<number> =>
+    Number.parseFloat((await choice.locator('.option.picked .consequence').textContent()) ?? '');
+  await expect.poll(mass).toBe(24.4);
+  await choice.getByText('What each is made of, from one face to the other').click();
+  const stack = choice.getByRole('group', { name: 'balsa–ply, 4 mm, layers' });
+  expect(await stack.getByRole('listitem').count()).toBe(5);
+
+  // A glue line of 60 g/m² over 236 cm² weighs 1.42 g, on 24.45 g.
+  const before = await figure(page, 'parts.mass');
+  await stack.getByRole('button', { name: 'Add a glue line to balsa–ply, 4 mm' }).press('Enter');
+  await expect.poll(mass).toBe(25.9);
+  expect(await figure(page, 'parts.mass')).not.toBe(before);
+  expect(await stack.textContent()).toContain('Together 976 g/m², 4 mm thick');
+
+  await stack.getByLabel('balsa–ply, 4 mm, core, material').selectOption('birch_ply');
+  await settled(page);
+  await expect.poll(mass).toBeGreaterThan(50);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await stack.getByRole('button', { name: 'take out balsa–ply, 4 mm, glue', exact: true }).click();
+  await expect.poll(mass).toBe(24.4);
+  expect(troubles).toEqual([]);
+  await close();
+});
+
+test('the weight and balance table is saved as CSV', async () => {
+  const { page, close } = await openSheet(browser);
+  await page
+    .locator('#cell-parts')
+    .getByRole('button', { name: /^unfold/ })
+    .click();
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the table as CSV' }).click();
+  const file = await saved;
+  expect(file.suggestedFilename()).toBe('weight-and-balance.csv');
+  const lines = (await readFile(await file.path(), 'utf8')).split('\r\n');
+  expect(lines[0]).toBe(
+    'part,name,"mass, g","estimate, g","weighed, g","x, mm","y, mm","z, mm","share of the moment, %"',
+  );
+  expect(lines.find((line) => line.startsWith('"Engine, 4.1 cm³",engine,172,172,,-150,7,5,'))).toBeDefined();
+  await close();
+});
