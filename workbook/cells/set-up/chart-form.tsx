@@ -12,6 +12,7 @@ import { fitChart, type Offer, sweepsOf, tablesOf } from './chart-fit';
 import { chartKindTexts, partBarTitles } from './kind-texts';
 import { offerOf, titleOf } from './offer';
 import { Labelled, Pick, type PickOption } from './pick';
+import { Typed } from './typed';
 
 const KINDS = Object.keys(chartKindTexts) as ChartCell['chart'][];
 
@@ -40,13 +41,7 @@ export function ChartForm({ cell }: { cell: ChartCell }) {
           onPick={(kind) => refit({ chart: kind as ChartCell['chart'] })}
         />
         <Labelled id={id('title')} label="Title">
-          <input
-            id={id('title')}
-            class="text-entry"
-            type="text"
-            value={cell.title}
-            onChange={({ currentTarget }) => change({ title: currentTarget.value.trim() })}
-          />
+          <Typed id={id('title')} text={cell.title} onDone={(title) => change({ title })} />
         </Labelled>
       </div>
       <p class="aside" id={id('kind-doc')}>

@@ -6,6 +6,7 @@ import type { Sheet } from '../../store/sheet';
 import { RowFaults } from '../row-faults';
 import { Tick } from '../table/tick';
 import { Labelled, Pick, type PickOption } from './pick';
+import { Typed } from './typed';
 
 const COUNT = 9;
 const LEAST_COUNT = 2;
@@ -134,16 +135,12 @@ function Count({ id, axis, onChange }: CountProps) {
   const [wrong, setWrong] = useState<string | undefined>(undefined);
   return (
     <Labelled id={id} label="How many values">
-      <input
+      <Typed
         id={id}
-        class="text-entry"
-        type="text"
-        inputMode="numeric"
-        value={wrong ?? String(axis.count)}
-        aria-invalid={wrong === undefined ? undefined : true}
-        aria-describedby={wrong === undefined ? undefined : `${id}-wrong`}
-        onChange={({ currentTarget }) => {
-          const text = currentTarget.value.trim();
+        numeric
+        text={wrong ?? String(axis.count)}
+        wrong={wrong === undefined ? undefined : `${id}-wrong`}
+        onDone={(text) => {
           const count = Number(text);
           const sound = /^\d+$/.test(text) && count >= LEAST_COUNT && count <= MOST_COUNT;
           setWrong(sound ? undefined : text);
