@@ -1,4 +1,10 @@
 export { solveDense } from './dense';
 export { gaussLegendre, integrate, type Quadrature } from './gauss-legendre';
+export { latinHypercube, type Random } from './latin-hypercube';
 export { interpolate, interpolateAt, type Table } from './monotone-cubic';
+export { normalDensity, normalQuantile, normalShare } from './normal';
 export { findRoot, type Root, type RootOptions } from './root';
+export { seededRandom } from './seeded';
+export { type SobolIndices, sobolIndices, sobolRuns } from './sobol';
+export { quantileOf, type Spread } from './spread';
+export { percentile, type Summary, summarize } from './statistics';

@@ -14,6 +14,8 @@ export interface SweepPlan {
   readonly why: Uint16Array;
   readonly axes: readonly PlannedAxis[];
   readonly wanted: readonly { readonly path: string; readonly slot: Slot }[];
+  /** The axes go together: sample k takes value k of every axis, instead of every value of one with every value of the others. */
+  readonly together?: boolean;
   /** Steps to run for each sample, in computing order. */
   readonly each: Int32Array;
   /** Samples in the order of computing, the coarse lattice first. */

@@ -10,7 +10,7 @@ import { type Gathering, startGathering } from './sweep';
 const TURN_MS = 8;
 const SILENCE_MS = 40;
 /** News of many rows is copied, which may take no more than this share of the time. */
-const NEWS_SHARE = 1 / 12;
+const NEWS_SHARE = 1 / 8;
 /** Less than this isn't worth sending away. */
 const WORTH_SENDING_MS = 20;
 /** A first guess of the time left means little. */

@@ -57,7 +57,8 @@ export function startRunner(compiled: Compiled, plan: Orderless): Runner {
 
   function runSome(samples: Uint32Array): void {
     for (let i = 0; i < samples.length; i++) {
-      positions(samples[i]!, counts, at);
+      if (plan.together) at.fill(samples[i]!);
+      else positions(samples[i]!, counts, at);
       for (let a = 0; a < places.length; a++) bench.m[places[a]! + i] = plan.axes[a]!.values[at[a]!]!;
     }
     bench.run(plan.each, samples.length);

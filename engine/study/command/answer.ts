@@ -3,12 +3,14 @@ import type { Library } from '../../sheet/build';
 import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { sentenceOf } from '../cause';
+import { runSpread, type SpreadInput } from '../spread';
 import type { Request } from './arguments';
 import { tellCheck } from './checks';
 import { nameData, nameLine } from './names';
 import { setTexts } from './set';
+import { readSpread, spreadTable } from './spread';
 import { sweepData, sweepOf, sweepTable } from './table';
-import { namesByPath, tellValue } from './values';
+import { meant, namesByPath, tellValue } from './values';
 
 /** What the command prints, and what it ends with. */
 export interface Answer {
@@ -52,6 +54,7 @@ function ended(out: string, lines: readonly string[], code: 0 | 1): Answer {
 function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   const sections: Section[] = [];
   if (request.names) sections.push(listNames(names));
+  if (request.spread.length > 0) return [...sections, spreadSection(request, live, names)];
   if (request.get.length > 0) sections.push(readValues(request.get, live, names));
   if (request.sweep !== '') sections.push(runSweep(request.sweep, live, names));
   return sections.length > 0 ? sections : overview(live, names);
@@ -79,6 +82,24 @@ function runSweep(name: string, live: Live, names: Names): Section {
   const sweep = sweepOf(live, name);
   if (typeof sweep === 'string') return { out: '', data: {}, faults: [sweep] };
   return { out: sweepTable(sweep, names), data: { sweep: sweepData(sweep, names) }, faults: [] };
+}
+
+function spreadSection(request: Request, live: Live, names: Names): Section {
+  const wanted = request.get.length > 0 ? request.get : live.compiled.document.figures;
+  const inputs: SpreadInput[] = [];
+  const faults: string[] = [];
+  for (const [path, text] of request.spread) {
+    const read = readSpread(live, names, path, text);
+    if (typeof read === 'string') faults.push(read);
+    else inputs.push(read);
+  }
+  const unknown = wanted.filter((path) => !names.has(path));
+  faults.push(
+    ...unknown.map((path) => `Nothing is called ${path}.${meant(path, names.keys())} --names lists all names.`),
+  );
+  if (faults.length > 0) return { out: '', data: {}, faults };
+  const told = runSpread(live, inputs, wanted, request.samples, request.seed);
+  return { out: spreadTable(told, inputs, names), data: { spread: told }, faults: [] };
 }
 
 /** What stands on the page beside the drawing: key figures and checks; and everything that is wrong. */

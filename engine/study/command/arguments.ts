@@ -5,6 +5,10 @@ export interface Request {
   readonly get: readonly string[];
   readonly names: boolean;
   readonly sweep: string;
+  /** What may differ from what is typed, as written: "normal 2 g". */
+  readonly spread: readonly (readonly [name: string, text: string])[];
+  readonly samples: number;
+  readonly seed: number;
   readonly json: boolean;
 }
 
@@ -15,13 +19,20 @@ export type Arguments =
 
 export const HELP = `Computes a design without a screen: the same engine and the same numbers as the page.
 
-  npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--sweep CELL] [--json]
+  npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--sweep CELL]
+                         [--spread NAME=KIND … [--samples N] [--seed S]] [--json]
 
   FILE              a workbook, such as data/workbooks/quern-25.tetherwright.json
   --set NAME=TEXT   type TEXT into a variable, a choice or a field: --set "lines.length=60 ft"
   --get NAME …      print these numbers; without it, the key figures and the checks of the workbook
   --names           list every name with its unit, its kind and what it is
   --sweep CELL      run a sweep of the workbook and print its table (CSV)
+  --spread NAME=KIND AMOUNT …
+                    let these differ from what is typed: --spread "tip_weight=normal 2 g" (standard deviation), "uniform 1 mm" or
+                    "triangular 1 mm" (as much to both sides); prints mean, deviation and percentiles of what --get names, or of the
+                    key figures, and the share of their variance that each accounts for, by itself and with all others
+  --samples N       how many designs the spread takes, 1000 if not said
+  --seed S          a whole number that gives the same designs again, 1 if not said
   --json            print JSON, with values in SI units
 
 Ends with 0 when everything asked for has an answer, 1 with the fault's sentence when not, 2 when the command is not understood.
@@ -35,6 +46,8 @@ export function readArguments(words: readonly string[]): Arguments {
   let sweep = '';
   let names = false;
   let json = false;
+  const spread: (readonly [string, string])[] = [];
+  const whole = { '--samples': 1000, '--seed': 1 };
   for (let k = 0; k < words.length; k++) {
     const { option, inline } = split(words[k]!);
     const next = (): string | undefined => inline ?? (isOption(words[k + 1]) ? undefined : words[++k]);
@@ -48,15 +61,31 @@ export function readArguments(words: readonly string[]): Arguments {
       case '--json':
         json = true;
         break;
+      case '--samples':
+      case '--seed': {
+        const typed = next();
+        const number = Number(typed ?? Number.NaN);
+        const least = option === '--samples' ? 2 : 0;
+        if (!Number.isInteger(number) || number < least || number > MOST_SAMPLES) {
+          const found = typed === undefined ? 'found none' : `found “${typed}”`;
+          return nothing(`${option} needs a whole number from ${least} to ${MOST_SAMPLES} and ${found}.`);
+        }
+        whole[option] = number;
+        break;
+      }
+      case '--spread':
       case '--set': {
+        const list = option === '--set' ? set : spread;
+        const example = option === '--set' ? 'lines.length=60 ft' : 'tip_weight=normal 2 g';
+        const wanted = option === '--set' ? 'NAME=TEXT' : 'NAME=KIND AMOUNT';
         let typed = next();
         do {
           const equals = typed?.indexOf('=') ?? -1;
           if (typed === undefined || equals < 1) {
             const found = typed === undefined ? 'found nothing' : `found “${typed}”`;
-            return nothing(`--set needs NAME=TEXT and ${found}. Write it like --set "lines.length=60 ft".`);
+            return nothing(`${option} needs ${wanted} and ${found}. Write it like ${option} "${example}".`);
           }
-          set.push([typed.slice(0, equals).trim(), typed.slice(equals + 1).trim()]);
+          list.push([typed.slice(0, equals).trim(), typed.slice(equals + 1).trim()]);
           typed =
             inline === undefined && !isOption(words[k + 1]) && words[k + 1]!.includes('=') ? words[++k] : undefined;
         } while (typed !== undefined);
@@ -80,7 +109,7 @@ export function readArguments(words: readonly string[]): Arguments {
       default:
         if (option.startsWith('-')) {
           return nothing(
-            `${option} is no option here. The options are --set, --get, --names, --sweep, --json and --help.`,
+            `${option} is no option here. The options are --set, --get, --names, --sweep, --spread, --samples, --seed, --json and --help.`,
           );
         }
         if (file)
@@ -90,8 +119,14 @@ export function readArguments(words: readonly string[]): Arguments {
   }
   if (!file)
     return nothing('No file is named. Name one, such as data/workbooks/quern-25.tetherwright.json; --help says more.');
-  return { ask: 'run', request: { file, set, get, names, sweep, json } };
+  return {
+    ask: 'run',
+    request: { file, set, get, names, sweep, spread, samples: whole['--samples'], seed: whole['--seed'], json },
+  };
 }
+
+/** More designs than this take longer than anybody waits. */
+const MOST_SAMPLES = 1_000_000;
 
 const nothing = (message: string): Arguments => ({ ask: 'nothing', message });
 

@@ -34,6 +34,9 @@ describe('words of the command line', () => {
       get: [],
       names: true,
       sweep: 'pulls',
+      spread: [],
+      samples: 1000,
+      seed: 1,
       json: true,
     });
   });
@@ -78,7 +81,7 @@ describe('words of the command line', () => {
       '--sweep needs the name of a sweep and found none. Write it like --sweep balance_sweep.',
     );
     expect(message('q.json', '--fast')).toBe(
-      '--fast is no option here. The options are --set, --get, --names, --sweep, --json and --help.',
+      '--fast is no option here. The options are --set, --get, --names, --sweep, --spread, --samples, --seed, --json and --help.',
     );
     expect(message('q.json', 'ft')).toBe(
       'Two files are named, “q.json” and “ft”. Name one; texts with spaces need quotes.',

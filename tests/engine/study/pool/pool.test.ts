@@ -72,7 +72,7 @@ describe('a pool', () => {
   it('tells how far it has come and about how long it still takes', async () => {
     const told = await sweep(await opened(crew(2, library)));
     const running = told.filter((p) => p.state === 'running');
-    expect(running.length).toBeGreaterThan(3);
+    expect(running.length).toBeGreaterThan(1);
     for (const [k, p] of running.entries()) {
       expect(p.total).toBe(30_000);
       expect(p.done).toBeGreaterThanOrEqual(running[k - 1]?.done ?? 0);

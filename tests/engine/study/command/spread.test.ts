@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { serialise } from '../../../../engine/sheet/file';
+import { openLive } from '../../../../engine/sheet/live';
+import { typedSlot } from '../../../../engine/study/axes';
+import { answer } from '../../../../engine/study/command/answer';
+import { readArguments } from '../../../../engine/study/command/arguments';
+import { runSpread } from '../../../../engine/study/spread';
+import { library, slideRule } from '../slide-rule';
+
+const file = serialise(slideRule());
+function ask(...words: string[]) {
+  const read = readArguments(['slide.json', ...words]);
+  if (read.ask !== 'run') throw new Error(read.ask === 'nothing' ? read.message : read.ask);
+  return answer(read.request, file, library);
+}
+
+describe('a spread on the command line', () => {
+  it('tells mean, deviation, percentiles and shares, the same again from the same seed', () => {
+    const words = ['--spread', 'a=normal 1 mm', '--get', 'double', '--samples', '500', '--seed', '4'];
+    const { out, err, code } = ask(...words);
+    expect([err, code]).toEqual(['', 0]);
+    expect(out).toMatch(
+      /^double: mean [\d.]+ mm, standard deviation [\d.]+ mm; 5 % below .* mm, half below .* mm, 95 % below .* mm\n/,
+    );
+    expect(out).toMatch(/ {2}a: [\d.]+ % ± [\d.]+ % of the variance alone, [\d.]+ % ± [\d.]+ % with the others\n$/);
+    expect(ask(...words).out).toBe(out);
+    expect(ask(...words.slice(0, -1), '5').out).not.toBe(out);
+  });
+  it('says what is wrong with it', () => {
+    const wrong = (text: string) => ask('--spread', text, '--get', 'double').err;
+    expect(wrong('root.sid=normal 1 mm')).toMatch(/^Nothing is called root\.sid that a number can be typed into\./);
+    expect(wrong('a=odd 1 mm')).toBe(
+      'a is to spread by “odd 1 mm”. Write a kind and an amount, such as "normal 2 mm"; the kinds are normal, uniform, triangular.\n',
+    );
+    expect(wrong('a=normal 1 g')).toBe(
+      'a is to spread by “1 g”, which is no amount greater than 0. Write a number with its unit, such as "normal 2 mm".\n',
+    );
+    expect(() => ask('--spread')).toThrow(
+      '--spread needs NAME=KIND AMOUNT and found nothing. Write it like --spread "tip_weight=normal 2 g".',
+    );
+    expect(() => ask('--samples', '1')).toThrow('--samples needs a whole number from 2 to 1000000 and found “1”.');
+    expect(() => ask('--seed')).toThrow('--seed needs a whole number from 0 to 1000000 and found none.');
+  });
+});
+
+describe('a spread', () => {
+  it('through a straight formula keeps the closed form of mean and deviation', () => {
+    const live = openLive(slideRule(), library);
+    const slot = typedSlot('a', live.compiled.program);
+    const at = live.state.m[slot]!;
+    const spread = { kind: 'normal', middle: at, deviation: 1e-3 } as const;
+    const [told] = runSpread(live, [{ path: 'a', slot, spread }], ['a'], 4000, 1);
+    // Every stratum holds one design, so the mean is far closer than at random.
+    expect(Math.abs(told!.mean - at)).toBeLessThan(1e-5);
+    expect(told!.deviation / 1e-3).toBeCloseTo(1, 2);
+    expect(told!.total[0]).toBeCloseTo(1, 1);
+    expect(live.state.m[slot]).toBe(at);
+  });
+});
