@@ -1,97 +1,68 @@
-import type { Variable, VariablesCell } from '../../engine/index';
-import { DimensionLine } from '../controls/dimension-line';
-import { faultId } from '../controls/fault-flag';
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { type Change, type Document, takenNames, type VariablesCell } from '../../engine/index';
 import { kept } from '../controls/kept';
-import { QuantitySymbol } from '../controls/quantity-symbol';
-import { slideText, stepOf } from '../controls/slide';
-import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
-import { inUnit } from '../store/show';
-import { RowFaults } from './row-faults';
+import { newVariable } from './new/index';
+import { moved } from './rows/index';
+import { copyOfVariable, withoutVariable, withVariable } from './variables/edits';
+import { type RowActions, VariableRow } from './variables/row';
 
 /** A schedule of dimension lines. */
 export function VariablesView({ cell }: { cell: VariablesCell }) {
+  const sheet = useSheet();
+  const opened = useSignal<string | undefined>(undefined);
+  const act = useMemo((): RowActions & { add(): void } => {
+    const edit = (make: (now: VariablesCell, document: Document) => VariablesCell, says: string): void =>
+      sheet.edit((document): Change[] => {
+        const now = document.cells.find((each) => each.id === cell.id);
+        return now?.kind === 'variables' ? [{ change: 'cell', cell: make(now, document) }] : [];
+      }, says);
+    const open = (name: string | undefined): void => {
+      opened.value = name;
+    };
+    return {
+      open,
+      move: (name, by) =>
+        edit((now) => {
+          const at = now.rows.findIndex((row) => row.name === name);
+          return { ...now, rows: moved(now.rows, at, by) };
+        }, `moving ${name}`),
+      copy: (name) =>
+        edit((now, document) => {
+          const row = now.rows.find((each) => each.name === name);
+          if (!row) return now;
+          const copy = copyOfVariable(row, takenNames(document));
+          open(copy.name);
+          return withVariable(now, copy, name);
+        }, `copying ${name}`),
+      remove: (name) => edit((now) => withoutVariable(now, name), `removing ${name}`),
+      add: () =>
+        edit((now, document) => {
+          const row = newVariable(takenNames(document));
+          open(row.name);
+          return withVariable(now, row);
+        }, 'a new variable'),
+    };
+  }, [sheet, cell.id, opened]);
   return (
     <div class="schedule">
-      {cell.rows.map((row) => (
-        <KeptRow key={row.name} row={row} />
+      {cell.rows.length === 0 && <p class="aside">No variable yet.</p>}
+      {cell.rows.map((row, at) => (
+        <KeptRow
+          key={row.name}
+          row={row}
+          at={at}
+          count={cell.rows.length}
+          isOpen={opened.value === row.name}
+          act={act}
+        />
       ))}
+      <button type="button" class="word quiet" onClick={act.add}>
+        add a variable<span class="unseen"> to {cell.title}</span>
+      </button>
     </div>
   );
 }
 
 const KeptRow = kept(VariableRow);
-
-function VariableRow({ row }: { row: Variable }) {
-  const sheet = useSheet();
-  const value = inUnit(sheet.value(row.name), row.unit);
-  const low = inUnit(sheet.value(`${row.name}.low`), row.unit);
-  const high = inUnit(sheet.value(`${row.name}.high`), row.unit);
-  const typedStep = inUnit(sheet.value(`${row.name}.step`), row.unit);
-  const step = typedStep > 0 ? typedStep : stepOf(low, high);
-  const fault = sheet.faultAt(row.name);
-  const computed = sheet.isComputed(row.text, row.unit);
-  const outside = value < low || value > high;
-  const moved = sheet.change(row.name);
-  const noteId = `about-${row.name}`;
-
-  const limit = (end: 'low' | 'high') => (
-    <TextEntry
-      class={`limit ${end}`}
-      path={`${row.name}.${end}`}
-      label={`${row.title}, ${end === 'low' ? 'low' : 'high'} end of the slide`}
-      text={row[end]}
-      shown={sheet.shown(`${row.name}.${end}`, { bare: true })}
-      fault={sheet.faultAt(`${row.name}.${end}`)}
-      faultElsewhere
-      onCommit={(text) => sheet.setText(`${row.name}.${end}`, text)}
-      onUndoBeyond={sheet.undo}
-    />
-  );
-
-  return (
-    <fieldset class="variable">
-      <legend class="unseen">{row.title}</legend>
-      <QuantitySymbol of={row.symbol} />
-      <span class="variable-title">{row.title}</span>
-      <div class="variable-line">
-        {limit('low')}
-        {limit('high')}
-        <DimensionLine
-          path={row.name}
-          label={row.title}
-          value={value}
-          low={low}
-          high={high}
-          step={step}
-          baseline={inUnit(sheet.baseline(row.name), row.unit)}
-          shown={sheet.shown(row.name)}
-          describedBy={fault ? faultId(row.name) : undefined}
-          onMove={(moved) => sheet.drag(row.name, slideText(moved, step, row.unit))}
-          onRest={sheet.rest}
-        />
-      </div>
-      <TextEntry
-        secondary
-        class="variable-value"
-        path={row.name}
-        label={`${row.title}, value`}
-        text={row.text}
-        shown={sheet.shown(row.name)}
-        fault={fault}
-        faultElsewhere
-        describedBy={computed || outside ? noteId : undefined}
-        onCommit={(text) => sheet.setText(row.name, text)}
-        onUndoBeyond={sheet.undo}
-      />
-      <span class="change">{moved === '0' ? '' : moved}</span>
-      {(computed || outside) && (
-        <p class="aside" id={noteId}>
-          {computed && `Written as ${row.text}. Moving the slide puts a number in its place.`}
-          {outside && ' This value lies outside the ends of its slide.'}
-        </p>
-      )}
-      <RowFaults paths={[row.name, `${row.name}.low`, `${row.name}.high`]} />
-    </fieldset>
-  );
-}

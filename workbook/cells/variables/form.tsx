@@ -1,0 +1,67 @@
+import type { Variable, VariablesCell } from '../../../engine/index';
+import { TextEntry } from '../../controls/text-entry';
+import { useSheet } from '../../store/context';
+import { FormRow, inOtherUnit, NameRow, RowRoom, UnitRow, WordsRow } from '../rows/index';
+import { changeRow, retitleVariable } from './edits';
+
+interface VariableFormProps {
+  readonly row: Variable;
+  /** The row goes on under another name, or is closed. */
+  onOpen(name: string | undefined): void;
+}
+
+/** Title, name, symbol, unit and step of a variable; its value and the ends of its slide are typed on the line itself. */
+export function VariableForm({ row, onOpen }: VariableFormProps) {
+  const sheet = useSheet();
+  const change = (make: (now: Variable) => Variable): void =>
+    sheet.edit((document) => {
+      const cell = document.cells.find(
+        (each): each is VariablesCell => each.kind === 'variables' && each.rows.some(({ name }) => name === row.name),
+      );
+      return cell ? [{ change: 'cell', cell: changeRow(cell, row.name, make) }] : [];
+    }, row.title);
+  return (
+    <RowRoom title={row.title} onClose={() => onOpen(undefined)}>
+      <WordsRow
+        word="Title"
+        label={`Title of ${row.title}`}
+        path={`${row.name}#title`}
+        text={row.title}
+        onCommit={(title) =>
+          sheet.edit((document) => {
+            const { changes, name } = retitleVariable(document, row, title);
+            onOpen(name);
+            return changes;
+          }, `the title of ${row.title}`)
+        }
+      />
+      <NameRow path={row.name} title={row.title} onRenamed={onOpen} />
+      <WordsRow
+        word="Symbol"
+        label={`Symbol of ${row.title}`}
+        path={`${row.name}#symbol`}
+        text={row.symbol}
+        about="What stands behind _ is its index: m_t."
+        onCommit={(symbol) => change((now) => ({ ...now, symbol }))}
+      />
+      <UnitRow
+        label={`Unit of ${row.title}`}
+        unit={row.unit}
+        blank="none: a plain number"
+        onPick={(unit) => change((now) => inOtherUnit(now, unit))}
+      />
+      <FormRow word="Step" about="Of the slide. Blank: about a thousandth of its length.">
+        <TextEntry
+          path={`${row.name}.step`}
+          label={`${row.title}, step of the slide`}
+          text={row.step}
+          shown={row.step === '' ? '' : sheet.shown(`${row.name}.step`)}
+          placeholder="–"
+          fault={sheet.faultAt(`${row.name}.step`)}
+          onCommit={(text) => sheet.setText(`${row.name}.step`, text)}
+          onUndoBeyond={sheet.undo}
+        />
+      </FormRow>
+    </RowRoom>
+  );
+}
