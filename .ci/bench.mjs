@@ -19,6 +19,10 @@ console.log(
   `flight solutions from cold starts on one core: median ${whole(flights.perSecond)} a second, best ${whole(flights.best)} (aim 150 000), ${flights.steps.toFixed(1)} steps each`,
 );
 
+const { measureWindAndTank } = await import(await makeForNode('tests/bench/wind-and-tank.ts'));
+const { laps, surfaces } = measureWindAndTank();
+console.log(`laps in wind a second on one core: ${whole(laps)}; fuel surfaces: ${whole(surfaces)}`);
+
 const { measureSheet } = await import(await makeForNode('tests/bench/sheet.ts'));
 const sheet = await measureSheet();
 console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms`);
