@@ -68,9 +68,13 @@ export {
   isPartField,
   keptPath,
   knownKinds,
+  type NotePiece,
+  noteFormulas,
+  notePieces,
   PART_BARS,
   type PartField,
   partFields,
+  saidPath,
   type Text,
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';

@@ -7,7 +7,7 @@ export { type FormulaFunction, functionNamed, functionNames, functions, reserved
 export { nearestName } from './near';
 export { type ParseResult, parseFormula, readText } from './parse';
 export { printFormula } from './print';
-export { renameInFormula } from './rename';
+export { namesOf, renameInFormula } from './rename';
 export type { Scope } from './typed';
 export { constantOf } from './value';
 export { describeType, type ValueType } from './value-type';

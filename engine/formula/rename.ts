@@ -21,7 +21,8 @@ function replaceAt(text: string, places: readonly number[], length: number, by: 
   return fromTheEnd.reduce((changed, at) => changed.slice(0, at) + by + changed.slice(at + length), text);
 }
 
-function namesOf(e: Expression): Name[] {
+/** The names in an expression, in the order in which they stand. */
+export function namesOf(e: Expression): Name[] {
   return e.kind === 'name' ? [e] : partsOf(e).flatMap(namesOf);
 }
 

@@ -69,7 +69,7 @@ interface CellBase {
 
 export interface NoteCell extends CellBase {
   readonly kind: 'note';
-  /** CommonMark. */
+  /** CommonMark; `{flight.pull}` is a formula whose value stands there. */
   readonly text: string;
 }
 

@@ -43,11 +43,15 @@ export function putText(document: Document, path: string, text: string): Documen
 export function withText(document: Document, path: string, text: string): Document | undefined {
   const before = textAt(document, path);
   const changed = before === undefined ? undefined : putText(document, path, text);
-  if (before === undefined || !changed || !document.baseline) return changed;
+  if (before === undefined || !changed || !document.baseline || isSaid(document, path)) return changed;
   const kept = document.baseline[path] ?? before;
   const { [path]: _, ...others } = document.baseline;
   return { ...changed, baseline: kept === text ? others : { ...others, [path]: kept } };
 }
+
+/** What a note says of a design is no part of it. */
+const isSaid = ({ cells }: Document, path: string): boolean =>
+  cells.some(({ kind, name }) => kind === 'note' && path.startsWith(`${name}.`));
 
 /** The design of the baseline; undefined where the document has none. A path that is gone since is passed over. */
 export function baselineOf(document: Document): Document | undefined {

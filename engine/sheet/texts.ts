@@ -3,6 +3,7 @@ import {
   constantOf,
   type Expression,
   type FormulaFault,
+  namesOf,
   type ParseResult,
   type Repair,
   readText,
@@ -63,9 +64,11 @@ export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
   if (!parsed.ok) return faultOf(parsed.fault);
   const untyped: Reach[] = [];
   const curves: Reach[] = [];
+  const meant = new Set(namesOf(parsed.expression).map(({ name }) => name));
   const scope = (name: string): ValueType | undefined => {
     const reach = reader.find(name);
-    if (reach && !reach.type) (reach.kind === 'curve' ? curves : untyped).push(reach);
+    // A name that is only thought of, to be proposed in place of another, is none to wait for.
+    if (reach && !reach.type && meant.has(name)) (reach.kind === 'curve' ? curves : untyped).push(reach);
     return reach?.type;
   };
   const names = (): readonly string[] => reader.readable();

@@ -1,9 +1,10 @@
 import { useSignal } from '@preact/signals';
-import { micromark } from 'micromark';
 import { useRef } from 'preact/hooks';
-import type { NoteCell } from '../../engine/index';
+import { type NoteCell, noteFormulas, saidPath } from '../../engine/index';
 import { WordsEntry } from '../controls/words-entry';
 import { useSheet } from '../store/context';
+import { noteHtml } from './note-html';
+import { RowFaults } from './row-faults';
 
 /** Words of the sheet. Markup typed into a note is shown as typed: raw HTML stays off. */
 export function NoteView({ cell }: { cell: NoteCell }) {
@@ -24,10 +25,14 @@ export function NoteView({ cell }: { cell: NoteCell }) {
       />
     );
   }
+  const paths = noteFormulas(cell.text).map((_, k) => saidPath(cell.name, k));
   return (
     <>
-      {/* micromark escapes raw HTML and refuses addresses that could run code. */}
-      <div class="prose" dangerouslySetInnerHTML={{ __html: micromark(cell.text) }} />
+      <div class="prose" dangerouslySetInnerHTML={{ __html: noteHtml(cell, sheet) }} />
+      <RowFaults paths={paths} />
+      {paths.some((path) => sheet.faultAt(path)?.state === 'fault') && (
+        <p class="aside">What stands in braces is a formula. Write \{'{'} for a brace that is only a brace.</p>
+      )}
       <button
         type="button"
         class="word quiet"

@@ -59,8 +59,10 @@ export function FigureChoice() {
   );
 }
 
-/** Results of blocks, sums of the parts and formula lines that are no key figures yet. */
+/** Results of blocks, sums of the parts and formula lines that are no key figures yet; what notes say has no name to show. */
 function candidates(names: ReadonlyMap<string, NameInfo>, figures: readonly string[]): NameInfo[] {
   const kinds: ReadonlySet<NameInfo['kind']> = new Set(['result', 'fold', 'formula']);
-  return [...names.values()].filter((info) => kinds.has(info.kind) && !figures.includes(info.path));
+  return [...names.values()].filter(
+    (info) => kinds.has(info.kind) && !(info.kind === 'formula' && info.detail) && !figures.includes(info.path),
+  );
 }

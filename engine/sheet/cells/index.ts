@@ -38,6 +38,7 @@ export const knownKinds: readonly CellKind[] = cellKinds.map((kind) => kind.kind
 
 export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
 export type { CellKindOf, Rewrite, Text } from './kind';
+export { type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { axisPath } from './sweep';
 export { keptPath } from './table';

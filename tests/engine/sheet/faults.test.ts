@@ -45,6 +45,11 @@ describe('a text', () => {
       'tip_weight: Nothing is called tip_wieght. Did you mean tip_weight?',
     ]);
   });
+  test('that adds unlike things, where anything is wanted: the cause is said, not a ring', () => {
+    expect(ofLines({ a: '20 N', b: 'a + 2 m' })).toEqual([
+      'b: 2 m is a length (m), a is a force (N): they cannot be added. Make both a force (N), or both a length (m).',
+    ]);
+  });
   test('that names a curve', () => {
     const cells = [blockOf('motor'), formula('lines', { a: 'motor.thrust' })];
     expect(ofCells(...cells)).toEqual([

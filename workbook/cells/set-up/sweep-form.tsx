@@ -99,9 +99,10 @@ const AXES: ReadonlySet<NameInfo['kind']> = new Set(['variable', 'choice', 'fiel
 const RESULTS: ReadonlySet<NameInfo['kind']> = new Set(['result', 'formula', 'fold', 'part']);
 
 const isAxis = (info: NameInfo): boolean => info.settable && AXES.has(info.kind);
-/** The details of every part would hide the rest. */
-const isResult = (info: NameInfo): boolean =>
-  RESULTS.has(info.kind) && !info.options && !(info.kind === 'part' && (info.detail || info.settable));
+/** The details of every part, and what notes say, would hide the rest. */
+const isResult = (info: NameInfo): boolean => RESULTS.has(info.kind) && !info.options && !isAside(info);
+const isAside = ({ kind, detail, settable }: NameInfo): boolean =>
+  kind === 'part' ? detail === true || settable : kind === 'formula' && detail === true;
 
 /** Names of the sheet as a list to pick from, by the cell that they belong to. */
 function nameOptions(sheet: Sheet, fits: (info: NameInfo) => boolean): PickOption[] {
