@@ -204,4 +204,29 @@ describe('at a desk', () => {
     await expect.poll(() => cell(page, 'wing').locator('.field').count()).toBe(0);
     await sheet.close();
   });
+
+  test('a check is given what it watches, its limit and the reason', async () => {
+    const sheet = await openSheet(browser);
+    const { page } = sheet;
+    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Check', exact: true }).click();
+    await expect.poll(() => focused(page)).toMatch(/#title$/);
+    await type(page, 'Too slow');
+    await cell(page, 'too_slow').waitFor();
+    for (const [label, text] of [
+      ['Too slow, watched', 'flight.speed'],
+      ['Too slow, least', '30 m/s'],
+      ['Too slow, reason of the least', 'lines go slack'],
+    ] as const) {
+      const entry = page.getByLabel(label, { exact: true });
+      await entry.focus();
+      await type(page, text);
+      await expect.poll(() => entry.inputValue()).toBe(text);
+    }
+    await settled(page);
+    await expect
+      .poll(() => cell(page, 'too_slow').locator('.check-now').textContent())
+      .toMatch(/^stop: [\d.]+ m\/s is under 30 m\/s: lines go slack$/);
+    await sheet.close();
+  });
 });

@@ -2,6 +2,7 @@ import type { CheckCell } from '../../engine/index';
 import { Mark } from '../controls/mark';
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
+import { CheckForm } from './check/form';
 import { RowFaults } from './row-faults';
 import { briefly, verdict } from './verdict';
 
@@ -42,6 +43,7 @@ export function CheckView({ cell }: { cell: CheckCell }) {
         <span>{now.words}</span>
       </p>
       <RowFaults paths={[`${cell.name}.low`, `${cell.name}.high`]} />
+      <CheckForm cell={cell} />
     </div>
   );
 }
