@@ -51,8 +51,14 @@ function OptionEntry(props: { path: string; text: string; field: FieldDescriptio
   const sheet = useSheet();
   const options = field.options ?? [];
   const picked = text === '' ? field.default : text;
-  // A choice's name or a formula may stand here too: it is kept as one more line of the list.
-  const listed = options.includes(picked) ? options : [...options, picked];
+  // A choice of the sheet whose options all are options here can decide in their place.
+  const choices = sheet.document.value.cells.filter(
+    (each) =>
+      each.kind === 'choice' && each.options.length > 0 && each.options.every(({ name }) => options.includes(name)),
+  );
+  const known = [...options, ...choices.map(({ name }) => name)];
+  // What else stands there, a formula, is kept as one more line of the list.
+  const listed = known.includes(picked) ? options : [...options, picked];
   return (
     <select
       class="field-entry"
@@ -65,6 +71,11 @@ function OptionEntry(props: { path: string; text: string; field: FieldDescriptio
       {listed.map((option) => (
         <option key={option} value={option}>
           {option.replaceAll('_', ' ')}
+        </option>
+      ))}
+      {choices.map(({ name, title }) => (
+        <option key={name} value={name}>
+          as chosen in {title || name}
         </option>
       ))}
     </select>

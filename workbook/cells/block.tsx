@@ -2,6 +2,7 @@ import type { BlockCell, BlockDescription } from '../../engine/index';
 import { CautionFor } from '../page/caution';
 import { useSheet } from '../store/context';
 import { FieldRow } from './block-field';
+import { LinkRow } from './block-link';
 import { ResultRow } from './block-result';
 
 /** A piece of the model: the form and the results, both made from what the block declares. */
@@ -30,6 +31,9 @@ function Fields({ cell, block }: { cell: BlockCell; block: BlockDescription }) {
       {links.length > 0 && (
         <p class="aside">Takes from the sheet: {links.map((field) => field.role ?? field.name).join(', ')}.</p>
       )}
+      {links.map((field) => (
+        <LinkRow key={field.name} cell={cell} field={field} />
+      ))}
       {plain.map((field) => (
         <FieldRow key={field.name} cell={cell} field={field} />
       ))}

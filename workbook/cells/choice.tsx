@@ -2,6 +2,7 @@ import { type ChoiceCell, type ChoiceOption, formatQuantity } from '../../engine
 import { Swatch } from '../controls/swatch';
 import { useSheet } from '../store/context';
 import type { Sheet } from '../store/sheet';
+import { OwnOptions } from './choice/own-options';
 import { LibraryChoice } from './choice-library';
 import { StackLayers } from './layers/stack-layers';
 import { RowFaults } from './row-faults';
@@ -36,7 +37,7 @@ export function ChoiceView({ cell }: { cell: ChoiceCell }) {
       </fieldset>
       <RowFaults paths={[cell.name]} />
       {cell.of === 'stack' && <StackLayers cell={cell} />}
-      {cell.of === 'library' && <LibraryChoice cell={cell} />}
+      {cell.of === 'library' ? <LibraryChoice cell={cell} /> : <OwnOptions cell={cell} />}
     </>
   );
 }

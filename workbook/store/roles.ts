@@ -7,6 +7,8 @@ export interface Roles {
   rolePath(path: string): string;
   /** The way back: to the named cell where that has the role, else to the first of the sheet that has it. */
   pathOfRole(path: string, cell: string): string;
+  /** Names of the cells that can stand in for a role, in the order of the sheet. */
+  namesOfRole(role: string): readonly string[];
 }
 
 export function createRoles(
@@ -22,6 +24,8 @@ export function createRoles(
     }
     return byName;
   });
+  const namesOf = (role: string): string[] =>
+    [...roles.value].filter(([, each]) => each === role).map(([name]) => name);
   const inPlaceOf = (path: string, first: string, name: string | undefined): string =>
     name === undefined ? path : name + path.slice(first.length);
   return {
@@ -31,8 +35,9 @@ export function createRoles(
     },
     pathOfRole(path, cell) {
       const role = path.split('.', 1)[0]!;
-      const named = [...roles.value].find(([, each]) => each === role)?.[0];
+      const named = namesOf(role)[0];
       return inPlaceOf(path, role, roles.value.get(cell) === role ? cell : named);
     },
+    namesOfRole: namesOf,
   };
 }

@@ -1,0 +1,54 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { DESK, openSheet, PHONE, settled, startBrowser } from './sheet';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(() => browser.close());
+
+describe.each([
+  ['at a desk', DESK],
+  ['on a phone', PHONE],
+] as const)('choices and links %s', (_how, viewport) => {
+  test('an own option is added, titled, filled, picked, and taken back', async () => {
+    const { page, troubles } = await openSheet(browser, viewport);
+    const choice = page.locator('#cell-bearers');
+    const options = choice.locator('.option-title');
+    const before = await options.allTextContents();
+    await choice.getByText('Change what there is to choose from').press('Enter');
+    await choice.getByRole('button', { name: /^add an option/ }).press('Enter');
+    await choice.getByLabel(/^Title of Option/).fill('one long slot');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => options.allTextContents()).toEqual([...before, 'one long slot']);
+    await choice.locator('input[type="radio"]').last().check({ force: true });
+    await settled(page);
+    expect(await choice.locator('.picked .option-title').textContent()).toBe('one long slot');
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+    const undo = page.getByRole('button', { name: 'Undo', exact: true });
+    for (let k = 0; k < 3; k++) await undo.click();
+    await expect.poll(() => options.allTextContents()).toEqual(before);
+    expect(troubles).toEqual([]);
+  });
+
+  test('a block says which of two it takes, where there are two', async () => {
+    const { page, troubles } = await openSheet(browser, viewport);
+    const flight = page.locator('#cell-flight');
+    await flight.getByRole('button', { name: /^unfold/ }).click();
+    expect(await flight.getByLabel(/^Which lines/).count()).toBe(0);
+    await page.locator('#cell-lines .balloon').press('Enter');
+    await page.locator('#cell-lines').getByRole('menuitem', { name: 'Copy', exact: true }).click();
+    const which = flight.getByLabel(/^Which lines/);
+    await which.waitFor();
+    await settled(page);
+    const first = await which.inputValue();
+    const other = (
+      await which.locator('option').evaluateAll((all) => all.map((o) => (o as HTMLOptionElement).value))
+    ).find((name) => name !== '' && name !== first)!;
+    await which.selectOption(other);
+    await settled(page);
+    expect(await which.inputValue()).toBe(other);
+    expect(troubles).toEqual([]);
+  });
+});
