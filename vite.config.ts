@@ -79,6 +79,8 @@ export default defineConfig({
   // The port is always tried first, since a browser keeps designs by address.
   preview: { host: '127.0.0.1', port: 8420, headers: { 'Content-Security-Policy': policy } },
   test: {
+    // Two files at a time, on a machine with two cores as well: much of a browser test is waiting.
+    maxWorkers: 2,
     projects: [
       {
         extends: true,
@@ -114,7 +116,6 @@ export default defineConfig({
           hookTimeout: 60_000,
           // A loaded machine takes its time, and no test may hang on how fast it is.
           expect: { poll: { timeout: 10_000 } },
-          fileParallelism: false,
         },
       },
     ],
