@@ -116,6 +116,8 @@ export default defineConfig({
           hookTimeout: 60_000,
           // A loaded machine takes its time, and no test may hang on how fast it is.
           expect: { poll: { timeout: 10_000 } },
+          // A browser that was starved for a moment gets a second go; what is broken fails twice.
+          retry: 1,
         },
       },
     ],

@@ -47,11 +47,21 @@ for (const { designs, each, memory, arrays } of await measureSizes()) {
 
 if (buildIfStale() !== 0) process.exit(1);
 const { measureSlide } = await import('../tests/bench/slide.mjs');
-for (const variable of ['engine_station', 'line_length']) {
-  const times = (await measureSlide(variable)).sort((a, b) => a - b);
+/** @type {readonly (readonly [variable: string, title?: string])[]} */
+const slides = [
+  ['engine_station'],
+  ['line_length'],
+  ['tip_weight', 'Quern 25: balance by engine position and tail stock'],
+  ['tip_weight', 'Quern 25: weight and where it sits, by tail stock'],
+  ['engine_station', 'Quern 25: roll trim and pull by tip weight'],
+  ['tip_weight', 'Quern 25: pull and lap time by line length'],
+  ['line_length', 'Quern 25: pull over engine position and tip weight'],
+];
+for (const [variable, title] of slides) {
+  const times = (await measureSlide(variable, title)).sort((a, b) => a - b);
   const share = (/** @type {number} */ part) => times[Math.floor(part * (times.length - 1))] ?? Number.NaN;
   console.log(
-    `${variable} to redrawn charts: median ${share(0.5).toFixed(0)} ms, 95th percentile ${share(0.95).toFixed(0)} ms over ${times.length} moves (aim 50 ms)`,
+    `${variable} of ${title ?? 'the demo'} to redrawn charts: median ${share(0.5).toFixed(0)} ms, 95th percentile ${share(0.95).toFixed(0)} ms over ${times.length} moves (aim 50 ms)`,
   );
 }
 

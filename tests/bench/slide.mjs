@@ -12,16 +12,23 @@ const QUIET_MS = 120;
  * Milliseconds from each move to the frame that shows its last change in any chart. All charts are on the screen, so all
  * of them are swept anew and redrawn.
  * @param {string} variable
+ * @param {string} [title] of the ready sheet that is opened first; without one it is the demo
  * @returns {Promise<number[]>}
  */
-export async function measureSlide(variable) {
+export async function measureSlide(variable, title) {
   const server = await preview({ configFile: join(root, 'vite.config.ts'), preview: { port: 0 }, logLevel: 'warn' });
   const browser = await launch(await findChromium());
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 2400 } });
     await page.goto(server.resolvedUrls?.local[0] ?? '');
     await page.locator('[data-state="settled"]').waitFor();
-    await page.locator('[data-chart] [data-mark="now"]').first().waitFor();
+    if (title !== undefined) {
+      await page.getByRole('button', { name: 'Open', exact: true }).click();
+      await page.getByRole('button', { name: title }).click();
+      await page.locator('h1', { hasText: title }).waitFor();
+      await page.locator('[data-state="settled"]').waitFor();
+    }
+    await page.locator('[data-chart] svg').first().waitFor();
     const slide = page.locator(`input[type="range"][data-path="${variable}"]`);
     await slide.evaluate(watch);
     const { x, y, width, height } = /** @type {{ x: number, y: number, width: number, height: number }} */ (

@@ -163,7 +163,7 @@ describe('at a desk', () => {
 
   test('the pointer resting on a word tells what it is', async () => {
     await edit('tip_for_lines');
-    await page.locator('.formula-name').first().hover();
+    await page.locator('.formula-name').first().hover({ force: true });
     await expect.poll(() => page.locator('.editor-about').textContent()).toMatch(/, now .+\./);
   });
 
