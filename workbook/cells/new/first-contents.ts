@@ -8,6 +8,7 @@ import {
   freeName,
   type RowDescription,
   type SweepCell,
+  type TableCell,
   type TableDescription,
   takenNames,
   type Variable,
@@ -132,4 +133,18 @@ export const newCheck = (document: Document): Contents<CheckCell> => ({
   high: '',
   below: '',
   above: '',
+});
+
+/** All rows of the last sweep, in its order. */
+export const newTable = (document: Document): Contents<TableCell> => ({
+  kind: 'table',
+  sweep: document.cells.findLast((cell) => cell.kind === 'sweep')?.name ?? '',
+  columns: [],
+  keep: [],
+  rows: 'all',
+  reason: '',
+  groups: [],
+  measures: ['mean'],
+  sort: '',
+  descending: false,
 });

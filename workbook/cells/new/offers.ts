@@ -17,6 +17,7 @@ import {
   newLibraryChoice,
   newStock,
   newSweep,
+  newTable,
   newVariables,
 } from './first-contents';
 
@@ -93,6 +94,12 @@ export const plainOffers = (offered: Description | undefined): readonly Offer[] 
     word: 'Chart',
     about: 'A picture of a sweep.',
     make: (document) => cellOf(document, 'new_chart', 'New chart', newChart(document)),
+  },
+  {
+    key: 'table',
+    word: 'Rows of a sweep',
+    about: 'The designs of a sweep as a table to sort, limit, group and save.',
+    make: (document) => cellOf(document, 'new_rows', 'Rows of a sweep', newTable(document)),
   },
   {
     key: 'check',

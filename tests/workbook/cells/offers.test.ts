@@ -1,0 +1,23 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import type { Document } from '../../../engine/index';
+import { knownKinds } from '../../../engine/sheet/cells/index';
+import { plainOffers } from '../../../workbook/cells/new/index';
+
+const demo: Document = JSON.parse(
+  readFileSync(new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url), 'utf8'),
+);
+
+test('every kind of cell but the blocks can be added, each with a line that says what it is for', () => {
+  const offers = plainOffers(undefined);
+  const kinds = new Set(offers.map((offer) => offer.make(demo).kind));
+  expect([...kinds].sort()).toEqual([...knownKinds].filter((kind) => kind !== 'block').sort());
+  for (const { about } of offers) expect(about).toMatch(/^[A-Z].*\.$/);
+});
+
+test('rows of a sweep begin with those of the last sweep', () => {
+  const table = plainOffers(undefined)
+    .find(({ key }) => key === 'table')!
+    .make(demo);
+  expect(table).toMatchObject({ kind: 'table', sweep: 'pull_sweep', rows: 'all' });
+});
