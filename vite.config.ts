@@ -79,7 +79,7 @@ export default defineConfig({
   // The port is always tried first, since a browser keeps designs by address.
   preview: { host: '127.0.0.1', port: 8420, headers: { 'Content-Security-Policy': policy } },
   test: {
-    // Two files at a time, on a machine with two cores as well: much of a browser test is waiting.
+    // Two files at a time, on a machine with two cores as well.
     maxWorkers: 2,
     projects: [
       {
@@ -112,12 +112,14 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/serve.ts',
-          testTimeout: 60_000,
+          testTimeout: 180_000,
           hookTimeout: 60_000,
           // A loaded machine takes its time, and no test may hang on how fast it is.
           expect: { poll: { timeout: 10_000 } },
           // A browser that was starved for a moment gets a second go; what is broken fails twice.
           retry: 1,
+          // Two browsers with their workers are too many for two cores.
+          fileParallelism: false,
         },
       },
     ],
