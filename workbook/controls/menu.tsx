@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 
 export interface Command {
   readonly words: string;
@@ -25,7 +25,7 @@ export function Menu({ label, class: look, commands, grip, children }: MenuProps
   const room = useRef<HTMLSpanElement>(null);
   const button = useRef<HTMLButtonElement>(null);
   const id = useId();
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!open.value) return;
     const items = itemsOf(room.current);
     items[0]?.focus();
