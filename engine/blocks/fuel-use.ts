@@ -1,12 +1,11 @@
 import { FUEL_KINDS } from '../library/index';
 import { FUELS, fuelFlow } from '../physics/index';
-import { DENSITY, MASS_PER_ENERGY, TIME, VOLUME } from '../units/index';
+import { DENSITY, MASS_PER_ENERGY, TIME } from '../units/index';
 import type { Columns, Field, Option } from './block';
 import { AIRSPEED_KNOTS } from './curve';
 import type { engineResults } from './engine-results';
-import { PLAIN } from './measures';
+import { FLUID, PLAIN } from './measures';
 
-const FLUID = { dimension: VOLUME, unit: 'mL', tradeUnit: 'fl oz' } as const;
 const MEASURED = 'By specific consumption: a guess within a factor of two. Measure what a flight draws.';
 /** A measured draw holds for a set-up near the one that flew; a guess. */
 const MEASURED_SPREAD = 1.1;

@@ -10,7 +10,9 @@ import {
   PRESSURE,
   SPEED,
   TEMPERATURE,
+  TIME,
   VISCOSITY,
+  VOLUME,
 } from '../units/index';
 
 /** How the numbers of a model are shown: dimension with its unit in the metric and in the trade's set. Spread into fields and results. */
@@ -27,6 +29,9 @@ export const TORQUE = { dimension: MOMENT, unit: 'N·m', tradeUnit: 'lbf·in' } 
 export const PRESSURES = { dimension: PRESSURE, unit: 'MPa', tradeUnit: 'psi' } as const;
 export const AIRSPEED = { dimension: SPEED, unit: 'm/s', tradeUnit: 'mph' } as const;
 export const ANGLE = { dimension: ONE, unit: '°' } as const;
+/** Fuel. */
+export const FLUID = { dimension: VOLUME, unit: 'mL', tradeUnit: 'fl oz' } as const;
+export const SECONDS = { dimension: TIME, unit: 's' } as const;
 export const PER_RADIAN = { dimension: ONE, unit: '1/rad' } as const;
 export const PLAIN = { dimension: ONE, unit: '' } as const;
 export const SHARE = { dimension: ONE, unit: '%' } as const;

@@ -14,6 +14,7 @@ import { lines } from './lines';
 import { measuredLap } from './measured-lap';
 import { measuredPropeller } from './measured-propeller';
 import { propeller } from './propeller';
+import { race } from './race';
 import { strength } from './strength';
 import { tachometer } from './tachometer';
 import { tail } from './tail';
@@ -46,4 +47,5 @@ export const blocks: readonly AnyBlock[] = [
   tank,
   gear,
   strength,
+  race,
 ];

@@ -1,8 +1,7 @@
-import { PRESSURE, TIME, VOLUME } from '../units/index';
+import { PRESSURE, TIME } from '../units/index';
 import type { Result } from './block';
-import { ANGLE, MILLIMETRES, PLAIN } from './measures';
+import { ANGLE, FLUID, MILLIMETRES, PLAIN } from './measures';
 
-const FLUID = { dimension: VOLUME, unit: 'mL', tradeUnit: 'fl oz' } as const;
 const HEAD = { dimension: PRESSURE, unit: 'Pa' } as const;
 const head = (symbol: string, title: string, doc: string): Result => ({ ...HEAD, symbol, title, doc });
 const detail = (result: Result): Result => ({ ...result, detail: true });

@@ -130,6 +130,22 @@ export {
   thrustCoefficientAt,
   zeroThrustAdvance,
 } from './propeller/index';
+export {
+  atNeedle,
+  type BestNeedle,
+  bestNeedle,
+  correctedLapTime,
+  lapsOfFilling,
+  type Needle,
+  pitTimeOf,
+  type Race,
+  type RaceAnswer,
+  type RaceStatus,
+  raceOf,
+  type Stint,
+  stintsOf,
+  thrustInStandardAir,
+} from './race/index';
 export { type SectionFacts, sectionAt, VISCOUS_LIFT_DRAG, WING_SHARE_OF_SECTION_LIFT } from './section';
 export { MUSIC_WIRE_ELASTIC_SHARE, musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';
 export {

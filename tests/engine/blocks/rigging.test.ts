@@ -15,6 +15,7 @@ import { lines } from '../../../engine/blocks/lines';
 import { measuredLap } from '../../../engine/blocks/measured-lap';
 import { measuredPropeller } from '../../../engine/blocks/measured-propeller';
 import { propeller } from '../../../engine/blocks/propeller';
+import { race } from '../../../engine/blocks/race';
 import { strength } from '../../../engine/blocks/strength';
 import { tachometer } from '../../../engine/blocks/tachometer';
 import { tail } from '../../../engine/blocks/tail';
@@ -42,6 +43,7 @@ const blocks: readonly AnyBlock[] = [
   launch,
   glide,
   tank,
+  race,
 ];
 const givers: readonly AnyBlock[] = [air, wing, tail, body, ...blocks];
 

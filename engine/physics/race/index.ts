@@ -1,0 +1,12 @@
+export { atNeedle, type BestNeedle, bestNeedle, type Needle } from './needle';
+export { correctedLapTime, thrustInStandardAir } from './standard-air';
+export {
+  lapsOfFilling,
+  pitTimeOf,
+  type Race,
+  type RaceAnswer,
+  type RaceStatus,
+  raceOf,
+  type Stint,
+  stintsOf,
+} from './stints';
