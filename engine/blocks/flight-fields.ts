@@ -55,6 +55,16 @@ export const flightFields = {
     title: 'Rotation of the propeller',
     doc: 'Seen from behind the model; clockwise is the usual one.',
   } as Option,
+  drag_factor: {
+    ...PLAIN,
+    symbol: 'k_D',
+    title: 'Drag factor',
+    doc: 'What the drag of the model is multiplied by, but for the drag of its lift and of its lines. A fit to flown laps can find it.',
+    default: 1,
+    range: [0.1, 5],
+    basis: '1 until flown laps say otherwise.',
+    advanced: true,
+  } as Field,
   test_factor: {
     ...PLAIN,
     symbol: 'k_t',

@@ -16,6 +16,6 @@ export const windLinks = {
 
 /** The set-up of the linked level flight. */
 export function setupInWind(m: Float64Array, f: Columns<typeof windLinks>, i: number, stride: number): FlightSetup {
-  const { height, handle_height, direction, rotation, gravity } = f.flight;
-  return readSetup(m, { ...f, height, handle_height, direction, rotation, gravity }, i, stride);
+  const { height, handle_height, direction, rotation, gravity, drag_factor } = f.flight;
+  return readSetup(m, { ...f, height, handle_height, direction, rotation, gravity, drag_factor }, i, stride);
 }

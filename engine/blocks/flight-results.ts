@@ -34,9 +34,16 @@ const asFlown = {
     doc: 'Acceleration of free fall.',
     detail: true,
   },
+  drag_factor: {
+    ...PLAIN,
+    symbol: 'k_D',
+    title: 'Drag factor',
+    doc: 'What the drag of the model is multiplied by.',
+    detail: true,
+  },
 } as const satisfies Readonly<Record<string, Result>>;
 /** Names of `asFlown`. */
-export const AS_FLOWN = ['height', 'handle_height', 'direction', 'rotation', 'gravity'] as const;
+export const AS_FLOWN = ['height', 'handle_height', 'direction', 'rotation', 'gravity', 'drag_factor'] as const;
 
 /** What the steady flight gives. */
 export const flightResults = {

@@ -9,6 +9,7 @@ type Inputs = Omit<Columns<typeof flightLinks & typeof flightFields>, 'test_fact
 /** One sample of the linked blocks as one record. A literal: filling a record by names costs six times as much. */
 export function readSetup(m: Float64Array, f: Inputs, i: number, stride: number): FlightSetup {
   const { air, parts, wing, tail, body, engine, leadouts, lines } = f;
+  const dragFactor = m[f.drag_factor + i]!;
   return {
     mass: m[parts.mass + i]!,
     gravity: m[f.gravity + i]!,
@@ -37,7 +38,7 @@ export function readSetup(m: Float64Array, f: Inputs, i: number, stride: number)
     wingIncidence: m[wing.incidence + i]!,
     zeroLiftAngle: m[wing.zero_lift_angle + i]!,
     momentCoefficient: m[wing.moment_coefficient + i]!,
-    profileDrag: m[wing.profile_drag + i]!,
+    profileDrag: dragFactor * m[wing.profile_drag + i]!,
     inducedFactor: m[wing.induced_factor + i]!,
     liftLimit: m[wing.lift_limit + i]!,
     liftStation: m[wing.lift_station + i]!,
@@ -51,7 +52,7 @@ export function readSetup(m: Float64Array, f: Inputs, i: number, stride: number)
     tailIncidence: m[tail.incidence + i]!,
     elevatorEffect: m[tail.elevator_effect + i]!,
     tailInducedFactor: m[tail.induced_factor + i]!,
-    tailDragArea: m[body.drag_area_tail + i]!,
+    tailDragArea: dragFactor * m[body.drag_area_tail + i]!,
     finArea: m[tail.fin_area + i]!,
     finQuarterChord: m[tail.fin_quarter_chord + i]!,
     finSlope: m[tail.fin_slope + i]!,
@@ -63,7 +64,7 @@ export function readSetup(m: Float64Array, f: Inputs, i: number, stride: number)
     sideSlope: m[body.side_slope + i]!,
     slenderCouple: m[body.slender_couple + i]!,
     crossFlowDrag: m[body.cross_flow_drag + i]!,
-    dragArea: m[body.drag_area + i]! - m[body.drag_area_tail + i]!,
+    dragArea: dragFactor * (m[body.drag_area + i]! - m[body.drag_area_tail + i]!),
     engineX: m[engine.station + i]!,
     engineY: m[engine.offset_y + i]!,
     engineZ: m[engine.height + i]!,

@@ -8,6 +8,7 @@ import { engineResults } from './engine-results';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { knownSetup, lapResults, powerUse } from './measured-lap-fields';
 import { typedOr } from './measures';
+import { powerFactor } from './power-factor';
 import { measuredLapTheory } from './theory/engine';
 import { wingResults } from './wing-results';
 
@@ -30,6 +31,10 @@ export const measuredLap = block({
     },
     ...knownSetup,
     ...powerUse,
+    power_factor: {
+      ...powerFactor.power_factor,
+      doc: 'What the power of the timed lap is multiplied by. A fit to other flown laps can find it.',
+    },
     ...engineMount,
     ...fuelFields,
   },
@@ -73,11 +78,12 @@ export const measuredLap = block({
       propellerDiameter: diameter,
     });
     const shaftSpeed = typedOr(m[f.shaft_speed + i]!, (2 * Math.PI * lap.speed) / (SLIP * pitch));
-    const shaftPower = lap.idealPower / m[f.blade_efficiency + i]!;
+    const idealPower = m[f.power_factor + i]! * lap.idealPower;
+    const shaftPower = idealPower / m[f.blade_efficiency + i]!;
     const density = m[f.air.density + i]!;
     for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
       const at = k * stride + i;
-      m[r.thrust + at] = thrustAtPower(lap.idealPower, AIRSPEED_KNOTS[k]!, density, diameter);
+      m[r.thrust + at] = thrustAtPower(idealPower, AIRSPEED_KNOTS[k]!, density, diameter);
       m[r.torque + at] = shaftPower / shaftSpeed;
       m[r.power + at] = shaftPower;
       m[r.shaft_speed + at] = shaftSpeed;

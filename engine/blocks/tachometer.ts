@@ -14,6 +14,7 @@ import { drawPlace, propellerMount, writePlace } from './engine-mount';
 import { engineResults } from './engine-results';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { AIR_DENSITY, MILLIMETRES, TORQUE } from './measures';
+import { powerFactor } from './power-factor';
 import { propelledReasons, propelledResults, writeDrive } from './propelled';
 import { propellerResults } from './propeller-results';
 import { tachometerTheory } from './theory/engine-propeller';
@@ -88,6 +89,7 @@ export const tachometer = block({
       basis: 'Standard atmosphere at sea level, ISO 2533.',
       advanced: true,
     } as Field,
+    ...powerFactor,
     ...fuelFields,
     ...propellerMount,
   },
@@ -147,7 +149,7 @@ export const tachometer = block({
       m[r.second_torque + i] = torque;
       read = tachometerTorque(one, { shaftSpeed: second, torque });
     }
-    const share = density / known;
+    const share = (m[f.power_factor + i]! * density) / known;
     const slower = Number.isNaN(second) ? first : Math.min(first, second);
     const drive = {
       torque: (speed: number): number => share * read(speed),

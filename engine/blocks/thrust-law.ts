@@ -7,6 +7,7 @@ import { drawMount, engineMount, writeMount } from './engine-mount';
 import { engineResults } from './engine-results';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { AIRSPEED, NEWTONS, typedOr } from './measures';
+import { powerFactor } from './power-factor';
 import { thrustLawTheory } from './theory/engine';
 
 /** Engine or motor known by its pull at rest and its rpm. */
@@ -56,6 +57,10 @@ export const thrustLaw = block({
       basis: 'Ideal power for the static thrust (momentum theory), doubled, over rpm: a guess without a source.',
       advanced: true,
     },
+    power_factor: {
+      ...powerFactor.power_factor,
+      doc: 'What thrust and torque are multiplied by at every airspeed. A fit to flown laps can find it.',
+    },
     ...engineMount,
     ...fuelFields,
   },
@@ -68,10 +73,12 @@ export const thrustLaw = block({
     const pitch = m[f.pitch + i]!;
     const diameter = m[f.propeller_diameter + i]!;
     const vanishing = typedOr(m[f.zero_thrust_speed + i]!, zeroThrustSpeed(shaftSpeed, pitch));
-    const torque = typedOr(m[f.torque + i]!, staticTorque(staticThrust, diameter, m[f.air.density + i]!, shaftSpeed));
+    const factor = m[f.power_factor + i]!;
+    const torque =
+      factor * typedOr(m[f.torque + i]!, staticTorque(staticThrust, diameter, m[f.air.density + i]!, shaftSpeed));
     for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
       const at = k * stride + i;
-      m[r.thrust + at] = straightLaw(staticThrust, vanishing, AIRSPEED_KNOTS[k]!);
+      m[r.thrust + at] = factor * straightLaw(staticThrust, vanishing, AIRSPEED_KNOTS[k]!);
       m[r.torque + at] = torque;
       m[r.power + at] = torque * shaftSpeed;
       m[r.shaft_speed + at] = shaftSpeed;

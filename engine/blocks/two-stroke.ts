@@ -6,6 +6,7 @@ import { drawPlace, propellerMount, writePlace } from './engine-mount';
 import { engineResults } from './engine-results';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { AIR_DENSITY, TORQUE } from './measures';
+import { powerFactor } from './power-factor';
 import { propelledReasons, propelledResults, writeDrive } from './propelled';
 import { propellerResults } from './propeller-results';
 import { twoStrokeTheory } from './theory/engine-propeller';
@@ -64,6 +65,7 @@ export const twoStroke = block({
       basis: 'Standard atmosphere at sea level, ISO 2533.',
       advanced: true,
     } as Field,
+    ...powerFactor,
     ...fuelFields,
     ...propellerMount,
   },
@@ -87,7 +89,7 @@ export const twoStroke = block({
     if (powerSpeed <= torqueSpeed) return 'peaks_apart';
     if (peakPower > peakTorque * powerSpeed) return 'peaks_disagree';
     const density = m[f.air.density + i]!;
-    const share = density / m[f.rated_density + i]!;
+    const share = (m[f.power_factor + i]! * density) / m[f.rated_density + i]!;
     const rated = twoStrokeTorque({ peakTorque, torqueSpeed, peakPower, powerSpeed });
     const drive = {
       torque: (speed: number): number => share * rated(speed),

@@ -17,8 +17,8 @@ export const twoStrokeTheory: Theory = {
   equations: [
     {
       title: 'Torque',
-      text: 'Q(Ω_Q) = Q_m,  dQ/dΩ = 0 there\nQ(Ω_W) = W_m/Ω_W,  dQ/dΩ = −Q/Ω there',
-      doc: 'The cubic between the peaks of torque and power; above the second straight on, so that torque vanishes at twice its rpm; below the first a parabola that leaves 0.7 Q_m at rest.',
+      text: 'Q(Ω_Q) = k_P Q_m,  dQ/dΩ = 0 there\nQ(Ω_W) = k_P W_m/Ω_W,  dQ/dΩ = −Q/Ω there',
+      doc: 'k_P the power factor. The cubic between the peaks of torque and power; above the second straight on, so that torque vanishes at twice its rpm; below the first a parabola that leaves 0.7 Q_m at rest.',
       source: 'Derivation: definition of both peaks; the parabola is a guess.',
     },
     balance,
@@ -37,8 +37,8 @@ export const tachometerTheory: Theory = {
     },
     {
       title: 'Torque near the readings',
-      text: 'one: Q = Q_1 (2 − Ω/Ω_1)\ntwo: Q = Q_1 + (Q_2 − Q_1)(Ω − Ω_1)/(Ω_2 − Ω_1)',
-      doc: 'With one reading power is taken to have its peak there.',
+      text: 'one: Q = k_P Q_1 (2 − Ω/Ω_1)\ntwo: Q = k_P [Q_1 + (Q_2 − Q_1)(Ω − Ω_1)/(Ω_2 − Ω_1)]',
+      doc: 'k_P the power factor. With one reading power is taken to have its peak there.',
       source: 'Derivation: tangent of constant power; straight line through two points.',
     },
     balance,

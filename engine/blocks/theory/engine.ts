@@ -18,13 +18,13 @@ export const thrustLawTheory: Theory = {
   equations: [
     {
       title: 'Thrust',
-      text: 'P = P_0 (1 − V/V_0),  V_0 = 1.15 n p',
-      doc: 'n turns a second. Negative beyond V_0.',
+      text: 'P = k_P P_0 (1 − V/V_0),  V_0 = 1.15 n p',
+      doc: 'n turns a second; k_P the power factor. Negative beyond V_0.',
       source: 'A straight line through two measurements; 1.15 common practice, no source.',
     },
     {
       title: 'Torque',
-      text: 'Q = P_0^1.5/(√(2 ρ A) M Ω),  A = π D²/4,  Ω = 2π n',
+      text: 'Q = k_P P_0^1.5/(√(2 ρ A) M Ω),  A = π D²/4,  Ω = 2π n',
       doc: 'M = 0.5 share of the shaft power that an ideal propeller would need at rest. The same at all airspeeds.',
       source:
         'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory; M is a guess without a source.',
@@ -51,8 +51,8 @@ export const measuredLapTheory: Theory = {
     },
     {
       title: 'Power that is held',
-      text: 'w = −V/2 + √(V²/4 + P/(2 ρ A))\nW_i = P (V + w)',
-      doc: 'w speed that the propeller adds at its disc of area A. Thrust at any airspeed is what an ideal propeller makes of W_i in the air of today.',
+      text: 'w = −V/2 + √(V²/4 + P/(2 ρ A))\nW_i = k_P P (V + w)',
+      doc: 'w speed that the propeller adds at its disc of area A, k_P the power factor. Thrust at any airspeed is what an ideal propeller makes of W_i in the air of today.',
       source: 'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory.',
     },
     {

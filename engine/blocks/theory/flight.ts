@@ -57,8 +57,8 @@ export const flightTheory: Theory = {
     },
     {
       title: 'Drag of the model',
-      text: 'D = q (S c_d0 + C_D A) + k L_w²/(q S) + k_t L_t²/(q S_t) + dε/dα L_t L_w/(q S a)',
-      doc: 'The last term: the lift of the tail leans back in the downwash.',
+      text: 'D = k_D q (S c_d0 + C_D A) + k L_w²/(q S) + k_t L_t²/(q S_t) + dε/dα L_t L_w/(q S a)',
+      doc: 'k_D the drag factor. The last term: the lift of the tail leans back in the downwash.',
       source: 'Derivation: sum of the rows.',
     },
     {

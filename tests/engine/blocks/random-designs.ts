@@ -25,13 +25,19 @@ export function seeded(seed: number): () => number {
   };
 }
 
-const IDLE = new Set([...Object.keys(fuelFields), ...Object.keys(windFields), 'test_load']);
+const IDLE = new Set([
+  ...Object.keys(fuelFields),
+  ...Object.keys(windFields),
+  'test_load',
+  'drag_factor',
+  'power_factor',
+]);
 
 /** Fields with values spread over their declared ranges; `share` of them, the others stay as they come. */
 function spread(block: AnyBlock, next: () => number, share: number): Record<string, number | string> {
   const typed: Record<string, number | string> = {};
   for (const [name, spec] of Object.entries(block.fields)) {
-    // What an engine burns, the wind and the load of the pull test don't change how the model flies level in calm air.
+    // What an engine burns, the wind and the load of the pull test don't change how the model flies level in calm air; the factors scale what other fields draw.
     if (IDLE.has(name) || isLink(spec) || next() > share) continue;
     if (isOption(spec)) typed[name] = spec.option[Math.floor(next() * spec.option.length)]!;
     else {
