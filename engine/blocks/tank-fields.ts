@@ -1,6 +1,7 @@
 import { DENSITY, PRESSURE } from '../units/index';
 import type { Field, Option } from './block';
 import { ANGLE, degrees, MILLIMETRES, SHARE } from './measures';
+import { tankCuts } from './tank-cuts';
 
 const PRACTICE = 'Common practice, no source.';
 const size = (symbol: string, title: string, doc: string, value: number, basis?: string): Field => ({
@@ -44,6 +45,7 @@ export const tankFields = {
     0.014,
     PRACTICE,
   ),
+  ...tankCuts,
   x: place('x_k', 'Tank station', 'Of its middle, aft of the wing root leading edge; ahead of it negative.', -0.06),
   y: place('y_k', 'Tank from centreline', 'Of its middle, outboard positive.', 0.02),
   z: place('z_k', 'Tank height above the line', 'Of its middle, above the reference line.', 0),

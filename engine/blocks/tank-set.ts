@@ -1,7 +1,16 @@
-import { type Place, type Polyhedron, placed, placedBody, type TankPlace, tankShape } from '../physics/index';
+import {
+  cutCorner,
+  type Place,
+  type Polyhedron,
+  placed,
+  placedBody,
+  type TankPlace,
+  tankShape,
+} from '../physics/index';
 import type { Columns } from './block';
 import type { engineResults } from './engine-results';
 import { typedOr } from './measures';
+import { readCuts } from './tank-cuts';
 import type { tankFields } from './tank-fields';
 
 /** A tank with its pickup, vent and spray bar in the axes of the model, m. */
@@ -27,17 +36,17 @@ export function readTank(
   const wedge = at(f.shape) === 1;
   const where: TankPlace = { middle: [at(f.x), at(f.y), at(f.z)], yaw: at(f.yaw), roll: at(f.roll) };
   const inside = (x: number, y: number, z: number): Place => placed(where, [x, y, z]);
+  const whole = tankShape({
+    length,
+    width,
+    height,
+    edgeHeight: wedge ? at(f.edge_height) : height,
+    taper: wedge ? at(f.taper) : 0,
+  });
+  const half: Place = [length / 2, width / 2, height / 2];
+  const body = readCuts(m, f, i).reduce((left, cut) => cutCorner(left, half, cut), whole);
   return {
-    body: placedBody(
-      where,
-      tankShape({
-        length,
-        width,
-        height,
-        edgeHeight: wedge ? at(f.edge_height) : height,
-        taper: wedge ? at(f.taper) : 0,
-      }),
-    ),
+    body: placedBody(where, body),
     pickup: inside(
       typedOr(at(f.pickup_x), length / 2 - 0.003),
       typedOr(at(f.pickup_y), width / 2 - 0.002),
@@ -58,15 +67,4 @@ export function readTank(
     pressurised: at(f.vent) === 2,
     forward: at(f.faces) === 1,
   };
-}
-
-/** True where a place lies in or on the tank: on the inner side of every face, seen from its middle. */
-export function isInside(body: Polyhedron, middle: Place, p: Place): boolean {
-  return body.every(([a, b, c]) => {
-    const u = [b![0] - a![0], b![1] - a![1], b![2] - a![2]] as const;
-    const v = [c![0] - a![0], c![1] - a![1], c![2] - a![2]] as const;
-    const n = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]] as const;
-    const side = (q: Place): number => n[0] * (q[0] - a![0]) + n[1] * (q[1] - a![1]) + n[2] * (q[2] - a![2]);
-    return side(p) * Math.sign(side(middle)) >= -1e-15;
-  });
 }

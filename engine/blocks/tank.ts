@@ -4,6 +4,7 @@ import {
   gravityAtRest,
   gravityInFlight,
   headAt,
+  isInside,
   type Place,
   solidOf,
   volumeBeyond,
@@ -19,7 +20,7 @@ import { partsResults, partsRole } from './parts';
 import { tankFields } from './tank-fields';
 import { drawTank } from './tank-picture';
 import { tankResults } from './tank-results';
-import { isInside, readTank, type TankSet } from './tank-set';
+import { readTank, type TankSet } from './tank-set';
 import { tankTheory } from './theory/tank';
 
 const tankLinks = {
@@ -65,8 +66,9 @@ export const tank = block({
   fields: { ...tankLinks, ...tankFields },
   results: tankResults,
   reasons: {
+    cut_away: 'The cuts leave nothing of the tank: type shorter cuts, or leave some of them blank.',
     pickup:
-      'The pickup lies outside the tank: type a place within its length {length}, width {width} and height {height}.',
+      'The pickup lies outside the tank: type a place within its length {length}, width {width} and height {height}, and clear of the cuts.',
     dry: 'The pickup is uncovered in level flight from the start, with {volume} in the tank: move the pickup outward and aft, or turn the tank.',
     too_narrow: 'The width that narrows, {taper}, is more than the tank width of {width}.',
     edge: 'The outboard edge of {edge_height} is higher than the tank of {height}.',
@@ -77,10 +79,11 @@ export const tank = block({
     if (at(f.shape) === 1 && at(f.taper) > at(f.width)) return 'too_narrow';
     if (at(f.shape) === 1 && at(f.edge_height) > at(f.height)) return 'edge';
     const set = readTank(m, f, f.engine, i);
-    const middle: Place = [at(f.x), at(f.y), at(f.z)];
-    if (!isInside(set.body, middle, set.pickup)) return 'pickup';
+    const solid = solidOf(set.body);
+    if (!(solid.volume > 0)) return 'cut_away';
+    if (!isInside(set.body, solid.centroid, set.pickup)) return 'pickup';
     const density = at(f.fuel_density);
-    const whole = solidOf(set.body).volume * at(f.fill);
+    const whole = solid.volume * at(f.fill);
     m[r.volume + i] = whole;
     const load = flown(m, f, i);
     const ground = rested(m, f, i);

@@ -178,6 +178,8 @@ export {
 } from './tail';
 export {
   beyond,
+  type CornerCut,
+  cutCorner,
   dot,
   type FlightAttitude,
   type FuelSurface,
@@ -185,6 +187,7 @@ export {
   gravityAtRest,
   gravityInFlight,
   headAt,
+  isInside,
   type Place,
   type Polyhedron,
   placed,

@@ -9,6 +9,12 @@ export const tankTheory: Theory = {
       source: 'Derivation: gravity less the acceleration of the circle.',
     },
     {
+      title: 'Cuts',
+      text: 'Σ (h_k − s_k x_k)/|c_k| ≥ 1 stays, over the axes k along which c_k is typed',
+      doc: 'h_k half the length, width and height, s_k the sign of c_k. One c takes off an end, two an edge, three a corner; any convex tank is a box so cut.',
+      source: 'Geometry: a plane by what it takes off three edges of a box.',
+    },
+    {
       title: 'Fuel surface',
       text: 'the plane square to the apparent gravity that leaves the fuel on its far side',
       doc: 'The tank, any convex body, is cut by the plane; root of the volume over its level.',

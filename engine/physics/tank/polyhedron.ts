@@ -108,6 +108,25 @@ function around(places: readonly Place[], normal: Place): Place[] {
   return [...places].sort((p, q) => angle(p) - angle(q));
 }
 
+/** Area of a face times its direction, m²; corners that stand twice add nothing. Sum over triangles. */
+function areaOf(face: readonly Place[]): Place {
+  let sum: Place = [0, 0, 0];
+  for (let k = 2; k < face.length; k++) {
+    const [x, y, z] = cross(minus(face[k - 1]!, face[0]!), minus(face[k]!, face[0]!));
+    sum = [sum[0] + x / 2, sum[1] + y / 2, sum[2] + z / 2];
+  }
+  return sum;
+}
+
+/** True where a place lies in or on a convex body: on the inner side of every face, seen from a place within. */
+export function isInside(body: Polyhedron, within: Place, place: Place): boolean {
+  return body.every((face) => {
+    const area = areaOf(face);
+    const [inner, side] = [dot(area, minus(within, face[0]!)), dot(area, minus(place, face[0]!))];
+    return side * Math.sign(inner) >= -1e-15;
+  });
+}
+
 /** Least and greatest of n · p over a body. */
 export function extent(faces: Polyhedron, normal: Place): readonly [number, number] {
   let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];

@@ -29,6 +29,18 @@ describe('the tank', () => {
     expect(get('time')).toBeCloseTo(get('laps') * 4.5, 9);
     expect((get('surface_angle') * 180) / Math.PI).toBeCloseTo(74.2, 1);
   });
+  it('holds less by what its cuts take off, and keeps its pickup clear of them', () => {
+    rig.run(tank, box);
+    const whole = get('volume');
+    expect(rig.run(tank, { ...box, cut1_x: -0.06, cut1_y: 0.01 })).toBeUndefined();
+    expect(get('volume')).toBeCloseTo(whole - (0.06 * 0.01 * 0.04) / 2, 12);
+    expect(get('usable') + get('unusable')).toBeCloseTo(get('volume'), 15);
+    expect(rig.run(tank, { ...box, cut1_x: 0.02, cut1_y: 0.01 })).toBe('pickup');
+    expect(rig.run(tank, { ...box, cut1_z: 0.05 })).toBe('cut_away');
+    expect(tank.reasons.cut_away).toBe(
+      'The cuts leave nothing of the tank: type shorter cuts, or leave some of them blank.',
+    );
+  });
   it('has the closed form of an open box at rest: head by the height of the surface', () => {
     rig.run(tank, { ...box, vent: 'open', faces: 'across', rest_pitch: 0, spray_z: 0.005, fill: 0.5 });
     // Half full: the surface lies at the middle of the tank, 5 mm below the spray bar.
