@@ -77,7 +77,7 @@ export interface Snapshot {
 }
 
 export interface SweepRequest {
-  /** Name of a sweep cell. */
+  /** Name of a sweep cell, or of a spread. */
   readonly sweep: string;
   /** Only the coarse lattice (a finger is down). */
   readonly coarse?: boolean;
@@ -112,6 +112,49 @@ export interface SweepProgress {
   readonly left?: number;
   /** The sentence when state is fault. */
   readonly message?: string;
+  /**
+   * Of a spread only. `axes` is empty then; `wanted` and `columns` are its results and after them what differs, one design a
+   * row: the first ones where there are very many.
+   */
+  readonly spread?: SpreadTold;
+}
+
+/** Something that differs in a spread, by itself: its share of the variance is told. */
+export interface SpreadFactor {
+  /** What is typed, or a number of a part. */
+  readonly path: string;
+  /** `place`: all three stations of the part together. */
+  readonly what: 'value' | 'mass' | 'station' | 'place';
+}
+
+/** What a spread makes of one result, SI. */
+export interface SpreadOfResult {
+  readonly path: string;
+  readonly mean: number;
+  readonly deviation: number;
+  /** Below which 5 %, 50 % and 95 % of the designs lie. */
+  readonly low: number;
+  readonly middle: number;
+  readonly high: number;
+  /** Designs that have no answer. */
+  readonly missing: number;
+  /** Share of the variance by each factor alone, and with all others; with the standard errors of both. None while they aren't known. */
+  readonly first: readonly number[];
+  readonly total: readonly number[];
+  readonly firstError: readonly number[];
+  readonly totalError: readonly number[];
+}
+
+export interface SpreadTold {
+  /** Designs that means and percentiles are of, so far, and how many are wanted. */
+  readonly designs: number;
+  readonly samples: number;
+  /** Designs that the shares rest on so far; each is computed anew for every factor. */
+  readonly compared: number;
+  readonly factors: readonly SpreadFactor[];
+  readonly results: readonly SpreadOfResult[];
+  /** Why designs have no answer, numbers left out of the sentences; the most frequent first. */
+  readonly causes: readonly { readonly reason: string; readonly count: number }[];
 }
 
 /** Rows of a sweep that are kept: numbers within limits (SI, NaN = none), or these options. */
@@ -337,7 +380,7 @@ export interface EngineService {
   open(document: Document): Promise<Snapshot>;
   /** Sets texts by path. The engine decides whether that is an edit of value or of structure; the answer is the same as `open` of the edited document. */
   set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot>;
-  /** Runs a sweep of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
+  /** Runs a sweep or a spread of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;
   /** Rows from … to − 1 of a sweep of the present revision that has been computed to its end. */

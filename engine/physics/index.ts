@@ -84,6 +84,8 @@ export { FOLD_NAMES, foldParts, momentsAboutCg } from './mass';
 export { type LapPower, lapPower, type TimedLap, thrustAtPower } from './measured-lap';
 export { moistAirDensity, saturationPressure } from './moist-air';
 export {
+  AT_MASS_SPREAD,
+  AT_STATION_SPREAD,
   ESTIMATE_SPREAD,
   finishMass,
   PART_STRIDE,

@@ -33,6 +33,9 @@ export function finishMass(area: number, arealMass: number): number {
 
 /** Numbers of one part row: mass, x, y, z, own inertia about its three axes, two standard deviations, weighed or not. */
 export const PART_STRIDE = 10;
+/** Where among them the standard deviations of the mass and of each station stand. */
+export const AT_MASS_SPREAD = 7;
+export const AT_STATION_SPREAD = 8;
 
 /**
  * Standard deviations where none is typed (common practice, no source): a mass from material × size is good to a tenth,
@@ -81,12 +84,12 @@ export function writePart(part: PartRow, out: Float64Array, at: number, stride: 
   out[at + 4 * stride] = (mass * (b2 + c2)) / 12;
   out[at + 5 * stride] = (mass * (a2 + c2)) / 12;
   out[at + 6 * stride] = (mass * (a2 + b2)) / 12;
-  out[at + 7 * stride] = Number.isNaN(part.massTolerance)
+  out[at + AT_MASS_SPREAD * stride] = Number.isNaN(part.massTolerance)
     ? isWeighed
       ? SCALE_SPREAD
       : ESTIMATE_SPREAD * Math.abs(mass)
     : part.massTolerance;
-  out[at + 8 * stride] = Number.isNaN(part.stationTolerance) ? STATION_SPREAD : part.stationTolerance;
+  out[at + AT_STATION_SPREAD * stride] = Number.isNaN(part.stationTolerance) ? STATION_SPREAD : part.stationTolerance;
   out[at + 9 * stride] = isWeighed ? 1 : 0;
 }
 

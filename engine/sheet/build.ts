@@ -40,6 +40,8 @@ export interface TextSpec extends NameTold {
   readonly wants: Wants;
   /** Instead of `unit` and `wants`: those of what this path reaches. */
   readonly like?: string;
+  /** With `like`: how far apart two values of it are. On a scale with a zero of its own that is another unit. */
+  readonly apart?: boolean;
   /** Value of a blank text; missing: a blank text is a fault. */
   readonly blank?: number;
   /** Having no value is no fault: a field that names it then has its own default. */
@@ -115,6 +117,8 @@ export interface PartStepSpec {
   readonly inputs: ReadonlyMap<string, Slot>;
   /** PART_STRIDE slots in a row. */
   readonly row: Slot;
+  /** Four in a row: how far its mass and its place along x, y and z are off what the sheet says. 0 but in a spread. */
+  readonly off: Slot;
   readonly estimate: Slot;
   /** Weighed less estimated; NaN until weighed. */
   readonly difference: Slot;
@@ -179,6 +183,8 @@ export interface Builder {
   claim(path: string, cell: string, as?: 'name' | 'option'): boolean;
   /** Slots in a row; `key` names them over the document. */
   slots(key: string, count?: number): Slot;
+  /** Slots in a row that hold a number until a plan puts another there; no text and no formula reaches it. */
+  fixed(key: string, value: number, count?: number): Slot;
   /** A text with its slot; it becomes a constant, a formula step or a fault. */
   text(spec: TextSpec): Slot;
   value(spec: ValueSpec): void;

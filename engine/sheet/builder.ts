@@ -7,7 +7,7 @@ import { type Given, libraryNumbers, valueColumns } from './library-numbers';
 import { nameFault } from './names';
 import type { Slot } from './program';
 import { faultStep } from './steps/fault';
-import { type Reading, readOne, unitOfReading } from './texts';
+import { apartUnit, type Reading, readOne, unitOfReading } from './texts';
 
 /** A text with its slot, read when first asked for. */
 export interface LaidText {
@@ -33,7 +33,7 @@ export interface Building {
   readonly steps: StepSpec[];
   readonly faults: Omit<Fault, 'state'>[];
   readonly allocations: readonly Allocation[];
-  /** Numbers of slots that no text of the document holds (rows of the library). */
+  /** Numbers of slots that no text of the document holds. */
   readonly given: ReadonlyMap<Slot, number>;
   size(): number;
   /** Runs what was put off. */
@@ -100,7 +100,8 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       shown,
       suffix: behind,
     } = (like === undefined ? undefined : find(like)) ?? unitOfReading(read, { find, readable });
-    return { ...reach, unit: bare, shown, suffix: behind, type };
+    const unitOf = text.spec.apart ? apartUnit : (name: string): string => name;
+    return { ...reach, unit: unitOf(bare), shown: unitOf(shown), suffix: behind, type };
   }
 
   function reachOfValue(spec: ValueSpec): Reach {
@@ -164,6 +165,11 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       return wrong === undefined;
     },
     slots: allocate,
+    fixed(key, value, count = 1) {
+      const start = allocate(key, count);
+      for (let k = 0; k < count; k++) given.set(start + k, value);
+      return start;
+    },
     text(spec) {
       const slot = allocate(spec.unnamed ? `${spec.path}#typed` : spec.path);
       const text = { spec, slot };

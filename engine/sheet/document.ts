@@ -54,6 +54,7 @@ export type Cell =
   | PartsCell
   | DrawingCell
   | SweepCell
+  | SpreadCell
   | ChartCell
   | TableCell
   | CheckCell;
@@ -176,6 +177,32 @@ export interface SweepCell extends CellBase {
   readonly axes: readonly Axis[];
   /** Result paths. */
   readonly wanted: readonly string[];
+}
+
+/** How a number may differ: normal about what is typed, or anywhere within bounds, the middle as likely as the ends or likelier. */
+export const SPREAD_KINDS = ['normal', 'uniform', 'triangular'] as const;
+export type SpreadKind = (typeof SPREAD_KINDS)[number];
+export interface SpreadRow {
+  /** A variable, a field of a block, or a number of a part: parts.engine.mass, parts.engine.x. */
+  readonly of: string;
+  readonly spread: SpreadKind;
+  /** Text. Normal: standard deviation. Else: as much as this below what is typed, and above where `above` is blank. '' = the part's own uncertainty. */
+  readonly size: string;
+  /** Text: as much above, where that is another amount than below; '' = the same. Not used for normal. */
+  readonly above: string;
+}
+/** Tolerances: many designs whose numbers differ at random from what is typed. */
+export interface SpreadCell extends CellBase {
+  readonly kind: 'spread';
+  readonly rows: readonly SpreadRow[];
+  /** Masses and places of all parts differ too, each by its own uncertainty. */
+  readonly parts: boolean;
+  /** Result paths. */
+  readonly wanted: readonly string[];
+  /** Designs that mean and percentiles are told of; the shares take as many again for each thing that differs. */
+  readonly samples: number;
+  /** The same seed gives the same designs again. */
+  readonly seed: number;
 }
 
 export const CHART_KINDS = ['line', 'bars', 'moments', 'contour', 'carpet', 'scatter', 'histogram', 'ring'] as const;

@@ -90,7 +90,8 @@ export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
 function askedOf(spec: TextSpec, reader: Reader): Asked {
   if (spec.like !== undefined) {
     const reach = reader.find(spec.like);
-    return { unit: reach?.unit ?? '', type: reach?.type };
+    const unit = reach?.unit ?? '';
+    return { unit: spec.apart ? apartUnit(unit) : unit, type: reach?.type };
   }
   if (spec.wants === 'anything') return { unit: spec.unit, type: undefined };
   const type: ValueType =
@@ -99,6 +100,9 @@ function askedOf(spec: TextSpec, reader: Reader): Asked {
       : { kind: 'quantity', dimension: spec.wants.dimension };
   return { unit: spec.unit, type };
 }
+
+/** Unit of how far two values in this unit are apart: a scale with a zero of its own has none, and is counted in K. */
+export const apartUnit = (unit: string): string => ((unitNamed(unit)?.offset ?? 0) === 0 ? unit : 'K');
 
 /** A sheet is compiled anew after every edit of its structure, with nearly all its texts the same: what they say is kept. */
 const parses = new Map<string, ParseResult>();

@@ -1,3 +1,4 @@
+import type { Spread } from '../numerics/index';
 import type { SweepCell } from '../sheet/document';
 import type { Program, Slot } from '../sheet/program';
 
@@ -8,6 +9,13 @@ export interface PlannedAxis {
   /** SI, or indices of options. */
   readonly values: Float64Array;
   readonly choice: boolean;
+  /** In a spread `values` are shares, of which this makes numbers; `others` are those of the designs that it is mixed with. */
+  readonly spread?: Spread;
+  readonly others?: Float64Array;
+  /** Added to be shown: the slot holds only how far a number is off. */
+  readonly about?: number;
+  /** Told design by design. */
+  readonly shown?: boolean;
 }
 
 export type Axes =

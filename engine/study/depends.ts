@@ -1,5 +1,6 @@
 import { type Program, SETTLED } from '../sheet/program';
 import { wiringOf } from '../sheet/wiring';
+import type { PlannedAxis } from './axes';
 import type { SweepPlan } from './plan';
 
 /** Everything that the numbers of a sweep rest on. */
@@ -29,12 +30,19 @@ export function dependenceOf(program: Program, plan: SweepPlan, units: string): 
     units,
     ...plan.wanted.map(({ path }) => path),
     '|',
-    ...plan.axes.map(({ path, values, choice }) => `${path} ${values.length} ${choice}`),
+    ...plan.axes.map(({ path, values, choice, spread }) => `${path} ${values.length} ${choice} ${spread?.kind ?? ''}`),
+    plan.mixed ? `${plan.mixed.seed} ${plan.mixed.factors.join(' ')}` : '',
     '|',
     ...Array.from(plan.each, (k) => program.steps[k]!.key),
   ].join('\n');
-  return { steps, numbers: Float64Array.of(...plan.axes.flatMap(({ values }) => [...values]), ...numbers) };
+  return { steps, numbers: Float64Array.from([...plan.axes.flatMap(axisNumbers), ...numbers]) };
 }
+
+/** The shares of a spread follow from its seed and their number. */
+const axisNumbers = ({ values, spread, about = 0 }: PlannedAxis): number[] => {
+  if (!spread) return [...values];
+  return [about, ...Object.values(spread).filter((each): each is number => typeof each === 'number')];
+};
 
 export const sameDependence = (a: Dependence, b: Dependence): boolean =>
   a.steps === b.steps &&

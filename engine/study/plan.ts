@@ -2,6 +2,7 @@ import type { Program, Slot } from '../sheet/program';
 import type { PlannedAxis } from './axes';
 import { cone } from './cone';
 import { lattice } from './lattice';
+import type { Mixed } from './mixed';
 
 /** A sweep as plain data: whoever holds the same program can run any samples of it and gets the same numbers. */
 export interface SweepPlan {
@@ -14,8 +15,8 @@ export interface SweepPlan {
   readonly why: Uint16Array;
   readonly axes: readonly PlannedAxis[];
   readonly wanted: readonly { readonly path: string; readonly slot: Slot }[];
-  /** The axes go together: sample k takes value k of every axis, instead of every value of one with every value of the others. */
-  readonly together?: boolean;
+  /** A spread: each sample takes its own value of every axis, instead of every value of one with every value of the others. */
+  readonly mixed?: Mixed;
   /** Steps to run for each sample, in computing order. */
   readonly each: Int32Array;
   /** Samples in the order of computing, the coarse lattice first. */

@@ -4,6 +4,7 @@ import type { SweepPlan } from './plan';
 import { type Chunk, startChunks } from './pool/chunks';
 import type { Joined, Pool } from './pool/pool';
 import { CHUNK, type Rows, startRunner } from './run';
+import { startSpreadGathering } from './spread-progress';
 import { type Gathering, startGathering } from './sweep';
 
 /** How long it computes before it lets messages in, and how long it may stay silent. */
@@ -46,7 +47,7 @@ export function startRun(
 ): Running {
   const end = coarse ? plan.coarse : plan.order.length;
   const chunks = startChunks(end);
-  const gathering = startGathering(plan);
+  const gathering = plan.mixed ? startSpreadGathering(plan, plan.mixed) : startGathering(plan);
   const runner = startRunner(compiled, plan);
   const started = now();
   let told = started;

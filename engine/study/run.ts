@@ -4,6 +4,7 @@ import { type Program, SETTLED } from '../sheet/program';
 import { wiringOf } from '../sheet/wiring';
 import { causeOf } from './cause';
 import { positions } from './lattice';
+import { mixedValue } from './mixed';
 import type { SweepPlan } from './plan';
 
 /** Samples that run side by side: enough to share the calls of a step, few enough to stay in the cache. */
@@ -57,8 +58,12 @@ export function startRunner(compiled: Compiled, plan: Orderless): Runner {
 
   function runSome(samples: Uint32Array): void {
     for (let i = 0; i < samples.length; i++) {
-      if (plan.together) at.fill(samples[i]!);
-      else positions(samples[i]!, counts, at);
+      if (plan.mixed) {
+        for (let a = 0; a < places.length; a++)
+          bench.m[places[a]! + i] = mixedValue(plan.axes[a]!, a, plan.mixed, samples[i]!);
+        continue;
+      }
+      positions(samples[i]!, counts, at);
       for (let a = 0; a < places.length; a++) bench.m[places[a]! + i] = plan.axes[a]!.values[at[a]!]!;
     }
     bench.run(plan.each, samples.length);

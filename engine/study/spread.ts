@@ -1,108 +1,89 @@
-import {
-  latinHypercube,
-  percentile,
-  quantileOf,
-  type Spread,
-  seededRandom,
-  sobolIndices,
-  summarize,
-} from '../numerics/index';
+import type { Spread } from '../numerics/index';
+import type { SpreadFactor, SpreadOfResult } from '../protocol';
 import type { Live } from '../sheet/live';
 import type { Slot } from '../sheet/program';
 import { cone } from './cone';
-import { startRunner } from './run';
+import { drawDesigns } from './mixed';
+import type { SweepPlan } from './plan';
+import { CHUNK, startRunner } from './run';
+import { startSpreadGathering } from './spread-progress';
 
 /** A number that may differ from what is typed. */
 export interface SpreadInput {
   readonly path: string;
   readonly slot: Slot;
   readonly spread: Spread;
+  /** Added to be shown: the slot holds only how far the number is off. */
+  readonly about?: number;
+  /** Numbers of one factor go together when shares are told; missing: a factor of its own. */
+  readonly factor?: SpreadFactor;
+  /** Not told design by design: one of very many. */
+  readonly unshown?: true;
 }
 
-/** What a result makes of it, SI. */
-export interface SpreadOfResult {
-  readonly path: string;
-  readonly mean: number;
-  readonly deviation: number;
-  /** Below which 5 %, 50 % and 95 % of the designs lie. */
-  readonly low: number;
-  readonly middle: number;
-  readonly high: number;
-  /** Designs that have no answer. */
-  readonly missing: number;
-  /** Share of the variance by each input alone, and with all others; with the standard errors of both. */
-  readonly first: readonly number[];
-  readonly total: readonly number[];
-  readonly firstError: readonly number[];
-  readonly totalError: readonly number[];
+export interface SpreadAsked {
+  readonly revision: number;
+  /** What it is called. */
+  readonly spread: string;
+  readonly inputs: readonly SpreadInput[];
+  readonly wanted: readonly string[];
+  readonly samples: number;
+  readonly seed: number;
 }
 
 /**
- * Designs whose inputs differ by their spreads: a Latin hypercube of n designs and, for the shares of the variance, as many again of another one
- * and of the first with one input of the second at a time. The same seed gives the same designs.
+ * Designs whose inputs differ by their spreads: a Latin hypercube of n designs and, for the shares of the variance, as many
+ * again of another one and of the first with one factor of the second at a time. The same seed gives the same designs.
  */
+export function planSpread({ compiled, state }: Live, asked: SpreadAsked): SweepPlan {
+  const { program } = compiled;
+  const { inputs, samples, seed, revision, spread } = asked;
+  const told: SpreadFactor[] = [];
+  const factors = inputs.map(({ path, factor = { path, what: 'value' } }) => {
+    const known = told.indexOf(factor);
+    return known < 0 ? told.push(factor) - 1 : known;
+  });
+  const { a, b, order, coarse } = drawDesigns(samples, inputs.length, told.length + 2, seed);
+  const wanted = asked.wanted.map((path) => ({ path, slot: program.slotOf.get(path)! }));
+  return {
+    shape: program.shape,
+    revision,
+    sweep: spread,
+    base: state.m.slice(0, program.size),
+    why: state.why.slice(0, program.steps.length),
+    axes: inputs.map(({ path, slot, spread, about, unshown }, k) => ({
+      ...{ path, slot, spread, choice: false, values: a[k]!, others: b[k]!, shown: !unshown },
+      ...(about === undefined ? {} : { about }),
+    })),
+    wanted,
+    mixed: { count: samples, seed, factors, told },
+    each: cone(
+      program,
+      inputs.map(({ slot }) => slot),
+      wanted.map(({ slot }) => slot),
+    ),
+    order,
+    coarse,
+  };
+}
+
+/** The same from beginning to end, where nobody waits for news. */
 export function runSpread(
   live: Live,
   inputs: readonly SpreadInput[],
   wanted: readonly string[],
-  n: number,
+  samples: number,
   seed: number,
-): SpreadOfResult[] {
-  const u = latinHypercube(n, 2 * inputs.length, seededRandom(seed));
-  const columns = u.map((column, k) => column.map((share) => quantileOf(inputs[k % inputs.length]!.spread, share)));
-  const [a, b] = [columns.slice(0, inputs.length), columns.slice(inputs.length)];
-  const run = (values: readonly Float64Array[]): readonly Float64Array[] =>
-    runTogether(live, inputs, values, wanted, n);
-  const [ofA, ofB] = [run(a), run(b)];
-  const mixed = a.map((_, i) => run(a.map((column, j) => (j === i ? b[j]! : column))));
-  return wanted.map((path, w) => {
-    const told = summarize(ofA[w]!);
-    const shares = sobolIndices(
-      ofA[w]!,
-      ofB[w]!,
-      mixed.map((results) => results[w]!),
-    );
-    return {
-      path,
-      mean: told.mean,
-      deviation: told.deviation,
-      low: percentile(told.sorted, 0.05),
-      middle: percentile(told.sorted, 0.5),
-      high: percentile(told.sorted, 0.95),
-      missing: told.missing,
-      first: [...shares.first],
-      total: [...shares.total],
-      firstError: [...shares.firstError],
-      totalError: [...shares.totalError],
-    };
-  });
+): readonly SpreadOfResult[] {
+  return runSpreadPlan(live, planSpread(live, { revision: 0, spread: '', inputs, wanted, samples, seed })).results;
 }
 
-function runTogether(
-  { compiled, state }: Live,
-  inputs: readonly SpreadInput[],
-  values: readonly Float64Array[],
-  wanted: readonly string[],
-  n: number,
-): readonly Float64Array[] {
-  const { program } = compiled;
-  const slots = wanted.map((path) => ({ path, slot: program.slotOf.get(path)! }));
-  const runner = startRunner(compiled, {
-    shape: program.shape,
-    revision: 0,
-    sweep: '',
-    base: state.m.slice(0, program.size),
-    why: state.why.slice(0, program.steps.length),
-    axes: inputs.map(({ path, slot }, k) => ({ path, slot, values: values[k]!, choice: false })),
-    wanted: slots,
-    together: true,
-    each: cone(
-      program,
-      inputs.map(({ slot }) => slot),
-      slots.map(({ slot }) => slot),
-    ),
-  });
-  const { columns } = runner.run(Uint32Array.from({ length: n }, (_, k) => k));
+export function runSpreadPlan({ compiled }: Live, plan: SweepPlan) {
+  const runner = startRunner(compiled, plan);
+  const gathering = startSpreadGathering(plan, plan.mixed!);
+  for (let from = 0; from < plan.order.length; from += CHUNK) {
+    gathering.take(from, runner.run(plan.order.subarray(from, from + CHUNK)));
+  }
   runner.finish();
-  return columns;
+  return gathering.progress('done').spread!;
 }

@@ -1,11 +1,13 @@
 import type { SweepProgress, SweepRequest } from '../protocol';
-import type { SweepCell } from '../sheet/document';
+import type { SpreadCell, SweepCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
 import { axesOf, type PlannedAxis, typedSlot } from './axes';
 import { type Dependence, dependenceOf, sameDependence } from './depends';
 import { planSweep, type SweepPlan } from './plan';
 import { type PoolPorts, startPool } from './pool/pool';
 import { type Running, type RunPorts, startRun } from './run-plan';
+import { planSpread } from './spread';
+import { inputsOf } from './spread-inputs';
 import { faultyProgress, type Gathered, type Gathering } from './sweep';
 
 /** What the place where the engine runs has to lend it. */
@@ -99,12 +101,37 @@ export function startSweeps({ pool, ...ports }: SweepPorts): Sweeps {
 
 /** The plan of a sweep cell, or the sentence that says why it can't run. */
 export function planFor(live: Live, revision: number, sweep: string): SweepPlan | string {
+  if (spreadIn(live, sweep)) return planForSpread(live, revision, sweep);
   const found = findSweep(live, sweep);
   if (typeof found === 'string') return found;
   const { compiled, state } = live;
   const { axes, wanted } = found;
   return planSweep(compiled.program, { revision, sweep, values: state.m, why: state.why, axes, wanted });
 }
+
+/** The plan of a spread cell, or the sentence that says why it can't run. */
+export function planForSpread(
+  live: Live,
+  revision: number,
+  spread: string,
+  asked: Partial<Pick<SpreadCell, 'samples' | 'seed'>> = {},
+): SweepPlan | string {
+  const found = spreadIn(live, spread);
+  const cell = found && { ...found, ...asked };
+  if (!cell) {
+    const known = live.compiled.document.cells.filter((each) => each.kind === 'spread').map((each) => each.name);
+    return `There is no spread called "${spread}". ${known.length === 0 ? 'This sheet has none.' : `The spreads are ${known.join(', ')}.`}`;
+  }
+  const fault = live.compiled.faults.find((each) => each.cell === cell.id);
+  if (fault) return fault.message;
+  const inputs = inputsOf(cell, live);
+  if (typeof inputs === 'string') return inputs;
+  const { wanted, samples, seed } = cell;
+  return planSpread(live, { revision, spread, inputs, wanted, samples, seed });
+}
+
+const spreadIn = ({ compiled }: Live, name: string): SpreadCell | undefined =>
+  compiled.document.cells.find((each): each is SpreadCell => each.kind === 'spread' && each.name === name);
 
 /** The same of the baseline along some of the axes, over the values that the present sweep has there. */
 function planForBaseline(

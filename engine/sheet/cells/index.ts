@@ -8,6 +8,7 @@ import { formulaCell } from './formula';
 import type { CellKindOf } from './kind';
 import { noteCell } from './note';
 import { partsCell } from './parts';
+import { spreadCell } from './spread';
 import { sweepCell } from './sweep';
 import { tableCell } from './table';
 import { variablesCell } from './variables';
@@ -22,6 +23,7 @@ export const cellKinds = [
   partsCell,
   drawingCell,
   sweepCell,
+  spreadCell,
   chartCell,
   tableCell,
   checkCell,
@@ -40,5 +42,7 @@ export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS }
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';
+export { numbersKey, OFF_WAYS, offKey } from './part-row';
+export { isPartNumber, MOST_SPREAD_SAMPLES, spreadPath } from './spread';
 export { axisPath } from './sweep';
 export { keptPath } from './table';

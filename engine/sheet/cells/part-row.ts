@@ -13,9 +13,16 @@ export interface LaidPart {
 }
 
 interface Laid extends LaidPart {
+  readonly off: Slot;
   readonly estimate: Slot;
   readonly difference: Slot;
 }
+
+/** In which ways a part may be off, in the order of its slots. */
+export const OFF_WAYS = ['mass', 'x', 'y', 'z'] as const;
+/** Keys of the slots in a row that say how far a part is off, and of those that hold its numbers. */
+export const offKey = (path: string): string => `${path}#off`;
+export const numbersKey = (path: string): string => `${path}#row`;
 
 /** Lays one part: its texts, what is read of it, and the step that gives its row of numbers. */
 export function layPart(cell: PartsCell, row: Part, builder: Builder): LaidPart {
@@ -65,7 +72,8 @@ const missing = (path: string, row: Part, field: PartField): string =>
   `${path} is a ${row.shape} and needs its ${field.title.toLowerCase()}. Type it in ${path}.${field.name}, such as "${EXAMPLES[field.unit] ?? ''}".`;
 
 function layNumbers(cell: PartsCell, row: Part, path: string, builder: Builder): Laid {
-  const numbers = builder.slots(`${path}#row`, builder.trade.partStride);
+  const numbers = builder.slots(numbersKey(path), builder.trade.partStride);
+  const off = builder.fixed(offKey(path), 0, OFF_WAYS.length);
   const estimate = builder.slots(`${path}.estimate`);
   const difference = builder.slots(`${path}.difference`);
   const moment = builder.slots(`${path}.moment`);
@@ -129,7 +137,7 @@ function layNumbers(cell: PartsCell, row: Part, path: string, builder: Builder):
     unit: '%',
     detail: true,
   });
-  return { numbers, estimate, difference, moment, share };
+  return { numbers, off, estimate, difference, moment, share };
 }
 
 function layStep(
@@ -158,8 +166,8 @@ function layStep(
     }
     inputs.set(field.name === 'material' ? 'density' : 'areal_mass', found.slot);
   }
-  const { numbers, estimate, difference } = laid;
-  builder.step(trade.part({ cell: cell.id, path, shape: row.shape, inputs, row: numbers, estimate, difference }));
+  const { numbers, off, estimate, difference } = laid;
+  builder.step(trade.part({ cell: cell.id, path, shape: row.shape, inputs, row: numbers, off, estimate, difference }));
 }
 
 const named = (at: string, text: string, field: PartField, builder: Builder): Found =>

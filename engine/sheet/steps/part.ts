@@ -32,7 +32,7 @@ const ESTIMATES: Readonly<Record<PartShape, (at: (input: string) => number) => E
 
 /** One part row: its mass with finish, the scale's word before the estimate's, and its numbers for the fold. */
 export function partStep(spec: PartStepSpec): StepSpec {
-  const { cell, path, shape, inputs, row, estimate, difference } = spec;
+  const { cell, path, shape, inputs, row, off, estimate, difference } = spec;
   const ranged = rangedInputs(spec);
   const unusable = ranged.length;
   return {
@@ -41,14 +41,15 @@ export function partStep(spec: PartStepSpec): StepSpec {
       kind: 'part',
       cell,
       path,
-      reads: [...inputs.values()],
+      reads: [...inputs.values(), off, off + 1, off + 2, off + 3],
       writes: [...Array.from({ length: PART_STRIDE }, (_, k) => row + k), estimate, difference],
       reasons: [...ranged.map((input) => `range of ${input.path}`), 'no mass'],
       bind(column, stride) {
         const at = (input: string): number => column(inputs.get(input)!);
         const bare = ESTIMATES[shape](at);
         const { columns, lows, highs } = placeRanges(ranged, column);
-        const [out, written, off] = [column(row), column(estimate), column(difference)];
+        const [out, written, less] = [column(row), column(estimate), column(difference)];
+        const [offMass, offX, offY, offZ] = [column(off), column(off + 1), column(off + 2), column(off + 3)];
         const [x, y, z, weighed] = [at('x'), at('y'), at('z'), at('weighed')];
         const [sizeX, sizeY, sizeZ] = [at('size_x'), at('size_y'), at('size_z')];
         const [coatsArea, coat] = [at('coats_area'), at('coat')];
@@ -67,14 +68,14 @@ export function partStep(spec: PartStepSpec): StepSpec {
               continue;
             }
             m[written + i] = mass;
-            m[off + i] = m[weighed + i]! - mass;
+            m[less + i] = m[weighed + i]! - mass;
             writePart(
               {
-                estimate: mass,
-                weighed: m[weighed + i]!,
-                x: m[x + i]!,
-                y: m[y + i]!,
-                z: m[z + i]!,
+                estimate: mass + m[offMass + i]!,
+                weighed: m[weighed + i]! + m[offMass + i]!,
+                x: m[x + i]! + m[offX + i]!,
+                y: m[y + i]! + m[offY + i]!,
+                z: m[z + i]! + m[offZ + i]!,
                 sizeX: m[sizeX + i]!,
                 sizeY: m[sizeY + i]!,
                 sizeZ: m[sizeZ + i]!,

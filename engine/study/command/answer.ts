@@ -3,7 +3,9 @@ import type { Library } from '../../sheet/build';
 import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { sentenceOf } from '../cause';
-import { runSpread, type SpreadInput } from '../spread';
+import type { SweepPlan } from '../plan';
+import { planSpread, runSpreadPlan, type SpreadInput } from '../spread';
+import { planForSpread } from '../sweeps';
 import type { Request } from './arguments';
 import { tellCheck } from './checks';
 import { nameData, nameLine } from './names';
@@ -55,6 +57,7 @@ function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   const sections: Section[] = [];
   if (request.names) sections.push(listNames(names));
   if (request.spread.length > 0) return [...sections, spreadSection(request, live, names)];
+  if (request.spreadCell !== '') return [...sections, spreadCellSection(request, live, names)];
   if (request.get.length > 0) sections.push(readValues(request.get, live, names));
   if (request.sweep !== '') sections.push(runSweep(request.sweep, live, names));
   return sections.length > 0 ? sections : overview(live, names);
@@ -98,9 +101,27 @@ function spreadSection(request: Request, live: Live, names: Names): Section {
     ...unknown.map((path) => `Nothing is called ${path}.${meant(path, names.keys())} --names lists all names.`),
   );
   if (faults.length > 0) return { out: '', data: {}, faults };
-  const told = runSpread(live, inputs, wanted, request.samples, request.seed);
-  return { out: spreadTable(told, inputs, names), data: { spread: told }, faults: [] };
+  const { samples = USUAL_SAMPLES, seed = USUAL_SEED } = request;
+  return toldSection(live, planSpread(live, { revision: 0, spread: '', inputs, wanted, samples, seed }), names);
 }
+
+/** A spread of the workbook, with other designs where that is asked for. */
+function spreadCellSection(request: Request, live: Live, names: Names): Section {
+  const asked = {
+    ...(request.samples === undefined ? {} : { samples: request.samples }),
+    ...(request.seed === undefined ? {} : { seed: request.seed }),
+  };
+  const plan = planForSpread(live, 0, request.spreadCell, asked);
+  return typeof plan === 'string' ? { out: '', data: {}, faults: [plan] } : toldSection(live, plan, names);
+}
+
+function toldSection(live: Live, plan: SweepPlan, names: Names): Section {
+  const told = runSpreadPlan(live, plan);
+  return { out: spreadTable(told, names), data: { spread: told }, faults: [] };
+}
+
+const USUAL_SAMPLES = 1000;
+const USUAL_SEED = 1;
 
 /** What stands on the page beside the drawing: key figures and checks; and everything that is wrong. */
 function overview(live: Live, names: Names): Section[] {

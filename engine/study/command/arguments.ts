@@ -7,8 +7,11 @@ export interface Request {
   readonly sweep: string;
   /** What may differ from what is typed, as written: "normal 2 g". */
   readonly spread: readonly (readonly [name: string, text: string])[];
-  readonly samples: number;
-  readonly seed: number;
+  /** Name of a spread of the workbook; '' where none is asked for. */
+  readonly spreadCell: string;
+  /** Missing: as many as the spread itself says. */
+  readonly samples?: number;
+  readonly seed?: number;
   readonly json: boolean;
 }
 
@@ -20,19 +23,20 @@ export type Arguments =
 export const HELP = `Computes a design without a screen: the same engine and the same numbers as the page.
 
   npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--sweep CELL]
-                         [--spread NAME=KIND … [--samples N] [--seed S]] [--json]
+                         [--spread CELL | --spread NAME=KIND … [--samples N] [--seed S]] [--json]
 
   FILE              a workbook, such as data/workbooks/quern-25.tetherwright.json
   --set NAME=TEXT   type TEXT into a variable, a choice or a field: --set "lines.length=60 ft"
   --get NAME …      print these numbers; without it, the key figures and the checks of the workbook
   --names           list every name with its unit, its kind and what it is
   --sweep CELL      run a sweep of the workbook and print its table (CSV)
+  --spread CELL     run a spread of the workbook and print what it makes of its results
   --spread NAME=KIND AMOUNT …
                     let these differ from what is typed: --spread "tip_weight=normal 2 g" (standard deviation), "uniform 1 mm" or
                     "triangular 1 mm" (as much to both sides); prints mean, deviation and percentiles of what --get names, or of the
                     key figures, and the share of their variance that each accounts for, by itself and with all others
-  --samples N       how many designs the spread takes, 1000 if not said
-  --seed S          a whole number that gives the same designs again, 1 if not said
+  --samples N       how many designs the spread takes; if not said, as many as the workbook's says, or 1000
+  --seed S          a whole number that gives the same designs again; if not said, the workbook's, or 1
   --json            print JSON, with values in SI units
 
 Ends with 0 when everything asked for has an answer, 1 with the fault's sentence when not, 2 when the command is not understood.
@@ -47,7 +51,8 @@ export function readArguments(words: readonly string[]): Arguments {
   let names = false;
   let json = false;
   const spread: (readonly [string, string])[] = [];
-  const whole = { '--samples': 1000, '--seed': 1 };
+  let spreadCell = '';
+  const whole: Partial<Record<'--samples' | '--seed', number>> = {};
   for (let k = 0; k < words.length; k++) {
     const { option, inline } = split(words[k]!);
     const next = (): string | undefined => inline ?? (isOption(words[k + 1]) ? undefined : words[++k]);
@@ -77,8 +82,12 @@ export function readArguments(words: readonly string[]): Arguments {
       case '--set': {
         const list = option === '--set' ? set : spread;
         const example = option === '--set' ? 'lines.length=60 ft' : 'tip_weight=normal 2 g';
-        const wanted = option === '--set' ? 'NAME=TEXT' : 'NAME=KIND AMOUNT';
+        const wanted = option === '--set' ? 'NAME=TEXT' : 'NAME=KIND AMOUNT or the name of a spread';
         let typed = next();
+        if (option === '--spread' && typed !== undefined && /^[a-z_]\w*$/i.test(typed)) {
+          spreadCell = typed;
+          break;
+        }
         do {
           const equals = typed?.indexOf('=') ?? -1;
           if (typed === undefined || equals < 1) {
@@ -121,7 +130,11 @@ export function readArguments(words: readonly string[]): Arguments {
     return nothing('No file is named. Name one, such as data/workbooks/quern-25.tetherwright.json; --help says more.');
   return {
     ask: 'run',
-    request: { file, set, get, names, sweep, spread, samples: whole['--samples'], seed: whole['--seed'], json },
+    request: {
+      ...{ file, set, get, names, sweep, spread, spreadCell, json },
+      ...(whole['--samples'] === undefined ? {} : { samples: whole['--samples'] }),
+      ...(whole['--seed'] === undefined ? {} : { seed: whole['--seed'] }),
+    },
   };
 }
 

@@ -35,8 +35,7 @@ describe('words of the command line', () => {
       names: true,
       sweep: 'pulls',
       spread: [],
-      samples: 1000,
-      seed: 1,
+      spreadCell: '',
       json: true,
     });
   });

@@ -36,7 +36,7 @@ describe('a spread on the command line', () => {
       'a is to spread by “1 g”, which is no amount greater than 0. Write a number with its unit, such as "normal 2 mm".\n',
     );
     expect(() => ask('--spread')).toThrow(
-      '--spread needs NAME=KIND AMOUNT and found nothing. Write it like --spread "tip_weight=normal 2 g".',
+      '--spread needs NAME=KIND AMOUNT or the name of a spread and found nothing. Write it like --spread "tip_weight=normal 2 g".',
     );
     expect(() => ask('--samples', '1')).toThrow('--samples needs a whole number from 2 to 1000000 and found “1”.');
     expect(() => ask('--seed')).toThrow('--seed needs a whole number from 0 to 1000000 and found none.');

@@ -1,0 +1,97 @@
+import { percentile, quantileOf, sobolIndices, summarize } from '../numerics/index';
+import type { SpreadOfResult, SpreadTold, SweepProgress } from '../protocol';
+import type { Mixed } from './mixed';
+import type { SweepPlan } from './plan';
+import { type Gathered, type Gathering, startGathering } from './sweep';
+import { withoutNumbers } from './tables/reasons';
+
+/** Designs that are told one by one: more of them look no different on a chart. */
+const MOST_SHOWN = 20_000;
+/** Shares of fewer designs say nothing. */
+const LEAST_COMPARED = 16;
+
+/** Gathers the samples of a spread as those of a sweep, and tells what they make of the results. */
+export function startSpreadGathering(plan: SweepPlan, mixed: Mixed): Gathering {
+  const gathering = startGathering(plan);
+  let last: { readonly done: number; readonly told: SpreadTold } | undefined;
+  return {
+    ...gathering,
+    progress(state, more) {
+      const bare = gathering.bare(state);
+      const told = last?.done === bare.done ? last.told : tellSpread(plan, mixed, gathering.rows, bare.done);
+      last = { done: bare.done, told };
+      return { ...bare, ...shownDesigns(plan, gathering.rows, told.designs), ...more, spread: told };
+    },
+  };
+}
+
+/** What the first `done` samples in the order of the plan say. */
+function tellSpread(plan: SweepPlan, mixed: Mixed, rows: Gathered, done: number): SpreadTold {
+  const { count, told } = mixed;
+  const designs = Math.min(done, count);
+  const compared = Math.floor((done - designs) / (told.length + 1));
+  const results = plan.wanted.map(({ path }, w): SpreadOfResult => {
+    const column = rows.columns[w]!;
+    const { mean, deviation, missing, sorted } = summarize(column.subarray(0, designs));
+    return {
+      path,
+      mean,
+      deviation,
+      low: percentile(sorted, 0.05),
+      middle: percentile(sorted, 0.5),
+      high: percentile(sorted, 0.95),
+      missing,
+      ...sharesOf(column, mixed, compared),
+    };
+  });
+  return { designs, samples: count, compared, factors: told, results, causes: causesOf(rows, designs) };
+}
+
+type Shares = Pick<SpreadOfResult, 'first' | 'total' | 'firstError' | 'totalError'>;
+
+function sharesOf(column: Float64Array, { count, told }: Mixed, compared: number): Shares {
+  if (compared < LEAST_COMPARED) return { first: [], total: [], firstError: [], totalError: [] };
+  const set = (number: number): Float64Array => column.subarray(number * count, number * count + compared);
+  const found = sobolIndices(
+    set(0),
+    set(1),
+    told.map((_, factor) => set(factor + 2)),
+  );
+  return {
+    first: [...found.first],
+    total: [...found.total],
+    firstError: [...found.firstError],
+    totalError: [...found.totalError],
+  };
+}
+
+function causesOf({ why, sentences }: Gathered, designs: number): SpreadTold['causes'] {
+  const counts = new Map<string, number>();
+  for (let k = 0; k < designs; k++) {
+    if (why[k] === 0) continue;
+    const reason = withoutNumbers(sentences[why[k]! - 1]!);
+    counts.set(reason, (counts.get(reason) ?? 0) + 1);
+  }
+  return [...counts].map(([reason, count]) => ({ reason, count })).sort((a, b) => b.count - a.count);
+}
+
+/** Results and what differs, design by design. */
+function shownDesigns(
+  { axes }: SweepPlan,
+  { wanted, columns, why, sentences }: Gathered,
+  designs: number,
+): Pick<SweepProgress, 'wanted' | 'columns' | 'why' | 'sentences'> {
+  const shown = Math.min(designs, MOST_SHOWN);
+  const named = axes.filter((axis) => axis.shown);
+  return {
+    wanted: [...wanted, ...named.map(({ path }) => path)],
+    columns: [
+      ...columns.map((column) => column.slice(0, shown)),
+      ...named.map(({ spread, values, about = 0 }) =>
+        values.slice(0, shown).map((share) => about + quantileOf(spread!, share)),
+      ),
+    ],
+    why: why.slice(0, shown),
+    sentences: [...sentences],
+  };
+}

@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../../engine/sheet/compile';
+import { copyOfCell } from '../../../engine/sheet/copy';
+import type { Cell, Document, SpreadCell, SpreadRow } from '../../../engine/sheet/document';
+import { openText, serialise } from '../../../engine/sheet/file';
+import { textsOf, withText } from '../../../engine/sheet/paths';
+import { rename } from '../../../engine/sheet/rename';
+import { applyChange, applyChanges } from '../../../engine/sheet/transaction';
+import { usesOf } from '../../../engine/sheet/uses';
+import { library, smallDesign, variable, variables } from './small';
+
+const row = (of: string, size: string, change: Partial<SpreadRow> = {}): SpreadRow => ({
+  of,
+  spread: 'normal',
+  size,
+  above: '',
+  ...change,
+});
+const spread: SpreadCell = {
+  kind: 'spread',
+  id: 'id_shop',
+  name: 'shop',
+  title: 'Shop',
+  rows: [row('tip_weight', '0.1 × tip_weight'), row('cord.length', '2 cm'), row('parts.fin.mass', '')],
+  parts: false,
+  wanted: ['lap.pull', 'parts.x'],
+  samples: 500,
+  seed: 3,
+};
+const sheet = (change: Partial<SpreadCell> = {}, more: readonly Cell[] = []): Document => {
+  const document = smallDesign();
+  return { ...document, cells: [...document.cells, ...more, { ...spread, ...change }] };
+};
+const faults = (change: Partial<SpreadCell>, more: readonly Cell[] = []): string[] =>
+  compile(sheet(change, more), library).faults.map((fault) => `${fault.path}: ${fault.message}`);
+const spreadIn = (document: Document): SpreadCell =>
+  document.cells.find((cell): cell is SpreadCell => cell.kind === 'spread')!;
+
+function renamed(path: string, to: string): SpreadCell {
+  const renaming = rename(sheet(), path, to);
+  if (!renaming.ok) throw new Error(renaming.message);
+  return spreadIn(applyChanges(sheet(), renaming.changes).document);
+}
+
+describe('a spread cell', () => {
+  it('has the amounts of its rows as texts', () => {
+    const document = sheet();
+    const own = textsOf(document).filter(({ path }) => path.startsWith('shop'));
+    expect(own.slice(0, 3)).toEqual([
+      { path: 'shop.row1.size', text: '0.1 × tip_weight' },
+      { path: 'shop.row1.above', text: '' },
+      { path: 'shop.row2.size', text: '2 cm' },
+    ]);
+    expect(own).toHaveLength(6);
+    expect(spreadIn(withText(document, 'shop.row2.above', '9 mm')!).rows[1]?.above).toBe('9 mm');
+  });
+
+  it('is without fault as it stands, and lives through a file', () => {
+    expect(faults({})).toEqual([]);
+    expect(faults({ rows: [], parts: true })).toEqual([]);
+    const opened = openText(serialise(sheet()));
+    expect(opened.ok && spreadIn(opened.document)).toEqual(spread);
+  });
+
+  it('follows what is renamed, is found as a use, and is copied under another name', () => {
+    expect(renamed('tip_weight', 'lead').rows[0]).toEqual(row('lead', '0.1 × lead'));
+    expect(renamed('parts.fin', 'rudder').rows[2]?.of).toBe('parts.rudder.mass');
+    expect(renamed('lap', 'flown').wanted).toEqual(['flown.pull', 'parts.x']);
+    expect(usesOf(sheet(), 'tip_weight')).toContainEqual({ cell: 'id_shop', path: 'shop.row1.size' });
+    expect(copyOfCell(sheet(), spread)).toMatchObject({ name: 'shop_2', rows: spread.rows, seed: 3 });
+  });
+
+  it('is put in and taken back', () => {
+    const document = smallDesign();
+    const { document: after, inverse } = applyChange(document, { change: 'insert', at: 0, cell: spread });
+    expect(applyChange(after, inverse).document).toEqual(document);
+  });
+
+  const warm = variables('weather', variable('heat', '°C', '20 °C'));
+  it('takes how far a temperature may be off in K', () => {
+    const names = compile(sheet({ rows: [row('heat', '2')] }, [warm]), library);
+    const at = names.program.slotOf.get('shop.row1.size')!;
+    expect(names.program.start[at]).toBe(2);
+    expect(names.names.find(({ path }) => path === 'shop.row1.size')?.unit).toBe('K');
+    expect(faults({ rows: [row('heat', '2 K')] }, [warm])).toEqual([]);
+  });
+
+  it.each([
+    [
+      { rows: [] },
+      'shop: shop has nothing that differs. Name at least one thing, or take the uncertainty of the parts.',
+    ],
+    [{ wanted: [] }, 'shop: shop has no results to show. Name at least one, such as "flight.pull".'],
+    [{ samples: 5 }, 'shop: shop asks for 5 designs. 10 to 1000000 are allowed.'],
+    [{ seed: -1 }, 'shop: shop asks for -1 as its seed. 0 to 1000000 are allowed.'],
+    [
+      { rows: [row('tip_wieght', '1 g')] },
+      'shop: shop lets "tip_wieght" differ: nothing has that name. Did you mean tip_weight?',
+    ],
+    [
+      { rows: [row('reserve', '1')] },
+      'shop: shop lets reserve differ. Only what is typed can: a variable, a field of a block, or the mass or station of a part. Make it a variable and let that differ.',
+    ],
+    [
+      { rows: [row('lap.pull', '1 N')] },
+      'shop: shop lets lap.pull differ. Only what is typed can: a variable, a field of a block, or the mass or station of a part. Make it a variable and let that differ.',
+    ],
+    [{ rows: [row('cord.make', '1')] }, 'shop: shop lets cord.make differ, which is one of a list. Take a number.'],
+    [
+      { rows: [row('tip_weight', '1 g'), row('tip_weight', '2 g')] },
+      'shop: shop names tip_weight twice. Take one of them off.',
+    ],
+    [
+      { rows: [row('tip_weight', '')] },
+      'shop.row1.size: tip_weight has no amount to differ by. Type one, such as "2 g".',
+    ],
+    [
+      { rows: [row('parts.fin.x', '', { spread: 'uniform' })] },
+      'shop.row1.size: parts.fin.x has no amount to differ by. Type one, such as "2 mm"; the uncertainty of the part itself is a standard deviation: for that take normal.',
+    ],
+    [{ wanted: ['lap.pul'] }, 'shop: shop wants "lap.pul": nothing has that name. Did you mean lap.pull?'],
+    [{ wanted: ['motor.thrust'] }, 'shop: shop wants motor.thrust, which is a curve. Name a single number.'],
+    [{ wanted: ['tail_stock'] }, 'shop: shop wants tail_stock, which is one of a list. Name a number.'],
+  ] as [Partial<SpreadCell>, string][])('%j is told of', (change, message) => {
+    expect(faults(change)).toEqual([message]);
+  });
+  it('refuses a point on a scale as an amount', () => {
+    expect(faults({ rows: [row('heat', '2 °C')] }, [warm])).toEqual([
+      'shop.row1.size: 2 °C is a point on a scale. How far heat may be off is written in K: "2 K".',
+    ]);
+  });
+});
