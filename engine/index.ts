@@ -37,6 +37,9 @@ export type {
   ResultDescription,
   RowDescription,
   Snapshot,
+  SpreadFactor,
+  SpreadOfResult,
+  SpreadTold,
   SweepAxisValues,
   SweepProgress,
   SweepRequest,
@@ -66,8 +69,10 @@ export {
   chartNeeds,
   chartSource,
   isPartField,
+  isPartNumber,
   keptPath,
   knownKinds,
+  MOST_SPREAD_SAMPLES,
   type NotePiece,
   noteFormulas,
   notePieces,
@@ -75,6 +80,7 @@ export {
   type PartField,
   partFields,
   saidPath,
+  spreadPath,
   type Text,
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';
@@ -98,12 +104,15 @@ export type {
   Part,
   PartShape,
   PartsCell,
+  SpreadCell,
+  SpreadKind,
+  SpreadRow,
   SweepCell,
   TableCell,
   Variable,
   VariablesCell,
 } from './sheet/document';
-export { CHART_KINDS, FORMAT, MEASURES, PART_SHAPES, VERSION } from './sheet/document';
+export { CHART_KINDS, FORMAT, MEASURES, PART_SHAPES, SPREAD_KINDS, VERSION } from './sheet/document';
 export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeId, freeName, isOwnName, nameFromTitle, takenNames } from './sheet/free-names';
 export { freeze } from './sheet/freeze';

@@ -205,12 +205,22 @@ export interface SpreadCell extends CellBase {
   readonly seed: number;
 }
 
-export const CHART_KINDS = ['line', 'bars', 'moments', 'contour', 'carpet', 'scatter', 'histogram', 'ring'] as const;
+export const CHART_KINDS = [
+  'line',
+  'bars',
+  'moments',
+  'contour',
+  'carpet',
+  'scatter',
+  'histogram',
+  'shares',
+  'ring',
+] as const;
 export interface ChartCell extends CellBase {
   readonly kind: 'chart';
   /** What each kind takes of the rest: `chartNeeds` in cells/chart-kinds.ts. What a kind doesn't take is kept and not shown. */
   readonly chart: (typeof CHART_KINDS)[number];
-  /** Name of a sweep cell; '' where there is none. */
+  /** Name of a sweep cell, or of a spread where the kind may be drawn from one; '' where there is none. */
   readonly sweep: string;
   /** Instead of a sweep: a weight and balance table (moments, bars), or what runs along something, such as lap.ring (ring). */
   readonly of?: string;

@@ -8,6 +8,7 @@ import { DrawingView } from './drawing';
 import { FormulaView } from './formula';
 import { NoteView } from './note';
 import { PartsView } from './parts';
+import { SpreadView } from './spread';
 import { SweepView } from './sweep';
 import { TableView } from './table';
 import { VariablesView } from './variables';
@@ -39,6 +40,8 @@ function Content({ cell }: { cell: Cell }) {
       return <DrawingView title={cell.title} />;
     case 'sweep':
       return <SweepView cell={cell} />;
+    case 'spread':
+      return <SpreadView cell={cell} />;
     case 'chart':
       return <ChartView cell={cell} />;
     case 'table':

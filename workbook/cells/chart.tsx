@@ -74,6 +74,8 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
       const progress = cell.sweep === '' ? undefined : sheet.sweeps.progress(cell.sweep).value;
       if (progress?.state === 'fault') return { fault: progress.message ?? '' };
       if (!progress) return undefined;
+      // The rows of a spread are fewer than the samples that it takes.
+      if (progress.spread) return { ...common, progress: { ...progress, total: progress.why.length } };
       const along = baseline !== undefined && chartNeeds[cell.chart].across === 'axis';
       return { ...common, progress, ghost: along ? sheet.sweeps.ghost(cell.sweep, [cell.across]).value : undefined };
     }

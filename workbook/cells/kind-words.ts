@@ -10,6 +10,7 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   parts: 'parts',
   drawing: 'drawing',
   sweep: 'sweep',
+  spread: 'spread',
   chart: 'chart',
   table: 'table',
   check: 'check',

@@ -1,9 +1,9 @@
-import type { SweepCell } from '../../engine/index';
+import type { Cell } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { progressWords } from './progress-words';
 
-/** How far a sweep has come, how long it still takes, and the ways to end it and to begin it again. */
-export function SweepProgressLine({ cell }: { cell: SweepCell }) {
+/** How far a sweep or a spread has come, how long it still takes, and the ways to end it and to begin it again. */
+export function SweepProgressLine({ cell }: { cell: Pick<Cell, 'name' | 'title'> }) {
   const { sweeps } = useSheet();
   const progress = sweeps.progress(cell.name).value;
   if (progress?.state === 'fault') return <p class="fault-flag fault">{progress.message}</p>;

@@ -11,7 +11,7 @@ import {
   layOutBars,
 } from './bar-layout';
 import { type BarData, barsOfParts, barsOfSweep } from './bars';
-import { leftOut, limitNotes, missingSentence } from './caption';
+import { limitNotes, missingSentence } from './caption';
 import { ChartFigure } from './chart-figure';
 import type { Measure } from './family';
 import type { TableData } from './figures';
@@ -22,7 +22,7 @@ import { PLAIN_WIDTH } from './place-holder';
 import type { PartsChartProps, SweepChartProps } from './props';
 import type { ReadSeries } from './readings';
 import { NOW_RADIUS } from './spots';
-import { inSentence, listed } from './words';
+import { inSentence, leftOut, listed } from './words';
 
 type Props = SweepChartProps | PartsChartProps;
 
@@ -37,7 +37,15 @@ export function BarChart(props: Props): JSX.Element {
   );
 }
 
-function BarPicture({ of, data, width }: { of: Props; data: BarData; width: number }): JSX.Element {
+interface PictureProps {
+  readonly of: Props;
+  readonly data: BarData;
+  readonly width: number;
+  /** What to see, where the bars themselves don't say it. */
+  readonly sentences?: readonly string[];
+}
+
+export function BarPicture({ of, data, width, sentences }: PictureProps): JSX.Element {
   const hatch = `hatch-${useId()}`;
   const before = useRef<BarLayout | undefined>(undefined);
   const chart = layOutBars(data, of, width, before.current);
@@ -45,7 +53,7 @@ function BarPicture({ of, data, width }: { of: Props; data: BarData; width: numb
   return (
     <ChartFigure
       title={of.cell.title}
-      sentences={captionOf(of, data, chart)}
+      sentences={sentences ?? captionOf(of, data, chart)}
       width={chart.width}
       height={chart.height}
       start={presentEnd(chart)}
@@ -106,7 +114,7 @@ function Group({ group, zero, edge }: { group: DrawnGroup; zero: number; edge: n
           </tspan>
         ))}
       </text>
-      {group.bars.map(({ key, box, end, middle, style, text, present }) => (
+      {group.bars.map(({ key, box, end, middle, style, text, present, whisker }) => (
         <g key={key}>
           <rect
             data-bar={key}
@@ -120,6 +128,14 @@ function Group({ group, zero, edge }: { group: DrawnGroup; zero: number; edge: n
             stroke-width={1.4}
             stroke-dasharray={style.dash || undefined}
           />
+          {whisker && (
+            <path
+              data-mark="error"
+              d={`M${round(whisker[0])},${round(middle)}H${round(whisker[1])}M${round(whisker[0])},${round(middle - 3)}v6M${round(whisker[1])},${round(middle - 3)}v6`}
+              stroke={ink('ink')}
+              fill="none"
+            />
+          )}
           <text
             x={round(end < zero ? end - FIGURE_GAP : end + FIGURE_GAP)}
             y={round(middle + LABEL_SIZE * 0.36)}

@@ -1,11 +1,12 @@
 import { formatNumber } from '../../engine/index';
 import { type Box, LABEL_SIZE, textWidth, wrapText } from '../drawing/index';
-import type { BarData, BarPanel } from './bars';
+import type { Bar, BarData, BarPanel } from './bars';
 import { holdRange } from './hold-range';
 import { type Zone, zonesOf } from './limits';
 import { type LineStyle, lineStyle } from './palette';
 import type { ChartProps } from './props';
 import { exact, linear } from './scales';
+import { shareFigure } from './shares';
 import { roundTicks, type Ticks } from './ticks';
 import { type Range, yRange } from './y-range';
 import { placeWords, WORD_LINE, type ZoneWords } from './zone-words';
@@ -18,6 +19,8 @@ export interface DrawnBar {
   readonly middle: number;
   readonly style: LineStyle;
   readonly text: string;
+  /** Pixels from and to which the number may be off. */
+  readonly whisker: readonly [number, number] | undefined;
   readonly si: number;
   readonly label: string;
   readonly present: boolean;
@@ -79,9 +82,10 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
   const panels = data.panels.map((panel, n): DrawnBarPanel => {
     const groups = panel.groups.slice(0, MOST_GROUPS);
     left += panel.groups.length - groups.length;
-    const figure = (si: number, label: string): string =>
-      [formatNumber(panel.shown(si)), label].filter((each) => each !== '').join(' ');
-    const texts = groups.flatMap((g) => g.bars.map((bar) => figure(bar.si, bar.label)));
+    const number = ({ si, error }: Bar): string =>
+      error === undefined ? formatNumber(panel.shown(si)) : shareFigure(panel.shown(si), panel.shown(error));
+    const figure = (bar: Bar): string => [number(bar), bar.label].filter((each) => each !== '').join(' ');
+    const texts = groups.flatMap((g) => g.bars.map(figure));
     const figureRoom = Math.max(0, ...texts.map((text) => textWidth(text, LABEL_SIZE))) + FIGURE_GAP + 2;
     const titleLines = wrapText(panel.title, LABEL_SIZE, width - 4);
     const plot = {
@@ -118,7 +122,11 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
           end,
           middle: barTop + BAR / 2,
           style: lineStyle(bar.style),
-          text: figure(bar.si, bar.label),
+          text: figure(bar),
+          whisker:
+            bar.error === undefined
+              ? undefined
+              : [x(panel.shown(bar.si - bar.error)), x(panel.shown(bar.si + bar.error))],
         };
       });
       const baseline = Number.isFinite(group.baseline) ? x(panel.shown(group.baseline)) : undefined;

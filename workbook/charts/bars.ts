@@ -10,6 +10,8 @@ export interface Bar {
   /** What tells it apart within its group; '' where it is alone. */
   readonly label: string;
   readonly si: number;
+  /** Standard error of the number, where it is known. */
+  readonly error?: number;
   /** Place in the order of styles. */
   readonly style: number;
   readonly present: boolean;

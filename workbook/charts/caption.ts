@@ -3,7 +3,7 @@ import { extent } from './extent';
 import { type Family, type FamilyLine, type Measure, NOT_COMPUTED, type Panel, sampleAt } from './family';
 import type { DrawnPanel } from './layout';
 import type { Zone } from './limits';
-import { capital, inSentence, listed } from './words';
+import { capital, inSentence, leftOut, listed } from './words';
 
 /** A line's answers as SI pairs, in order across; gaps and samples not yet computed are left out. */
 function answers(family: Family, panel: Panel, line: FamilyLine, progress: SweepProgress): { x: number; y: number }[] {
@@ -177,12 +177,6 @@ export function limitNotes(panels: readonly Limited[]): string[] {
 
 /** Reasons that are named before the rest is only counted. */
 const NAMED_REASONS = 2;
-
-/** "3 of 14 parts have no answer and are left out." */
-export function leftOut(missing: number, total: number, things: string): string {
-  if (missing === 0) return '';
-  return `${missing} of ${total} ${things} ${missing === 1 ? 'has' : 'have'} no answer and ${missing === 1 ? 'is' : 'are'} left out.`;
-}
 
 /** How many designs have no answer, and why. */
 export function missingSentence(progress: SweepProgress): string {

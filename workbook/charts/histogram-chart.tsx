@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
-import { formatNumber } from '../../engine/index';
+import { formatNumber, type SpreadTold } from '../../engine/index';
 import { ink, LABEL_SIZE, useWidth } from '../drawing/index';
 import { limitNotes, missingSentence } from './caption';
 import { ChartFigure } from './chart-figure';
@@ -10,12 +10,13 @@ import { holds } from './grid-limits';
 import { Hatch } from './hatch';
 import { type DrawnHistogram, type HistogramLayout, layOutHistogram } from './histogram-layout';
 import { zonesOf } from './limits';
-import { Baseline, Now, round, Words } from './marks';
+import { Baseline, halo, Now, round, Words } from './marks';
 import { lineStyle } from './palette';
 import { PLAIN_WIDTH } from './place-holder';
 import type { SweepChartProps } from './props';
 import type { ReadSeries } from './readings';
 import { type SampleColumn, samplesOf } from './samples';
+import { causesSentence, percentilesSentence } from './spread-words';
 
 /** How the designs of a sweep spread over a result. */
 export function HistogramChart(props: SweepChartProps): JSX.Element {
@@ -93,6 +94,22 @@ function Bins({ panel }: { panel: DrawnHistogram }): JSX.Element {
           stroke-width={count === 0 ? 0 : 1.2}
         />
       ))}
+      {panel.percentiles.map(({ text, x, label }) => (
+        <g key={text} data-line={text}>
+          <line
+            x1={round(x)}
+            x2={round(x)}
+            y1={round(label.bottom)}
+            y2={panel.box.bottom}
+            stroke={ink('ink')}
+            stroke-width={0.9}
+            stroke-dasharray="7 2 1.5 2"
+          />
+          <text x={round(label.left + 2)} y={round(label.top + LABEL_SIZE)} {...halo}>
+            {text}
+          </text>
+        </g>
+      ))}
       {panel.spots.map(({ kind, at }) => (
         <line
           key={kind}
@@ -142,7 +159,9 @@ const tableOf = (chart: HistogramLayout): TableData => ({
 
 function captionOf(props: SweepChartProps, columns: readonly SampleColumn[], chart: HistogramLayout): string[] {
   const sentences = columns.flatMap((column) => [
-    column.unasked ? `The sweep ${props.cell.sweep} was not asked for ${column.info.title}.` : spreadSentence(column),
+    column.unasked
+      ? `The sweep ${props.cell.sweep} was not asked for ${column.info.title}.`
+      : spreadSentence(column, props.progress.spread),
     keptSentence(props, column),
   ]);
   sentences.push(...limitNotes(chart.panels.map((panel) => ({ ...panel, panel: panel.column }))));
@@ -151,7 +170,10 @@ function captionOf(props: SweepChartProps, columns: readonly SampleColumn[], cha
       sentences.push('The present design lies outside this picture.');
     }
   }
-  sentences.push(missingSentence(props.progress));
+  const { spread, columns: shown } = props.progress;
+  const drawn = shown[0]?.length ?? 0;
+  if (spread && drawn < spread.designs) sentences.push(`The first ${drawn} of ${spread.designs} designs are drawn.`);
+  sentences.push(spread ? causesSentence(spread) : missingSentence(props.progress));
   return sentences;
 }
 
@@ -164,7 +186,9 @@ export function quantile(ordered: readonly number[], share: number): number {
 }
 
 /** "Half of 75 designs have a line pull between 24.1 N and 28.7 N, the middle one 26 N." */
-function spreadSentence(column: SampleColumn): string {
+function spreadSentence(column: SampleColumn, told: SpreadTold | undefined): string {
+  const result = told?.results.find((each) => each.path === column.path);
+  if (told && result) return percentilesSentence(told, result, column.info);
   const ordered = column.values.filter(Number.isFinite).sort((a, b) => a - b);
   if (ordered.length < 2) return '';
   const [low, middle, high] = [0.25, 0.5, 0.75].map((share) => withUnit(column, quantile(ordered, share)));

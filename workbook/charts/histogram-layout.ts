@@ -1,4 +1,4 @@
-import { formatNumber } from '../../engine/index';
+import { formatNumber, type SpreadOfResult } from '../../engine/index';
 import { type Box, LABEL_SIZE, segmentsOf, textWidth, wrapText } from '../drawing/index';
 import { extent } from './extent';
 import type { Zone } from './limits';
@@ -29,6 +29,8 @@ export interface DrawnHistogram {
   readonly bins: readonly (Bin & { readonly bar: Box })[];
   readonly zones: readonly { readonly zone: Zone; readonly words: ZoneWords | undefined }[];
   readonly outside: readonly Zone[];
+  /** Of a spread: below which so many of the designs lie. */
+  readonly percentiles: readonly { readonly text: string; readonly x: number; readonly label: Box }[];
   /** The present design and the baseline stand on the axis. */
   readonly spots: readonly DrawnSpot[];
 }
@@ -67,6 +69,29 @@ export function binned(values: readonly number[], most: number): Bin[] {
   for (const value of answered) counts[Math.min(count - 1, Math.floor((value - first) / step + 1e-9))]!++;
   const edge = (k: number): number => Number((first + k * step).toPrecision(12));
   return counts.map((n, k) => ({ from: edge(k), to: edge(k + 1), count: n }));
+}
+
+/** Marks of 5 %, half and 95 % along the top of a plot, one under another where they would touch. */
+function placePercentiles(
+  told: SpreadOfResult | undefined,
+  x: (si: number) => number,
+  box: Box,
+): DrawnHistogram['percentiles'] {
+  if (!told || Number.isNaN(told.middle)) return [];
+  const placed: { readonly text: string; readonly x: number; readonly label: Box }[] = [];
+  for (const [text, si] of [
+    ['5 %', told.low],
+    ['50 %', told.middle],
+    ['95 %', told.high],
+  ] as const) {
+    const at = x(si);
+    const half = textWidth(text, LABEL_SIZE) / 2 + 2;
+    const middle = Math.min(Math.max(at, box.left + half), box.right - half);
+    let top = box.top + 1;
+    while (placed.some(({ label }) => label.top === top && label.right > middle - half)) top += LINE;
+    placed.push({ text, x: at, label: { left: middle - half, right: middle + half, top, bottom: top + LINE } });
+  }
+  return placed;
 }
 
 export function layOutHistogram(
@@ -114,6 +139,9 @@ export function layOutHistogram(
       ),
     );
     const taken: Box[] = [];
+    const told = props.progress.spread?.results.find((each) => each.path === column.path);
+    const percentiles = placePercentiles(told, (si) => x(column.shown(si)), box);
+    taken.push(...percentiles.map(({ label }) => label));
     const zones = shown.map((zone) => {
       const area = zone.side === 'below' ? { ...box, right: x(zone.limit) } : { ...box, left: x(zone.limit) };
       const found = zone.reason === '' ? undefined : placeWords(words.get(zone)!, area, 'top', tops, taken);
@@ -132,7 +160,8 @@ export function layOutHistogram(
     );
     const spots = placeSpots(marked, box, taken, tops, placesOf(before?.panels[n]?.spots));
     return {
-      ...{ column, titleLines, titleTop, box, xRange: range, yRange, yTicks, bins: bars, zones, outside, spots },
+      ...{ column, titleLines, titleTop, box, xRange: range, yRange, yTicks, bins: bars, zones, outside },
+      ...{ percentiles, spots },
       xTicks: roundTicks(range, Math.max(2, Math.round(plotWidth / 70))),
     };
   });

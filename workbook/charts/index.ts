@@ -1,2 +1,3 @@
 export { Chart } from './chart';
 export type { ChartProps } from './props';
+export { causesSentence } from './spread-words';

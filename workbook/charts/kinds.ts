@@ -13,6 +13,7 @@ interface Takes extends Record<Kind, ChartProps> {
   carpet: SweepChartProps;
   scatter: SweepChartProps;
   histogram: SweepChartProps;
+  shares: SweepChartProps;
   ring: TraceChartProps;
 }
 
@@ -25,5 +26,6 @@ export const chartKinds: { readonly [K in Kind]: () => Promise<ComponentType<Tak
   carpet: async () => (await import('./carpet-chart')).CarpetChart,
   scatter: async () => (await import('./scatter-chart')).ScatterChart,
   histogram: async () => (await import('./histogram-chart')).HistogramChart,
+  shares: async () => (await import('./share-chart')).ShareChart,
   ring: async () => (await import('./ring-chart')).RingChart,
 };

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { formatNumber } from '../../engine/index';
 import { ink, LABEL_SIZE, lineKinds, useWidth } from '../drawing/index';
-import { leftOut } from './caption';
+
 import { ChartFigure } from './chart-figure';
 import { round } from './marks';
 import {
@@ -18,7 +18,7 @@ import { lineStyle } from './palette';
 import { PLAIN_WIDTH } from './place-holder';
 import type { PartsChartProps } from './props';
 import type { ReadSeries } from './readings';
-import { inSentence, listed } from './words';
+import { inSentence, leftOut, listed } from './words';
 
 /** Each part's moment about the CG: nose-heavy and tail-heavy ones stacked back to back. */
 export function MomentChart(props: PartsChartProps): JSX.Element {

@@ -34,6 +34,7 @@ export function placesAlong({ progress }: SweepChartProps, path: string): number
 /** Where every axis of the sweep stands for one sample, as people read it. */
 export function designText({ progress, names, optionTitle }: SweepChartProps, sample: number): string[] {
   let left = sample;
+  if (progress.spread) return differingTexts({ progress, names }, sample);
   const lines: string[] = [];
   for (const { path, values } of [...progress.axes].reverse()) {
     const si = values[left % values.length]!;
@@ -46,4 +47,17 @@ export function designText({ progress, names, optionTitle }: SweepChartProps, sa
     lines.unshift(`${info.title} ${text}`);
   }
   return lines;
+}
+
+/** Things that differ, of which a design is told. */
+const MOST_TOLD = 5;
+
+/** What of a design of a spread differs, behind its results. */
+function differingTexts({ progress, names }: Pick<SweepChartProps, 'progress' | 'names'>, sample: number): string[] {
+  const { wanted, columns, spread } = progress;
+  const results = spread?.results.length ?? 0;
+  return wanted.slice(results, results + MOST_TOLD).flatMap((path, k) => {
+    const info = names.get(path);
+    return info ? [`${info.title} ${measure(info).text(columns[results + k]![sample]!)}`] : [];
+  });
 }

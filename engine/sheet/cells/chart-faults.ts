@@ -1,5 +1,5 @@
 import type { Builder } from '../build';
-import type { ChartCell, CheckCell, PartsCell, SweepCell } from '../document';
+import type { ChartCell, CheckCell, PartsCell, SpreadCell, SweepCell } from '../document';
 import { chartNeeds, chartSource, PART_BARS } from './chart-kinds';
 
 type Say = (message: string) => void;
@@ -22,27 +22,41 @@ export function checkChart(cell: ChartCell, builder: Builder): void {
 }
 
 function checkSweep(cell: ChartCell, builder: Builder, say: Say): void {
-  const sweeps = builder.document.cells.filter((each): each is SweepCell => each.kind === 'sweep');
-  const sweep = sweeps.find((each) => each.name === cell.sweep);
-  if (!sweep) {
-    const names = sweeps.map((each) => each.name);
-    const list = names.length === 0 ? 'There is none yet; add one.' : `The sweeps are ${names.join(', ')}.`;
+  const needs = chartNeeds[cell.chart];
+  const { cells } = builder.document;
+  const sweeps = needs.spread === 'only' ? [] : cells.filter((each): each is SweepCell => each.kind === 'sweep');
+  const spreads = needs.spread ? cells.filter((each): each is SpreadCell => each.kind === 'spread') : [];
+  const source = [...sweeps, ...spreads].find((each) => each.name === cell.sweep);
+  if (!source) {
+    const word = needs.spread === 'only' ? 'spread' : 'sweep';
+    const names = [...sweeps, ...spreads].map((each) => each.name);
+    const list =
+      names.length === 0
+        ? 'There is none yet; add one.'
+        : [listOf('sweeps', sweeps), listOf('spreads', spreads)].filter(Boolean).join(' ');
     say(
       cell.sweep === ''
-        ? `${cell.name} has no sweep to show. ${list}`
-        : `${cell.name} shows the sweep "${cell.sweep}": there is none of that name. ${list}${builder.meant(cell.sweep, names)}`,
+        ? `${cell.name} has no ${word} to show. ${list}`
+        : `${cell.name} shows the ${word} "${cell.sweep}": there is none of that name. ${list}${builder.meant(cell.sweep, names)}`,
     );
     return;
   }
-  checkAxes(cell, sweep, builder, say);
-  const needs = chartNeeds[cell.chart];
-  const results = [...(needs.across === 'result' ? [cell.across] : []), ...cell.up];
-  const wrong = results.find((path) => !sweep.wanted.includes(path));
-  if (wrong !== undefined) {
-    say(`${cell.name} shows "${wrong}", which ${sweep.name} does not compute. It computes ${sweep.wanted.join(', ')}.`);
+  if (source.kind === 'sweep') checkAxes(cell, source, builder, say);
+  else if (cell.lines !== '') {
+    say(`${cell.name} has a sign for each ${cell.lines}, and ${source.name} has no axes. Take nothing for the signs.`);
   }
-  checkCount(cell, `result of ${sweep.name}`, say);
+  const differs = source.kind === 'spread' && needs.spread === 'too' ? source.rows.map((row) => row.of) : [];
+  const computed = [...source.wanted, ...differs];
+  const results = [...(needs.across === 'result' ? [cell.across] : []), ...cell.up];
+  const wrong = results.find((path) => !computed.includes(path));
+  if (wrong !== undefined) {
+    say(`${cell.name} shows "${wrong}", which ${source.name} does not compute. It computes ${computed.join(', ')}.`);
+  }
+  checkCount(cell, `result of ${source.name}`, say);
 }
+
+const listOf = (word: string, cells: readonly { readonly name: string }[]): string =>
+  cells.length === 0 ? '' : `The ${word} are ${cells.map((each) => each.name).join(', ')}.`;
 
 function checkAxes(cell: ChartCell, sweep: SweepCell, builder: Builder, say: Say): void {
   const needs = chartNeeds[cell.chart];

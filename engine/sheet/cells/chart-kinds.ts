@@ -12,6 +12,8 @@ export interface ChartNeeds {
   readonly lines: 'axis' | 'axis or nothing' | 'nothing';
   /** How many results it shows at most. At least one, but for a kind that shows always the same. */
   readonly up: number;
+  /** It may be drawn from a spread in place of a sweep, or from a spread only. */
+  readonly spread?: 'too' | 'only';
   /** Both axes have to be numbers: something is drawn between their values. */
   readonly numbers?: true;
 }
@@ -25,8 +27,9 @@ export const chartNeeds: Readonly<Record<ChartCell['chart'], ChartNeeds>> = {
   moments: { from: ['parts'], across: 'nothing', lines: 'nothing', up: 0 },
   contour: { from: ['sweep'], across: 'axis', lines: 'axis', up: 1, numbers: true },
   carpet: { from: ['sweep'], across: 'axis', lines: 'axis', up: MOST_PANELS },
-  scatter: { from: ['sweep'], across: 'result', lines: 'axis or nothing', up: MOST_PANELS },
-  histogram: { from: ['sweep'], across: 'nothing', lines: 'nothing', up: MOST_PANELS },
+  scatter: { from: ['sweep'], across: 'result', lines: 'axis or nothing', up: MOST_PANELS, spread: 'too' },
+  histogram: { from: ['sweep'], across: 'nothing', lines: 'nothing', up: MOST_PANELS, spread: 'too' },
+  shares: { from: ['sweep'], across: 'nothing', lines: 'nothing', up: MOST_PANELS, spread: 'only' },
   ring: { from: ['trace'], across: 'nothing', lines: 'nothing', up: 1 },
 };
 

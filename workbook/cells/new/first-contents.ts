@@ -7,10 +7,13 @@ import {
   type FormulaCell,
   freeName,
   type RowDescription,
+  type SpreadCell,
+  type SpreadRow,
   type SweepCell,
   type TableCell,
   type TableDescription,
   takenNames,
+  unitNamed,
   type Variable,
   type VariablesCell,
 } from '../../../engine/index';
@@ -107,6 +110,30 @@ export function newSweep(document: Document): Contents<SweepCell> {
     kind: 'sweep',
     axes: variable ? [{ of: variable.name, low: '', high: '', count: POINTS }] : [],
     wanted: document.figures.slice(0, 1),
+  };
+}
+
+/** Things that a new spread begins with, and by how much: an amount to be corrected, which the page calls a beginning. */
+const FIRST_DIFFERING = 3;
+export const beginning = (name: string): string => `2 % × ${name}`;
+const FIRST_DESIGNS = 1000;
+
+/** The first variables that are more than nothing, each by a little, and the first key figure. */
+export function newSpread(document: Document): Contents<SpreadCell> {
+  const rows = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
+  // A share of nothing is nothing, and of a point on a scale it has no meaning.
+  const fit = rows.filter(({ text, unit }) => /^\s*[\d.]*[1-9]/.test(text) && unitNamed(unit)?.offset === 0);
+  return {
+    kind: 'spread',
+    rows: fit.slice(0, FIRST_DIFFERING).map(
+      ({ name }): SpreadRow => ({
+        ...{ of: name, spread: 'normal', size: beginning(name), above: '' },
+      }),
+    ),
+    parts: document.cells.some((cell) => cell.kind === 'parts' && cell.rows.length > 0),
+    wanted: document.figures.slice(0, 1),
+    samples: FIRST_DESIGNS,
+    seed: 1,
   };
 }
 

@@ -1,2 +1,2 @@
-export { newLine, newVariable } from './first-contents';
+export { beginning, newLine, newVariable } from './first-contents';
 export { blockOffer, type Offer, plainOffers } from './offers';

@@ -15,6 +15,7 @@ import {
   newChoice,
   newFormula,
   newLibraryChoice,
+  newSpread,
   newStock,
   newSweep,
   newTable,
@@ -90,9 +91,15 @@ export const plainOffers = (offered: Description | undefined): readonly Offer[] 
     make: (document) => cellOf(document, 'new_sweep', 'New sweep', newSweep(document)),
   },
   {
+    key: 'spread',
+    word: 'Spread',
+    about: 'What becomes of the results when weights, stations and settings are not quite as typed.',
+    make: (document) => cellOf(document, 'new_spread', 'New spread', newSpread(document)),
+  },
+  {
     key: 'chart',
     word: 'Chart',
-    about: 'A picture of a sweep.',
+    about: 'A picture of a sweep or a spread.',
     make: (document) => cellOf(document, 'new_chart', 'New chart', newChart(document)),
   },
   {

@@ -1,4 +1,12 @@
-import { type Cell, type ChartCell, chartNeeds, chartSource, PART_BARS, type SweepCell } from '../../../engine/index';
+import {
+  type Cell,
+  type ChartCell,
+  chartNeeds,
+  chartSource,
+  PART_BARS,
+  type SpreadCell,
+  type SweepCell,
+} from '../../../engine/index';
 
 /** Something that runs around the lap, and what it tells. */
 export interface Ring {
@@ -13,7 +21,20 @@ export interface Offer {
   isChoice(path: string): boolean;
 }
 
-export const sweepsOf = ({ cells }: Offer): readonly SweepCell[] => cells.filter((each) => each.kind === 'sweep');
+const sweepsOf = ({ cells }: Offer): readonly SweepCell[] => cells.filter((each) => each.kind === 'sweep');
+/** Sweeps and spreads that a kind of chart can be drawn from. */
+export const sampledOf = (kind: ChartCell['chart'], { cells }: Offer): readonly (SweepCell | SpreadCell)[] => {
+  const { spread } = chartNeeds[kind];
+  return [
+    ...(spread === 'only' ? [] : cells.filter((each) => each.kind === 'sweep')),
+    ...(spread ? cells.filter((each) => each.kind === 'spread') : []),
+  ];
+};
+/** Results of each design that a chart can show: in a spread what differs is told too. */
+export const resultsOf = (kind: ChartCell['chart'], source: SweepCell | SpreadCell | undefined): readonly string[] => {
+  if (source?.kind !== 'spread' || chartNeeds[kind].spread === 'only') return source?.wanted ?? [];
+  return [...new Set([...source.wanted, ...source.rows.map((row) => row.of)])];
+};
 export const tablesOf = ({ cells }: Offer): readonly Cell[] => cells.filter((each) => each.kind === 'parts');
 
 /** The chart with everything that its kind and its source still allow, and the first that there is in place of the rest. */
@@ -45,12 +66,13 @@ export function fitChart(cell: ChartCell, offer: Offer): ChartCell {
 
 function fitSweep({ of: _, ...cell }: ChartCell, offer: Offer): ChartCell {
   const needs = chartNeeds[cell.chart];
-  const sweep = sweepsOf(offer).find((each) => each.name === cell.sweep) ?? sweepsOf(offer)[0];
+  const sources = sampledOf(cell.chart, offer);
+  const sweep = sources.find((each) => each.name === cell.sweep) ?? sources[0];
   if (!sweep) return cell;
-  const all = sweep.axes.map((axis) => axis.of);
+  const all = sweep.kind === 'sweep' ? sweep.axes.map((axis) => axis.of) : [];
   const axes = needs.numbers ? all.filter((path) => !offer.isChoice(path)) : all;
   const liked = cell.chart === 'bars' ? axes.find((path) => offer.isChoice(path)) : undefined;
-  const { wanted } = sweep;
+  const wanted = resultsOf(cell.chart, sweep);
   const across = {
     axis: axes.includes(cell.across) ? cell.across : (liked ?? axes[0] ?? ''),
     result: wanted.includes(cell.across) ? cell.across : (wanted[0] ?? ''),

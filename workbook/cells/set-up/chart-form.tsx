@@ -8,7 +8,7 @@ import {
 } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { Tick } from '../table/tick';
-import { fitChart, type Offer, sweepsOf, tablesOf } from './chart-fit';
+import { fitChart, type Offer, resultsOf, sampledOf, tablesOf } from './chart-fit';
 import { chartKindTexts, partBarTitles } from './kind-texts';
 import { offerOf, titleOf } from './offer';
 import { Labelled, Pick, type PickOption } from './pick';
@@ -24,10 +24,12 @@ export function ChartForm({ cell }: { cell: ChartCell }) {
   const source = chartSource(cell);
   const change = (to: Partial<ChartCell>): void => sheet.changeCell({ ...cell, ...to });
   const refit = (to: Partial<ChartCell>): void => sheet.changeCell(fitChart({ ...cell, ...to }, offer));
-  const sweep = sweepsOf(offer).find((each) => each.name === cell.sweep);
+  const sweep = sampledOf(cell.chart, offer).find((each) => each.name === cell.sweep);
   const title = (path: string): string => sheet.name(path)?.title ?? path;
-  const axes = (sweep?.axes ?? []).map(({ of }): PickOption => ({ value: of, title: title(of) }));
-  const results = (sweep?.wanted ?? []).map((path): PickOption => ({ value: path, title: title(path) }));
+  const axes = (sweep?.kind === 'sweep' ? sweep.axes : []).map(
+    ({ of }): PickOption => ({ value: of, title: title(of) }),
+  );
+  const results = resultsOf(cell.chart, sweep).map((path): PickOption => ({ value: path, title: title(path) }));
   const id = (part: string): string => `${cell.id}-${part}`;
   return (
     <>
@@ -98,11 +100,14 @@ const LINES: Readonly<Partial<Record<ChartCell['chart'], string>>> = {
 const without = ({ checks: _, ...cell }: ChartCell): ChartCell => cell;
 
 function sources({ chart }: ChartCell, offer: Offer): PickOption[] {
-  const { from } = chartNeeds[chart];
-  const group = (title: string): { group?: string } => (from.length > 1 ? { group: title } : {});
+  const { from, spread } = chartNeeds[chart];
+  const group = (title: string): { group?: string } => (from.length > 1 || spread === 'too' ? { group: title } : {});
   return [
     ...(from.includes('sweep')
-      ? sweepsOf(offer).map((each) => ({ value: `sweep ${each.name}`, title: titleOf(each), ...group('Sweeps') }))
+      ? sampledOf(chart, offer).map((each) => ({
+          ...{ value: `sweep ${each.name}`, title: titleOf(each) },
+          ...group(each.kind === 'sweep' ? 'Sweeps' : 'Spreads'),
+        }))
       : []),
     ...(from.includes('parts')
       ? tablesOf(offer).map((each) => ({ value: `of ${each.name}`, title: titleOf(each), ...group('Parts') }))
@@ -200,8 +205,12 @@ function mayLimit(cell: ChartCell, check: CheckCell, sheet: ReturnType<typeof us
   if (!watched) return false;
   switch (chartSource(cell)) {
     case 'sweep': {
-      const sweep = sheet.document.value.cells.find((each) => each.kind === 'sweep' && each.name === cell.sweep);
-      const wanted = sweep?.kind === 'sweep' ? sweep.wanted : [];
+      // A share has no limits.
+      if (chartNeeds[cell.chart].spread === 'only') return false;
+      const wanted = resultsOf(
+        cell.chart,
+        sampledOf(cell.chart, offerOf(sheet)).find((each) => each.name === cell.sweep),
+      );
       // Only a picture over two axes can show a limit on another result than those that it shows.
       const shown = cell.chart === 'contour' ? wanted : [...cell.up, cell.across];
       return shown.includes(watched.path);

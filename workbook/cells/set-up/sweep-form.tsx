@@ -1,10 +1,9 @@
 import type { Axis, NameInfo, SweepCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import type { Sheet } from '../../store/sheet';
 import { spaced } from '../progress-words';
-import { titleOf } from './offer';
 import { AddFrom, type PickOption } from './pick';
 import { newAxis, SweepAxis } from './sweep-axis';
+import { nameOptions, Wanted } from './wanted';
 
 const MOST_AXES = 4;
 
@@ -45,7 +44,7 @@ export function SweepForm({ cell }: { cell: SweepCell }) {
           ? 'Pick what is to run through its values.'
           : `${spaced(count)} designs${cell.axes.length === 1 ? '' : `: ${cell.axes.map((axis) => axisLength(axis, sheet.name(axis.of))).join(' × ')}`}.`}
       </p>
-      <Wanted cell={cell} sheet={sheet} onChange={(wanted) => change({ wanted })} />
+      <Wanted id={cell.id} wanted={cell.wanted} sheet={sheet} onChange={(wanted) => change({ wanted })} />
     </>
   );
 }
@@ -53,64 +52,5 @@ export function SweepForm({ cell }: { cell: SweepCell }) {
 const axisLength = ({ count, options }: Axis, info: NameInfo | undefined): number =>
   info?.options ? (options?.length ?? info.options.length) : count;
 
-interface WantedProps {
-  readonly cell: SweepCell;
-  readonly sheet: Sheet;
-  onChange(wanted: readonly string[]): void;
-}
-
-/** Results that are computed for every design. */
-function Wanted({ cell, sheet, onChange }: WantedProps) {
-  const options = nameOptions(sheet, isResult).filter(({ value }) => !cell.wanted.includes(value));
-  return (
-    <fieldset class="set-up-list">
-      <legend>Results asked for</legend>
-      <ul>
-        {cell.wanted.map((path) => {
-          const title = sheet.name(path)?.title ?? `${path} (not there)`;
-          return (
-            <li key={path}>
-              {title}{' '}
-              <button
-                type="button"
-                class="word quiet"
-                onClick={() => onChange(cell.wanted.filter((each) => each !== path))}
-              >
-                take off<span class="unseen"> {title}</span>
-              </button>
-            </li>
-          );
-        })}
-      </ul>
-      <div class="set-up-fields">
-        <AddFrom
-          id={`${cell.id}-add-result`}
-          label={cell.wanted.length === 0 ? 'Result' : 'One more result'}
-          what="result"
-          options={options}
-          onAdd={(path) => onChange([...cell.wanted, path])}
-        />
-      </div>
-    </fieldset>
-  );
-}
-
 const AXES: ReadonlySet<NameInfo['kind']> = new Set(['variable', 'choice', 'field']);
-const RESULTS: ReadonlySet<NameInfo['kind']> = new Set(['result', 'formula', 'fold', 'part']);
-
 const isAxis = (info: NameInfo): boolean => info.settable && AXES.has(info.kind);
-/** The details of every part, and what notes say, would hide the rest. */
-const isResult = (info: NameInfo): boolean => RESULTS.has(info.kind) && !info.options && !isAside(info);
-const isAside = ({ kind, detail, settable }: NameInfo): boolean =>
-  kind === 'part' ? detail === true || settable : kind === 'formula' && detail === true;
-
-/** Names of the sheet as a list to pick from, by the cell that they belong to. */
-function nameOptions(sheet: Sheet, fits: (info: NameInfo) => boolean): PickOption[] {
-  const cells = new Map(sheet.document.value.cells.map((cell) => [cell.id, titleOf(cell)]));
-  const unique = new Map([...sheet.names.value.values()].filter(fits).map((info) => [info.path, info]));
-  return [...unique.values()].map(({ path, title, cell, unit, suffix }) => ({
-    value: path,
-    title: unit || suffix ? `${title}, ${suffix || unit}` : title,
-    group: cells.get(cell) ?? '',
-  }));
-}

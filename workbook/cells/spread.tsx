@@ -1,0 +1,48 @@
+import { useRef } from 'preact/hooks';
+import type { NameInfo, SpreadCell, SpreadRow, SweepProgress } from '../../engine/index';
+import { useSheet } from '../store/context';
+import { useOnScreen } from '../store/on-screen';
+import { SetUp } from './set-up/set-up';
+import { SpreadForm } from './spread/form';
+import { SpreadResults } from './spread/results';
+import { SpreadShares } from './spread/shares';
+import { titleOfRow } from './spread/words';
+import { SweepProgressLine } from './sweep-progress';
+
+/** What differs and by how much, what that makes of the results, and what makes most of it. */
+export function SpreadView({ cell }: { cell: SpreadCell }) {
+  const sheet = useSheet();
+  const watched = useOnScreen(() => sheet.sweeps.watch(cell.name), cell.name);
+  const progress = sheet.sweeps.progress(cell.name).value;
+  const faulty = sheet.faultAt(cell.name) !== undefined;
+  const shown = progress?.spread && !faulty ? progress : undefined;
+  // While a finger is down no shares are computed: those of the design before stay, and are called so.
+  const shared = useRef<SweepProgress | undefined>(undefined);
+  if (!shown || shown.spread!.compared > 0) shared.current = shown;
+  return (
+    <div class="spread" ref={watched}>
+      <ul class="spread-rows">
+        {cell.rows.map((row, k) => (
+          <li key={row.of}>{rowWords(row, `${cell.name}.row${k + 1}`, sheet.name(row.of), sheet.shown)}</li>
+        ))}
+        {cell.parts && <li>Weight and place of every part: normal, by its own uncertainty in the parts table</li>}
+      </ul>
+      {!faulty && <SweepProgressLine cell={cell} />}
+      {shown && <SpreadResults cell={cell} told={shown.spread!} />}
+      {shown && <SpreadShares cell={cell} progress={shared.current ?? shown} behind={shared.current !== shown} />}
+      <SetUp title="Set up this spread" open={faulty}>
+        <SpreadForm cell={cell} />
+      </SetUp>
+    </div>
+  );
+}
+
+/** "Tip weight: normal, standard deviation 0.42 g". */
+function rowWords(row: SpreadRow, at: string, info: NameInfo | undefined, shown: (path: string) => string): string {
+  const title = titleOfRow(row.of, info);
+  const below = row.size.trim() === '' ? 'its own in the parts table' : shown(`${at}.size`);
+  if (row.spread === 'normal') return `${title}: normal, standard deviation ${below}`;
+  const kind = row.spread === 'uniform' ? 'anywhere' : 'most likely as typed,';
+  if (row.above.trim() === '') return `${title}: ${kind} within ± ${below}`;
+  return `${title}: ${kind} from ${below} below to ${shown(`${at}.above`)} above`;
+}

@@ -1,0 +1,82 @@
+import { SPREAD_KINDS, type SpreadCell, type SpreadKind, type SpreadRow, spreadPath } from '../../../engine/index';
+import { TextEntry } from '../../controls/text-entry';
+import { useSheet } from '../../store/context';
+import { beginning } from '../new/index';
+import { RowFaults } from '../row-faults';
+import { Pick, type PickOption } from '../set-up/pick';
+import { titleOfRow } from './words';
+
+const KIND_TITLES: Readonly<Record<SpreadKind, string>> = {
+  normal: 'normal',
+  uniform: 'uniform: anywhere between the ends',
+  triangular: 'triangular: most likely as typed',
+};
+
+interface RowProps {
+  readonly cell: SpreadCell;
+  readonly index: number;
+  readonly options: readonly PickOption[];
+  onChange(row: SpreadRow): void;
+  onRemove(): void;
+}
+
+/** One thing that differs: what, in which way, by how much. */
+export function SpreadRowForm({ cell, index, options, onChange, onRemove }: RowProps) {
+  const sheet = useSheet();
+  const row = cell.rows[index]!;
+  const info = sheet.name(row.of);
+  const title = titleOfRow(row.of, info);
+  const at = spreadPath(cell, index);
+  const id = (part: string): string => `${cell.id}-row${index + 1}-${part}`;
+  const own = info?.kind === 'part';
+  const amount = (size: 'size' | 'above', word: string, placeholder: string) => (
+    <div>
+      <span class="set-up-word" aria-hidden="true">
+        {word}
+      </span>
+      <TextEntry
+        path={`${at}.${size}`}
+        label={`${title}, ${word.toLowerCase()}`}
+        text={row[size]}
+        shown={row[size] === '' ? '' : sheet.shown(`${at}.${size}`)}
+        placeholder={placeholder}
+        fault={sheet.faultAt(`${at}.${size}`)}
+        faultElsewhere
+        onCommit={(text) => sheet.setText(`${at}.${size}`, text)}
+        onUndoBeyond={sheet.undo}
+      />
+    </div>
+  );
+  return (
+    <fieldset class="set-up-axis">
+      <legend>{title}</legend>
+      <div class="set-up-fields">
+        <Pick
+          id={id('of')}
+          label="What differs"
+          value={row.of}
+          options={options}
+          onPick={(of) => onChange({ ...row, of, size: '', above: '' })}
+        />
+        <Pick
+          id={id('kind')}
+          label="How"
+          value={row.spread}
+          options={SPREAD_KINDS.map((kind) => ({ value: kind, title: KIND_TITLES[kind] }))}
+          onPick={(kind) => onChange({ ...row, spread: kind as SpreadKind })}
+        />
+        {row.spread === 'normal'
+          ? amount('size', 'Standard deviation', own ? "the part's own" : 'type an amount')
+          : amount('size', 'As much below', 'type an amount')}
+        {row.spread !== 'normal' && amount('above', 'As much above', 'the same')}
+        <button type="button" class="word quiet" onClick={onRemove}>
+          take off<span class="unseen"> {title}</span>
+        </button>
+      </div>
+      {row.size === beginning(row.of) && (
+        <p class="aside">2 % is only a beginning: type what you know of it, such as how well your scale weighs.</p>
+      )}
+      <RowFaults paths={[`${at}.size`, `${at}.above`]} />
+    </fieldset>
+  );
+}
