@@ -28,7 +28,7 @@ export function SpreadView({ cell }: { cell: SpreadCell }) {
         {cell.parts && <li>Weight and place of every part: normal, by its own uncertainty in the parts table</li>}
       </ul>
       {!faulty && <SweepProgressLine cell={cell} />}
-      {shown && <SpreadResults cell={cell} told={shown.spread!} />}
+      {shown && <SpreadResults cell={cell} told={shown.spread!} all={shown.total} />}
       {shown && <SpreadShares cell={cell} progress={shared.current ?? shown} behind={shared.current !== shown} />}
       <SetUp title="Set up this spread" open={faulty}>
         <SpreadForm cell={cell} />

@@ -151,13 +151,18 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
     });
     const result = {
       ...{ panel, titleLines, titleTop: top, box, range, groups: drawn, zones: placed, outside, x },
-      ticks: roundTicks(range, Math.max(2, Math.round(plotWidth / 70))),
+      ticks: upTo(roundTicks(range, Math.max(2, Math.round(plotWidth / 70))), panel.most),
     };
     top = box.bottom + X_AXIS + PANEL_GAP;
     return result;
   });
   return { width, height: top - PANEL_GAP + 2, panels, left };
 }
+
+const upTo = (ticks: Ticks, most = Number.POSITIVE_INFINITY): Ticks => ({
+  ...ticks,
+  values: ticks.values.filter((value) => value <= most),
+});
 
 /** Nothing is drawn beyond zero where all bars lie on one side of it. */
 function fromZero([low, high]: Range, numbers: readonly number[]): Range {

@@ -25,6 +25,8 @@ export interface BarGroup {
   readonly baseline: number;
 }
 export interface BarPanel extends Measure {
+  /** Greatest number that there can be, as it is shown. */
+  readonly most?: number;
   readonly groups: readonly BarGroup[];
   /** Why there is nothing: the sweep was not asked for it. */
   readonly unasked?: true;

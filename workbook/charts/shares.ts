@@ -51,7 +51,7 @@ export function sharesOf({ progress, cell, names }: SweepChartProps): ShareData 
         baseline: Number.NaN,
       };
     });
-    return [{ ...measure(shareInfo(info)), groups }];
+    return [{ ...measure(shareInfo(info)), groups, most: 100 }];
   });
   return { panels, of: 'What differs', held: [], missing: 0, total: 0, rest };
 }

@@ -6,24 +6,17 @@ import {
   type SpreadTold,
 } from '../../engine/index';
 import type { Names } from '../drawing/index';
-import { inSentence, leftOut } from './words';
+import { capital, inSentence, leftOut } from './words';
 
-const WHAT: Readonly<Record<SpreadFactor['what'], string>> = {
-  value: '',
-  mass: ': weight',
-  station: ': station',
-  place: ': place',
-};
-
-/** What a factor of a spread is called: "Tip weight", "Engine: weight". */
+/** What a factor of a spread is called: "Tip weight", "Weight of engine", "Place of tank". */
 export function factorTitle({ path, what }: SpreadFactor, names: Names): string {
   const title = names.get(path)?.title ?? path;
-  if (what === 'value') return title;
-  // A station is called by its part already, behind a colon; a mass is called as its part is.
+  if (what === 'value') return capital(title);
+  // A station is called by its part already, before a colon; a mass is called as its part is.
   const colon = title.indexOf(': ');
-  const part = what === 'mass' || colon < 0 ? title : title.slice(0, colon);
-  const axis = what === 'station' ? ` ${path.slice(path.lastIndexOf('.') + 1)}` : '';
-  return `${part}${WHAT[what]}${axis}`;
+  const part = inSentence(what === 'mass' || colon < 0 ? title : title.slice(0, colon));
+  if (what === 'mass') return `Weight of ${part}`;
+  return what === 'place' ? `Place of ${part}` : `Station ${path.slice(path.lastIndexOf('.') + 1)} of ${part}`;
 }
 
 /** A share of the variance in whole percent; what is under one is said so. */

@@ -116,9 +116,10 @@ export function newSweep(document: Document): Contents<SweepCell> {
 /** Things that a new spread begins with, and by how much: an amount to be corrected, which the page calls a beginning. */
 const FIRST_DIFFERING = 3;
 export const beginning = (name: string): string => `2 % × ${name}`;
-const FIRST_DESIGNS = 1000;
+const FIRST_DESIGNS = 500;
+const FIRST_RESULTS = 3;
 
-/** The first variables that are more than nothing, each by a little, and the first key figure. */
+/** The first variables that are more than nothing, each by a little, all parts, and the first key figures. */
 export function newSpread(document: Document): Contents<SpreadCell> {
   const rows = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
   // A share of nothing is nothing, and of a point on a scale it has no meaning.
@@ -131,7 +132,7 @@ export function newSpread(document: Document): Contents<SpreadCell> {
       }),
     ),
     parts: document.cells.some((cell) => cell.kind === 'parts' && cell.rows.length > 0),
-    wanted: document.figures.slice(0, 1),
+    wanted: document.figures.slice(0, FIRST_RESULTS),
     samples: FIRST_DESIGNS,
     seed: 1,
   };

@@ -7,7 +7,7 @@ import { spaced } from '../progress-words';
 const DIGITS = 4;
 
 /** Mean, standard deviation and percentiles of every result, with what the present design has. */
-export function SpreadResults({ cell, told }: { cell: SpreadCell; told: SpreadTold }) {
+export function SpreadResults({ cell, told, all }: { cell: SpreadCell; told: SpreadTold; all: number }) {
   const sheet = useSheet();
   return (
     <>
@@ -21,7 +21,7 @@ export function SpreadResults({ cell, told }: { cell: SpreadCell; told: SpreadTo
               <th scope="col">As typed</th>
               <th scope="col">Mean</th>
               <th scope="col">
-                <abbr title="Standard deviation">Deviation</abbr>
+                <abbr title="Standard deviation">Devi&shy;ation</abbr>
               </th>
               <th scope="col">
                 5 %<span class="unseen"> lie below</span>
@@ -59,13 +59,14 @@ export function SpreadResults({ cell, told }: { cell: SpreadCell; told: SpreadTo
           </tbody>
         </table>
       </section>
-      <p class="aside">{countWords(told)}</p>
+      <p class="aside">{countWords(told, all)}</p>
     </>
   );
 }
 
-/** "Of 1000 designs, seed 1." and what has no answer. */
-function countWords(told: SpreadTold): string {
+/** "Of 1000 designs; for the shares each of them is computed again with one thing changed, 5000 in all." */
+function countWords(told: SpreadTold, all: number): string {
   const some = told.designs < told.samples ? ` of ${spaced(told.samples)}` : '';
-  return [`Of ${spaced(told.designs)}${some} designs.`, causesSentence(told)].filter(Boolean).join(' ');
+  const count = `Of ${spaced(told.designs)}${some} designs; for the shares each is computed again with one thing changed at a time, ${spaced(all)} in all.`;
+  return [count, causesSentence(told)].filter(Boolean).join(' ');
 }
