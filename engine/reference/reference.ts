@@ -9,6 +9,7 @@ import { limitsChapter } from './limits';
 import { partsChapter } from './parts';
 import { bladeShapesChapter, propellerAgreementChapter } from './propellers';
 import { signsChapter } from './signs';
+import { spreadsChapter } from './spreads';
 import { unitsChapter } from './units';
 
 /** Every chapter in reading order, made from the declarations: nothing that it says is written down a second time. */
@@ -18,6 +19,7 @@ export function makeReference(): readonly Chapter[] {
     bandsChapter(blocks),
     limitsChapter(blocks),
     partsChapter(),
+    spreadsChapter(),
     ...blocks.map(blockChapter),
     formulasChapter(),
     unitsChapter(),

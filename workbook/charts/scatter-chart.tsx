@@ -23,6 +23,7 @@ import {
   SIGN_ROOM,
 } from './scatter-layout';
 import { signsPath } from './signs';
+import { causesSentence } from './spread-words';
 import { inSentence } from './words';
 
 /** Results against a result, one sign for each design. */
@@ -204,12 +205,15 @@ function captionOf(
       { panel: of, zones: [{ zone, words: undefined }], outside: [] },
     ]),
   );
-  sentences.push(...limitNotes([...noted.values()]), missingSentence(props.progress));
+  const { spread } = props.progress;
+  sentences.push(...limitNotes([...noted.values()]), spread ? causesSentence(spread) : missingSentence(props.progress));
   return sentences;
 }
 
 /** Correlation from which two results are said to go together. */
 const TOGETHER = 0.7;
+/** Below this no direction shows in the cloud. */
+const TENDENCY = 0.3;
 
 /** "Where line pull is greater, lap time is mostly less." */
 export function togetherSentence(across: SampleColumn, up: SampleColumn): string {
@@ -225,8 +229,10 @@ export function togetherSentence(across: SampleColumn, up: SampleColumn): string
   }
   const r = xy / Math.sqrt(xx * yy);
   const [a, b] = [inSentence(across.info.title), inSentence(up.info.title)];
-  if (!Number.isFinite(r) || Math.abs(r) < TOGETHER) return `Over these designs ${a} and ${b} do not go together.`;
-  return `Where ${a} is greater, ${b} is mostly ${r > 0 ? 'greater' : 'less'}.`;
+  if (!Number.isFinite(r) || Math.abs(r) < TENDENCY) return `Over these designs ${a} and ${b} do not go together.`;
+  const way = r > 0 ? 'greater' : 'less';
+  if (Math.abs(r) < TOGETHER) return `Where ${a} is greater, ${b} is ${way} by tendency only.`;
+  return `Where ${a} is greater, ${b} is mostly ${way}.`;
 }
 
 function keptSentence(props: SweepChartProps, columns: readonly SampleColumn[]): string {

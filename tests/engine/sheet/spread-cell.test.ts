@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../engine/sheet/compile';
 import { copyOfCell } from '../../../engine/sheet/copy';
-import type { Cell, Document, SpreadCell, SpreadRow } from '../../../engine/sheet/document';
+import type { Cell, ChartCell, Document, SpreadCell, SpreadRow } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { textsOf, withText } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
@@ -128,5 +128,46 @@ describe('a spread cell', () => {
     expect(faults({ rows: [row('heat', '2 °C')] }, [warm])).toEqual([
       'shop.row1.size: 2 °C is a point on a scale. How far heat may be off is written in K: "2 K".',
     ]);
+  });
+});
+
+describe('a chart of a spread', () => {
+  const chart = (change: Partial<ChartCell>): string[] => {
+    const cell: Cell = {
+      ...{ kind: 'chart', id: 'id_c', name: 'c', title: 'C', chart: 'histogram', sweep: 'shop' },
+      ...{ across: '', up: ['lap.pull'], lines: '' },
+      ...change,
+    };
+    return compile(sheet({}, [cell]), library).faults.map(({ message }) => message);
+  };
+  it('shows its results and, in histograms and scatters, what differs', () => {
+    expect(chart({})).toEqual([]);
+    expect(chart({ chart: 'scatter', across: 'tip_weight' })).toEqual([]);
+    expect(chart({ chart: 'shares' })).toEqual([]);
+  });
+  it.each([
+    [{ chart: 'shares', sweep: '' }, 'c has no spread to show. The spreads are shop.'],
+    [
+      { sweep: 'shap' },
+      'c shows the sweep "shap": there is none of that name. The sweeps are cg_sweep. The spreads are shop. Did you mean shop?',
+    ],
+    [
+      { chart: 'shares', up: ['tip_weight'] },
+      'c shows "tip_weight", which shop does not compute. It computes lap.pull, parts.x.',
+    ],
+    [
+      { up: ['lap.speed'] },
+      'c shows "lap.speed", which shop does not compute. It computes lap.pull, parts.x, tip_weight, cord.length, parts.fin.mass.',
+    ],
+    [
+      { chart: 'scatter', across: 'tip_weight', lines: 'tail_stock' },
+      'c has a sign for each tail_stock, and shop has no axes. Take nothing for the signs.',
+    ],
+    [
+      { chart: 'line', across: 'tip_weight' },
+      'c shows the sweep "shop": there is none of that name. The sweeps are cg_sweep.',
+    ],
+  ] as [Partial<ChartCell>, string][])('%j is told of', (change, message) => {
+    expect(chart(change)).toEqual([message]);
   });
 });

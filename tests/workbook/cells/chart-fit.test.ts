@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Cell, ChartCell, PartsCell, SweepCell } from '../../../engine/index';
+import type { Cell, ChartCell, PartsCell, SpreadCell, SweepCell } from '../../../engine/index';
 import { fitChart, type Offer } from '../../../workbook/cells/set-up/chart-fit';
 
 const axis = (of: string) => ({ of, low: '', high: '', count: 9 });
@@ -70,4 +70,24 @@ test('moments and rings have sources of their own, and leave them for a sweep', 
   expect(fitChart(chart({ chart: 'ring' }), all)).toMatchObject({ of: 'lap.ring', up: ['pull'] });
   expect(fitChart(chart({ chart: 'ring', of: 'lap.ring', up: ['speed'] }), all)).toMatchObject({ up: ['speed'] });
   expect(fitChart(chart({ chart: 'ring' }), offer([parts], []))).toMatchObject({ of: '', up: [] });
+});
+
+const shop: SpreadCell = {
+  ...{ kind: 'spread', id: 's', name: 'shop', title: 'Shop', parts: false, samples: 100, seed: 1 },
+  rows: [{ of: 'tip_weight', spread: 'normal', size: '1 g', above: '' }],
+  wanted: ['pull', 'lap_time'],
+};
+
+test('a histogram and a scatter take a spread too, shares take nothing else', () => {
+  const both = offer([balance, shop]);
+  expect(fitChart(chart({ chart: 'histogram', sweep: 'shop', up: ['lap_time', 'tip_weight', 'cg'] }), both)).toEqual(
+    chart({ chart: 'histogram', sweep: 'shop', across: '', lines: '', up: ['lap_time', 'tip_weight'] }),
+  );
+  expect(fitChart(chart({ chart: 'scatter', sweep: 'shop', across: 'tip_weight' }), both)).toEqual(
+    chart({ chart: 'scatter', sweep: 'shop', across: 'tip_weight', lines: '', up: ['pull'] }),
+  );
+  expect(fitChart(chart({ chart: 'shares', up: ['tip_weight'] }), both)).toEqual(
+    chart({ chart: 'shares', sweep: 'shop', across: '', lines: '', up: ['pull'] }),
+  );
+  expect(fitChart(chart({ sweep: 'shop' }), both).sweep).toBe('balance_sweep');
 });

@@ -21,3 +21,17 @@ test('rows of a sweep begin with those of the last sweep', () => {
     .make(demo);
   expect(table).toMatchObject({ kind: 'table', sweep: 'pull_sweep', rows: 'all' });
 });
+
+test('a spread begins with three variables that are more than nothing, by an amount that is called a beginning', () => {
+  const spread = plainOffers(undefined)
+    .find(({ key }) => key === 'spread')!
+    .make(demo);
+  expect(spread).toMatchObject({
+    ...{ kind: 'spread', parts: true, samples: 500, seed: 1 },
+    rows: ['tip_weight', 'line_length', 'guide_x'].map((of) => ({ of, size: `2 % × ${of}` })),
+  });
+  const bare = plainOffers(undefined)
+    .find(({ key }) => key === 'spread')!
+    .make({ ...demo, cells: [], figures: [] });
+  expect(bare).toMatchObject({ rows: [], parts: false, wanted: [] });
+});

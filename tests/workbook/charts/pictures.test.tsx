@@ -8,9 +8,11 @@ import { MomentChart } from '../../../workbook/charts/moment-chart';
 import type { SweepChartProps } from '../../../workbook/charts/props';
 import { RingChart } from '../../../workbook/charts/ring-chart';
 import { ScatterChart } from '../../../workbook/charts/scatter-chart';
+import { ShareChart } from '../../../workbook/charts/share-chart';
 import { normalised, openPage, type Page } from '../drawing/page';
 import { coarsely, gridProps } from './grid-data';
 import { partsProps, ringProps } from './parts-data';
+import { spreadChart } from './spread-data';
 import {
   balanceChart,
   balanceGhost,
@@ -67,6 +69,11 @@ const charts: Readonly<Record<string, (width: number) => ComponentChild>> = {
   'bars-of-parts': (width) => <BarChart {...partsProps()} width={width} />,
   'bars-of-moments': (width) => <BarChart {...partsProps({ up: ['moment'] })} width={width} />,
   moments: (width) => <MomentChart {...partsProps({ chart: 'moments', title: 'Moments', up: [] })} width={width} />,
+  'shares-of-a-spread': (width) => <ShareChart {...spreadChart('shares')} width={width} />,
+  'histogram-of-a-spread': (width) => <HistogramChart {...spreadChart('histogram')} width={width} />,
+  'scatter-of-a-spread': (width) => (
+    <ScatterChart {...spreadChart('scatter', { across: 'line_length' })} width={width} />
+  ),
   contour: (width) => (
     <ContourChart {...gridProps({ chart: 'contour', checks: ['pull_check', 'roll_check'] })} width={width} />
   ),
