@@ -79,6 +79,21 @@ export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine, liftingLineOfChords 
 export { lineDrag, type TurningLines, wholeLineDrag } from './line-drag';
 export { LINE_KINDS, type LineKind, lineBreakingLoad, lineLinearMass, lineStiffness } from './line-kinds';
 export { LINE_MEASURES, type LineFittings, type LineMakeup, type LineMeasure, lineMakeup } from './line-makeup';
+export {
+  type AxisPlace,
+  bowOf,
+  type Catenary,
+  catenary,
+  endsOf,
+  type LineBow,
+  type LineEndForces,
+  type LineEnds,
+  type LineShape,
+  levelPullOfSag,
+  lineShape,
+  SHAPE_STEPS,
+  type TurningBundle,
+} from './line-shape/index';
 export { lineStretch, linesMass, linesPressDown, pullAtHandle, stretchAngle } from './lines';
 export { FOLD_NAMES, foldParts, momentsAboutCg } from './mass';
 export { type LapPower, lapPower, type TimedLap, thrustAtPower } from './measured-lap';
