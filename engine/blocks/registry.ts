@@ -10,6 +10,7 @@ import { glide } from './glide';
 import { lap } from './lap';
 import { launch } from './launch';
 import { leadouts } from './leadouts';
+import { lineShape } from './line-shape';
 import { lines } from './lines';
 import { measuredLap } from './measured-lap';
 import { measuredPropeller } from './measured-propeller';
@@ -41,6 +42,7 @@ export const blocks: readonly AnyBlock[] = [
   balance,
   ballast,
   flight,
+  lineShape,
   lap,
   launch,
   glide,

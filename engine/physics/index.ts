@@ -90,9 +90,12 @@ export {
   type LineEnds,
   type LineShape,
   levelPullOfSag,
+  lineLoad,
   lineShape,
   SHAPE_STEPS,
   type TurningBundle,
+  type UnevenPair,
+  unevenPair,
 } from './line-shape/index';
 export { lineStretch, linesMass, linesPressDown, pullAtHandle, stretchAngle } from './lines';
 export { FOLD_NAMES, foldParts, momentsAboutCg } from './mass';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { lines } from '../../engine/blocks/lines';
-import { cylinderDragCoefficient, LINE_KINDS } from '../../engine/physics/index';
+import { cylinderDragCoefficient, LINE_KINDS, lineLoad } from '../../engine/physics/index';
 import { csvRows, halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
@@ -52,6 +52,29 @@ const checks: Readonly<Record<string, () => void>> = {
   /* U. Fechner et al., Renewable Energy 83 (2015), as attributed: the default of braid is that value. */
   'AWE braided tether Cd used in a published dynamic model'() {
     expect(coefficientOf('polyethylene_braid')).toBe(0.958);
+  },
+  /*
+   * S. F. Hoerner, Fluid-Dynamic Drag, ch. III: drag 1.1 sin³ a and lift 1.1 sin² a cos a of a cylinder at the angle a to the stream (the
+   * constant from memory); the 0.02 of friction along it is not counted. To 1e-12.
+   */
+  yawed_cylinder() {
+    expect(notes.yawed_cylinder).toMatchObject({
+      hoerner_drag: 'C_D = 1.1*sin^3(a) + 0.02',
+      hoerner_lift: 'C_L = 1.1*sin^2(a)*cos(a)',
+    });
+    const line = {
+      ...{ count: 1, diameter: 0.0004, linearMass: 0, dragCoefficient: 1.1, dragFactor: 1, density: 1.2 },
+      ...{ kinematicViscosity: 1.5e-5, gravity: 0, rate: 2 },
+    };
+    const [radius, out] = [10, new Float64Array(3)];
+    const unit = 0.5 * 1.2 * (2 * radius) ** 2 * 0.0004;
+    for (const a of [0.2, 0.9, Math.PI / 2]) {
+      // It moves along y; the line lies in the plane of y and z.
+      lineLoad(line, radius, 0, 0, Math.cos(a), Math.sin(a), out);
+      expect(-out[1]! / unit).toBeCloseTo(1.1 * Math.sin(a) ** 3, 12);
+      expect(out[2]! / unit).toBeCloseTo(1.1 * Math.sin(a) ** 2 * Math.cos(a), 12);
+      expect(out[0]).toBe(0);
+    }
   },
   /* S. Dunker (2018), second-hand: the range of the drag factor admits the greatest rise published. */
   vibration_amplification() {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findRoot, rungeKutta, shoot } from '../../engine/numerics/index';
-import { jsonOf } from './aero-rows';
+import { catenary, levelPullOfSag } from '../../engine/physics/index';
+import { halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
 
 /*
@@ -136,5 +137,29 @@ describe('boundary values', () => {
       rungeKutta(bend, y, 0, 0.5, 200);
       expect(Math.abs(y[0]! / y_mid - 1), branch).toBeLessThan(1e-7);
     }
+  });
+});
+
+/*
+ * F. P. Beer et al., Vector Mechanics for Engineers: Statics, sample problem 7.10 (US edition from memory). The book steps to c by hand, 0.6 %
+ * high: held to 1 %, and to the exact values computed beside it by half a unit of their last digit.
+ */
+describe('catenary', () => {
+  it.each(used.filter((id) => file.catenary.some((each: { id: string }) => each.id === id)))('%s', (id) => {
+    const { givens, answer, exact_here: exact } = file.catenary.find((each: { id: string }) => each.id === id);
+    const [span, sag, weight] = ['span', 'sag', 'weight'].map(
+      (name) => givens[Object.keys(givens).find((key) => key.startsWith(name))!],
+    );
+    const levelPull = levelPullOfSag(span, sag, weight);
+    const { parameter, length, farTension } = catenary(span, 0, levelPull, weight);
+    const computed = { c: parameter, Tmin: levelPull, Tmax: farTension, length, weight: weight * length };
+    for (const [name, value] of Object.entries(computed)) {
+      const of = (list: Readonly<Record<string, number>>): number | undefined =>
+        Object.entries(list).find(([key]) => key.split('_')[0] === name)?.[1];
+      const [printed, fine] = [of(answer), of(exact)];
+      if (printed !== undefined) expect(Math.abs(value / printed - 1), name).toBeLessThan(0.01);
+      if (fine !== undefined) expect(Math.abs(value - fine), name).toBeLessThanOrEqual(halfUnit(String(fine)));
+    }
+    expect(Object.keys(answer).length).toBeGreaterThanOrEqual(3);
   });
 });

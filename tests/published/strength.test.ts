@@ -3,7 +3,9 @@ import { gearFields } from '../../engine/blocks/gear-fields';
 import { gearResults } from '../../engine/blocks/gear-results';
 import { strengthFields } from '../../engine/blocks/strength-fields';
 import {
+  catenary,
   gearLeg,
+  levelPullOfSag,
   musicWireModuli,
   ROLLING,
   STEEL_BOLT_YIELD,
@@ -104,6 +106,16 @@ describe('bending and bolts', () => {
         diameter: givens.wire_diameter_mm / 1000,
       } as const;
       expect(Math.abs(gearLeg(bent, [0, 0, 1]).stress / 1e6 - answer.max_stress_MPa)).toBeLessThan(1);
+    },
+    /* F. P. Beer et al., Vector Mechanics for Engineers: Statics, sample problem 7.9: a flat cable taken as a parabola; the catenary comes as near as it prints. */
+    beer_7_9_parabolic_cable() {
+      const { givens, answer } = example('beer_7_9_parabolic_cable');
+      const weight = givens.mass_per_length_kg_m * givens.g_m_s2;
+      const levelPull = levelPullOfSag(givens.span_m, givens.sag_m, weight);
+      const cable = catenary(givens.span_m, 0, levelPull, weight);
+      expect(Math.abs(cable.farTension - answer.end_tension_N)).toBeLessThan(2);
+      expect(Math.abs((Math.atan(cable.farSlope) * 180) / Math.PI - answer.slope_deg)).toBeLessThan(0.05);
+      expect(Math.abs(cable.length - answer.length_m)).toBeLessThan(5e-5);
     },
     wentzell_6_1_preload() {
       const { givens, answer } = example('wentzell_6_1_preload');

@@ -57,7 +57,7 @@ export interface LineEndForces {
   readonly guideSag: number;
   readonly drag: number;
   readonly press: number;
-  /** At the handle: how far the lines point behind the guide in plan, and below the slant; their pull there. */
+  /** At the handle: how far the lines point behind the guide in plan, and below it; their pull there. */
   readonly handleTrail: number;
   readonly handleSag: number;
   readonly handlePull: number;
@@ -83,8 +83,8 @@ export function endsOf(shape: LineShape, elevation: number, rate: number): LineE
     ...{ drag, press },
     guideTrail: Math.atan2(drag, radial),
     guideSag: Math.atan2(press, radial),
-    handleTrail: Math.atan2(way * y, x),
-    handleSag: Math.atan2(z, Math.hypot(x, y)) - elevation,
+    handleTrail: Math.atan2(-way * y, x),
+    handleSag: elevation - Math.atan2(z, Math.hypot(x, y)),
     handlePull: Math.hypot(x, y, z),
   };
 }
