@@ -1,4 +1,4 @@
-import type { AnyBlock, AnySpecs, Field } from '../../../engine/blocks/block';
+import type { AnyBlock, AnySpecs, Field, TraceColumns } from '../../../engine/blocks/block';
 import { isLink, isOption } from '../../../engine/blocks/block';
 import { AIRSPEED_KNOTS, slotCount } from '../../../engine/blocks/curve';
 
@@ -17,6 +17,7 @@ export interface Rig {
   /** The values at all knots of a curve. */
   curve(path: string): number[];
   draw(block: AnyBlock): ReturnType<NonNullable<AnyBlock['draw']>>;
+  trace(block: AnyBlock, name: string): TraceColumns | undefined;
 }
 
 export function newRig(): Rig {
@@ -81,5 +82,6 @@ export function newRig(): Rig {
       return Array.from(m.subarray(column, column + AIRSPEED_KNOTS.length));
     },
     draw: (block) => block.draw!(m, linked(block), places.get(roleOf(block))!),
+    trace: (block, name) => block.traces![name]!.run(m, linked(block), places.get(roleOf(block))!),
   };
 }

@@ -11,6 +11,7 @@ import { glide } from '../../../engine/blocks/glide';
 import { lap } from '../../../engine/blocks/lap';
 import { launch } from '../../../engine/blocks/launch';
 import { leadouts } from '../../../engine/blocks/leadouts';
+import { lineShape } from '../../../engine/blocks/line-shape';
 import { lines } from '../../../engine/blocks/lines';
 import { measuredLap } from '../../../engine/blocks/measured-lap';
 import { measuredPropeller } from '../../../engine/blocks/measured-propeller';
@@ -37,6 +38,7 @@ const blocks: readonly AnyBlock[] = [
   leadouts,
   lines,
   flight,
+  lineShape,
   gear,
   strength,
   lap,
