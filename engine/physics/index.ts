@@ -14,6 +14,46 @@ export {
 } from './air';
 export { type Ballast, type BallastStatus, ballastAt, cgShiftByAdding, levelWingsCg, shiftOf } from './ballast';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
+export {
+  type Bellcrank,
+  type BellcrankState,
+  branchAt,
+  type Cable,
+  cableLever,
+  cablePulled,
+  closePushrod,
+  type ElevatorAir,
+  type HeldControl,
+  handleAngleFor,
+  handleDifference,
+  handleTorque,
+  hingeByDeflection,
+  hingeByIncidence,
+  hingeMoment,
+  LIMITS,
+  type Linkage,
+  type LinkageState,
+  lineDifference,
+  linkageAt,
+  newBellcrankState,
+  newLinkageState,
+  newPushrodState,
+  newTravel,
+  type Pushrod,
+  type PushrodState,
+  pullToHold,
+  pushrodBetween,
+  senseOf,
+  type Travel,
+  type TravelLimits,
+  type TravelStatus,
+  tailLiftAfter,
+  travelOf,
+  turnBellcrank,
+  turnFor,
+  turnForElevator,
+  turnToPull,
+} from './control/index';
 export { cylinderDragCoefficient } from './cylinder-drag';
 export {
   bodyFormFactor,
@@ -45,6 +85,7 @@ export {
   type FlightStatus,
   newSolution,
   solveFlight,
+  trimAtSpeed,
 } from './flight/index';
 export {
   alongLeg,

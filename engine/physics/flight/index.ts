@@ -5,3 +5,4 @@ export { type Balance, newBalance } from './loads';
 export { circleRadius, type FlightSetup } from './setup';
 export { type FlightMethod, type FlightSolution, type FlightStatus, newSolution } from './solution';
 export { SETTLED_WITHIN, solveFlight } from './solve';
+export { trimAtSpeed } from './trim-at';
