@@ -49,6 +49,8 @@ export const leadoutResults = {
     doc: 'Between the holes of both leadouts.',
     detail: true,
   },
+  pivot_x: { ...MILLIMETRES, symbol: 'x_p', title: 'Bellcrank pivot', doc: 'As typed.', detail: true },
+  pivot_y: { ...MILLIMETRES, symbol: 'y_p', title: 'Pivot from centreline', doc: 'As typed.', detail: true },
 } as const satisfies Readonly<Record<string, Result>>;
 
 /** Leadouts with their guide and the bellcrank. */
@@ -93,6 +95,8 @@ export const leadouts = block({
     m[r.spacing + i] = spacing;
     m[r.front_x + i] = x - spacing / 2;
     m[r.bellcrank + i] = m[f.bellcrank + i]!;
+    m[r.pivot_x + i] = m[f.pivot_x + i]!;
+    m[r.pivot_y + i] = m[f.pivot_y + i]!;
     return undefined;
   },
   draw(m, f, r): Shape[] {

@@ -3,6 +3,7 @@ import { balance } from './balance';
 import { ballast } from './ballast';
 import type { AnyBlock } from './block';
 import { body } from './body';
+import { control } from './control';
 import { electric } from './electric';
 import { flight } from './flight';
 import { gear } from './gear';
@@ -49,5 +50,6 @@ export const blocks: readonly AnyBlock[] = [
   tank,
   gear,
   strength,
+  control,
   race,
 ];

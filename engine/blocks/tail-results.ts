@@ -1,6 +1,6 @@
 import { BENDING_STIFFNESS } from '../units/index';
 import type { Result } from './block';
-import { ANGLE, MILLIMETRES, PER_RADIAN, PLAIN, SURFACE } from './measures';
+import { ANGLE, MILLIMETRES, PER_RADIAN, PLAIN, SHARE, SURFACE } from './measures';
 
 const bending = (symbol: string, title: string, doc: string): Result => ({
   dimension: BENDING_STIFFNESS,
@@ -59,6 +59,27 @@ export const tailResults = {
     symbol: 'τ_e',
     title: 'Elevator effect',
     doc: 'One degree of elevator does as much as so many degrees of the whole tail.',
+  },
+  elevator_share: {
+    ...SHARE,
+    symbol: 'E_e',
+    title: 'Elevator chord',
+    doc: 'Over the chord of stabiliser and elevator together, as typed.',
+    detail: true,
+  },
+  hinge_x: {
+    ...MILLIMETRES,
+    symbol: 'x_h',
+    title: 'Elevator hinge',
+    doc: 'At the centreline, aft of the wing root leading edge.',
+    detail: true,
+  },
+  hinge_z: {
+    ...MILLIMETRES,
+    symbol: 'z_h',
+    title: 'Height of the elevator hinge',
+    doc: 'Above the reference line: that of the stabiliser.',
+    detail: true,
   },
   fin_area: { ...SURFACE, symbol: 'S_f', title: 'Fin area', doc: 'Of fin and rudder together, above the fuselage.' },
   fin_quarter_chord: {

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { air } from '../../../engine/blocks/air';
 import { type AnyBlock, type Field, isCurve, isLink, isOption, type Result } from '../../../engine/blocks/block';
 import { body } from '../../../engine/blocks/body';
+import { control } from '../../../engine/blocks/control';
 import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
 import { electric } from '../../../engine/blocks/electric';
 import { engineResults } from '../../../engine/blocks/engine-results';
@@ -41,6 +42,7 @@ const blocks: readonly AnyBlock[] = [
   lineShape,
   gear,
   strength,
+  control,
   lap,
   launch,
   glide,

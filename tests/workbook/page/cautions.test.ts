@@ -23,8 +23,23 @@ test('the pull stands beside the pull test of the whole system, the power lines 
 });
 
 test('the blocks that can hurt have a caution', () => {
-  for (const role of ['flight', 'lines', 'engine', 'parts']) expect(cautionsOfBlock(role)).not.toEqual([]);
+  for (const role of ['flight', 'lines', 'engine', 'parts', 'control']) expect(cautionsOfBlock(role)).not.toEqual([]);
   expect(cautionsOfBlock('air')).toEqual([]);
+});
+
+test('the control linkage says up is up, what to look at, and who decides', () => {
+  const said = cautionsOfBlock('control')
+    .flatMap((caution) => caution.sentences)
+    .join(' ');
+  for (const words of [
+    'up is up',
+    'hinge',
+    'Stop if the margin of the pull is below 1',
+    'rule book',
+    'club practice',
+  ]) {
+    expect(said).toContain(words);
+  }
 });
 
 test('holes are filled with the value in the unit that the sentence asks for', () => {
