@@ -133,6 +133,21 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'a spread with its shares and its form',
+    sample: ['.cell-spread'],
+    async open(page) {
+      await page.getByRole('button', { name: 'Add', exact: true }).click();
+      await page.getByRole('button', { name: 'Spread', exact: true }).click();
+      await press(page, /^done with title/);
+      await page.locator('.cell-spread .set-up > summary').click();
+      // All parts at once take longer than anybody has to wait for a view.
+      await page.getByLabel('With the uncertainty of the parts').uncheck();
+      await page.locator('.cell-spread [data-bar]').first().waitFor();
+      await page.locator('.cell-spread').scrollIntoViewIfNeeded();
+      await settled(page);
+    },
+  },
+  {
     name: 'the reference',
     sample: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+4)', '.title-block'],
     async open(page) {

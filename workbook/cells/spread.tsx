@@ -1,7 +1,8 @@
 import { useRef } from 'preact/hooks';
-import type { NameInfo, SpreadCell, SpreadRow, SweepProgress } from '../../engine/index';
+import { type NameInfo, type SpreadCell, type SpreadRow, type SweepProgress, spreadPath } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { useOnScreen } from '../store/on-screen';
+import { beginning } from './new/index';
 import { SetUp } from './set-up/set-up';
 import { SpreadForm } from './spread/form';
 import { SpreadResults } from './spread/results';
@@ -23,14 +24,17 @@ export function SpreadView({ cell }: { cell: SpreadCell }) {
     <div class="spread" ref={watched}>
       <ul class="spread-rows">
         {cell.rows.map((row, k) => (
-          <li key={row.of}>{rowWords(row, `${cell.name}.row${k + 1}`, sheet.name(row.of), sheet.shown)}</li>
+          <li key={row.of} data-path={spreadPath(cell, k)}>
+            {rowWords(row, spreadPath(cell, k), sheet.name(row.of), sheet.shown)}
+            {row.size === beginning(row.of) && ', a beginning: type what you know of it'}
+          </li>
         ))}
         {cell.parts && <li>Weight and place of every part: normal, by its own uncertainty in the parts table</li>}
       </ul>
       {!faulty && <SweepProgressLine cell={cell} />}
       {shown && <SpreadResults cell={cell} told={shown.spread!} all={shown.total} />}
       {shown && <SpreadShares cell={cell} progress={shared.current ?? shown} behind={shared.current !== shown} />}
-      <SetUp title="Set up this spread" open={faulty}>
+      <SetUp title="Set up this spread" open={faulty || sheet.faultWithin(cell.name) !== undefined}>
         <SpreadForm cell={cell} />
       </SetUp>
     </div>

@@ -16,7 +16,8 @@ const said = (change: Partial<SpreadTold['results'][number]>) =>
 
 test('the greatest share is said first, then the next', () => {
   expect(said({})).toBe('Engine station makes 58 % of the spread of the line pull, line length 39 %.');
-  expect(said({ first: [0.01, 0.98, 0] })).toBe('Engine station makes 98 % of the spread of the line pull.');
+  expect(said({ first: [0.01, 0.9, 0] })).toBe('Engine station makes 90 % of the spread of the line pull.');
+  expect(said({ first: [0.2, 1.02, 0] })).toBe('Engine station makes nearly all of the spread of the line pull.');
 });
 test('shares that may be chance are not said', () => {
   expect(said({ first: [0.05, 0.08, 0.01] })).toBe(
