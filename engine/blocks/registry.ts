@@ -17,6 +17,7 @@ import { measuredLap } from './measured-lap';
 import { measuredPropeller } from './measured-propeller';
 import { propeller } from './propeller';
 import { race } from './race';
+import { shutoff } from './shutoff';
 import { strength } from './strength';
 import { tachometer } from './tachometer';
 import { tail } from './tail';
@@ -51,5 +52,6 @@ export const blocks: readonly AnyBlock[] = [
   gear,
   strength,
   control,
+  shutoff,
   race,
 ];

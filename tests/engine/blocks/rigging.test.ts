@@ -18,6 +18,7 @@ import { measuredLap } from '../../../engine/blocks/measured-lap';
 import { measuredPropeller } from '../../../engine/blocks/measured-propeller';
 import { propeller } from '../../../engine/blocks/propeller';
 import { race } from '../../../engine/blocks/race';
+import { shutoff } from '../../../engine/blocks/shutoff';
 import { strength } from '../../../engine/blocks/strength';
 import { tachometer } from '../../../engine/blocks/tachometer';
 import { tail } from '../../../engine/blocks/tail';
@@ -43,6 +44,7 @@ const blocks: readonly AnyBlock[] = [
   gear,
   strength,
   control,
+  shutoff,
   lap,
   launch,
   glide,

@@ -23,7 +23,8 @@ test('the pull stands beside the pull test of the whole system, the power lines 
 });
 
 test('the blocks that can hurt have a caution', () => {
-  for (const role of ['flight', 'lines', 'engine', 'parts', 'control']) expect(cautionsOfBlock(role)).not.toEqual([]);
+  for (const role of ['flight', 'lines', 'engine', 'parts', 'control', 'shutoff'])
+    expect(cautionsOfBlock(role)).not.toEqual([]);
   expect(cautionsOfBlock('air')).toEqual([]);
 });
 
