@@ -202,13 +202,19 @@ export const glide = block({
   traces: {
     way: {
       title: 'Along the glide',
-      doc: 'Pull and speed against azimuth from straight downwind of the pilot, from shutting off to touchdown.',
-      columns: { azimuth: ringColumns.azimuth, pull: ringColumns.pull, speed: ringColumns.speed },
+      doc: 'Pull and speed from shutting off to touchdown, against azimuth from straight downwind of the pilot or the laps glided.',
+      columns: {
+        azimuth: ringColumns.azimuth,
+        pull: ringColumns.pull,
+        speed: ringColumns.speed,
+        laps: { ...PLAIN, symbol: 'n', title: 'Laps glided', doc: 'Since shutting off.' },
+      },
       run(m, f, r) {
         const from = azimuthOf(m, f.air, f.flight, 0, m[r.shut_off_bearing]!);
         if (Number.isNaN(from)) return undefined;
         fly(m, f, 0, 1, from, pictured);
-        return { azimuth: pictured.azimuth, pull: pictured.pull, speed: pictured.speed };
+        const { azimuth, pull, speed } = pictured;
+        return { azimuth, pull, speed, laps: azimuth.map((at) => (at - azimuth[0]!) / TURN) };
       },
     },
   },

@@ -131,14 +131,21 @@ export const launch = block({
   traces: {
     run: {
       title: 'Along the run',
-      doc: 'Pull and speed against azimuth from straight downwind of the pilot, from release to lifting off.',
-      columns: { azimuth: ringColumns.azimuth, pull: ringColumns.pull, speed: ringColumns.speed },
+      doc: 'Pull and speed from release to lifting off, against azimuth from straight downwind of the pilot or the distance run.',
+      columns: {
+        azimuth: ringColumns.azimuth,
+        pull: ringColumns.pull,
+        speed: ringColumns.speed,
+        distance: { ...METRES, symbol: 's', title: 'Distance run', doc: 'Along the circle, from release.' },
+      },
       run(m, f) {
         const { setup, wind, how } = read(m, f, 0, 1);
         if (Number.isNaN(how.flyingSpeed)) return undefined;
         runFrom(setup, wind, how, azimuthOf(m, f.air, f.flight, 0, m[f.release]!), pictured);
         if (pictured.status !== 'settled') return undefined;
-        return { azimuth: pictured.azimuth, pull: pictured.pull, speed: pictured.speed };
+        const { azimuth, pull, speed, length, turned } = pictured;
+        const distance = azimuth.map((at) => ((at - azimuth[0]!) * length) / turned);
+        return { azimuth, pull, speed, distance };
       },
     },
   },

@@ -215,6 +215,7 @@ export const CHART_KINDS = [
   'histogram',
   'shares',
   'ring',
+  'along',
 ] as const;
 export interface ChartCell extends CellBase {
   readonly kind: 'chart';
@@ -222,14 +223,16 @@ export interface ChartCell extends CellBase {
   readonly chart: (typeof CHART_KINDS)[number];
   /** Name of a sweep cell, or of a spread where the kind may be drawn from one; '' where there is none. */
   readonly sweep: string;
-  /** Instead of a sweep: a weight and balance table (moments, bars), or what runs along something, such as lap.ring (ring). */
+  /** Instead of a sweep: a weight and balance table (moments, bars), or what runs along something, such as lap.ring (ring, along). */
   readonly of?: string;
-  /** What runs across: an axis of the sweep; for a scatter one of its results. */
+  /** What runs across: an axis of the sweep; for a scatter one of its results; along, a column, '' = the first. */
   readonly across: string;
   /** What is shown, one panel each: results of the sweep, numbers of every part, a column of what runs along. */
   readonly up: readonly string[];
   /** Second axis: tells lines and groups apart, or runs the other way in a contour or carpet. '' = none. */
   readonly lines: string;
+  /** Lines: results that are read in one unit stand in one panel. */
+  readonly together?: boolean;
   /** Checks whose limits stand in it; missing: all that watch what it shows. */
   readonly checks?: readonly string[];
 }

@@ -20,6 +20,19 @@ export const everyKind: readonly ChartCell[] = [
   chart('carpet_kind', 'Pull and CG as carpets', { chart: 'carpet', up: ['flight.pull', 'balance.cg_x'] }),
   chart('scatter_kind', 'Pull against CG', { chart: 'scatter', across: 'balance.cg_x', lines: 'tip_weight' }),
   chart('histogram_kind', 'How the CG spreads', { chart: 'histogram', up: ['balance.cg_x'], lines: '' }),
+  chart('run_kind', 'Along the run', {
+    ...{ chart: 'along', sweep: '', of: 'launch.run', across: 'distance', up: ['pull', 'speed'], lines: '' },
+  }),
+  chart('leg_kind', 'Along the gear leg', {
+    ...{
+      chart: 'along',
+      sweep: '',
+      of: 'gear.leg',
+      across: 'distance',
+      up: ['bending', 'torsion', 'stress'],
+      lines: '',
+    },
+  }),
   chart('ring_kind', 'Pull around the lap', { chart: 'ring', sweep: '', of: 'lap.ring', up: ['pull'], lines: '' }),
 ];
 
@@ -31,10 +44,13 @@ export function fileOfEveryKind() {
     axes: [axis('engine_station', 13), axis('tip_weight', 5)],
     wanted: ['flight.pull', 'balance.cg_x', 'flight.pull_per_weight'],
   };
-  const lap = { kind: 'block', id: 'planted-lap', name: 'lap', title: 'Lap in wind', block: 'lap', fields: {} };
+  const there = new Set<string>(demo.cells.flatMap((cell: { block?: string }) => cell.block ?? []));
+  const blocks = ['lap', 'launch', 'gear']
+    .filter((block) => !there.has(block))
+    .map((block) => ({ kind: 'block', id: `planted-${block}`, name: block, title: block, block, fields: {} }));
   const windy = demo.cells.map((cell: { name: string; fields: object }) =>
     cell.name === 'air' ? { ...cell, fields: { ...cell.fields, wind: '5 m/s' } } : cell,
   );
-  const text = JSON.stringify({ ...demo, cells: [sweep, ...everyKind, ...windy, lap] });
+  const text = JSON.stringify({ ...demo, cells: [sweep, ...everyKind, ...windy, ...blocks] });
   return { name: 'kinds.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
 }

@@ -58,7 +58,7 @@ describe.each([
   });
 
   test('no barrier is found in a chart, its numbers or its form', { timeout: 90_000 }, async () => {
-    for (const name of ['tip_sweep', 'contour_kind', 'bars_kind', 'ring_kind']) {
+    for (const name of ['tip_sweep', 'contour_kind', 'bars_kind', 'ring_kind', 'run_kind']) {
       for (const summary of await cell(page, name).locator('details > summary').all()) await summary.click();
       const found = await new AxeBuilder({ page })
         .include(`#cell-${name}`)
@@ -93,7 +93,7 @@ describe.each([
   });
 
   test('a finger or the pointer reads what is nearest', async () => {
-    for (const name of ['contour_kind', 'histogram_kind', 'ring_kind']) {
+    for (const name of ['contour_kind', 'histogram_kind', 'ring_kind', 'leg_kind']) {
       const svg = picture(page, name);
       await svg.scrollIntoViewIfNeeded();
       const box = (await svg.boundingBox())!;

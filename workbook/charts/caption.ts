@@ -1,6 +1,6 @@
 import { formatQuantity, type SweepProgress, toSI } from '../../engine/index';
 import { extent } from './extent';
-import { type Family, type FamilyLine, type Measure, NOT_COMPUTED, type Panel, sampleAt } from './family';
+import { type Family, type FamilyLine, NOT_COMPUTED, type Panel, sampleAt } from './family';
 import type { DrawnPanel } from './layout';
 import type { Zone } from './limits';
 import { capital, inSentence, leftOut, listed } from './words';
@@ -121,52 +121,60 @@ function stretchesWithin(points: readonly { x: number; y: number }[], low: numbe
   return stretches;
 }
 
+/** Where along its axis a line keeps within its limits: "everywhere", "up to 38 mm", "from 12 s to 15 s", "nowhere". */
+export function whereWithin(
+  points: readonly { x: number; y: number }[],
+  low: number,
+  high: number,
+  text: (x: number) => string,
+  [first, last]: readonly [number, number] = [points[0]!.x, points.at(-1)!.x],
+): string {
+  const where = stretchesWithin(points, low, high).map(({ from, to }) =>
+    from === first && to === last
+      ? 'everywhere'
+      : from === first
+        ? `up to ${text(to)}`
+        : to === last
+          ? `from ${text(from)}`
+          : `from ${text(from)} to ${text(to)}`,
+  );
+  return where.length === 0 ? 'nowhere' : listed(where);
+}
+
 /** Says for each line where it keeps within the limits of the first panel that has any. */
 export function limitSentence(family: Family, panels: readonly DrawnPanel[], progress: SweepProgress): string {
-  const drawn = panels.find((p) => p.zones.length + p.outside.length > 0);
-  if (!drawn || family.options) return '';
-  const zones = [...drawn.zones.map((z) => z.zone), ...drawn.outside];
+  const all = panels.flatMap((p) => [...p.zones.map((z) => z.zone), ...p.outside]);
+  const limited = family.panels.find(({ path }) => path === all[0]?.of.path);
+  if (!limited || family.options) return '';
+  const zones = all.filter(({ of }) => of.path === limited.path);
   const limits = (side: 'below' | 'above'): number[] => zones.filter((z) => z.side === side).map((z) => z.limitSI);
   const low = Math.max(Number.NEGATIVE_INFINITY, ...limits('below'));
   const high = Math.min(Number.POSITIVE_INFINITY, ...limits('above'));
   const { info } = family.across;
   const text = (x: number): string => formatQuantity(x, info.unit, { suffix: info.suffix });
-  const first = family.acrossValues[0]!;
-  const last = family.acrossValues.at(-1)!;
-
   const said = family.lines.flatMap((line) => {
-    const points = answers(family, drawn.panel, line, progress);
+    const points = answers(family, limited, line, progress);
     if (points.length < 2) return [];
-    const where = stretchesWithin(points, low, high).map(({ from, to }) =>
-      from === first && to === last
-        ? 'everywhere'
-        : from === first
-          ? `up to ${text(to)}`
-          : to === last
-            ? `from ${text(from)}`
-            : `from ${text(from)} to ${text(to)}`,
-    );
-    return [{ label: line.label, where: where.length === 0 ? 'nowhere' : listed(where) }];
+    const ends = [family.acrossValues[0]!, family.acrossValues.at(-1)!] as const;
+    return [{ label: line.label, where: whereWithin(points, low, high, text, ends) }];
   });
   if (said.length === 0) return '';
-  const subject = `${capital(drawn.panel.info.title)} keeps within ${zones.length === 1 ? 'its limit' : 'its limits'}`;
+  const subject = `${capital(limited.info.title)} keeps within ${zones.length === 1 ? 'its limit' : 'its limits'}`;
   if (said.every((s) => s.where === said[0]!.where)) return `${subject} ${said[0]!.where}.`;
   return `${subject}: ${said.map((s) => `${s.label} ${s.where}`).join('; ')}.`;
 }
 
-/** A panel with its limits, drawn and not drawn. */
+/** The limits of a panel, drawn and not drawn. */
 export interface Limited {
-  readonly panel: Measure;
   readonly zones: readonly { readonly zone: Zone; readonly words: unknown }[];
   readonly outside: readonly Zone[];
 }
 
 /** Limits that the picture has no place for, and reasons that their zones have no room for. */
 export function limitNotes(panels: readonly Limited[]): string[] {
-  return panels.flatMap(({ panel, zones, outside }) => {
-    const { unit, suffix, title } = panel.info;
-    const limit = (zone: Zone): string =>
-      `${title} ${zone.side === 'below' ? 'at least' : 'at most'} ${formatQuantity(zone.limitSI, unit, { suffix })}`;
+  return panels.flatMap(({ zones, outside }) => {
+    const limit = ({ side, limitSI, of: { title, unit, suffix } }: Zone): string =>
+      `${title} ${side === 'below' ? 'at least' : 'at most'} ${formatQuantity(limitSI, unit, { suffix })}`;
     const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
     return [
       ...outside.map((zone) => `Outside the picture: ${inSentence(limit(zone))}${because(zone)}.`),

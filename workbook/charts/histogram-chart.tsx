@@ -164,7 +164,7 @@ function captionOf(props: SweepChartProps, columns: readonly SampleColumn[], cha
       : spreadSentence(column, props.progress.spread),
     keptSentence(props, column),
   ]);
-  sentences.push(...limitNotes(chart.panels.map((panel) => ({ ...panel, panel: panel.column }))));
+  sentences.push(...limitNotes(chart.panels));
   for (const panel of chart.panels) {
     if (Number.isFinite(panel.column.now) && panel.spots.every((spot) => spot.kind !== 'now')) {
       sentences.push('The present design lies outside this picture.');

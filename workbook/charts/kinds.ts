@@ -15,6 +15,7 @@ interface Takes extends Record<Kind, ChartProps> {
   histogram: SweepChartProps;
   shares: SweepChartProps;
   ring: TraceChartProps;
+  along: TraceChartProps;
 }
 
 /** Every kind of chart and where its code is; it comes when the first chart of the kind is on the screen. */
@@ -28,4 +29,5 @@ export const chartKinds: { readonly [K in Kind]: () => Promise<ComponentType<Tak
   histogram: async () => (await import('./histogram-chart')).HistogramChart,
   shares: async () => (await import('./share-chart')).ShareChart,
   ring: async () => (await import('./ring-chart')).RingChart,
+  along: async () => (await import('./along-chart')).AlongChart,
 };

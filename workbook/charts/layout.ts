@@ -1,20 +1,21 @@
 import { type Box, LABEL_SIZE, type Point, type Segment, segmentsOf, textWidth, wrapText } from '../drawing/index';
 import { END_GAP, type EndLabel, type NamedEnd, placeEarlyNames, placeEndLabels } from './end-labels';
-import { type Family, type FamilyLine, linePoints, type Panel, type Spot } from './family';
+import { extent } from './extent';
+import type { Family, Spot } from './family';
 import { holdRange } from './hold-range';
-import { type Zone, zonesOf } from './limits';
+import type { Zone } from './limits';
 import { type LineStyle, lineStyle } from './palette';
+import { type Plot, type PlotLine, type PlotPanel, plotOf } from './plot';
 import type { SweepChartProps } from './props';
 import { exact, linear } from './scales';
-import { type DrawnSpot, markedOn, NOW_RADIUS, placeSpots, placesOf } from './spots';
+import { type DrawnSpot, NOW_RADIUS, placeSpots, placesOf } from './spots';
 import { optionTicks, roundTicks, type Ticks } from './ticks';
 import { type Range, yRange } from './y-range';
 import { placeWords, wordsHeight, type ZoneWords } from './zone-words';
 
 export interface DrawnLine {
-  readonly line: FamilyLine;
+  readonly line: PlotLine;
   readonly style: LineStyle;
-  readonly points: readonly Spot[];
   /** The same in pixels. */
   readonly placed: readonly Point[];
 }
@@ -23,7 +24,7 @@ export interface DrawnZone {
   readonly words: ZoneWords | undefined;
 }
 export interface DrawnPanel {
-  readonly panel: Panel;
+  readonly panel: PlotPanel;
   readonly titleLines: readonly string[];
   readonly titleTop: number;
   /** The plot itself, inside its axes. */
@@ -31,8 +32,8 @@ export interface DrawnPanel {
   readonly range: Range;
   readonly ticks: Ticks;
   readonly lines: readonly DrawnLine[];
-  /** The baseline's line in pixels. */
-  readonly ghost: readonly Point[];
+  /** The baseline's lines in pixels. */
+  readonly ghosts: readonly (readonly Point[])[];
   readonly zones: readonly DrawnZone[];
   /** Limits too far off to be in the picture. */
   readonly outside: readonly Zone[];
@@ -86,37 +87,44 @@ function zoneLines(reason: string, plotWidth: number): string[] {
   return short.length <= 2 ? short : wrapText(reason, LABEL_SIZE, plotWidth * WORDS_MOST);
 }
 
-/** Lays a chart of lines out: everything that is on it, in pixels. `before` keeps the words beside moving marks on their side. */
-export function layOutChart(family: Family, props: SweepChartProps, width: number, before?: ChartLayout): ChartLayout {
-  const across = Array.from(family.acrossValues, (v) => family.across.shown(v));
-  const xLow = exact(Math.min(...across));
-  const xHigh = exact(Math.max(...across));
+/** Lays the chart of a sweep out. */
+export const layOutChart = (family: Family, props: SweepChartProps, width: number, before?: ChartLayout): ChartLayout =>
+  layOutPlot(plotOf(family, props), width, props.moving, before);
+
+/** Where a line ends: its answered point furthest to the right. */
+const endOf = ({ points }: PlotLine): Spot | undefined =>
+  points.reduce<Spot | undefined>(
+    (best, each) => (Number.isFinite(each.x + each.y) && !(best && best.x > each.x) ? each : best),
+    undefined,
+  );
+
+/** Lays lines out: everything that is on them, in pixels. `before` keeps the words beside moving marks on their side. */
+export function layOutPlot(plot: Plot, width: number, moving?: boolean, before?: ChartLayout): ChartLayout {
+  const [least, greatest] = extent(plot.across.filter(Number.isFinite)) ?? [0, 0];
+  const [xLow, xHigh] = [exact(least), exact(greatest)];
   const xRange: Range = xHigh > xLow ? [xLow, xHigh] : [xLow - 0.5, xHigh + 0.5];
   const heights = width < NARROW ? NARROW_HEIGHTS : HEIGHTS;
-  const plotHeight = heights[Math.min(family.panels.length, heights.length) - 1]!;
+  const plotHeight = heights[Math.min(plot.panels.length, heights.length) - 1]!;
 
   const endWidth = Math.max(LEAST_END, width * END_SHARE);
-  const names = family.lines.map((line) => (line.label === '' ? [] : wrapText(line.label, LABEL_SIZE, endWidth)));
-  const widestName = Math.max(0, ...names.flat().map((text) => textWidth(text, LABEL_SIZE)));
+  const names = plot.panels.map(({ lines }) =>
+    lines.map((line) => (line.label === '' ? [] : wrapText(line.label, LABEL_SIZE, endWidth))),
+  );
+  const widestName = Math.max(0, ...names.flat(2).map((text) => textWidth(text, LABEL_SIZE)));
   const right = width - (widestName > 0 ? END_GAP + widestName + 2 : 14);
 
-  const drafts = family.panels.map((panel, n) => {
-    const lines = family.lines.map((line, k) => ({
-      line,
-      style: lineStyle(k),
-      points: linePoints(family, panel, line, props.progress),
-    }));
+  const drafts = plot.panels.map((panel, n) => {
+    const { zones } = panel;
+    const lines = panel.lines.map((line, k) => ({ line, style: lineStyle(k) }));
     const words = new Map<Zone, string[]>();
-    const zones = zonesOf(panel, props.checks, props.names, props.values);
     for (const zone of zones) words.set(zone, zoneLines(zone.reason, right - ROOM_LEFT));
     const numbers = [
-      ...[...lines.map((l) => l.points), panel.ghost].flatMap((points) => points.map((p) => p.y)),
-      panel.now?.y ?? Number.NaN,
-      panel.baseline?.y ?? Number.NaN,
+      ...[...panel.lines.map((line) => line.points), ...panel.ghosts].flatMap((points) => points.map((p) => p.y)),
+      ...panel.marks.map(({ at }) => at.y),
     ];
     const ranged = yRange(numbers, zones, (zone) => wordsHeight(words.get(zone)!.length) / plotHeight);
     const { shown, outside } = ranged ?? { shown: [], outside: zones };
-    const held = props.moving ? before?.panels[n]?.range : undefined;
+    const held = moving ? before?.panels[n]?.range : undefined;
     const range = ranged ? holdRange(ranged.range, ranged.needed, held) : NO_RANGE;
     const ticks = ranged ? roundTicks(range, Math.max(3, Math.round(plotHeight / 32))) : { values: [], text: String };
     return { panel, lines, words, range, shown, outside, ticks };
@@ -134,19 +142,19 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     const titleLines = wrapText(panel.title, LABEL_SIZE, width - 4);
     const titleTop = top;
     const box: Box = { left, right, top: top + titleLines.length * TITLE_LINE + TITLE_GAP, bottom: 0 };
-    const plot = { ...box, bottom: box.top + plotHeight };
-    top = plot.bottom + PANEL_GAP;
-    const y = linear(range, plot.bottom, plot.top);
+    const field = { ...box, bottom: box.top + plotHeight };
+    top = field.bottom + PANEL_GAP;
+    const y = linear(range, field.bottom, field.top);
     const place = (s: Spot): Point => ({ x: x(s.x), y: y(s.y) });
-    const drawn = lines.map((l): DrawnLine => ({ ...l, placed: l.points.map(place) }));
-    const ghost = panel.ghost.map(place);
-    const strokes = [...drawn.map((l) => l.placed), ghost].flatMap(strokesOf);
+    const drawn = lines.map((l): DrawnLine => ({ ...l, placed: l.line.points.map(place) }));
+    const ghosts = panel.ghosts.map((ghost) => ghost.map(place));
+    const strokes = [...drawn.map((l) => l.placed), ...ghosts].flatMap(strokesOf);
 
     const zones: DrawnZone[] = [];
     const taken: Box[] = [];
     for (const zone of shown) {
       const edge = y(zone.limit);
-      const area = zone.side === 'below' ? { ...plot, top: edge } : { ...plot, bottom: edge };
+      const area = zone.side === 'below' ? { ...field, top: edge } : { ...field, bottom: edge };
       const near = zone.side === 'below' ? 'top' : 'bottom';
       const placed = placeWords(words.get(zone)!, area, near, strokes, taken);
       if (placed) taken.push(placed.box);
@@ -154,28 +162,29 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     }
     const limits = shown.map((z): Segment => ({ x0: left, x1: right, y0: y(z.limit), y1: y(z.limit) }));
     const ends = lines.flatMap((l, k): NamedEnd[] => {
-      const last = l.points.findLast((p) => !Number.isNaN(p.y));
-      if (!last || names[k]!.length === 0) return [];
-      return [{ key: l.line.key, lines: names[k]!, colour: l.style.text, end: { x: x(last.x), y: y(last.y) } }];
+      const last = endOf(l.line);
+      if (!last || names[n]![k]!.length === 0) return [];
+      return [{ key: l.line.key, lines: names[n]![k]!, colour: l.style.text, end: { x: x(last.x), y: y(last.y) } }];
     });
     const early = ends.filter(({ end }) => right - end.x > EARLY);
     const places = placesOf(before?.panels[n]?.spots);
-    const spots = placeSpots(markedOn(panel, place), plot, taken, [...strokes, ...limits], places);
+    const marked = panel.marks.map((mark) => ({ ...mark, at: place(mark.at) }));
+    const spots = placeSpots(marked, field, taken, [...strokes, ...limits], places);
     const labelled = spots.flatMap((s) => [around(s.at), ...(s.label ? [s.label.box] : [])]);
-    const inPlot = placeEarlyNames(early, plot, [...taken, ...labelled], [...strokes, ...limits]);
+    const inPlot = placeEarlyNames(early, field, [...taken, ...labelled], [...strokes, ...limits]);
     const atEdge = ends.filter((end) => !early.includes(end) || inPlot.left.includes(end));
     return {
       panel,
       titleLines,
       titleTop,
-      box: plot,
+      box: field,
       range,
       ticks,
       lines: drawn,
-      ghost,
+      ghosts,
       zones,
       outside,
-      ends: [...placeEndLabels(atEdge, right, plot.top, plot.bottom), ...inPlot.placed],
+      ends: [...placeEndLabels(atEdge, right, field.top, field.bottom), ...inPlot.placed],
       spots,
       y,
     };
@@ -186,10 +195,10 @@ export function layOutChart(family: Family, props: SweepChartProps, width: numbe
     width,
     height: bottom + X_AXIS + X_TITLE,
     xRange,
-    xTicks: family.options
-      ? optionTicks(family.options, family.acrossValues)
+    xTicks: plot.options
+      ? optionTicks(plot.options.names, plot.options.indices)
       : roundTicks(xRange, Math.max(2, Math.round((right - left) / 70))),
-    xTitle: { text: family.across.title, at: { x: (left + right) / 2, y: bottom + X_AXIS + X_TITLE - 4 } },
+    xTitle: { text: plot.acrossTitle, at: { x: (left + right) / 2, y: bottom + X_AXIS + X_TITLE - 4 } },
     panels,
     x,
   };

@@ -1,4 +1,4 @@
-import type { CheckCell } from '../../engine/index';
+import type { CheckCell, NameInfo } from '../../engine/index';
 import { type Names, valueAt } from '../drawing/index';
 import type { Measure } from './family';
 
@@ -9,6 +9,8 @@ export interface Zone {
   /** SI. */
   readonly limitSI: number;
   readonly reason: string;
+  /** What it limits. */
+  readonly of: Pick<NameInfo, 'path' | 'title' | 'unit' | 'suffix'>;
 }
 
 /** What is wrong beyond a limit, in the few words that a zone has room for: "Stop if the CG is ahead of 38 mm: nose-heavy." is "nose-heavy". */
@@ -28,7 +30,7 @@ export function zonesOf(panel: Measure, checks: readonly CheckCell[], names: Nam
     ] as const) {
       const limitSI = text === '' ? undefined : valueAt(path, names, values);
       if (limitSI !== undefined)
-        zones.push({ side, limitSI, limit: panel.shown(limitSI), reason: reasonInBrief(reason) });
+        zones.push({ side, limitSI, limit: panel.shown(limitSI), reason: reasonInBrief(reason), of: panel.info });
     }
   }
   return zones;

@@ -1,14 +1,11 @@
 import type { JSX } from 'preact';
-import { useId, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import { useWidth } from '../drawing/index';
 import { limitNotes, limitSentence, missingSentence, slopeSentence, spanSentence } from './caption';
-import { ChartFigure } from './chart-figure';
 import { type Family, readFamily } from './family';
-import { Frame } from './frame';
-import { Hatch } from './hatch';
 import { type ChartLayout, layOutChart } from './layout';
+import { LinePanels } from './line-picture';
 import { lineReadings, lineTable } from './line-readings';
-import { Overlay } from './overlay';
 import { PLAIN_WIDTH } from './place-holder';
 import type { SweepChartProps } from './props';
 
@@ -29,38 +26,19 @@ export function LineChart(props: SweepChartProps): JSX.Element {
 
 function LinePicture(props: SweepChartProps & { family: Family; width: number }): JSX.Element {
   const { family, cell, width } = props;
-  const hatch = `hatch-${useId()}`;
   const before = useRef<ChartLayout | undefined>(undefined);
   const chart = layOutChart(family, props, width, before.current);
   before.current = chart;
 
   return (
-    <ChartFigure
+    <LinePanels
       title={cell.title}
+      chart={chart}
       sentences={captionOf(props, family, chart)}
-      width={chart.width}
-      height={chart.height}
       start={chart.panels.flatMap((panel) => panel.spots).find((spot) => spot.kind === 'now')?.at}
       series={() => lineReadings(family, props, chart)}
       table={() => lineTable(family, props)}
-    >
-      <Hatch id={hatch} />
-      {chart.panels.map((panel, k) => (
-        <Frame
-          key={panel.panel.path}
-          width={chart.width}
-          box={panel.box}
-          across={{ range: chart.xRange, ticks: k === chart.panels.length - 1 ? chart.xTicks : undefined }}
-          up={{ range: panel.range, ticks: panel.ticks, grid: true }}
-          forbidden={panel.zones.map(({ zone }) => ({
-            up: [zone.limit, panel.range[zone.side === 'below' ? 0 : 1]],
-            limitUp: zone.limit,
-          }))}
-          hatch={hatch}
-        />
-      ))}
-      <Overlay chart={chart} />
-    </ChartFigure>
+    />
   );
 }
 

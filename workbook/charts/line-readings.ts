@@ -22,19 +22,23 @@ export function lineReadings(
   { progress }: Pick<SweepChartProps, 'progress'>,
   chart: ChartLayout,
 ): ReadSeries[] {
-  return chart.panels.flatMap(({ panel, box, y }) =>
-    family.lines.map(
-      (line): ReadSeries => ({
-        name: line.label,
-        plot: box,
-        points: line.samples.flatMap((sample, k) => {
-          const value = panel.column && sampleAt(progress, panel.column, sample);
-          if (typeof value !== 'number') return [];
-          const at = { x: chart.x(family.across.shown(family.acrossValues[k]!)), y: y(panel.shown(value)) };
-          return [{ at, lines: [acrossText(family, k), measured(panel, value)] }];
-        }),
-      }),
-    ),
+  return chart.panels.flatMap((drawn) =>
+    family.panels
+      .filter(({ path }) => drawn.panel.shows.includes(path))
+      .flatMap((panel) =>
+        family.lines.map(
+          (line): ReadSeries => ({
+            name: line.label,
+            plot: drawn.box,
+            points: line.samples.flatMap((sample, k) => {
+              const value = panel.column && sampleAt(progress, panel.column, sample);
+              if (typeof value !== 'number') return [];
+              const at = { x: chart.x(family.across.shown(family.acrossValues[k]!)), y: drawn.y(panel.shown(value)) };
+              return [{ at, lines: [acrossText(family, k), measured(panel, value)] }];
+            }),
+          }),
+        ),
+      ),
   );
 }
 

@@ -3,6 +3,7 @@ import { LABEL_SIZE } from '../drawing/index';
 import { Curve, GhostCurve } from './curve';
 import { type ChartLayout, type DrawnPanel, TITLE_LINE } from './layout';
 import { Baseline, End, Now, round, Words } from './marks';
+import { keyOf } from './spots';
 
 /** Everything above the frame: lines, titles, names, reasons, and the marks that move with the hand. */
 export function Overlay({ chart }: { chart: ChartLayout }): JSX.Element {
@@ -19,7 +20,7 @@ export function Overlay({ chart }: { chart: ChartLayout }): JSX.Element {
 }
 
 function PanelOverlay({ panel }: { panel: DrawnPanel }): JSX.Element {
-  const empty = panel.lines.every((l) => l.points.every((p) => Number.isNaN(p.y)));
+  const empty = panel.lines.every((l) => l.line.points.every((p) => Number.isNaN(p.y)));
   return (
     <g data-panel={panel.panel.path}>
       <text y={panel.titleTop + LABEL_SIZE + 1}>
@@ -29,7 +30,9 @@ function PanelOverlay({ panel }: { panel: DrawnPanel }): JSX.Element {
           </tspan>
         ))}
       </text>
-      {panel.ghost.length > 0 && <GhostCurve points={panel.ghost} />}
+      {panel.ghosts.map((ghost, k) => (
+        <GhostCurve key={k} points={ghost} />
+      ))}
       {panel.lines.map(({ line, style, placed }) => (
         <Curve key={line.key} points={placed} style={style} />
       ))}
@@ -37,8 +40,8 @@ function PanelOverlay({ panel }: { panel: DrawnPanel }): JSX.Element {
       {panel.ends.map((end) => (
         <End key={end.key} end={end} />
       ))}
-      {panel.spots.map((spot) => spot.kind === 'baseline' && <Baseline key={spot.kind} spot={spot} />)}
-      {panel.spots.map((spot) => spot.kind === 'now' && <Now key={spot.kind} spot={spot} />)}
+      {panel.spots.map((spot) => spot.kind === 'baseline' && <Baseline key={keyOf(spot)} spot={spot} />)}
+      {panel.spots.map((spot) => spot.kind === 'now' && <Now key={keyOf(spot)} spot={spot} />)}
       {empty && (
         <text
           x={(panel.box.left + panel.box.right) / 2}

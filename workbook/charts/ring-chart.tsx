@@ -1,19 +1,19 @@
 import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
-import { formatNumber, fromSI, sameDimension } from '../../engine/index';
+import { formatNumber, fromSI } from '../../engine/index';
 import { ink, LABEL_SIZE, lineKinds, useWidth } from '../drawing/index';
 import { ChartFigure } from './chart-figure';
 import { Curve, GhostCurve } from './curve';
-import { measure } from './family';
 import type { TableData } from './figures';
 import { Hatch } from './hatch';
-import { type Zone, zonesOf } from './limits';
+import type { Zone } from './limits';
 import { halo, round } from './marks';
 import { lineStyle } from './palette';
 import { PLAIN_WIDTH } from './place-holder';
 import type { TraceChartProps } from './props';
 import type { ReadSeries } from './readings';
 import { layOutRing, type RingExtreme, type RingLayout, type RingPoint, ringColumn, titleOf } from './ring-layout';
+import { limitsOfColumn } from './trace-limits';
 import { inSentence } from './words';
 
 /** A value around the lap, seen from above. */
@@ -39,7 +39,7 @@ const SPOKES: readonly number[] = [0, 0.25, 0.5, 0.75];
 function Picture({ of, width }: { of: TraceChartProps; width: number }): JSX.Element {
   const hatch = `hatch-${useId()}`;
   const before = useRef<RingLayout | undefined>(undefined);
-  const chart = layOutRing(of, limitsOf(of), width, before.current);
+  const chart = layOutRing(of, limitsOfColumn(ringColumn(of)!.column, of), width, before.current);
   before.current = chart;
   const { centre, radius } = chart;
   const { column } = ringColumn(of)!;
@@ -186,18 +186,6 @@ function Extreme({ of, unit }: { of: RingExtreme; unit: string }): JSX.Element {
       </text>
     </g>
   );
-}
-
-/** Limits of the checks that the cell names, where they are of the quantity that is shown. */
-function limitsOf(props: TraceChartProps): Zone[] {
-  const { column } = ringColumn(props)!;
-  if (!props.cell.checks) return [];
-  return props.checks.flatMap((check) => {
-    const info = props.names.get(check.of.trim());
-    if (!info || !sameDimension(info.dimension, column.dimension)) return [];
-    const of = { ...info, unit: column.unit, suffix: column.suffix };
-    return zonesOf(measure(of), [check], props.names, props.values);
-  });
 }
 
 const degrees = (angle: number): string => `${formatNumber((angle * 360) / TURN)}°`;

@@ -200,10 +200,7 @@ function captionOf(
   sentences.push(...chart.panels.flatMap((panel) => limitNotes(panel.outside)));
   const words = chart.panels.flatMap((panel) => panel.zones).filter(({ words, zone }) => !words && zone.reason !== '');
   const noted = new Map(
-    words.map(({ of, zone }) => [
-      `${of.path} ${zone.side}`,
-      { panel: of, zones: [{ zone, words: undefined }], outside: [] },
-    ]),
+    words.map(({ of, zone }) => [`${of.path} ${zone.side}`, { zones: [{ zone, words: undefined }], outside: [] }]),
   );
   const { spread } = props.progress;
   sentences.push(...limitNotes([...noted.values()]), spread ? causesSentence(spread) : missingSentence(props.progress));

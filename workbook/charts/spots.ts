@@ -13,6 +13,8 @@ import type { Panel, Spot } from './family';
 /** The present design or the baseline on a panel. */
 export interface DrawnSpot {
   readonly kind: 'now' | 'baseline';
+  /** What it is a value of, where one panel has several. */
+  readonly of?: string;
   readonly at: Point;
   readonly text: string;
   readonly label: PlacedLabel | undefined;
@@ -27,6 +29,7 @@ const SAME = 2.5;
 /** A design to be marked. */
 export interface Marked {
   readonly kind: DrawnSpot['kind'];
+  readonly of?: string;
   readonly at: Point;
   readonly text: string;
 }
@@ -52,12 +55,13 @@ export function placeSpots(
 ): DrawnSpot[] {
   const seen = (p: Point): boolean =>
     p.x >= box.left - 1 && p.x <= box.right + 1 && p.y >= box.top - 1 && p.y <= box.bottom + 1;
-  const now = marked.find((each) => each.kind === 'now' && seen(each.at))?.at;
+  const present = marked.filter((each) => each.kind === 'now' && seen(each.at));
+  const isPresent = ({ at, of }: Marked): boolean => {
+    const now = present.find((each) => each.of === of)?.at;
+    return now !== undefined && Math.hypot(now.x - at.x, now.y - at.y) <= SAME;
+  };
   const spots = marked
-    .filter(
-      ({ kind, at }) =>
-        seen(at) && (kind === 'now' || now === undefined || Math.hypot(now.x - at.x, now.y - at.y) > SAME),
-    )
+    .filter((each) => seen(each.at) && (each.kind === 'now' || !isPresent(each)))
     .map((each) => ({ ...each, radius: each.kind === 'now' ? NOW_RADIUS : BASELINE_RADIUS }));
   const marks = spots.map(({ at, radius }) => ({
     left: at.x - radius,
@@ -66,8 +70,8 @@ export function placeSpots(
     bottom: at.y + radius,
   }));
   const labels = placeLabels(
-    spots.map(({ kind, at, text, radius }) => ({
-      key: kind,
+    spots.map(({ at, text, radius, ...spot }) => ({
+      key: keyOf(spot),
       at,
       settings: [{ width: textWidth(text, LABEL_SIZE) + 4, height: HEIGHT }],
       clear: radius,
@@ -75,9 +79,12 @@ export function placeSpots(
     { frame: box, taken: [...taken, ...marks], strokes },
     before,
   );
-  return spots.map(({ kind, at, text }) => ({ kind, at, text, label: labels.find((l) => l.key === kind) }));
+  return spots.map(({ radius: _, ...spot }) => ({ ...spot, label: labels.find((l) => l.key === keyOf(spot)) }));
 }
+
+/** Tells the marks of one panel apart. */
+export const keyOf = ({ kind, of }: Pick<Marked, 'kind' | 'of'>): string => (of === undefined ? kind : `${kind} ${of}`);
 
 /** Where the words of the last picture stood, so that they stay on their side. */
 export const placesOf = (spots: readonly DrawnSpot[] | undefined): ReadonlyMap<string, number> | undefined =>
-  spots && new Map(spots.flatMap((spot) => (spot.label ? [[spot.kind, spot.label.place] as const] : [])));
+  spots && new Map(spots.flatMap((spot) => (spot.label ? [[keyOf(spot), spot.label.place] as const] : [])));

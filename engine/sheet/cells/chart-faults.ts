@@ -109,12 +109,13 @@ function checkParts(cell: ChartCell, builder: Builder, say: Say): void {
 
 function checkTrace(cell: ChartCell, builder: Builder, say: Say): void {
   const of = cell.of ?? '';
+  const { round, across } = chartNeeds[cell.chart];
+  const runs = round ? 'runs around the lap' : 'runs along a line';
   const traces = new Map<string, { readonly columns: Readonly<Record<string, { readonly unit: string }>> }>(
     builder.document.cells.flatMap((each) => {
       const block = each.kind === 'block' ? builder.blocks.get(each.block) : undefined;
       return Object.entries(block?.traces ?? {}).flatMap(([name, trace]) =>
-        // Only what runs along an angle comes round.
-        Object.values(trace.columns)[0]?.unit === '°' ? [[`${each.name}.${name}`, trace] as const] : [],
+        !round || Object.values(trace.columns)[0]?.unit === '°' ? [[`${each.name}.${name}`, trace] as const] : [],
       );
     }),
   );
@@ -122,17 +123,21 @@ function checkTrace(cell: ChartCell, builder: Builder, say: Say): void {
   if (!trace) {
     const names = [...traces.keys()];
     const list =
-      names.length === 0
-        ? 'No block of this workbook has anything that runs around the lap.'
-        : `There is ${names.join(', ')}.`;
+      names.length === 0 ? `No block of this workbook has anything that ${runs}.` : `There is ${names.join(', ')}.`;
     say(
       of === ''
         ? `${cell.name} has nothing to show. ${list}`
-        : `${cell.name} shows "${of}", which is nothing that runs around the lap. ${list}${builder.meant(of, names)}`,
+        : `${cell.name} shows "${of}", which is nothing that ${runs}. ${list}${builder.meant(of, names)}`,
     );
     return;
   }
-  const [, ...columns] = Object.keys(trace.columns);
+  const all = Object.keys(trace.columns);
+  const along = across === 'column' && cell.across !== '' ? cell.across : all[0]!;
+  if (!all.includes(along)) {
+    say(`${cell.name} needs "${along}" of ${of} across. It tells ${all.join(', ')}.${builder.meant(along, all)}`);
+    return;
+  }
+  const columns = all.filter((name) => name !== along);
   const wrong = cell.up.find((name) => !columns.includes(name));
   if (wrong !== undefined) say(`${cell.name} shows "${wrong}" of ${of}. It tells ${columns.join(', ')}.`);
   checkCount(cell, `of ${columns.join(', ')}`, say);

@@ -17,6 +17,7 @@ export const chartCell: CellKindOf<ChartCell> = {
     across: v.string(),
     up: v.array(v.string()),
     lines: v.string(),
+    together: v.optional(v.boolean()),
     checks: v.optional(v.array(v.string())),
   }),
   owns: (cell) => [cell.name],
@@ -24,12 +25,13 @@ export const chartCell: CellKindOf<ChartCell> = {
   put: () => undefined,
   rename: (cell, path, to) => (path === cell.name ? { ...cell, name: to } : undefined),
   rewrite(cell, { path }) {
-    // What bars of parts and a ring show is named within what they are drawn from.
-    const up = chartSource(cell) === 'sweep' ? mapRows(cell.up, path) : cell.up;
+    // What bars of parts and traces show is named within what they are drawn from.
+    const within = chartSource(cell) !== 'sweep';
+    const up = within ? cell.up : mapRows(cell.up, path);
     return mapFields(cell, {
       sweep: path(cell.sweep),
       ...(cell.of === undefined ? {} : { of: path(cell.of) }),
-      across: path(cell.across),
+      across: within ? cell.across : path(cell.across),
       up,
       lines: path(cell.lines),
       ...(cell.checks === undefined ? {} : { checks: mapRows(cell.checks, path) }),

@@ -88,6 +88,15 @@ describe('renaming rewrites what names the thing, and no number changes', () => 
   });
 });
 
+test('a chart of what runs along something follows its block, and no variable that is called like a column', () => {
+  const design = smallDesign();
+  const chart = design.cells.find((cell) => cell.id === 'id_cg_chart') as ChartCell;
+  const along: ChartCell = { ...chart, chart: 'along', sweep: '', of: 'lap.ring', across: 'tip_weight', up: ['speed'] };
+  const cells = design.cells.map((cell) => (cell.id === 'id_cg_chart' ? along : cell));
+  const after = renamed(renamed({ ...design, cells }, 'lap', 'circuit'), 'tip_weight', 'lead');
+  expect(after.cells.find((cell) => cell.id === 'id_cg_chart')).toEqual({ ...along, of: 'circuit.ring' });
+});
+
 test('a chart of parts follows its table and its checks, and no variable that is called like a number of the parts', () => {
   const design = smallDesign();
   const chart = design.cells.find((cell) => cell.id === 'id_cg_chart') as ChartCell;

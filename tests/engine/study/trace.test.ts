@@ -68,7 +68,7 @@ describe('a trace of an open document', () => {
     );
   });
 
-  it('is what a ring can be drawn from where it runs along an angle', async () => {
+  it('is what lines can be drawn from, and a ring where it runs along an angle', async () => {
     const turn = {
       title: 'Turn',
       doc: '',
@@ -100,5 +100,22 @@ describe('a trace of an open document', () => {
     ]);
     expect(await faults({ up: ['angle'] })).toEqual(['turn_ring shows "angle" of root.turn. It tells reached.']);
     expect(await faults({ up: [] })).toEqual(['turn_ring shows nothing. Name one of reached.']);
+    const along = { chart: 'along', of: 'root.steps', across: 'share' } as const;
+    expect(await faults({ ...along })).toEqual([]);
+    expect(await faults({ ...along, across: '' })).toEqual([]);
+    expect(await faults({ ...along, across: 'reached', up: ['share'] })).toEqual([]);
+    expect(await faults({ ...along, across: 'shar' })).toEqual([
+      'turn_ring needs "shar" of root.steps across. It tells share, reached. Did you mean share?',
+    ]);
+    expect(await faults({ ...along, up: ['share'] })).toEqual([
+      'turn_ring shows "share" of root.steps. It tells reached.',
+    ]);
+    expect(await faults({ ...along, up: [] })).toEqual(['turn_ring shows nothing. Name at least one of reached.']);
+    expect(await faults({ ...along, of: '' })).toEqual([
+      'turn_ring has nothing to show. There is root.steps, root.turn.',
+    ]);
+    expect(await faults({ ...along, of: 'root.stps' })).toEqual([
+      'turn_ring shows "root.stps", which is nothing that runs along a line. There is root.steps, root.turn. Did you mean root.steps?',
+    ]);
   });
 });

@@ -10,14 +10,23 @@ const sweep = (name: string, axes: readonly string[], wanted: readonly string[])
 });
 const parts: PartsCell = { kind: 'parts', id: 'p', name: 'parts', title: 'Parts', fuel: '', rows: [] };
 const ring = {
-  ...{ path: 'lap.ring', title: 'Around the lap' },
+  ...{ path: 'lap.ring', title: 'Around the lap', round: true },
   columns: [
+    { name: 'azimuth', title: 'Azimuth' },
     { name: 'pull', title: 'Pull' },
     { name: 'speed', title: 'Speed' },
   ],
 };
-const offer = (cells: readonly Cell[], rings: Offer['rings'] = [ring]): Offer => ({
-  ...{ cells, rings },
+const drain = {
+  ...{ path: 'tank.drain', title: 'As the tank empties', round: false },
+  columns: [
+    { name: 'left', title: 'Fuel left' },
+    { name: 'head', title: 'Head' },
+    { name: 'fuel_x', title: 'Middle' },
+  ],
+};
+const offer = (cells: readonly Cell[], traces: Offer['traces'] = [drain, ring]): Offer => ({
+  ...{ cells, traces },
   isChoice: (path) => path === 'tail_stock',
 });
 const balance = sweep('balance_sweep', ['tail_stock', 'station', 'tip_weight'], ['cg', 'pull', 'roll']);
@@ -90,4 +99,14 @@ test('a histogram and a scatter take a spread too, shares take nothing else', ()
     chart({ chart: 'shares', sweep: 'shop', across: '', lines: '', up: ['pull'] }),
   );
   expect(fitChart(chart({ sweep: 'shop' }), both).sweep).toBe('balance_sweep');
+});
+
+test('what runs along something takes a column across and the others up, and only what goes round is a ring', () => {
+  const along = fitChart(chart({ chart: 'along' }), all);
+  expect(along).toMatchObject({ of: 'tank.drain', across: 'left', up: ['head'] });
+  expect(fitChart({ ...along, up: ['head', 'fuel_x'] }, all)).toMatchObject({ across: 'left', up: ['head', 'fuel_x'] });
+  expect(fitChart({ ...along, across: 'head' }, all)).toMatchObject({ across: 'head', up: ['left'] });
+  expect(fitChart({ ...along, of: 'lap.ring' }, all)).toMatchObject({ across: 'azimuth', up: ['pull'] });
+  expect(fitChart({ ...along, chart: 'ring' }, all)).toMatchObject({ of: 'lap.ring', up: ['pull'] });
+  expect(fitChart({ ...along, chart: 'line' }, all)).toEqual(chart({ across: 'tail_stock', lines: '' }));
 });

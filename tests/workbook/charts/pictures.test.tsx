@@ -1,15 +1,18 @@
 import type { ComponentChild } from 'preact';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { AlongChart } from '../../../workbook/charts/along-chart';
 import { BarChart } from '../../../workbook/charts/bar-chart';
 import { CarpetChart } from '../../../workbook/charts/carpet-chart';
 import { ContourChart } from '../../../workbook/charts/contour-chart';
 import { HistogramChart } from '../../../workbook/charts/histogram-chart';
+import { LineChart } from '../../../workbook/charts/line-chart';
 import { MomentChart } from '../../../workbook/charts/moment-chart';
 import type { SweepChartProps } from '../../../workbook/charts/props';
 import { RingChart } from '../../../workbook/charts/ring-chart';
 import { ScatterChart } from '../../../workbook/charts/scatter-chart';
 import { ShareChart } from '../../../workbook/charts/share-chart';
 import { normalised, openPage, type Page } from '../drawing/page';
+import { alongProps } from './along-data';
 import { coarsely, gridProps } from './grid-data';
 import { partsProps, ringProps } from './parts-data';
 import { spreadChart } from './spread-data';
@@ -22,6 +25,7 @@ import {
   optionTitles,
   pullChart,
   pullSweep,
+  stationSweep,
   sweepNames,
 } from './sweeps';
 
@@ -93,6 +97,16 @@ const charts: Readonly<Record<string, (width: number) => ComponentChild>> = {
     />
   ),
   ring: (width) => <RingChart {...ringProps()} width={width} />,
+  along: (width) => <AlongChart {...alongProps()} width={width} />,
+  'lines-together': (width) => (
+    <LineChart
+      {...balance}
+      cell={{ ...balanceChart, up: ['balance.cg_x', 'balance.leadout_x'], lines: '', together: true }}
+      progress={stationSweep}
+      ghost={undefined}
+      width={width}
+    />
+  ),
 };
 
 test.each(Object.keys(charts).flatMap((kind) => [560, 320].map((width) => [kind, width] as const)))(

@@ -36,6 +36,7 @@ export const sweepNames: ReadonlyMap<string, NameInfo> = new Map(
     name('flight.pull_per_weight', 'Line pull per weight', '', ONE, { suffix: 'g' }),
     name('flight.lap_time', 'Lap time', 's', TIME),
     name('pull_check.low', 'Pull at least', '', ONE, { suffix: 'g' }),
+    name('balance.leadout_x', 'Leadout guide', 'mm', LENGTH),
   ].map((n) => [n.path, n]),
 );
 
@@ -57,6 +58,7 @@ export const designValues = (station = -0.15, stock = 1, length = 18.3, set = 1)
     'balance.cg_share': share(cg(station, stock)),
     'cg_check.low': 0.038,
     'cg_check.high': 0.055,
+    'balance.leadout_x': 0.062,
     line_length: length,
     line_set: set,
     'flight.pull': pull(length, set),
@@ -110,6 +112,17 @@ export const balanceSweep = grid(
   { path: 'tail_stock', values: options },
   { 'balance.cg_x': cg, 'balance.cg_share': (x, k) => share(cg(x, k)) },
 );
+
+/** Two results in one unit along one axis. */
+export const stationSweep: SweepProgress = {
+  ...balanceSweep,
+  axes: [balanceSweep.axes[0]!],
+  wanted: ['balance.cg_x', 'balance.leadout_x'],
+  columns: [balanceSweep.columns[0]!.filter((_, k) => k % 3 === 1), new Float64Array(25).fill(0.062)],
+  why: new Uint16Array(25),
+  done: 25,
+  total: 25,
+};
 
 /** A baseline whose CG lies 3 mm ahead of the middle line. */
 export const balanceGhost: SweepProgress = {

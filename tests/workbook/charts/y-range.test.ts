@@ -2,7 +2,10 @@ import { expect, test } from 'vitest';
 import type { Zone } from '../../../workbook/charts/limits';
 import { yRange } from '../../../workbook/charts/y-range';
 
-const zone = (side: Zone['side'], limit: number): Zone => ({ side, limit, limitSI: limit, reason: 'why' });
+const zone = (side: Zone['side'], limit: number): Zone => ({
+  ...{ side, limit, limitSI: limit, reason: 'why' },
+  of: { path: 'cg', title: 'CG', unit: '', suffix: '' },
+});
 const fifth = (): number => 0.2;
 
 test('every number is in the picture with room around it', () => {

@@ -8,16 +8,18 @@ import {
   type SweepCell,
 } from '../../../engine/index';
 
-/** Something that runs around the lap, and what it tells. */
-export interface Ring {
+/** Something that runs along something, and what it tells: the first column runs along. */
+export interface TraceOffer {
   readonly path: string;
   readonly title: string;
+  /** Runs along an angle. */
+  readonly round: boolean;
   readonly columns: readonly { readonly name: string; readonly title: string }[];
 }
 /** What a chart of this sheet can be drawn from. */
 export interface Offer {
   readonly cells: readonly Cell[];
-  readonly rings: readonly Ring[];
+  readonly traces: readonly TraceOffer[];
   isChoice(path: string): boolean;
 }
 
@@ -34,6 +36,15 @@ export const sampledOf = (kind: ChartCell['chart'], { cells }: Offer): readonly 
 export const resultsOf = (kind: ChartCell['chart'], source: SweepCell | SpreadCell | undefined): readonly string[] => {
   if (source?.kind !== 'spread' || chartNeeds[kind].spread === 'only') return source?.wanted ?? [];
   return [...new Set([...source.wanted, ...source.rows.map((row) => row.of)])];
+};
+/** Traces that a kind of chart can show. */
+export const tracesOf = ({ traces }: Offer, chart: ChartCell['chart']): readonly TraceOffer[] =>
+  chartNeeds[chart].round ? traces.filter(({ round }) => round) : traces;
+/** Columns of a trace that can be shown against the one that runs along. */
+export const shownOf = (trace: TraceOffer | undefined, cell: ChartCell): TraceOffer['columns'] => {
+  const [first] = trace?.columns ?? [];
+  const along = chartNeeds[cell.chart].across === 'column' && cell.across !== '' ? cell.across : first?.name;
+  return (trace?.columns ?? []).filter(({ name }) => name !== along);
 };
 export const tablesOf = ({ cells }: Offer): readonly Cell[] => cells.filter((each) => each.kind === 'parts');
 
@@ -56,10 +67,17 @@ export function fitChart(cell: ChartCell, offer: Offer): ChartCell {
       return { ...cell, of: of?.name ?? '', up: shown };
     }
     case 'trace': {
-      const ring = offer.rings.find((each) => each.path === cell.of) ?? offer.rings[0];
-      const up = cell.up.filter((name) => ring?.columns.some((column) => column.name === name)).slice(0, 1);
-      const column = ring?.columns[0]?.name;
-      return { ...cell, of: ring?.path ?? '', up: up.length > 0 || column === undefined ? up : [column] };
+      const traces = tracesOf(offer, cell.chart);
+      const trace = traces.find((each) => each.path === cell.of) ?? traces[0];
+      const known = trace?.columns.some(({ name }) => name === cell.across);
+      const across =
+        chartNeeds[cell.chart].across === 'column' && !known ? (trace?.columns[0]?.name ?? '') : cell.across;
+      const columns = shownOf(trace, { ...cell, across });
+      const up = cell.up
+        .filter((name) => columns.some((column) => column.name === name))
+        .slice(0, chartNeeds[cell.chart].up);
+      const first = columns[0]?.name;
+      return { ...cell, of: trace?.path ?? '', across, up: up.length > 0 || first === undefined ? up : [first] };
     }
   }
 }
@@ -76,6 +94,7 @@ function fitSweep({ of: _, ...cell }: ChartCell, offer: Offer): ChartCell {
   const across = {
     axis: axes.includes(cell.across) ? cell.across : (liked ?? axes[0] ?? ''),
     result: wanted.includes(cell.across) ? cell.across : (wanted[0] ?? ''),
+    column: '',
     nothing: '',
   }[needs.across];
   const others = axes.filter((path) => path !== across);

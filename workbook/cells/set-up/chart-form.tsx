@@ -8,7 +8,7 @@ import {
 } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { Tick } from '../table/tick';
-import { fitChart, type Offer, resultsOf, sampledOf, tablesOf } from './chart-fit';
+import { fitChart, type Offer, resultsOf, sampledOf, shownOf, tablesOf, tracesOf } from './chart-fit';
 import { chartKindTexts, partBarTitles } from './kind-texts';
 import { offerOf, titleOf } from './offer';
 import { Labelled, Pick, type PickOption } from './pick';
@@ -30,6 +30,7 @@ export function ChartForm({ cell }: { cell: ChartCell }) {
     ({ of }): PickOption => ({ value: of, title: title(of) }),
   );
   const results = resultsOf(cell.chart, sweep).map((path): PickOption => ({ value: path, title: title(path) }));
+  const columns = offer.traces.find((each) => each.path === cell.of)?.columns ?? [];
   const id = (part: string): string => `${cell.id}-${part}`;
   return (
     <>
@@ -70,6 +71,15 @@ export function ChartForm({ cell }: { cell: ChartCell }) {
             onPick={(across) => change(across === cell.lines ? { across, lines: cell.across } : { across })}
           />
         )}
+        {needs.across === 'column' && (
+          <Pick
+            id={id('across')}
+            label="Across"
+            value={cell.across === '' ? (columns[0]?.name ?? '') : cell.across}
+            options={columns.map(({ name, title }) => ({ value: name, title }))}
+            onPick={(across) => refit({ across })}
+          />
+        )}
         {source === 'sweep' && needs.lines !== 'nothing' && (
           <Pick
             id={id('lines')}
@@ -84,6 +94,13 @@ export function ChartForm({ cell }: { cell: ChartCell }) {
         )}
       </div>
       {needs.up > 0 && <Shown cell={cell} offer={offer} results={results} onShow={(up) => change({ up })} />}
+      {needs.together && cell.up.length > 1 && (
+        <div class="ticks">
+          <Tick on={cell.together ?? false} onChange={(together) => change({ together })}>
+            Results of one unit in one picture
+          </Tick>
+        </div>
+      )}
       <Limits cell={cell} onLimits={(checks) => sheet.changeCell(checks ? { ...cell, checks } : without(cell))} />
     </>
   );
@@ -112,7 +129,9 @@ function sources({ chart }: ChartCell, offer: Offer): PickOption[] {
     ...(from.includes('parts')
       ? tablesOf(offer).map((each) => ({ value: `of ${each.name}`, title: titleOf(each), ...group('Parts') }))
       : []),
-    ...(from.includes('trace') ? offer.rings.map(({ path, title }) => ({ value: `of ${path}`, title })) : []),
+    ...(from.includes('trace')
+      ? tracesOf(offer, chart).map(({ path, title }) => ({ value: `of ${path}`, title }))
+      : []),
   ];
 }
 
@@ -127,12 +146,12 @@ interface ShownProps {
 function Shown({ cell, offer, results, onShow }: ShownProps) {
   const source = chartSource(cell);
   const needs = chartNeeds[cell.chart];
-  const ring = offer.rings.find((each) => each.path === cell.of);
+  const trace = offer.traces.find((each) => each.path === cell.of);
   const options =
     source === 'parts'
       ? PART_BARS.map((name) => ({ value: name, title: partBarTitles[name] ?? name }))
       : source === 'trace'
-        ? (ring?.columns ?? []).map(({ name, title }) => ({ value: name, title }))
+        ? shownOf(trace, cell).map(({ name, title }) => ({ value: name, title }))
         : results.filter((each) => needs.across !== 'result' || each.value !== cell.across);
   if (needs.up === 1) {
     return (
@@ -151,7 +170,7 @@ function Shown({ cell, offer, results, onShow }: ShownProps) {
   const full = cell.up.length >= needs.up;
   return (
     <fieldset class="ticks">
-      <legend>Shown, one above the other</legend>
+      <legend>{source === 'trace' ? 'Shown' : 'Shown, one above the other'}</legend>
       {listed.map(({ value, title }) => (
         <Tick
           key={value}
@@ -217,8 +236,8 @@ function mayLimit(cell: ChartCell, check: CheckCell, sheet: ReturnType<typeof us
     }
     case 'trace': {
       const trace = cell.of ? sheet.traces.of(cell.of).value : undefined;
-      const column = trace?.columns.find((each) => each.name === cell.up[0]);
-      return column !== undefined && sameDimension(column.dimension, watched.dimension);
+      const columns = trace?.columns.filter((each) => cell.up.includes(each.name)) ?? [];
+      return columns.some(({ dimension }) => sameDimension(dimension, watched.dimension));
     }
     case 'parts':
       return false;

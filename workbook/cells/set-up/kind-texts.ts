@@ -11,6 +11,10 @@ export const chartKindTexts: Readonly<Record<ChartCell['chart'], { readonly titl
   histogram: { title: 'histogram', doc: 'How many designs come to which value of a result.' },
   shares: { title: 'shares', doc: 'What makes how much of the spread of a result.' },
   ring: { title: 'ring', doc: 'What goes on around the lap, seen from above.' },
+  along: {
+    title: 'along something',
+    doc: 'What runs along something (a run, a glide, a wire, a tank that empties), as lines; what has one unit stands together.',
+  },
 };
 
 /** Numbers of a part, as `PART_BARS` names them. */

@@ -1,21 +1,24 @@
 import type { BlockCell, Cell } from '../../../engine/index';
 import type { Sheet } from '../../store/sheet';
-import type { Offer, Ring } from './chart-fit';
+import type { Offer, TraceOffer } from './chart-fit';
 
 /** What charts of the open sheet can be drawn from. */
 export function offerOf(sheet: Sheet): Offer {
   const { cells } = sheet.document.value;
   return {
     cells,
-    rings: cells.flatMap((cell) => (cell.kind === 'block' ? ringsOf(cell, sheet) : [])),
+    traces: cells.flatMap((cell) => (cell.kind === 'block' ? traceOffers(cell, sheet) : [])),
     isChoice: (path) => sheet.name(path)?.options !== undefined,
   };
 }
 
-function ringsOf(cell: BlockCell, sheet: Sheet): Ring[] {
-  return (sheet.blockNamed(cell.block)?.traces ?? []).flatMap(({ name, title, columns: [along, ...columns] }) =>
-    along?.unit === '°' ? [{ path: `${cell.name}.${name}`, title: `${titleOf(cell)}: ${title}`, columns }] : [],
-  );
+function traceOffers(cell: BlockCell, sheet: Sheet): TraceOffer[] {
+  return (sheet.blockNamed(cell.block)?.traces ?? []).map(({ name, title, columns }) => ({
+    path: `${cell.name}.${name}`,
+    title: `${titleOf(cell)}: ${title}`,
+    round: columns[0]?.unit === '°',
+    columns,
+  }));
 }
 
 export const titleOf = (cell: Cell): string => (cell.title === '' ? cell.name : cell.title);
