@@ -13,23 +13,26 @@ const LEAST_COMPARED = 16;
 /** Gathers the samples of a spread as those of a sweep, and tells what they make of the results. */
 export function startSpreadGathering(plan: SweepPlan, mixed: Mixed): Gathering {
   const gathering = startGathering(plan);
-  let last: { readonly done: number; readonly told: SpreadTold } | undefined;
+  let last: { readonly done: number; readonly most: number; readonly told: SpreadTold } | undefined;
   return {
     ...gathering,
     progress(state, more) {
       const bare = gathering.bare(state);
-      const told = last?.done === bare.done ? last.told : tellSpread(plan, mixed, gathering.rows, bare.done);
-      last = { done: bare.done, told };
+      // News on the way may not keep those waiting who compute: very many designs are told of at the end.
+      const most = state === 'running' ? MOST_SHOWN : mixed.count;
+      const fresh = last?.done !== bare.done || last.most !== most;
+      const told = fresh || !last ? tellSpread(plan, mixed, gathering.rows, bare.done, most) : last.told;
+      last = { done: bare.done, most, told };
       return { ...bare, ...shownDesigns(plan, gathering.rows, told.designs), ...more, spread: told };
     },
   };
 }
 
-/** What the first `done` samples in the order of the plan say. */
-function tellSpread(plan: SweepPlan, mixed: Mixed, rows: Gathered, done: number): SpreadTold {
+/** What the first `done` samples in the order of the plan say, but of no more than so many designs. */
+function tellSpread(plan: SweepPlan, mixed: Mixed, rows: Gathered, done: number, most: number): SpreadTold {
   const { count, told } = mixed;
-  const designs = Math.min(done, count);
-  const compared = Math.floor((done - designs) / (told.length + 1));
+  const designs = Math.min(done, count, most);
+  const compared = Math.min(most, Math.floor((done - Math.min(done, count)) / (told.length + 1)));
   const results = plan.wanted.map(({ path }, w): SpreadOfResult => {
     const column = rows.columns[w]!;
     const { mean, deviation, missing, sorted } = summarize(column.subarray(0, designs));

@@ -6,8 +6,11 @@ import { serialise } from '../../../engine/sheet/file';
 import { openLive } from '../../../engine/sheet/live';
 import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
+import type { SweepPlan } from '../../../engine/study/plan';
+import { startRunner } from '../../../engine/study/run';
 import { startEngine } from '../../../engine/study/session';
 import { runSpreadPlan } from '../../../engine/study/spread';
+import { startSpreadGathering } from '../../../engine/study/spread-progress';
 import { planForSpread } from '../../../engine/study/sweeps';
 import { documentOf, formula, library, part, parts, smallDesign, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
@@ -239,6 +242,19 @@ describe('a spread in the engine', () => {
     expect(last.state).toBe('stopped');
     expect(last.done).toBeLessThan(last.total);
     expect(last.spread!.designs).toBeGreaterThan(0);
+  });
+
+  it('tells of the first 20 000 on the way, and of all at the end', () => {
+    const many = spread({ rows: [row('a', '1')], wanted: ['y'], samples: 30_000 });
+    const live = openLive(withCell(linear, many), library);
+    const plan = planForSpread(live, 0, 'shop') as SweepPlan;
+    const runner = startRunner(live.compiled, plan);
+    const gathering = startSpreadGathering(plan, plan.mixed!);
+    gathering.take(0, runner.run(plan.order));
+    expect(gathering.progress('running').spread).toMatchObject({ designs: 20_000, samples: 30_000, compared: 20_000 });
+    const last = gathering.progress('done');
+    expect(last.spread).toMatchObject({ designs: 30_000, compared: 30_000 });
+    expect(last.columns[0]).toHaveLength(20_000);
   });
 
   it('is not computed anew for an edit that has nothing to do with it', async () => {
