@@ -38,6 +38,7 @@ export interface MixedDesigns {
 
 /** The last ones: a moving finger asks for the same again and again. */
 const KEPT = 2;
+const MOST_KEPT = 1_000_000;
 const kept = new Map<string, MixedDesigns>();
 
 /**
@@ -54,6 +55,8 @@ export function drawDesigns(count: number, axes: number, sets: number, seed: num
   let at = count;
   for (let k = 0; k < count; k++) for (let set = 1; set < sets; set++) order[at++] = set * count + k;
   const drawn = { a: u.slice(0, axes), b: u.slice(axes), order, coarse: Math.min(count, COARSE_DESIGNS) };
+  // Very many take more room than it is worth to keep twice.
+  if (order.length > MOST_KEPT) kept.clear();
   if (kept.size >= KEPT) kept.delete(kept.keys().next().value!);
   kept.set(key, drawn);
   return drawn;

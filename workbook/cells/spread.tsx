@@ -44,7 +44,8 @@ export function SpreadView({ cell }: { cell: SpreadCell }) {
 /** "Tip weight: normal, standard deviation 0.42 g". */
 function rowWords(row: SpreadRow, at: string, info: NameInfo | undefined, shown: (path: string) => string): string {
   const title = titleOfRow(row.of, info);
-  const below = row.size.trim() === '' ? 'its own in the parts table' : shown(`${at}.size`);
+  if (row.size.trim() === '') return `${title}: normal, by its own uncertainty in the parts table`;
+  const below = shown(`${at}.size`);
   if (row.spread === 'normal') return `${title}: normal, standard deviation ${below}`;
   const kind = row.spread === 'uniform' ? 'anywhere' : 'most likely as typed,';
   if (row.above.trim() === '') return `${title}: ${kind} within ± ${below}`;

@@ -137,7 +137,7 @@ function Group({ group, zero, edge }: { group: DrawnGroup; zero: number; edge: n
             />
           )}
           <text
-            x={round(end < zero ? end - FIGURE_GAP : end + FIGURE_GAP)}
+            x={round(end < zero ? end - FIGURE_GAP : Math.max(end, whisker?.[1] ?? end) + FIGURE_GAP)}
             y={round(middle + LABEL_SIZE * 0.36)}
             text-anchor={end < zero ? 'end' : undefined}
             fill={style.text}

@@ -96,7 +96,10 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
     const plotWidth = plot.right - plot.left;
     const zones = zonesOf(panel, props.checks, props.names, props.values);
     const words = new Map(zones.map((zone) => [zone, wrapText(zone.reason, LABEL_SIZE, plotWidth * WORDS_SHARE)]));
-    const numbers = groups.flatMap((g) => [...g.bars.map((bar) => panel.shown(bar.si)), panel.shown(g.baseline)]);
+    const numbers = groups.flatMap((g) => [
+      ...g.bars.map((bar) => panel.shown(bar.si + (bar.error ?? 0))),
+      panel.shown(g.baseline),
+    ]);
     const ranged = yRange([0, ...numbers.map(exact)], zones, (zone) => {
       const wide = Math.max(...words.get(zone)!.map((line) => textWidth(line, LABEL_SIZE)));
       return (wide + WORDS_PAD) / plotWidth;

@@ -45,7 +45,9 @@ export function SpreadShares({ cell, progress, behind }: SharesProps) {
         checks={[]}
         progress={progress}
       />
-      {behind && <p class="aside">The shares are those of the design before; they come anew when the hand rests.</p>}
+      {behind && (
+        <p class="aside">The shares are those of the design before, until enough designs of this one are computed.</p>
+      )}
     </div>
   );
 }
