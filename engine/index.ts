@@ -34,6 +34,8 @@ export type {
   FormProblem,
   KeptRange,
   NameInfo,
+  LeverChange,
+  LeversTold,
   ResultDescription,
   RowDescription,
   Snapshot,
@@ -72,6 +74,7 @@ export {
   isPartNumber,
   keptPath,
   knownKinds,
+  leverPath,
   MOST_SPREAD_SAMPLES,
   type NotePiece,
   noteFormulas,
@@ -104,6 +107,9 @@ export type {
   Part,
   PartShape,
   PartsCell,
+  LeverRow,
+  LeversCell,
+  LeverWay,
   SpreadCell,
   SpreadKind,
   SpreadRow,
@@ -112,7 +118,7 @@ export type {
   Variable,
   VariablesCell,
 } from './sheet/document';
-export { CHART_KINDS, FORMAT, MEASURES, PART_SHAPES, SPREAD_KINDS, VERSION } from './sheet/document';
+export { CHART_KINDS, FORMAT, LEVER_WAYS, MEASURES, PART_SHAPES, SPREAD_KINDS, VERSION } from './sheet/document';
 export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeId, freeName, isOwnName, nameFromTitle, takenNames } from './sheet/free-names';
 export { freeze } from './sheet/freeze';

@@ -77,7 +77,7 @@ export interface Snapshot {
 }
 
 export interface SweepRequest {
-  /** Name of a sweep cell, or of a spread. */
+  /** Name of a sweep cell, of a spread or of levers. */
   readonly sweep: string;
   /** Only the coarse lattice (a finger is down). */
   readonly coarse?: boolean;
@@ -117,6 +117,24 @@ export interface SweepProgress {
    * row: the first ones where there are very many.
    */
   readonly spread?: SpreadTold;
+  /** Of levers only. `axes` is empty then, and each sample is one change. */
+  readonly levers?: LeversTold;
+}
+
+/** One thing changed, everything else as the design has it; SI, or an index of options. */
+export interface LeverChange {
+  /** Row of the cell that asks for it. */
+  readonly row: number;
+  readonly path: string;
+  readonly way: 'up' | 'down' | 'to';
+  readonly from: number;
+  readonly to: number;
+}
+export interface LeversTold {
+  /** One for each sample, in the order of the rows. */
+  readonly changes: readonly LeverChange[];
+  /** What the wanted results are without a change, SI; NaN where one has no answer. */
+  readonly present: readonly number[];
 }
 
 /** Something that differs in a spread, by itself: its share of the variance is told. */
@@ -380,7 +398,7 @@ export interface EngineService {
   open(document: Document): Promise<Snapshot>;
   /** Sets texts by path. The engine decides whether that is an edit of value or of structure; the answer is the same as `open` of the edited document. */
   set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot>;
-  /** Runs a sweep or a spread of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
+  /** Runs a sweep, a spread or levers of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;
   /** Rows from … to − 1 of a sweep of the present revision that has been computed to its end. */

@@ -55,6 +55,7 @@ export type Cell =
   | DrawingCell
   | SweepCell
   | SpreadCell
+  | LeversCell
   | ChartCell
   | TableCell
   | CheckCell;
@@ -203,6 +204,31 @@ export interface SpreadCell extends CellBase {
   readonly samples: number;
   /** The same seed gives the same designs again. */
   readonly seed: number;
+}
+
+/** A step up and a step down from what is typed, one of the two, or another value. */
+export const LEVER_WAYS = ['both', 'up', 'down', 'to'] as const;
+export type LeverWay = (typeof LEVER_WAYS)[number];
+export interface LeverRow {
+  /** A variable, a choice or a field of a block. */
+  readonly of: string;
+  /** Not used for a choice. */
+  readonly way: LeverWay;
+  /** Text: by how much, or for `to` the other value. Not used for a choice. */
+  readonly text: string;
+  /** Of a choice: the options that are tried; missing: every one that isn't picked. */
+  readonly options?: readonly string[];
+}
+/** One change at a time from the present design, ranked by what it does to the results. */
+export interface LeversCell extends CellBase {
+  readonly kind: 'levers';
+  readonly rows: readonly LeverRow[];
+  /** Result paths. */
+  readonly wanted: readonly string[];
+  /** By which of the results they are ranked; '' = the first. */
+  readonly rank: string;
+  /** Instead of by its change alone: by its change for each unit of change of this one; '' = alone. */
+  readonly per: string;
 }
 
 export const CHART_KINDS = [

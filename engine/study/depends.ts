@@ -31,6 +31,7 @@ export function dependenceOf(program: Program, plan: SweepPlan, units: string): 
     ...plan.wanted.map(({ path }) => path),
     '|',
     ...plan.axes.map(({ path, values, choice, spread }) => `${path} ${values.length} ${choice} ${spread?.kind ?? ''}`),
+    plan.levers ? JSON.stringify(plan.levers.changes) : '',
     plan.mixed ? `${plan.mixed.seed} ${plan.mixed.factors.join(' ')}` : '',
     '|',
     ...Array.from(plan.each, (k) => program.steps[k]!.key),

@@ -1,3 +1,4 @@
+import type { LeversTold } from '../protocol';
 import type { Program, Slot } from '../sheet/program';
 import type { PlannedAxis } from './axes';
 import { cone } from './cone';
@@ -17,6 +18,8 @@ export interface SweepPlan {
   readonly wanted: readonly { readonly path: string; readonly slot: Slot }[];
   /** A spread: each sample takes its own value of every axis, instead of every value of one with every value of the others. */
   readonly mixed?: Mixed;
+  /** Levers: sample k takes value k of every axis; what it changes, and what the results are without a change. */
+  readonly levers?: LeversTold;
   /** Steps to run for each sample, in computing order. */
   readonly each: Int32Array;
   /** Samples in the order of computing, the coarse lattice first. */

@@ -71,10 +71,11 @@ export function startGathering(plan: SweepPlan): Gathering {
     done,
     total,
     state,
+    ...(plan.levers ? { levers: plan.levers } : {}),
   });
 
   const rows: Gathered = {
-    axes: plan.axes.map(({ path, values }) => ({ path, values })),
+    axes: axesTold(plan),
     wanted: plan.wanted.map(({ path }) => path),
     columns,
     why,
@@ -93,7 +94,7 @@ export function startGathering(plan: SweepPlan): Gathering {
     },
     progress: (state, more) => ({
       ...bare(state),
-      axes: plan.axes.map(({ path, values }) => ({ path, values: values.slice() })),
+      axes: axesTold(plan).map(({ path, values }) => ({ path, values: values.slice() })),
       columns: columns.map((column) => column.slice()),
       why: why.slice(),
       sentences: [...sentences],
@@ -102,6 +103,10 @@ export function startGathering(plan: SweepPlan): Gathering {
     bare,
   };
 }
+
+/** What the samples are spanned by; the changes of levers are told by themselves. */
+const axesTold = ({ axes, levers }: SweepPlan): SweepProgress['axes'] =>
+  levers ? [] : axes.map(({ path, values }) => ({ path, values }));
 
 /** A sweep that can't run, with the sentence that says why. */
 export const faultyProgress = (revision: number, sweep: string, message: string): SweepProgress => ({

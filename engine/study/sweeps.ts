@@ -1,8 +1,9 @@
 import type { SweepProgress, SweepRequest } from '../protocol';
-import type { SpreadCell, SweepCell } from '../sheet/document';
+import type { LeversCell, SpreadCell, SweepCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
 import { axesOf, type PlannedAxis, typedSlot } from './axes';
 import { type Dependence, dependenceOf, sameDependence } from './depends';
+import { planLevers } from './levers';
 import { planSweep, type SweepPlan } from './plan';
 import { type PoolPorts, startPool } from './pool/pool';
 import { type Running, type RunPorts, startRun } from './run-plan';
@@ -102,6 +103,10 @@ export function startSweeps({ pool, ...ports }: SweepPorts): Sweeps {
 /** The plan of a sweep cell, or the sentence that says why it can't run. */
 export function planFor(live: Live, revision: number, sweep: string): SweepPlan | string {
   if (spreadIn(live, sweep)) return planForSpread(live, revision, sweep);
+  if (live.compiled.document.cells.some((each) => each.kind === 'levers' && each.name === sweep)) {
+    const levers = leversIn(live, sweep);
+    return typeof levers === 'string' ? levers : planLevers(levers, live, revision);
+  }
   const found = findSweep(live, sweep);
   if (typeof found === 'string') return found;
   const { compiled, state } = live;
@@ -132,6 +137,17 @@ export function planForSpread(
 
 const spreadIn = ({ compiled }: Live, name: string): SpreadCell | undefined =>
   compiled.document.cells.find((each): each is SpreadCell => each.kind === 'spread' && each.name === name);
+
+/** The levers of this name, or the sentence that says why they can't be tried. */
+export function leversIn({ compiled }: Live, name: string): LeversCell | string {
+  const all = compiled.document.cells.filter((each): each is LeversCell => each.kind === 'levers');
+  const cell = all.find((each) => each.name === name);
+  if (!cell) {
+    const known = all.map((each) => each.name);
+    return `There are no levers called "${name}". ${known.length === 0 ? 'This sheet has none.' : `The levers are ${known.join(', ')}.`}`;
+  }
+  return compiled.faults.find((each) => each.cell === cell.id)?.message ?? cell;
+}
 
 /** The same of the baseline along some of the axes, over the values that the present sweep has there. */
 function planForBaseline(

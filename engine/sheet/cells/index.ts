@@ -6,6 +6,7 @@ import { choiceCell } from './choice';
 import { drawingCell } from './drawing';
 import { formulaCell } from './formula';
 import type { CellKindOf } from './kind';
+import { leversCell } from './levers';
 import { noteCell } from './note';
 import { partsCell } from './parts';
 import { spreadCell } from './spread';
@@ -24,6 +25,7 @@ export const cellKinds = [
   drawingCell,
   sweepCell,
   spreadCell,
+  leversCell,
   chartCell,
   tableCell,
   checkCell,
@@ -40,6 +42,7 @@ export const knownKinds: readonly CellKind[] = cellKinds.map((kind) => kind.kind
 
 export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
 export type { CellKindOf, Rewrite, Text } from './kind';
+export { leverPath } from './levers';
 export { type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { numbersKey, OFF_WAYS, offKey } from './part-row';

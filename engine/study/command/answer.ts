@@ -8,6 +8,7 @@ import { planSpread, runSpreadPlan, type SpreadInput } from '../spread';
 import { planForSpread } from '../sweeps';
 import type { Request } from './arguments';
 import { tellCheck } from './checks';
+import { leversData, leversOf, leversTable } from './levers';
 import { nameData, nameLine } from './names';
 import { setTexts } from './set';
 import { readSpread, spreadTable } from './spread';
@@ -60,6 +61,7 @@ function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   if (request.spreadCell !== '') return [...sections, spreadCellSection(request, live, names)];
   if (request.get.length > 0) sections.push(readValues(request.get, live, names));
   if (request.sweep !== '') sections.push(runSweep(request.sweep, live, names));
+  if (request.levers !== '') sections.push(leversSection(request.levers, live, names));
   return sections.length > 0 ? sections : overview(live, names);
 }
 
@@ -85,6 +87,12 @@ function runSweep(name: string, live: Live, names: Names): Section {
   const sweep = sweepOf(live, name);
   if (typeof sweep === 'string') return { out: '', data: {}, faults: [sweep] };
   return { out: sweepTable(sweep, names), data: { sweep: sweepData(sweep, names) }, faults: [] };
+}
+
+function leversSection(name: string, live: Live, names: Names): Section {
+  const levers = leversOf(live, name);
+  if (typeof levers === 'string') return { out: '', data: {}, faults: [levers] };
+  return { out: leversTable(levers, names), data: { levers: leversData(levers) }, faults: [] };
 }
 
 function spreadSection(request: Request, live: Live, names: Names): Section {

@@ -12,6 +12,8 @@ export interface Request {
   /** Missing: as many as the spread itself says. */
   readonly samples?: number;
   readonly seed?: number;
+  /** Name of levers of the workbook; '' where none are asked for. */
+  readonly levers: string;
   readonly json: boolean;
 }
 
@@ -22,7 +24,7 @@ export type Arguments =
 
 export const HELP = `Computes a design without a screen: the same engine and the same numbers as the page.
 
-  npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--sweep CELL]
+  npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--sweep CELL] [--levers CELL]
                          [--spread CELL | --spread NAME=KIND … [--samples N] [--seed S]] [--json]
 
   FILE              a workbook, such as data/workbooks/quern-25.tetherwright.json
@@ -30,6 +32,7 @@ export const HELP = `Computes a design without a screen: the same engine and the
   --get NAME …      print these numbers; without it, the key figures and the checks of the workbook
   --names           list every name with its unit, its kind and what it is
   --sweep CELL      run a sweep of the workbook and print its table (CSV)
+  --levers CELL     try the changes of the workbook's levers one at a time and print what each does, ranked
   --spread CELL     run a spread of the workbook and print what it makes of its results
   --spread NAME=KIND AMOUNT …
                     let these differ from what is typed: --spread "tip_weight=normal 2 g" (standard deviation), "uniform 1 mm" or
@@ -48,6 +51,7 @@ export function readArguments(words: readonly string[]): Arguments {
   const get: string[] = [];
   let file = '';
   let sweep = '';
+  let levers = '';
   let names = false;
   let json = false;
   const spread: (readonly [string, string])[] = [];
@@ -115,10 +119,17 @@ export function readArguments(words: readonly string[]): Arguments {
         sweep = typed;
         break;
       }
+      case '--levers': {
+        const typed = next();
+        if (!typed)
+          return nothing('--levers needs the name of a cell and found none. Write it like --levers pull_levers.');
+        levers = typed;
+        break;
+      }
       default:
         if (option.startsWith('-')) {
           return nothing(
-            `${option} is no option here. The options are --set, --get, --names, --sweep, --spread, --samples, --seed, --json and --help.`,
+            `${option} is no option here. The options are --set, --get, --names, --sweep, --levers, --spread, --samples, --seed, --json and --help.`,
           );
         }
         if (file)
@@ -131,7 +142,7 @@ export function readArguments(words: readonly string[]): Arguments {
   return {
     ask: 'run',
     request: {
-      ...{ file, set, get, names, sweep, spread, spreadCell, json },
+      ...{ file, set, get, names, sweep, levers, spread, spreadCell, json },
       ...(whole['--samples'] === undefined ? {} : { samples: whole['--samples'] }),
       ...(whole['--seed'] === undefined ? {} : { seed: whole['--seed'] }),
     },

@@ -1,0 +1,136 @@
+import * as v from 'valibot';
+import { unitNamed } from '../../units/index';
+import type { Builder, Reach } from '../build';
+import { LEVER_WAYS, type LeverRow, type LeversCell } from '../document';
+import { baseEntries } from './entries';
+import type { CellKindOf, Rewrite } from './kind';
+import { mapFields, mapRows, withRow } from './rows';
+
+const CHANGED: ReadonlySet<Reach['kind']> = new Set(['variable', 'choice', 'field']);
+type Say = (message: string) => void;
+
+/** Path of what is typed for one row: `pull_levers.row1.change`. */
+export const leverPath = (cell: Pick<LeversCell, 'name'>, row: number): string => `${cell.name}.row${row + 1}.change`;
+
+/** What could be changed, one thing at a time, and which results tell what that does. */
+export const leversCell: CellKindOf<LeversCell> = {
+  kind: 'levers',
+  schema: v.strictObject({
+    ...baseEntries('levers'),
+    rows: v.array(
+      v.strictObject({
+        of: v.string(),
+        way: v.picklist(LEVER_WAYS),
+        text: v.string(),
+        options: v.optional(v.array(v.string())),
+      }),
+    ),
+    wanted: v.array(v.string()),
+    rank: v.string(),
+    per: v.string(),
+  }),
+  owns: (cell) => [cell.name],
+  texts: (cell) => cell.rows.map(({ text }, k) => ({ path: leverPath(cell, k), text })),
+  put(cell, path, text) {
+    const k = cell.rows.findIndex((_, index) => leverPath(cell, index) === path);
+    return k < 0 ? undefined : { ...cell, rows: withRow(cell.rows, k, { ...cell.rows[k]!, text }) };
+  },
+  rename: (cell, path, to) => (path === cell.name ? { ...cell, name: to } : undefined),
+  rewrite: (cell, change) =>
+    mapFields(cell, {
+      rows: mapRows(cell.rows, (row) => rewriteRow(row, change)),
+      wanted: mapRows(cell.wanted, change.path),
+      rank: change.path(cell.rank),
+      per: change.path(cell.per),
+    }),
+  lay(cell, builder) {
+    if (!builder.claim(cell.name, cell.id)) return;
+    const say: Say = (message) => builder.fault({ cell: cell.id, path: cell.name, message });
+    if (cell.rows.length === 0) say(`${cell.name} has nothing to change. Name at least one thing.`);
+    if (cell.wanted.length === 0) say(`${cell.name} has no results to show. Name at least one, such as "flight.pull".`);
+    checkRank(cell, say);
+    for (const [k, row] of cell.rows.entries()) {
+      layChange(cell, k, row, builder);
+      builder.later(() => checkRow(cell, k, builder, say));
+    }
+    builder.later(() => checkWanted(cell, builder, say));
+  },
+};
+
+function rewriteRow(row: LeverRow, { formula, path, option }: Rewrite): LeverRow {
+  const change = { of: path(row.of), text: formula(row.text) };
+  if (!row.options) return mapFields(row, change);
+  return mapFields(row, { ...change, options: mapRows(row.options, (name) => option(row.of, name)) });
+}
+
+function checkRank({ name, wanted, rank, per }: LeversCell, say: Say): void {
+  for (const path of [rank, per]) {
+    if (path === '' || wanted.includes(path)) continue;
+    say(`${name} ranks by "${path}", which it does not compute. It computes ${wanted.join(', ')}.`);
+  }
+  if (per !== '' && per === (rank || wanted[0])) {
+    say(`${name} ranks by the change of ${per} for each change of ${per}. Take two different results.`);
+  }
+}
+
+const TITLES = { both: 'up and down by', up: 'up by', down: 'down by', to: 'changed to' } as const;
+
+function layChange(cell: LeversCell, k: number, row: LeverRow, builder: Builder): void {
+  builder.text({
+    cell: cell.id,
+    path: leverPath(cell, k),
+    text: row.text,
+    kind: 'limit',
+    title: `${row.of}, ${TITLES[row.way]}`,
+    like: row.of,
+    apart: row.way !== 'to',
+    unit: '',
+    wants: 'anything',
+    blank: Number.NaN,
+    detail: true,
+  });
+}
+
+function checkRow(cell: LeversCell, k: number, builder: Builder, say: Say): void {
+  const row = cell.rows[k]!;
+  const { of } = row;
+  const reach = builder.find(of);
+  if (!reach) {
+    say(`${cell.name} changes "${of}": nothing has that name.${builder.meant(of)}`);
+  } else if (!reach.settable || !CHANGED.has(reach.kind)) {
+    say(
+      `${cell.name} changes ${of}. Only what is typed can be changed: a variable, a choice or a field of a block. Make it a variable and change that.`,
+    );
+  } else if (reach.type?.kind === 'option') checkOptions(cell, row, reach.type.options, say);
+  else checkAmount(cell, k, reach, builder);
+}
+
+function checkOptions({ name }: LeversCell, { of, options }: LeverRow, known: readonly string[], say: Say): void {
+  const strange = options?.find((option) => !known.includes(option));
+  if (strange === undefined) return;
+  say(`${name} changes ${of} to "${strange}". Its options are ${known.join(', ')}.`);
+}
+
+function checkAmount(cell: LeversCell, k: number, { unit }: Reach, builder: Builder): void {
+  const { of, way, text } = cell.rows[k]!;
+  const fault = (message: string): void => builder.fault({ cell: cell.id, path: leverPath(cell, k), message });
+  const onScale = (unitNamed(unit)?.offset ?? 0) !== 0;
+  const example = onScale && way !== 'to' ? '2 K' : `2 ${unit}`.trim();
+  if (text.trim() === '') {
+    const what = way === 'to' ? 'value to be changed to' : 'amount to be changed by';
+    fault(`${of} has no ${what}. Type one, such as "${example}".`);
+  } else if (way !== 'to' && /°[CF]/.test(text)) {
+    fault(`${text.trim()} is a point on a scale. By how much ${of} is changed is written in K: "2 K".`);
+  }
+}
+
+function checkWanted({ name, wanted }: LeversCell, builder: Builder, say: Say): void {
+  for (const path of wanted) {
+    const reach = builder.find(path);
+    if (!reach) say(`${name} wants "${path}": nothing has that name.${builder.meant(path)}`);
+    else if (reach.kind === 'curve') say(`${name} wants ${path}, which is a curve. Name a single number.`);
+    else if (reach.type && reach.type.kind !== 'quantity') {
+      say(`${name} wants ${path}, which is one of a list. Name a number.`);
+    }
+  }
+}

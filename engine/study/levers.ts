@@ -1,0 +1,103 @@
+import type { LeverChange, SweepProgress } from '../protocol';
+import { leverPath } from '../sheet/cells/index';
+import type { LeverRow, LeversCell } from '../sheet/document';
+import type { Live } from '../sheet/live';
+import { wiringOf } from '../sheet/wiring';
+import { type PlannedAxis, typedSlot } from './axes';
+import { cone } from './cone';
+import type { SweepPlan } from './plan';
+import { CHUNK, startRunner } from './run';
+import { startGathering } from './sweep';
+
+/**
+ * One design for each change from the design as it stands, everything else as it is; or the sentence that says why it can't be
+ * told. What a compiled document has found wrong with the cell is not looked for again.
+ */
+export function planLevers(cell: LeversCell, live: Live, revision: number): SweepPlan | string {
+  const { compiled, state } = live;
+  const { program } = compiled;
+  const changes: LeverChange[] = [];
+  for (const [k, row] of cell.rows.entries()) {
+    const found = changesOf(cell, row, k, live);
+    if (typeof found === 'string') return found;
+    changes.push(...found);
+  }
+  if (changes.length === 0) return `${cell.name} has nothing to change: every choice has one option only.`;
+  const axes = axesOf(changes, live);
+  const hidden = hiddenChange(axes, live);
+  if (hidden !== undefined) return hidden;
+  const wanted = cell.wanted.map((path) => ({ path, slot: program.slotOf.get(path)! }));
+  const base = state.m.slice(0, program.size);
+  return {
+    ...{ shape: program.shape, revision, sweep: cell.name, base, why: state.why.slice(0, program.steps.length) },
+    ...{ axes, wanted, levers: { changes, present: wanted.map(({ slot }) => base[slot]!) } },
+    each: cone(
+      program,
+      axes.map(({ slot }) => slot),
+      wanted.map(({ slot }) => slot),
+    ),
+    order: Uint32Array.from(changes, (_, k) => k),
+    coarse: changes.length,
+  };
+}
+
+function changesOf(cell: LeversCell, row: LeverRow, k: number, live: Live): LeverChange[] | string {
+  const { of, way } = row;
+  const { program, names } = live.compiled;
+  const from = live.state.m[typedSlot(of, program)]!;
+  if (Number.isNaN(from)) return `${of} has no value to be changed from. Type one.`;
+  const change = (how: LeverChange['way'], to: number): LeverChange => ({ row: k, path: of, way: how, from, to });
+  const options = names.find(({ path, settable }) => path === of && settable)?.options;
+  if (options) {
+    const tried = row.options?.map((name) => options.indexOf(name)) ?? [...options.keys()];
+    return tried.filter((option) => option !== from).map((option) => change('to', option));
+  }
+  const typed = live.state.m[program.slotOf.get(leverPath(cell, k))!]!;
+  if (Number.isNaN(typed)) return `${cell.name} does not know how ${of} is changed: look at “${row.text}” there.`;
+  if (way === 'to') return [change('to', typed)];
+  if (typed <= 0) {
+    return `${cell.name} changes ${of} by “${row.text}”. Type an amount greater than 0; whether it goes up or down is said beside it.`;
+  }
+  return [
+    ...(way === 'down' ? [] : [change('up', from + typed)]),
+    ...(way === 'up' ? [] : [change('down', from - typed)]),
+  ];
+}
+
+/** One axis for each thing that is changed, which holds its present value but in the designs that change it. */
+function axesOf(changes: readonly LeverChange[], { compiled }: Live): PlannedAxis[] {
+  const paths = [...new Set(changes.map(({ path }) => path))];
+  return paths.map((path) => ({
+    path,
+    slot: typedSlot(path, compiled.program),
+    values: Float64Array.from(changes, (change) =>
+      change.path === path ? change.to : changes.find((each) => each.path === path)!.from,
+    ),
+    choice: false,
+  }));
+}
+
+/** A formula whose place a change takes no longer follows what it names: that may not be changed too, unseen. */
+function hiddenChange(axes: readonly PlannedAxis[], { compiled }: Live): string | undefined {
+  const { writer, downstream } = wiringOf(compiled.program);
+  for (const { path, slot } of axes) {
+    const step = writer[slot]!;
+    if (step < 0) continue;
+    const other = axes.find((each) => each.slot !== slot && downstream([each.slot]).includes(step));
+    if (other) {
+      return `${path} is computed from ${other.path}, and both are to be changed: one would hide the other. Take one of them off.`;
+    }
+  }
+  return undefined;
+}
+
+/** All changes from beginning to end, where nobody waits for news. */
+export function runLevers({ compiled }: Live, plan: SweepPlan): SweepProgress {
+  const runner = startRunner(compiled, plan);
+  const gathering = startGathering(plan);
+  for (let from = 0; from < plan.order.length; from += CHUNK) {
+    gathering.take(from, runner.run(plan.order.subarray(from, from + CHUNK)));
+  }
+  runner.finish();
+  return gathering.progress('done');
+}
