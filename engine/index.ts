@@ -33,9 +33,9 @@ export type {
   FormField,
   FormProblem,
   KeptRange,
-  NameInfo,
   LeverChange,
   LeversTold,
+  NameInfo,
   ResultDescription,
   RowDescription,
   Snapshot,
@@ -101,15 +101,15 @@ export type {
   FormulaCell,
   Kept,
   Layer,
+  LeverRow,
+  LeversCell,
+  LeverWay,
   Measure,
   NoteCell,
   OwnRow,
   Part,
   PartShape,
   PartsCell,
-  LeverRow,
-  LeversCell,
-  LeverWay,
   SpreadCell,
   SpreadKind,
   SpreadRow,
@@ -136,9 +136,11 @@ export {
 } from './sheet/transaction';
 export { type Use, usesOf } from './sheet/uses';
 export type { FileProblem } from './sheet/validate';
+export { leverEffect, leverRatio, rankLevers } from './study/rank-levers';
 export {
   type Dimension,
   describeDimension,
+  differenceFromSI,
   everydayUnit,
   type FormatOptions,
   formatNumber,

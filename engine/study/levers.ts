@@ -22,7 +22,8 @@ export function planLevers(cell: LeversCell, live: Live, revision: number): Swee
     if (typeof found === 'string') return found;
     changes.push(...found);
   }
-  if (changes.length === 0) return `${cell.name} has nothing to change: every choice has one option only.`;
+  if (changes.length === 0)
+    return `${cell.name} has nothing to change: what it may be changed to is what it is already.`;
   const axes = axesOf(changes, live);
   const hidden = hiddenChange(axes, live);
   if (hidden !== undefined) return hidden;

@@ -6,6 +6,7 @@ import { CheckView } from './check';
 import { ChoiceView } from './choice';
 import { DrawingView } from './drawing';
 import { FormulaView } from './formula';
+import { LeversView } from './levers';
 import { NoteView } from './note';
 import { PartsView } from './parts';
 import { SpreadView } from './spread';
@@ -42,6 +43,8 @@ function Content({ cell }: { cell: Cell }) {
       return <SweepView cell={cell} />;
     case 'spread':
       return <SpreadView cell={cell} />;
+    case 'levers':
+      return <LeversView cell={cell} />;
     case 'chart':
       return <ChartView cell={cell} />;
     case 'table':

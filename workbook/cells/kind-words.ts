@@ -11,6 +11,7 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   drawing: 'drawing',
   sweep: 'sweep',
   spread: 'spread',
+  levers: 'levers',
   chart: 'chart',
   table: 'table',
   check: 'check',

@@ -43,9 +43,11 @@ interface PictureProps {
   readonly width: number;
   /** What to see, where the bars themselves don't say it. */
   readonly sentences?: readonly string[];
+  /** Its numbers, where they aren't one a bar. */
+  readonly table?: () => TableData;
 }
 
-export function BarPicture({ of, data, width, sentences }: PictureProps): JSX.Element {
+export function BarPicture({ of, data, width, sentences, table }: PictureProps): JSX.Element {
   const hatch = `hatch-${useId()}`;
   const before = useRef<BarLayout | undefined>(undefined);
   const chart = layOutBars(data, of, width, before.current);
@@ -58,7 +60,7 @@ export function BarPicture({ of, data, width, sentences }: PictureProps): JSX.El
       height={chart.height}
       start={presentEnd(chart)}
       series={() => readings(chart)}
-      table={() => tableOf(data)}
+      table={table ?? (() => tableOf(data))}
     >
       <Hatch id={hatch} />
       {chart.panels.map((panel) => (
@@ -104,12 +106,14 @@ function PanelBars({ panel }: { panel: DrawnBarPanel }): JSX.Element {
 
 function Group({ group, zero, edge }: { group: DrawnGroup; zero: number; edge: number }): JSX.Element {
   const middle = (group.top + group.bottom) / 2;
-  const first = middle - ((group.name.length - 1) * (LABEL_SIZE + 2)) / 2 + LABEL_SIZE * 0.36;
+  const first = group.above
+    ? group.top + LABEL_SIZE
+    : middle - ((group.name.length - 1) * (LABEL_SIZE + 2)) / 2 + LABEL_SIZE * 0.36;
   return (
     <g>
-      <text text-anchor="end">
+      <text text-anchor={group.above ? undefined : 'end'} {...(group.above ? halo : {})}>
         {group.name.map((line, k) => (
-          <tspan key={line} x={round(edge - 6)} y={round(first + k * (LABEL_SIZE + 2))}>
+          <tspan key={line} x={round(group.above ? edge : edge - 6)} y={round(first + k * (LABEL_SIZE + 2))}>
             {line}
           </tspan>
         ))}
@@ -200,7 +204,7 @@ const readings = (chart: BarLayout): ReadSeries[] =>
         (bar): ReadSeries => ({
           name: [group.label, bar.label].filter((each) => each !== '').join(', '),
           plot: { ...box, left: bar.end },
-          points: [{ at: { x: bar.end, y: bar.middle }, lines: [`${panel.info.title} ${quantity(panel, bar.si)}`] }],
+          points: [{ at: { x: bar.end, y: bar.middle }, lines: [`${panel.info.title} ${panel.text(bar.si)}`] }],
         }),
       ),
     ),

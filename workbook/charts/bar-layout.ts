@@ -1,6 +1,6 @@
 import { formatNumber } from '../../engine/index';
 import { type Box, LABEL_SIZE, textWidth, wrapText } from '../drawing/index';
-import type { Bar, BarData, BarPanel } from './bars';
+import type { Bar, BarData, BarGroup, BarPanel } from './bars';
 import { holdRange } from './hold-range';
 import { type Zone, zonesOf } from './limits';
 import { type LineStyle, lineStyle } from './palette';
@@ -28,6 +28,8 @@ export interface DrawnBar {
 export interface DrawnGroup {
   readonly key: string;
   readonly name: readonly string[];
+  /** The name stands over its bars, which have the whole width. */
+  readonly above: boolean;
   readonly label: string;
   readonly top: number;
   readonly bottom: number;
@@ -73,10 +75,13 @@ export const FIGURE_GAP = 9;
 
 /** Lays bars out that lie from zero to the right and left, one under the other, with their names before them. */
 export function layOutBars(data: BarData, props: ChartProps, width: number, before?: BarLayout): BarLayout {
-  const nameWidth = Math.min(
-    width * NAME_SHARE,
-    Math.max(...data.panels.flatMap((p) => p.groups.map((g) => textWidth(g.label, LABEL_SIZE))), 30),
-  );
+  const above = data.panels.some((panel) => panel.groups.some((group) => group.opposed));
+  const nameWidth = above
+    ? 0
+    : Math.min(
+        width * NAME_SHARE,
+        Math.max(...data.panels.flatMap((p) => p.groups.map((g) => textWidth(g.label, LABEL_SIZE))), 30),
+      );
   let top = 0;
   let left = 0;
   const panels = data.panels.map((panel, n): DrawnBarPanel => {
@@ -84,12 +89,12 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
     left += panel.groups.length - groups.length;
     const number = ({ si, error }: Bar): string =>
       error === undefined ? formatNumber(panel.shown(si)) : shareFigure(panel.shown(si), panel.shown(error));
-    const figure = (bar: Bar): string => [number(bar), bar.label].filter((each) => each !== '').join(' ');
+    const figure = (bar: Bar): string => bar.text ?? [number(bar), bar.label].filter((each) => each !== '').join(' ');
     const texts = groups.flatMap((g) => g.bars.map(figure));
     const figureRoom = Math.max(0, ...texts.map((text) => textWidth(text, LABEL_SIZE))) + FIGURE_GAP + 2;
     const titleLines = wrapText(panel.title, LABEL_SIZE, width - 4);
     const plot = {
-      left: Math.ceil(nameWidth) + 8,
+      left: above ? 1 : Math.ceil(nameWidth) + 8,
       right: width - RIGHT,
       top: top + titleLines.length * BAR_TITLE_LINE + 4,
     };
@@ -112,13 +117,15 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
 
     let y = plot.top + GROUP_GAP / 2;
     const drawn = groups.map((group): DrawnGroup => {
-      const name = wrapText(group.label, LABEL_SIZE, nameWidth + 1);
-      const barsHigh = Math.max(1, group.bars.length) * (BAR + BAR_GAP) - BAR_GAP;
-      const high = Math.max(barsHigh, name.length * NAME_LINE);
-      const first = y + (high - barsHigh) / 2;
+      const name = wrapText(group.label, LABEL_SIZE, above ? plotWidth : nameWidth + 1);
+      const nameHigh = above ? name.length * NAME_LINE : 0;
+      const lanes = lanesOf(group);
+      const barsHigh = Math.max(1, ...lanes.map((lane) => lane + 1)) * (BAR + BAR_GAP) - BAR_GAP;
+      const high = above ? nameHigh + barsHigh : Math.max(barsHigh, name.length * NAME_LINE);
+      const first = above ? y + nameHigh : y + (high - barsHigh) / 2;
       const bars = group.bars.map((bar, k): DrawnBar => {
         const end = x(panel.shown(bar.si));
-        const barTop = first + k * (BAR + BAR_GAP);
+        const barTop = first + lanes[k]! * (BAR + BAR_GAP);
         return {
           ...bar,
           box: { left: Math.min(x(0), end), right: Math.max(x(0), end), top: barTop, bottom: barTop + BAR },
@@ -133,7 +140,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
         };
       });
       const baseline = Number.isFinite(group.baseline) ? x(panel.shown(group.baseline)) : undefined;
-      const group_ = { key: group.key, name, label: group.label, top: y, bottom: y + high, bars, baseline };
+      const group_ = { key: group.key, name, above, label: group.label, top: y, bottom: y + high, bars, baseline };
       y += high + GROUP_GAP;
       return group_;
     });
@@ -167,6 +174,12 @@ const upTo = (ticks: Ticks, most = Number.POSITIVE_INFINITY): Ticks => ({
   values: ticks.values.filter((value) => value <= most),
 });
 
+/** The line on which each bar lies: two that go opposite ways may share one. */
+function lanesOf({ bars, opposed }: BarGroup): number[] {
+  const used = { below: 0, above: 0 };
+  return bars.map(({ si }, k) => (opposed ? used[si < 0 ? 'below' : 'above']++ : k));
+}
+
 /** Nothing is drawn beyond zero where all bars lie on one side of it. */
 function fromZero([low, high]: Range, numbers: readonly number[]): Range {
   const answered = numbers.filter(Number.isFinite);
@@ -176,11 +189,14 @@ function fromZero([low, high]: Range, numbers: readonly number[]): Range {
   ];
 }
 
+/** Share of the plot that figures may take at most. */
+const MOST_ROOM = 0.68;
+
 /** Room for the figures behind the longest bars. */
 function roomed([low, high]: Range, numbers: readonly number[], share: number): Range {
   const most = Math.max(0, ...numbers.filter(Number.isFinite));
   const least = Math.min(0, ...numbers.filter(Number.isFinite));
-  const span = (high - low) / (1 - Math.min(0.6, share * (least < 0 && most > 0 ? 2 : 1)));
+  const span = (high - low) / (1 - Math.min(MOST_ROOM, share * (least < 0 && most > 0 ? 2 : 1)));
   const needed = share * span;
   return [least < 0 ? Math.min(low, least - needed) : low, most > 0 ? Math.max(high, most + needed) : high];
 }

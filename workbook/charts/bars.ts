@@ -12,6 +12,8 @@ export interface Bar {
   readonly si: number;
   /** Standard error of the number, where it is known. */
   readonly error?: number;
+  /** What stands at its end instead of its number and label. */
+  readonly text?: string;
   /** Place in the order of styles. */
   readonly style: number;
   readonly present: boolean;
@@ -23,6 +25,8 @@ export interface BarGroup {
   readonly bars: readonly Bar[];
   /** SI value of the baseline, NaN where there is none. */
   readonly baseline: number;
+  /** Bars that go opposite ways share a line. */
+  readonly opposed?: true;
 }
 export interface BarPanel extends Measure {
   /** Greatest number that there can be, as it is shown. */

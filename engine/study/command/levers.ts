@@ -33,7 +33,8 @@ export interface LeversAnswer {
 /** "tip_weight from 20 g to 25 g: flight.pull −0.05 N, flight.lap_time +0.001 s". */
 export function leversTable({ progress, at, per, order }: LeversAnswer, names: Names): string {
   const { wanted } = progress;
-  const head = per === undefined ? wanted[at]! : `${wanted[at]} for each ${unitOf(names, wanted[per]!)} of ${wanted[per]}`;
+  const head =
+    per === undefined ? wanted[at]! : `${wanted[at]} for each ${unitOf(names, wanted[per]!)} of ${wanted[per]}`;
   const lines = order.map((k) => {
     const change = progress.levers!.changes[k]!;
     const reason = progress.sentences[progress.why[k]! - 1];
@@ -50,7 +51,9 @@ function ratioText(progress: SweepProgress, at: number, per: number | undefined,
   if (per === undefined) return '';
   const ratio = leverRatio(progress, at, per, k);
   const [one, other] = [unitOf(names, progress.wanted[at]!), unitOf(names, progress.wanted[per]!)];
-  return Number.isNaN(ratio) ? `; no change of ${progress.wanted[per]}` : `; ${ratioIn(ratio, one, other)} ${one}/${other}`;
+  return Number.isNaN(ratio)
+    ? `; no change of ${progress.wanted[per]}`
+    : `; ${ratioIn(ratio, one, other)} ${one}/${other}`;
 }
 
 const ratioIn = (ratio: number, one: string, other: string): string =>

@@ -6,6 +6,8 @@ import {
   type Document,
   type FormulaCell,
   freeName,
+  type LeverRow,
+  type LeversCell,
   type RowDescription,
   type SpreadCell,
   type SpreadRow,
@@ -135,6 +137,25 @@ export function newSpread(document: Document): Contents<SpreadCell> {
     wanted: document.figures.slice(0, FIRST_RESULTS),
     samples: FIRST_DESIGNS,
     seed: 1,
+  };
+}
+
+/** Things that new levers begin with, and their step as a share of the way that the slide has. */
+const FIRST_LEVERS = 5;
+const FIRST_STEP = 10;
+
+/** The first variables that have a slide, each by a tenth of it, and the first two key figures. */
+export function newLevers(document: Document): Contents<LeversCell> {
+  const rows = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
+  const fit = rows.filter(({ unit, low, high }) => low !== '' && high !== '' && (unitNamed(unit)?.offset ?? 0) === 0);
+  return {
+    kind: 'levers',
+    rows: fit
+      .slice(0, FIRST_LEVERS)
+      .map(({ name }): LeverRow => ({ of: name, way: 'both', text: `(${name}.high − ${name}.low) ÷ ${FIRST_STEP}` })),
+    wanted: document.figures.slice(0, 2),
+    rank: '',
+    per: '',
   };
 }
 

@@ -14,6 +14,7 @@ import {
   newCheck,
   newChoice,
   newFormula,
+  newLevers,
   newLibraryChoice,
   newSpread,
   newStock,
@@ -95,6 +96,12 @@ export const plainOffers = (offered: Description | undefined): readonly Offer[] 
     word: 'Spread',
     about: 'What becomes of the results when weights, stations and settings are not quite as typed.',
     make: (document) => cellOf(document, 'new_spread', 'New spread', newSpread(document)),
+  },
+  {
+    key: 'levers',
+    word: 'Levers',
+    about: 'What a change here or there does to the results, one at a time, the strongest first.',
+    make: (document) => cellOf(document, 'new_levers', 'New levers', newLevers(document)),
   },
   {
     key: 'chart',

@@ -36,6 +36,7 @@ describe('words of the command line', () => {
       sweep: 'pulls',
       spread: [],
       spreadCell: '',
+      levers: '',
       json: true,
     });
   });
@@ -80,7 +81,7 @@ describe('words of the command line', () => {
       '--sweep needs the name of a sweep and found none. Write it like --sweep balance_sweep.',
     );
     expect(message('q.json', '--fast')).toBe(
-      '--fast is no option here. The options are --set, --get, --names, --sweep, --spread, --samples, --seed, --json and --help.',
+      '--fast is no option here. The options are --set, --get, --names, --sweep, --levers, --spread, --samples, --seed, --json and --help.',
     );
     expect(message('q.json', 'ft')).toBe(
       'Two files are named, “q.json” and “ft”. Name one; texts with spaces need quotes.',

@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../../engine/sheet/compile';
+import { copyOfCell } from '../../../engine/sheet/copy';
+import type { Cell, Document, LeverRow, LeversCell } from '../../../engine/sheet/document';
+import { openText, serialise } from '../../../engine/sheet/file';
+import { textsOf, withText } from '../../../engine/sheet/paths';
+import { rename } from '../../../engine/sheet/rename';
+import { applyChange, applyChanges } from '../../../engine/sheet/transaction';
+import { usesOf } from '../../../engine/sheet/uses';
+import { library, smallDesign, variable, variables } from './small';
+
+const row = (of: string, text: string, change: Partial<LeverRow> = {}): LeverRow => ({
+  ...{ of, way: 'both', text },
+  ...change,
+});
+const levers: LeversCell = {
+  ...{ kind: 'levers', id: 'id_pulls', name: 'pulls', title: 'Pulls' },
+  rows: [
+    row('tip_weight', '0.1 × tip_weight'),
+    row('cord.length', '20 m', { way: 'to' }),
+    row('tail_stock', '', { options: ['faced'] }),
+  ],
+  ...{ wanted: ['lap.pull', 'parts.x'], rank: 'parts.x', per: 'lap.pull' },
+};
+const sheet = (change: Partial<LeversCell> = {}, more: readonly Cell[] = []): Document => {
+  const document = smallDesign();
+  return { ...document, cells: [...document.cells, ...more, { ...levers, ...change }] };
+};
+const faults = (change: Partial<LeversCell>, more: readonly Cell[] = []): string[] =>
+  compile(sheet(change, more), library).faults.map((fault) => `${fault.path}: ${fault.message}`);
+const leversIn = (document: Document): LeversCell =>
+  document.cells.find((cell): cell is LeversCell => cell.kind === 'levers')!;
+
+function renamed(path: string, to: string): LeversCell {
+  const renaming = rename(sheet(), path, to);
+  if (!renaming.ok) throw new Error(renaming.message);
+  return leversIn(applyChanges(sheet(), renaming.changes).document);
+}
+
+describe('a cell of levers', () => {
+  it('has what its rows are changed by as texts', () => {
+    const own = textsOf(sheet()).filter(({ path }) => path.startsWith('pulls'));
+    expect(own).toEqual([
+      { path: 'pulls.row1.change', text: '0.1 × tip_weight' },
+      { path: 'pulls.row2.change', text: '20 m' },
+      { path: 'pulls.row3.change', text: '' },
+    ]);
+    expect(leversIn(withText(sheet(), 'pulls.row2.change', '19 m')!).rows[1]?.text).toBe('19 m');
+  });
+
+  it('is without fault as it stands, and lives through a file', () => {
+    expect(faults({})).toEqual([]);
+    const opened = openText(serialise(sheet()));
+    expect(opened.ok && leversIn(opened.document)).toEqual(levers);
+  });
+
+  it('follows what is renamed, is found as a use, and is copied under another name', () => {
+    expect(renamed('tip_weight', 'lead').rows[0]).toEqual(row('lead', '0.1 × lead'));
+    expect(renamed('lap', 'flown')).toMatchObject({ wanted: ['flown.pull', 'parts.x'], per: 'flown.pull' });
+    expect(renamed('tail_stock.faced', 'thin').rows[2]?.options).toEqual(['thin']);
+    expect(usesOf(sheet(), 'tip_weight')).toContainEqual({ cell: 'id_pulls', path: 'pulls.row1.change' });
+    expect(copyOfCell(sheet(), levers)).toMatchObject({ name: 'pulls_2', rows: levers.rows });
+  });
+
+  it('is put in and taken back', () => {
+    const document = smallDesign();
+    const { document: after, inverse } = applyChange(document, { change: 'insert', at: 0, cell: levers });
+    expect(applyChange(after, inverse).document).toEqual(document);
+  });
+
+  const warm = variables('weather', variable('heat', '°C', '20 °C'));
+  it('takes a step of temperature in K, and another temperature on its scale', () => {
+    expect(faults({ rows: [row('heat', '2 K'), row('heat', '25 °C', { way: 'to' })] }, [warm])).toEqual([]);
+    expect(faults({ rows: [row('heat', '2 °C')] }, [warm])).toEqual([
+      'pulls.row1.change: 2 °C is a point on a scale. By how much heat is changed is written in K: "2 K".',
+    ]);
+  });
+
+  it.each([
+    [{ rows: [] }, 'pulls: pulls has nothing to change. Name at least one thing.'],
+    [
+      { wanted: [], rank: '', per: '' },
+      'pulls: pulls has no results to show. Name at least one, such as "flight.pull".',
+    ],
+    [
+      { rank: 'lap.speed' },
+      'pulls: pulls ranks by "lap.speed", which it does not compute. It computes lap.pull, parts.x.',
+    ],
+    [
+      { rank: '', per: 'lap.pull' },
+      'pulls: pulls ranks by the change of lap.pull for each change of lap.pull. Take two different results.',
+    ],
+    [
+      { rows: [row('tip_wieght', '1 g')] },
+      'pulls: pulls changes "tip_wieght": nothing has that name. Did you mean tip_weight?',
+    ],
+    [
+      { rows: [row('lap.pull', '1 N')] },
+      'pulls: pulls changes lap.pull. Only what is typed can be changed: a variable, a choice or a field of a block. Make it a variable and change that.',
+    ],
+    [
+      { rows: [row('reserve', '1')] },
+      'pulls: pulls changes reserve. Only what is typed can be changed: a variable, a choice or a field of a block. Make it a variable and change that.',
+    ],
+    [
+      { rows: [row('tail_stock', '', { options: ['steel'] })] },
+      'pulls: pulls changes tail_stock to "steel". Its options are soft, faced.',
+    ],
+    [
+      { rows: [row('tip_weight', '')] },
+      'pulls.row1.change: tip_weight has no amount to be changed by. Type one, such as "2 g".',
+    ],
+    [
+      { rows: [row('tip_weight', '', { way: 'to' })] },
+      'pulls.row1.change: tip_weight has no value to be changed to. Type one, such as "2 g".',
+    ],
+    [
+      { wanted: ['lap.pul'], rank: '', per: '' },
+      'pulls: pulls wants "lap.pul": nothing has that name. Did you mean lap.pull?',
+    ],
+    [
+      { wanted: ['motor.thrust'], rank: '', per: '' },
+      'pulls: pulls wants motor.thrust, which is a curve. Name a single number.',
+    ],
+    [
+      { wanted: ['tail_stock'], rank: '', per: '' },
+      'pulls: pulls wants tail_stock, which is one of a list. Name a number.',
+    ],
+  ] as [Partial<LeversCell>, string][])('%j is told of', (change, message) => {
+    expect(faults(change)).toEqual([message]);
+  });
+});

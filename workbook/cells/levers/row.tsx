@@ -1,0 +1,91 @@
+import { LEVER_WAYS, type LeverRow, type LeversCell, type LeverWay, leverPath } from '../../../engine/index';
+import { TextEntry } from '../../controls/text-entry';
+import { useSheet } from '../../store/context';
+import { RowFaults } from '../row-faults';
+import { Pick, type PickOption } from '../set-up/pick';
+import { Tick } from '../table/tick';
+import { newLever, wayTitles } from './words';
+
+interface RowProps {
+  readonly cell: LeversCell;
+  readonly index: number;
+  readonly options: readonly PickOption[];
+  onChange(row: LeverRow): void;
+  onRemove(): void;
+}
+
+/** One lever: what, in which way, by how much; of a choice, which options. */
+export function LeverRowForm({ cell, index, options, onChange, onRemove }: RowProps) {
+  const sheet = useSheet();
+  const row = cell.rows[index]!;
+  const info = sheet.name(row.of);
+  const title = info?.title ?? row.of;
+  const at = leverPath(cell, index);
+  const id = (part: string): string => `${cell.id}-row${index + 1}-${part}`;
+  const word = row.way === 'to' ? 'Value' : 'By';
+  return (
+    <fieldset class="set-up-axis">
+      <legend>{title}</legend>
+      <div class="set-up-fields">
+        <Pick
+          id={id('of')}
+          label="What is changed"
+          value={row.of}
+          options={options}
+          onPick={(of) => onChange(newLever(of))}
+        />
+        {!info?.options && (
+          <>
+            <Pick
+              id={id('way')}
+              label="Which way"
+              value={row.way}
+              options={LEVER_WAYS.map((way) => ({ value: way, title: wayTitles[way] }))}
+              onPick={(way) => onChange({ ...row, way: way as LeverWay })}
+            />
+            <div>
+              <span class="set-up-word" aria-hidden="true">
+                {word}
+              </span>
+              <TextEntry
+                path={at}
+                label={`${title}, ${row.way === 'to' ? 'value' : 'by how much'}`}
+                text={row.text}
+                shown={row.text === '' ? '' : sheet.shown(at)}
+                placeholder={row.way === 'to' ? 'type a value' : 'type an amount'}
+                fault={sheet.faultAt(at)}
+                faultElsewhere
+                onCommit={(text) => sheet.setText(at, text)}
+                onUndoBeyond={sheet.undo}
+              />
+            </div>
+          </>
+        )}
+        <button type="button" class="word quiet" onClick={onRemove}>
+          take off<span class="unseen"> {title}</span>
+        </button>
+      </div>
+      {info?.options && (
+        <div class="ticks">
+          {info.options.map((option) => (
+            <Tick
+              key={option}
+              on={row.options?.includes(option) ?? true}
+              onChange={(on) => {
+                const all = info.options!;
+                const tried = all.filter((each) => (each === option ? on : (row.options?.includes(each) ?? true)));
+                // The last one stays: a choice that is changed to nothing is no lever.
+                if (tried.length === 0) return;
+                const { options: _, ...rest } = row;
+                onChange(tried.length === all.length ? rest : { ...rest, options: tried });
+              }}
+            >
+              {sheet.optionTitle(row.of, option) ?? option.replaceAll('_', ' ')}
+            </Tick>
+          ))}
+        </div>
+      )}
+      <RowFaults paths={[at]} />
+    </fieldset>
+  );
+}
