@@ -148,6 +148,20 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'levers with their ranking, their chart and the form',
+    sample: ['.cell:has(.levers)'],
+    async open(page) {
+      await press(page, 'Open');
+      await press(page, 'Quern 25: the flying day');
+      const levers = page.locator('.levers');
+      await levers.scrollIntoViewIfNeeded();
+      await levers.locator('[data-bar]').first().waitFor({ timeout: 20_000 });
+      await settled(page);
+      await levers.locator('summary', { hasText: 'Set up these levers' }).click();
+      await levers.getByText('One more result').waitFor();
+    },
+  },
+  {
     name: 'the reference',
     sample: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+4)', '.title-block'],
     async open(page) {

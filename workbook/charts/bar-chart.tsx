@@ -86,6 +86,9 @@ export function BarPicture({ of, data, width, sentences, table }: PictureProps):
 
 function PanelBars({ panel }: { panel: DrawnBarPanel }): JSX.Element {
   const zero = round(panel.x(0));
+  const line = <line x1={zero} x2={zero} y1={panel.box.top} y2={panel.box.bottom} stroke={ink('ink')} />;
+  // Names that stand over their bars cross the line of nothing, so it lies under them.
+  const under = panel.groups.some((group) => group.above);
   return (
     <g data-panel={panel.panel.path}>
       <text y={panel.titleTop + LABEL_SIZE + 1}>
@@ -95,10 +98,11 @@ function PanelBars({ panel }: { panel: DrawnBarPanel }): JSX.Element {
           </tspan>
         ))}
       </text>
+      {under && line}
       {panel.groups.map((group) => (
         <Group key={group.key} group={group} zero={zero} edge={panel.box.left} />
       ))}
-      <line x1={zero} x2={zero} y1={panel.box.top} y2={panel.box.bottom} stroke={ink('ink')} />
+      {!under && line}
       {panel.zones.map(({ zone, words }) => words && <Words key={`${zone.side} ${zone.limit}`} words={words} />)}
     </g>
   );

@@ -112,7 +112,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
     const { shown, outside } = ranged ?? { shown: [], outside: zones };
     const held = props.moving ? before?.panels[n]?.range : undefined;
     const bare: Range = ranged ? fromZero(holdRange(ranged.range, ranged.needed, held), numbers) : [0, 1];
-    const range = roomed(bare, numbers, figureRoom / plotWidth);
+    const range = roomed(bare, numbers, figureRoom / plotWidth, above ? MOST_ROOM_ABOVE : MOST_ROOM);
     const x = linear(range, plot.left, plot.right);
 
     let y = plot.top + GROUP_GAP / 2;
@@ -190,13 +190,14 @@ function fromZero([low, high]: Range, numbers: readonly number[]): Range {
 }
 
 /** Share of the plot that figures may take at most. */
-const MOST_ROOM = 0.68;
+const MOST_ROOM = 0.6;
+const MOST_ROOM_ABOVE = 0.7;
 
 /** Room for the figures behind the longest bars. */
-function roomed([low, high]: Range, numbers: readonly number[], share: number): Range {
+function roomed([low, high]: Range, numbers: readonly number[], share: number, room: number): Range {
   const most = Math.max(0, ...numbers.filter(Number.isFinite));
   const least = Math.min(0, ...numbers.filter(Number.isFinite));
-  const span = (high - low) / (1 - Math.min(MOST_ROOM, share * (least < 0 && most > 0 ? 2 : 1)));
+  const span = (high - low) / (1 - Math.min(room, share * (least < 0 && most > 0 ? 2 : 1)));
   const needed = share * span;
   return [least < 0 ? Math.min(low, least - needed) : low, most > 0 ? Math.max(high, most + needed) : high];
 }

@@ -1,5 +1,5 @@
 export { Chart } from './chart';
 export { LeverPicture } from './lever-picture';
-export { changeWords, difference } from './levers';
+export { changeTitle, effectsIn } from './levers';
 export type { ChartProps } from './props';
 export { causesSentence } from './spread-words';

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
+import { leverEffect } from '../../engine/index';
 import { useWidth } from '../drawing/index';
 import { BarPicture } from './bar-chart';
-import { barsOfLevers, changeWords, difference, type LeverBars, leverSentences } from './levers';
+import { barsOfLevers, changeTitle, effectsIn, type LeverBars, leverSentences } from './levers';
 import { PLAIN_WIDTH } from './place-holder';
 import type { SweepChartProps } from './props';
 
@@ -32,14 +33,9 @@ export function LeverChart(props: SweepChartProps): JSX.Element {
 function tableOf({ progress, names, optionTitle }: SweepChartProps, { panels }: LeverBars) {
   return {
     head: [[{ text: 'Change' }, ...panels.map(({ info }) => ({ text: info.title }))]],
-    rows: progress.levers!.changes.map((change, k) => {
-      const info = names.get(change.path)!;
-      return {
-        head: `${info.title} ${changeWords(change, info, optionTitle)}`,
-        cells: progress.wanted.map((path, w) =>
-          difference(progress.columns[w]![k]! - progress.levers!.present[w]!, names.get(path)!),
-        ),
-      };
-    }),
+    rows: progress.levers!.changes.map((change, k) => ({
+      head: changeTitle(change, names.get(change.path)!, optionTitle),
+      cells: progress.wanted.map((path, w) => effectsIn(progress, w, names.get(path)!)(leverEffect(progress, w, k))),
+    })),
   };
 }

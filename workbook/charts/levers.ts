@@ -25,12 +25,23 @@ export function changeWords(change: LeverChange, info: NameInfo, optionTitle?: O
     return `to ${optionTitle?.(path, option) ?? option.replaceAll('_', ' ')}`;
   }
   if (way === 'to') return `to ${formatQuantity(to, info.unit, { suffix: info.suffix })}`;
-  return difference(to - from, info);
+  return formatQuantity(to - from, info.unit, { suffix: info.suffix, difference: true, sign: true });
 }
 
-/** "+0.41 N". */
-export const difference = (si: number, { unit, suffix }: NameInfo): string =>
-  formatQuantity(si, unit, { suffix, difference: true, sign: true });
+/** "Tip weight: +5 g". */
+export const changeTitle = (change: LeverChange, info: NameInfo, optionTitle?: OptionTitle): string =>
+  `${capital(info.title)}: ${changeWords(change, info, optionTitle)}`;
+
+/** Digits of the greatest effect; the smaller ones have as many decimals, so that they compare at a glance. */
+const DIGITS = 3;
+
+/** Writes what changes do to one result: "+0.41 N"; to all of them with the same decimals. */
+export function effectsIn(progress: SweepProgress, wanted: number, info: NameInfo): (si: number) => string {
+  const all = progress.levers!.changes.map((_, k) => Math.abs(leverEffect(progress, wanted, k)));
+  const most = differenceFromSI(Math.max(...all.filter(Number.isFinite), 0), info.unit);
+  const decimals = most > 0 ? Math.max(0, DIGITS - 1 - Math.floor(Math.log10(most))) : 0;
+  return (si) => formatQuantity(si, info.unit, { suffix: info.suffix, difference: true, sign: true, decimals });
+}
 
 export interface LeverBars extends BarData {
   /** Per panel: things that move it, the strongest first, and those that don't. */
@@ -40,14 +51,16 @@ export interface LeverBars extends BarData {
 /** Bars of what each change does to each result, both ways from nothing, the strongest lever first. */
 export function barsOfLevers(progress: SweepProgress, names: Names, optionTitle?: OptionTitle): LeverBars {
   const { changes } = progress.levers!;
-  const titles = changes.map(({ path }) => names.get(path)?.title ?? path);
+  const titles = changes.map(({ path }) => capital(names.get(path)?.title ?? path));
   const told: { moves: string[]; still: string[] }[] = [];
   const panels = progress.wanted.flatMap((path, w): BarPanel[] => {
     const info = names.get(path);
     if (!info) return [];
     const computed = rankLevers(progress, w).filter((k) => progress.why[k] !== NOT_COMPUTED);
     const effect = (k: number): number => leverEffect(progress, w, k);
+    const text = effectsIn(progress, w, info);
     const groups = new Map<string, { label: string; bars: Bar[] }>();
+    const moves = new Set<string>();
     const still = new Set<string>();
     for (const k of computed) {
       const { row, path: of } = changes[k]!;
@@ -56,16 +69,23 @@ export function barsOfLevers(progress: SweepProgress, names: Names, optionTitle?
         still.add(titles[k]!);
         continue;
       }
-      const key = `${row} ${of}`;
-      const group = groups.get(key) ?? { label: titles[k]!, bars: [] };
-      group.bars.push(barOf(changes[k]!, k, effect(k), info, names, optionTitle));
+      moves.add(titles[k]!);
+      const words = changeWords(changes[k]!, names.get(of)!, optionTitle);
+      // A step up and one down stand under one name; what something is changed to has a name of its own.
+      const alone = changes[k]!.way === 'to';
+      const key = alone ? `${row} ${of} ${k}` : `${row} ${of}`;
+      const group = groups.get(key) ?? { label: alone ? `${titles[k]}: ${words}` : titles[k]!, bars: [] };
+      const label = alone ? '' : words;
+      group.bars.push({
+        ...{ key: `${k}`, label, si: effect(k), style: STYLES[changes[k]!.way], present: false },
+        text: alone ? text(effect(k)) : `${words}: ${text(effect(k))}`,
+      });
       groups.set(key, group);
     }
-    const moves = [...new Set([...groups.values()].map(({ label }) => label))];
-    told.push({ moves, still: [...still].filter((title) => !moves.includes(title)) });
+    told.push({ moves: [...moves], still: [...still].filter((title) => !moves.has(title)) });
     return [
       {
-        ...changeOf(info),
+        ...changeOf(info, text),
         groups: [...groups].map(([key, group]): BarGroup => ({ key, ...group, baseline: Number.NaN, opposed: true })),
       },
     ];
@@ -73,27 +93,14 @@ export function barsOfLevers(progress: SweepProgress, names: Names, optionTitle?
   return { panels, of: 'Change', held: [], missing: 0, total: 0, told };
 }
 
-function barOf(
-  change: LeverChange,
-  k: number,
-  si: number,
-  info: NameInfo,
-  names: Names,
-  optionTitle: OptionTitle | undefined,
-): Bar {
-  const label = changeWords(change, names.get(change.path)!, optionTitle);
-  const text = `${label}: ${difference(si, info)}`;
-  return { key: `${k}`, label, si, text, style: STYLES[change.way], present: false };
-}
-
 /** A change has no limits and no zero of its own, whatever is watched of the result. */
-const changeOf = (info: NameInfo): Omit<BarPanel, 'groups'> => {
+const changeOf = (info: NameInfo, text: BarPanel['text']): Omit<BarPanel, 'groups'> => {
   const title = `Change of ${inSentence(info.title)}`;
   const changed = { ...info, path: `${info.path}#change`, title };
   return {
     ...measure(changed),
     shown: (si) => differenceFromSI(si, info.unit),
-    text: (si) => difference(si, info),
+    text,
   };
 };
 

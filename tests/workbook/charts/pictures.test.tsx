@@ -5,6 +5,7 @@ import { BarChart } from '../../../workbook/charts/bar-chart';
 import { CarpetChart } from '../../../workbook/charts/carpet-chart';
 import { ContourChart } from '../../../workbook/charts/contour-chart';
 import { HistogramChart } from '../../../workbook/charts/histogram-chart';
+import { LeverChart } from '../../../workbook/charts/lever-chart';
 import { LineChart } from '../../../workbook/charts/line-chart';
 import { MomentChart } from '../../../workbook/charts/moment-chart';
 import type { SweepChartProps } from '../../../workbook/charts/props';
@@ -14,6 +15,7 @@ import { ShareChart } from '../../../workbook/charts/share-chart';
 import { normalised, openPage, type Page } from '../drawing/page';
 import { alongProps } from './along-data';
 import { coarsely, gridProps } from './grid-data';
+import { leversProgress } from './levers-data';
 import { partsProps, ringProps } from './parts-data';
 import { spreadChart } from './spread-data';
 import {
@@ -77,6 +79,15 @@ const charts: Readonly<Record<string, (width: number) => ComponentChild>> = {
   'histogram-of-a-spread': (width) => <HistogramChart {...spreadChart('histogram')} width={width} />,
   'scatter-of-a-spread': (width) => (
     <ScatterChart {...spreadChart('scatter', { across: 'line_length' })} width={width} />
+  ),
+  levers: (width) => (
+    <LeverChart
+      {...pull}
+      cell={{ ...pullChart, title: 'Tornado chart' }}
+      checks={[]}
+      progress={leversProgress()}
+      width={width}
+    />
   ),
   contour: (width) => (
     <ContourChart {...gridProps({ chart: 'contour', checks: ['pull_check', 'roll_check'] })} width={width} />

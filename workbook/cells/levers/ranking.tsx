@@ -8,7 +8,7 @@ import {
   rankLevers,
   type SweepProgress,
 } from '../../../engine/index';
-import { changeWords, difference } from '../../charts/index';
+import { changeTitle, effectsIn } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { NOT_COMPUTED } from './words';
 
@@ -21,6 +21,7 @@ export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: 
   const infos = wanted.map((path) => sheet.name(path));
   const [one, other] = [infos[at], per === undefined ? undefined : infos[per]];
   const order = rankLevers(progress, at, per).filter((k) => progress.why[k] !== NOT_COMPUTED);
+  const texts = infos.map((info, w) => (info ? effectsIn(progress, w, info) : String));
   const ratioTitle =
     other && `${one?.title ?? ''} for each ${other.suffix || other.unit || '1'} of ${other.title.toLowerCase()}`;
   return (
@@ -57,11 +58,9 @@ export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: 
             const reason = progress.sentences[progress.why[k]! - 1];
             return (
               <tr key={k} data-change={`${change.path} ${change.way} ${change.to}`}>
-                <th scope="row">
-                  {info ? `${info.title} ${changeWords(change, info, sheet.optionTitle)}` : change.path}
-                </th>
+                <th scope="row">{info ? changeTitle(change, info, sheet.optionTitle) : change.path}</th>
                 {infos.map((each, w) => (
-                  <td key={wanted[w]}>{each ? effectWords(leverEffect(progress, w, k), each) : '–'}</td>
+                  <td key={wanted[w]}>{each ? effectWords(leverEffect(progress, w, k), texts[w]!) : '–'}</td>
                 ))}
                 {ratioTitle && <td>{ratioWords(leverRatio(progress, at, per!, k), one, other)}</td>}
                 {reason !== undefined && <td class="levers-reason">{reason}</td>}
@@ -74,7 +73,7 @@ export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: 
   );
 }
 
-const effectWords = (si: number, info: NameInfo): string => (si === 0 ? 'no change' : difference(si, info));
+const effectWords = (si: number, text: (si: number) => string): string => (si === 0 ? 'no change' : text(si));
 
 /** "−4.2 N/s"; nothing where the other result doesn't move. */
 function ratioWords(ratio: number, one: NameInfo | undefined, other: NameInfo | undefined): string {

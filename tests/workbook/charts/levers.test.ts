@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest';
+import type { LeverChange, SweepProgress } from '../../../engine/index';
+import { barsOfLevers, changeTitle, effectsIn, leverSentences } from '../../../workbook/charts/levers';
+import { leversProgress } from './levers-data';
+import { optionTitles, sweepNames } from './sweeps';
+
+const title = (_: string, option: string): string | undefined => optionTitles[option];
+const progress = leversProgress();
+const data = barsOfLevers(progress, sweepNames, title);
+
+test('a step up and one down stand under one name, what is changed to has its own, the strongest first', () => {
+  const told = data.panels.map(({ title, groups }) => [
+    title,
+    ...groups.map(({ label, bars }) => [label, ...bars.map((bar) => bar.text)]),
+  ]);
+  expect(told).toEqual([
+    [
+      'Change of line pull, N',
+      ['Line length', '−0.5 m: +0.880 N', '+0.5 m: −0.850 N'],
+      ['Tail stock: to balsa', '−0.400 N'],
+      ['Tail stock: to light ply', '+0.020 N'],
+    ],
+    [
+      'Change of lap time, s',
+      ['Line length', '+0.5 m: +0.140 s', '−0.5 m: −0.139 s'],
+      ['Tail stock: to light ply', '+0.002 s'],
+    ],
+  ]);
+});
+
+test('the sentence names the strongest, and what moves nothing', () => {
+  expect(leverSentences(data)).toEqual([
+    'Line pull: the strongest lever is line length, then tail stock. Engine station does not move it.',
+    'Lap time: the strongest lever is line length, then tail stock. Engine station does not move it.',
+  ]);
+});
+
+test('a change without an answer has no bar', () => {
+  const columns = [Float64Array.of(Number.NaN, 25, 24, 24, 24), progress.columns[1]!];
+  const some = { ...progress, columns, why: Uint16Array.of(1, 0, 0, 0, 0), sentences: ['The lines go slack.'] };
+  const [panel] = barsOfLevers(some, sweepNames, title).panels;
+  expect(panel!.groups.flatMap(({ bars }) => bars.map(({ key }) => key))).not.toContain('0');
+});
+
+test('a change is told by its step, its value or its option, a temperature by how far', () => {
+  const change = (path: string, way: LeverChange['way'], from: number, to: number): LeverChange => ({
+    ...{ row: 0, path, way, from, to },
+  });
+  const told = (each: LeverChange): string => changeTitle(each, sweepNames.get(each.path)!, title);
+  expect(told(change('engine_station', 'down', -0.15, -0.155))).toBe('Engine station: −5 mm');
+  expect(told(change('line_length', 'to', 18.3, 20))).toBe('Line length: to 20 m');
+  expect(told(change('tail_stock', 'to', 1, 2))).toBe('Tail stock: to light ply');
+  const warm = { ...sweepNames.get('line_length')!, title: 'temperature', unit: '°C' };
+  expect(changeTitle(change('t', 'up', 288.15, 293.15), warm)).toBe('Temperature: +5 °C');
+});
+
+test('all effects on one result have the decimals of the greatest', () => {
+  const text = effectsIn(progress, 0, sweepNames.get('flight.pull')!);
+  expect([0.88, 0.001, -12.3456].map(text)).toEqual(['+0.880 N', '+0.001 N', '−12.346 N']);
+  const great: SweepProgress = { ...progress, columns: [Float64Array.of(424, 24, 24, 24, 24), progress.columns[1]!] };
+  expect(effectsIn(great, 0, sweepNames.get('flight.pull')!)(399.6)).toBe('+400 N');
+});
