@@ -56,6 +56,9 @@ function changesOf(cell: LeversCell, row: LeverRow, k: number, live: Live): Leve
   const typed = live.state.m[program.slotOf.get(leverPath(cell, k))!]!;
   if (Number.isNaN(typed)) return `${cell.name} does not know how ${of} is changed: look at “${row.text}” there.`;
   if (way === 'to') return [change('to', typed)];
+  if (/°[CF]/.test(row.text)) {
+    return `${row.text.trim()} is a point on a scale. By how much ${of} is changed is written in K: "2 K".`;
+  }
   if (typed <= 0) {
     return `${cell.name} changes ${of} by “${row.text}”. Type an amount greater than 0; whether it goes up or down is said beside it.`;
   }

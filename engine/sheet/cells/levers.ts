@@ -50,7 +50,8 @@ export const leversCell: CellKindOf<LeversCell> = {
     if (cell.wanted.length === 0) say(`${cell.name} has no results to show. Name at least one, such as "flight.pull".`);
     checkRank(cell, say);
     for (const [k, row] of cell.rows.entries()) {
-      layChange(cell, k, row, builder);
+      // A blank one is a fault unless it belongs to a choice, which only `checkRow` can tell.
+      if (row.text.trim() !== '') layChange(cell, k, row, builder);
       builder.later(() => checkRow(cell, k, builder, say));
     }
     builder.later(() => checkWanted(cell, builder, say));
@@ -86,7 +87,6 @@ function layChange(cell: LeversCell, k: number, row: LeverRow, builder: Builder)
     apart: row.way !== 'to',
     unit: '',
     wants: 'anything',
-    blank: Number.NaN,
     detail: true,
   });
 }
@@ -113,15 +113,12 @@ function checkOptions({ name }: LeversCell, { of, options }: LeverRow, known: re
 
 function checkAmount(cell: LeversCell, k: number, { unit }: Reach, builder: Builder): void {
   const { of, way, text } = cell.rows[k]!;
-  const fault = (message: string): void => builder.fault({ cell: cell.id, path: leverPath(cell, k), message });
   const onScale = (unitNamed(unit)?.offset ?? 0) !== 0;
   const example = onScale && way !== 'to' ? '2 K' : `2 ${unit}`.trim();
-  if (text.trim() === '') {
-    const what = way === 'to' ? 'value to be changed to' : 'amount to be changed by';
-    fault(`${of} has no ${what}. Type one, such as "${example}".`);
-  } else if (way !== 'to' && /°[CF]/.test(text)) {
-    fault(`${text.trim()} is a point on a scale. By how much ${of} is changed is written in K: "2 K".`);
-  }
+  if (text.trim() !== '') return;
+  const what = way === 'to' ? 'value to be changed to' : 'amount to be changed by';
+  const message = `${of} has no ${what}. Type one, such as "${example}".`;
+  builder.fault({ cell: cell.id, path: leverPath(cell, k), message });
 }
 
 function checkWanted({ name, wanted }: LeversCell, builder: Builder, say: Say): void {

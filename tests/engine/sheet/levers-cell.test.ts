@@ -3,6 +3,7 @@ import { compile } from '../../../engine/sheet/compile';
 import { copyOfCell } from '../../../engine/sheet/copy';
 import type { Cell, Document, LeverRow, LeversCell } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
+import { faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
 import { textsOf, withText } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { applyChange, applyChanges } from '../../../engine/sheet/transaction';
@@ -71,9 +72,14 @@ describe('a cell of levers', () => {
   const warm = variables('weather', variable('heat', '°C', '20 °C'));
   it('takes a step of temperature in K, and another temperature on its scale', () => {
     expect(faults({ rows: [row('heat', '2 K'), row('heat', '25 °C', { way: 'to' })] }, [warm])).toEqual([]);
-    expect(faults({ rows: [row('heat', '2 °C')] }, [warm])).toEqual([
-      'pulls.row1.change: 2 °C is a point on a scale. By how much heat is changed is written in K: "2 K".',
-    ]);
+  });
+
+  it('says that an amount is missing as soon as it is taken out, and no longer when it is typed', () => {
+    const set = (live: Live, text: string): Live => setLive(live, [['pulls.row1.change', text]], library).live;
+    const bare = set(openLive(sheet(), library), '');
+    const said = 'tip_weight has no amount to be changed by. Type one, such as "2 g".';
+    expect(faultsOfLive(bare).map(({ path, message }) => [path, message])).toEqual([['pulls.row1.change', said]]);
+    expect(faultsOfLive(set(bare, '3 g'))).toEqual([]);
   });
 
   it.each([

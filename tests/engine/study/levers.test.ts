@@ -9,6 +9,7 @@ import { runLevers } from '../../../engine/study/levers';
 import { leverEffect, leverRatio, rankLevers } from '../../../engine/study/rank-levers';
 import { startEngine } from '../../../engine/study/session';
 import { planFor } from '../../../engine/study/sweeps';
+import { smallDesign, library as smallLibrary, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
 import { library, slideRule } from './slide-rule';
 
@@ -107,6 +108,15 @@ describe('levers', () => {
     [{ rows: [] }, 'tried has nothing to change. Name at least one thing.'],
   ] as [Partial<LeversCell>, string][])('%j cannot be tried', (change, message) => {
     expect(run(change)).toBe(message);
+  });
+
+  it('take no point on a scale for a step', () => {
+    const warm = variables('weather', variable('heat', '°C', '20 °C'));
+    const cell = levers({ rows: [row('heat', '2 °C')], wanted: ['tip_weight'] });
+    const document = { ...smallDesign(), cells: [...smallDesign().cells, warm, cell] };
+    expect(planFor(openLive(document, smallLibrary), 1, 'tried')).toBe(
+      '2 °C is a point on a scale. By how much heat is changed is written in K: "2 K".',
+    );
   });
 
   it('are ranked by how far they move a result, either way, and by that for each unit of another', () => {
