@@ -31,6 +31,11 @@ const EDITS: readonly [path: string, text: string][] = [
   ['line_length', '19.3 m'],
   ['line_set', 'strand_46'],
   ['wind', '6 m/s'],
+  ['fuel_left', '80 %'],
+  ['axle_x', '-24 mm'],
+  ['axle_z', '-116 mm'],
+  ['unevenness', '1.4'],
+  ['strength.handle', '100 N'],
   ['tail_stock', 'light_ply'],
   ['tail_stock.balsa.sheet', '6 mm'],
   ['parts.engine.mass', '190 g'],
@@ -42,8 +47,8 @@ const EDITS: readonly [path: string, text: string][] = [
   ['race.refuel_rate', '10 mL/s'],
 ];
 
-test('there are seven studies of the one design', () => {
-  expect(studies).toHaveLength(7);
+test('there are ten studies of the one design', () => {
+  expect(studies).toHaveLength(10);
 });
 
 describe.each(studies)('%s', (file) => {
