@@ -133,6 +133,17 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'the control linkage with its picture',
+    sample: ['.cell-block'],
+    async open(page) {
+      await page.getByRole('button', { name: 'Add', exact: true }).click();
+      await page.getByRole('button', { name: 'Control linkage', exact: true }).click();
+      await page.locator('.linkage svg').waitFor();
+      await page.locator('.linkage').scrollIntoViewIfNeeded();
+      await settled(page);
+    },
+  },
+  {
     name: 'a spread with its shares and its form',
     sample: ['.cell-spread'],
     async open(page) {

@@ -1,0 +1,1 @@
+export { LinkagePicture } from './picture';
