@@ -254,6 +254,8 @@ export interface TraceDescription {
   readonly doc: string;
   /** `unit` is the metric one. */
   readonly columns: readonly TraceColumn[];
+  /** Corners of outlines for a picture of the block's own; no chart is drawn from it. */
+  readonly outlines?: true;
 }
 
 /** Block declarations as plain data. */

@@ -108,6 +108,8 @@ export interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs 
   readonly doc: string;
   /** The first runs along (azimuth, radius); the others are read against it. */
   readonly columns: Readonly<Record<string, Quantity>>;
+  /** Corners of outlines for a picture of the block's own; no chart is drawn from it. */
+  readonly outlines?: true;
   /** From sample 0 with stride 1; undefined where there is nothing to show. */
   run(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): TraceColumns | undefined;
 }
@@ -176,6 +178,7 @@ export interface AnyTrace {
   readonly title: string;
   readonly doc: string;
   readonly columns: Readonly<Record<string, Quantity>>;
+  readonly outlines?: true;
   // biome-ignore lint/suspicious/noExplicitAny: as for a block.
   run(m: Float64Array, f: any, r: any): TraceColumns | undefined;
 }

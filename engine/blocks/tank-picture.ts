@@ -1,24 +1,10 @@
 import { beyond, fuelSurface, type Place, type Polyhedron } from '../physics/index';
 import type { Shape } from './block';
+import { outlineOf } from './tank-outline';
 import type { TankSet } from './tank-set';
 
-/** Outline of a convex body in a view: the hull of its corners. Source: A. M. Andrew, Information Processing Letters 9 (1979), monotone chain. */
-function outline(faces: Polyhedron, view: Shape['view']): number[] {
-  const across = view === 'plan' ? 1 : 2;
-  const places = faces.flat().map((p): [number, number] => [p[0], p[across]]);
-  places.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const turn = (o: [number, number], a: [number, number], b: [number, number]): number =>
-    (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0]);
-  const half = (list: [number, number][]): [number, number][] => {
-    const chain: [number, number][] = [];
-    for (const p of list) {
-      while (chain.length > 1 && turn(chain.at(-2)!, chain.at(-1)!, p) <= 0) chain.pop();
-      chain.push(p);
-    }
-    return chain.slice(0, -1);
-  };
-  return [...half(places), ...half(places.reverse())].flat();
-}
+const outline = (faces: Polyhedron, view: Shape['view']): number[] =>
+  outlineOf(faces.flat().map(([x, y, z]): [number, number] => [x, view === 'plan' ? y : z])).flat();
 
 /** The tank in both views; with half of its fuel, as it lies in the lap (plan) and at rest (side). */
 export function drawTank(

@@ -1,5 +1,6 @@
 import {
   cutCorner,
+  dot,
   type Place,
   type Polyhedron,
   placed,
@@ -68,3 +69,7 @@ export function readTank(
     forward: at(f.faces) === 1,
   };
 }
+
+/** Level (g · p, m²/s²) that the fuel breathes from, with its surface at `level`: a closed tank holds the air's pressure at the inner end of its vent, as long as that is covered. */
+export const referenceLevel = (tank: TankSet, gravity: Place, level: number): number =>
+  tank.uniflow ? Math.max(level, dot(gravity, tank.vent)) : level;

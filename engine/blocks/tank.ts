@@ -20,7 +20,8 @@ import { partsResults, partsRole } from './parts';
 import { tankFields } from './tank-fields';
 import { drawTank } from './tank-picture';
 import { tankResults } from './tank-results';
-import { readTank, type TankSet } from './tank-set';
+import { readTank, referenceLevel, type TankSet } from './tank-set';
+import { tankViewColumns, tankViews } from './tank-views';
 import { tankTheory } from './theory/tank';
 
 const tankLinks = {
@@ -48,11 +49,12 @@ const rested = (m: Float64Array, f: Fields, i: number): Place =>
   gravityAtRest(m[f.flight.gravity + i]!, m[f.rest_pitch + i]!);
 
 /** Pressure at the spray bar over that of the air around it, Pa, with the surface at `level`; `ram` what presses into the vent. */
-function headOf(tank: TankSet, density: number, gravity: Place, level: number, ram: number): number {
-  // A closed tank holds the air's pressure at the inner end of its vent, as long as that is covered.
-  const reference = tank.uniflow ? Math.max(level, dot(gravity, tank.vent)) : level;
-  return headAt(density, gravity, tank.spray, reference) + ram;
-}
+const headOf = (tank: TankSet, density: number, gravity: Place, level: number, ram: number): number =>
+  headAt(density, gravity, tank.spray, referenceLevel(tank, gravity, level)) + ram;
+
+/** What presses into the vent in level flight, Pa. */
+const ramOf = (m: Float64Array, f: Fields, { pressurised, forward }: TankSet, i: number): number =>
+  pressurised ? m[f.pressure + i]! : forward ? 0.5 * m[f.air.density + i]! * m[f.flight.speed + i]! ** 2 : 0;
 
 /** The vent runs out where its inner end is covered and its outer end lies deeper than the surface. */
 const spills = (tank: TankSet, gravity: Place, level: number): boolean =>
@@ -95,9 +97,7 @@ export const tank = block({
     const end = fuelSurface(set.body, load, unusable);
     const rest = fuelSurface(set.body, ground, whole);
     const restEnd = fuelSurface(set.body, ground, unusable);
-    const speed = at(f.flight.speed);
-    const silencer = set.pressurised ? at(f.pressure) : 0;
-    const ram = silencer + (set.forward && !set.pressurised ? 0.5 * at(f.air.density) * speed * speed : 0);
+    const ram = ramOf(m, f, set, i);
     m[r.unusable + i] = unusable;
     m[r.usable + i] = usable;
     const perLap = at(f.flight.fuel_per_lap);
@@ -139,6 +139,25 @@ export const tank = block({
     return undefined;
   },
   traces: {
+    views: {
+      title: 'How the fuel lies',
+      doc: 'Outlines of the tank and of the fuel in it: plan and end view in level flight, side view at rest.',
+      outlines: true,
+      columns: tankViewColumns,
+      run(m, f, r) {
+        const [whole, unusable] = [m[r.volume]!, m[r.unusable]!];
+        if (Number.isNaN(unusable)) return undefined;
+        const set = readTank(m, f, f.engine, 0);
+        const [flight, rest] = [flown(m, f, 0), rested(m, f, 0)];
+        const density = m[f.fuel_density]!;
+        const ram = ramOf(m, f, set, 0);
+        const head = (view: 'flight' | 'rest', reference: number): number =>
+          view === 'rest'
+            ? headAt(density, rest, set.spray, reference)
+            : headAt(density, flight, set.spray, reference) + ram;
+        return tankViews({ set, flight, rest, pitch: m[f.rest_pitch]!, whole, unusable, head });
+      },
+    },
     drain: {
       title: 'As the tank empties',
       doc: 'Head at the spray bar in level flight against the fuel left, from filled to the pickup uncovering.',
@@ -164,8 +183,7 @@ export const tank = block({
         if (Number.isNaN(unusable)) return undefined;
         const set = readTank(m, f, f.engine, 0);
         const load = flown(m, f, 0);
-        const ram =
-          m[r.head_end]! - headOf(set, m[f.fuel_density]!, load, fuelSurface(set.body, load, unusable).level, 0);
+        const ram = ramOf(m, f, set, 0);
         const left = Array.from(
           { length: DRAIN_PLACES },
           (_, k) => whole + ((unusable - whole) * k) / (DRAIN_PLACES - 1),

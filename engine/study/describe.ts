@@ -18,6 +18,7 @@ export function describeBlock(block: AnyBlock): BlockDescription {
       title: trace.title,
       doc: trace.doc,
       columns: traceColumns(trace, 'metric'),
+      ...(trace.outlines ? { outlines: true as const } : {}),
     })),
   };
 }

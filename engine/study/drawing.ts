@@ -8,8 +8,16 @@ export function drawingOf(
   blocks: ReadonlyMap<string, AnyBlock>,
   values: Float64Array,
 ): readonly Shape[] {
-  return placedBlocks(compiled, blocks)
-    .flatMap((placed) => drawBlock(placed, values))
+  const drawn = placedBlocks(compiled, blocks).map((placed) => ({
+    kind: placed.block.kind,
+    shapes: drawBlock(placed, values),
+  }));
+  // What has a block of its own is drawn by that one: the tank of a tank block stands for the box that the body has for its drag.
+  const own = new Set(
+    drawn.filter(({ kind, shapes }) => shapes.some(({ part }) => part === kind)).map(({ kind }) => kind),
+  );
+  return drawn
+    .flatMap(({ kind, shapes }) => shapes.filter(({ part }) => part === kind || !own.has(part)))
     .filter((shape) => shape.points.every(Number.isFinite) && Number.isFinite(shape.radius ?? 0));
 }
 

@@ -29,7 +29,11 @@ test('what the page imports of the engine computes nothing of the trade', () => 
   const files = reachedFrom(join(engine, 'index.ts'));
   expect(files).toContain('sheet/transaction.ts');
   expect(files.filter((file) => /^(?:physics|numerics|library|study)\//.test(file))).toEqual([]);
-  expect(files.filter((file) => file.startsWith('blocks/'))).toEqual(['blocks/block.ts', 'blocks/curve.ts']);
+  expect(files.filter((file) => file.startsWith('blocks/'))).toEqual([
+    'blocks/tank-parts.ts',
+    'blocks/block.ts',
+    'blocks/curve.ts',
+  ]);
 });
 
 test('compiling does reach physics', () => {

@@ -1,5 +1,6 @@
 import type { BlockCell, BlockDescription } from '../../engine/index';
 import { CautionFor } from '../page/caution';
+import { BlockPicture } from '../pictures/index';
 import { useSheet } from '../store/context';
 import { FieldRow } from './block-field';
 import { LinkRow } from './block-link';
@@ -21,6 +22,7 @@ export function BlockView({ cell }: { cell: BlockCell }) {
       {Picture && <Picture cell={cell} />}
       <Fields cell={cell} block={block} />
       <Results cell={cell} block={block} />
+      <BlockPicture cell={cell} />
       <CautionFor of={block.role} cell={cell.name} />
     </div>
   );

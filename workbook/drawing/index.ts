@@ -1,3 +1,4 @@
+export { arrowHead } from './dimensions';
 export type { Arrangement, Place } from './frame';
 export { type Box, inside, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
 export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';

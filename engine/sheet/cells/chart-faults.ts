@@ -115,7 +115,9 @@ function checkTrace(cell: ChartCell, builder: Builder, say: Say): void {
     builder.document.cells.flatMap((each) => {
       const block = each.kind === 'block' ? builder.blocks.get(each.block) : undefined;
       return Object.entries(block?.traces ?? {}).flatMap(([name, trace]) =>
-        !round || Object.values(trace.columns)[0]?.unit === '°' ? [[`${each.name}.${name}`, trace] as const] : [],
+        !trace.outlines && (!round || Object.values(trace.columns)[0]?.unit === '°')
+          ? [[`${each.name}.${name}`, trace] as const]
+          : [],
       );
     }),
   );

@@ -118,4 +118,41 @@ describe('a trace of an open document', () => {
       'turn_ring shows "root.stps", which is nothing that runs along a line. There is root.steps, root.turn. Did you mean root.steps?',
     ]);
   });
+
+  it('that holds outlines for a picture of its own is nothing for a chart', async () => {
+    const blocks = library.blocks.map((each) =>
+      each.kind === 'root' ? { ...each, traces: { steps: { ...each.traces!.steps!, outlines: true as const } } } : each,
+    );
+    const { cells, ...rest } = slideRule();
+    const along: ChartCell = {
+      ...{ kind: 'chart', id: 'r', name: 'steps', title: '', chart: 'along' },
+      ...{ sweep: '', of: 'root.steps', across: '', up: ['reached'], lines: '' },
+    };
+    const engine = startEngine({ ...library, blocks }, { pause: async () => {}, now: () => 0 });
+    const { faults } = await engine.open({ ...rest, cells: [...cells, along] });
+    expect(faults.map((fault) => fault.message)).toEqual([
+      'steps shows "root.steps", which is nothing that runs along a line. No block of this workbook has anything that runs along a line.',
+    ]);
+    expect((await engine.trace('root.steps')).present).toHaveLength(2);
+  });
+});
+
+describe('the scale drawing', () => {
+  it('takes what has a block of its own from that block', async () => {
+    const shape = (part: string, x: number) => ({ view: 'plan' as const, part, points: [x, 0] });
+    const drawn = async (rootDraws: readonly string[]) => {
+      const draws: Readonly<Record<string, () => ReturnType<typeof shape>[]>> = {
+        root: () => rootDraws.map((part) => shape(part, 1)),
+        sum: () => [shape('root', 2), shape('sum', 2)],
+      };
+      const blocks = library.blocks.map((each) => {
+        const draw = draws[each.kind];
+        return draw ? { ...each, draw } : each;
+      });
+      const engine = startEngine({ ...library, blocks }, { pause: async () => {}, now: () => 0 });
+      return (await engine.open(slideRule())).drawing.map(({ part, points }) => `${part} ${points[0]}`);
+    };
+    expect(await drawn(['root', 'edge'])).toEqual(['root 1', 'edge 1', 'sum 2']);
+    expect(await drawn(['edge'])).toEqual(['edge 1', 'root 2', 'sum 2']);
+  });
 });

@@ -13,12 +13,14 @@ export function offerOf(sheet: Sheet): Offer {
 }
 
 function traceOffers(cell: BlockCell, sheet: Sheet): TraceOffer[] {
-  return (sheet.blockNamed(cell.block)?.traces ?? []).map(({ name, title, columns }) => ({
-    path: `${cell.name}.${name}`,
-    title: `${titleOf(cell)}: ${title}`,
-    round: columns[0]?.unit === '°',
-    columns,
-  }));
+  return (sheet.blockNamed(cell.block)?.traces ?? [])
+    .filter(({ outlines }) => !outlines)
+    .map(({ name, title, columns }) => ({
+      path: `${cell.name}.${name}`,
+      title: `${titleOf(cell)}: ${title}`,
+      round: columns[0]?.unit === '°',
+      columns,
+    }));
 }
 
 export const titleOf = (cell: Cell): string => (cell.title === '' ? cell.name : cell.title);

@@ -1,0 +1,1 @@
+export { BlockPicture } from './block-picture';

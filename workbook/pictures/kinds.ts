@@ -1,0 +1,13 @@
+import type { ComponentType } from 'preact';
+import type { PictureProps } from './props';
+
+/** A block that has a picture of its own: the trace with its outlines, and where the code is that draws it. */
+export interface PictureKind {
+  readonly trace: string;
+  component(): Promise<ComponentType<PictureProps>>;
+}
+
+/** By kind of block. */
+export const pictureKinds: Readonly<Record<string, PictureKind>> = {
+  tank: { trace: 'views', component: async () => (await import('./tank-picture')).TankPicture },
+};
