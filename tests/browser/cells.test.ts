@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, placeOf, type Sheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -28,7 +28,7 @@ async function type(page: Page, text: string): Promise<void> {
 }
 
 async function soundnessOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).analyze();
+  const { violations } = await axeOn(page).analyze();
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
     .map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`);

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeOn } from './axe';
 import { everyKind, fileOfEveryKind } from './charts-sheet';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 
@@ -60,7 +60,7 @@ describe.each([
   test('no barrier is found in a chart, its numbers or its form', { timeout: 90_000 }, async () => {
     for (const name of ['tip_sweep', 'contour_kind', 'bars_kind', 'ring_kind', 'run_kind']) {
       for (const summary of await cell(page, name).locator('details > summary').all()) await summary.click();
-      const found = await new AxeBuilder({ page })
+      const found = await axeOn(page)
         .include(`#cell-${name}`)
         .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
         .analyze();

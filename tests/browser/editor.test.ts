@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -222,10 +222,7 @@ describe('at a desk', () => {
     await list().waitFor();
     await press('ArrowDown');
     const serious = async (): Promise<string[]> => {
-      const { violations } = await new AxeBuilder({ page })
-        .include('.editor-place')
-        .options({ resultTypes: ['violations'] })
-        .analyze();
+      const { violations } = await axeOn(page).include('.editor-place').analyze();
       return violations
         .filter(({ impact }) => impact === 'serious' || impact === 'critical')
         .map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(', ')}`);

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -37,7 +37,7 @@ describe.each([
     expect(await place.locator('p').textContent()).toContain('flight has nothing called pul.');
     const waits = list.getByRole('listitem').filter({ hasText: 'waits for engine_station.' });
     expect(await waits.count()).toBeGreaterThan(3);
-    const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).analyze();
+    const { violations } = await axeOn(page).analyze();
     expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
     await waits.first().getByRole('link', { name: 'engine_station' }).click();
     await expect.poll(() => list.count()).toBe(0);

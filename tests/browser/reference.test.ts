@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -31,7 +31,7 @@ describe.each([
     expect((await field.boundingBox())!.y).toBeLessThan(viewport.height / 2);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
     await keepSome(page);
-    const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).analyze();
+    const { violations } = await axeOn(page).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target.join(' ')}`)).toEqual([]);
     expect(troubles).toEqual([]);
     await close();

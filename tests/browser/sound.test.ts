@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -38,9 +38,7 @@ describe.each([
   });
 
   test('nothing stands in the way of people who cannot see or use a pointer', async () => {
-    const { violations } = await new AxeBuilder({ page: sheet.page })
-      .options({ resultTypes: ['violations'] })
-      .analyze();
+    const { violations } = await axeOn(sheet.page).analyze();
     const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
     expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual(
       [],

@@ -5,9 +5,9 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, figure, openSheet, PHONE, settled, startBrowser, stored } from './sheet';
 
 const script = fileURLToPath(new URL('../../.ci/start.mjs', import.meta.url));
@@ -103,7 +103,7 @@ describe.each([
       .waitFor();
     await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toBe('span');
     expect(await form.getByLabel('Span').getAttribute('aria-invalid')).toBe('true');
-    const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).analyze();
+    const { violations } = await axeOn(page).analyze();
     expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
     await form.getByLabel('Span').fill('0.8 m');

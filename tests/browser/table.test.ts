@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { fromArrow } from 'arquero';
 import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeOn } from './axe';
 import { DEMO } from './compute';
 import { DESK, openSheet, PHONE, type Sheet, settled, slide, startBrowser } from './sheet';
 
@@ -176,7 +176,7 @@ describe.each([
   test('keeps to the window, stands in nobody’s way and breaks no rule', async () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
     await page.locator('.table-form summary').click();
-    const { violations } = await new AxeBuilder({ page }).include('#cell-many_rows').analyze();
+    const { violations } = await axeOn(page).include('#cell-many_rows').analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).toEqual([]);
     if (viewport === PHONE) {
       // The number itself is small, but the room around it takes the finger; the list of views measures that.

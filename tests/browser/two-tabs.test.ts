@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, inject, test } from 'vitest';
+import { axeOn } from './axe';
 import { openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
 
 let browser: Browser;
@@ -47,7 +47,7 @@ test('the second tab is told at once, shows the design as it is, and changes not
   await type(second, '44 g');
   expect(await tipOf(second)).toBe('33 g');
   expect(await banner(second).evaluate((element) => element === document.activeElement)).toBe(true);
-  const { violations } = await new AxeBuilder({ page: second }).options({ resultTypes: ['violations'] }).analyze();
+  const { violations } = await axeOn(second).analyze();
   expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
   // It follows the tab in which the design is worked on.
   await type(first, '35 g');

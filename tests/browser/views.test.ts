@@ -1,6 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
+import type { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, startBrowser } from './sheet';
 import { views } from './views';
 
@@ -26,12 +27,12 @@ const told = (violations: Violations): string[] =>
   });
 
 async function barriers(page: Page): Promise<string[]> {
-  const axe = new AxeBuilder({ page }).options({ resultTypes: ['violations'] });
+  const axe = axeOn(page);
   return told((await axe.withTags(RULES).disableRules(ELSEWHERE).analyze()).violations);
 }
 
 async function unreadable(page: Page, sample: readonly string[] | undefined): Promise<string[]> {
-  const axe = new AxeBuilder({ page }).options({ resultTypes: ['violations'] }).withRules('color-contrast');
+  const axe = axeOn(page).withRules('color-contrast');
   for (const place of sample ?? []) if ((await page.locator(place).count()) > 0) axe.include(place);
   return told((await axe.analyze()).violations);
 }
