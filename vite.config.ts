@@ -87,8 +87,9 @@ export default defineConfig({
         root: here,
         test: {
           name: 'unit',
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          // They stand back for the browser's.
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**', 'tests/boundaries/**'],
           // The engine's numbers never come from code made of strings: it's refused here as the page's policy refuses it.
@@ -101,8 +102,8 @@ export default defineConfig({
         test: {
           name: 'boundaries',
           include: ['tests/boundaries/**/*.test.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
         },
       },
       {

@@ -2,20 +2,34 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { root, runNode } from './project.mjs';
+import { root, runNode, runNodeBeside } from './project.mjs';
 
 const stamp = join(root, '.cache/built');
 const SOURCES = ['engine', 'workbook', 'data', 'vite.config.ts', 'package-lock.json'];
 
+/** @type {[string, ...string[]]} */
+const VITE = ['node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn'];
+
 /** Makes the formula parser and builds the page into dist/. Gives the exit code. */
 export function build() {
   const sources = fingerprint(SOURCES);
-  const code = runNode('.ci/grammar.mjs') || runNode('node_modules/vite/bin/vite.js', 'build', '--logLevel', 'warn');
-  if (code === 0) {
-    mkdirSync(join(root, '.cache'), { recursive: true });
-    writeFileSync(stamp, sources);
-  }
+  const code = runNode('.ci/grammar.mjs') || runNode(...VITE);
+  if (code === 0) keep(sources);
   return code;
+}
+
+/** The same beside whatever else runs, with the parser made already. */
+export async function buildBeside() {
+  const sources = fingerprint(SOURCES);
+  const outcome = await runNodeBeside({}, ...VITE);
+  if (outcome.code === 0) keep(sources);
+  return outcome;
+}
+
+/** @param {string} sources */
+function keep(sources) {
+  mkdirSync(join(root, '.cache'), { recursive: true });
+  writeFileSync(stamp, sources);
 }
 
 /** Gives 0 at once when dist/ was built from the sources as they are. */

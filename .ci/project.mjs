@@ -1,7 +1,7 @@
 // Where the project lies, which Node it needs, and its dependencies: what every command here starts with. No package is needed to read this file.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { accessSync, constants, mkdirSync, readFileSync } from 'node:fs';
-import { homedir } from 'node:os';
+import { homedir, setPriority } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -38,8 +38,50 @@ function run(command, args, env, out) {
  * @param {string[]} args
  */
 export function runNode(script, ...args) {
+  return run(process.execPath, [join(root, script), ...args], plainEnvironment(), 'inherit');
+}
+
+/**
+ * Runs a script as `runNode` does, beside whatever else runs: gives its exit code and what it printed, once it has ended.
+ * @param {{ niceness?: number, printing?: boolean }} how niceness: up to 19, how far it stands back where something else wants the
+ * processor; printing: at once, with nothing of it given
+ * @param {string} script path from the project's root
+ * @param {string[]} args
+ * @returns {Promise<{ code: number, said: string }>}
+ */
+export function runNodeBeside({ niceness = 0, printing = false }, script, ...args) {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [join(root, script), ...args], {
+      cwd: root,
+      env: plainEnvironment(),
+      stdio: printing ? ['ignore', 'inherit', 'inherit'] : ['ignore', 'pipe', 'pipe'],
+    });
+    let said = '';
+    for (const out of [child.stdout, child.stderr]) {
+      out?.setEncoding('utf8').on('data', (text) => {
+        said += text;
+      });
+    }
+    child.on('error', (error) => {
+      said += `${error.message}\n`;
+    });
+    child.on('close', (code) => resolve({ code: code ?? 1, said }));
+    if (niceness > 0 && child.pid) standBack(child.pid, niceness);
+  });
+}
+
+/** @param {number} pid @param {number} niceness */
+function standBack(pid, niceness) {
+  try {
+    setPriority(pid, niceness);
+  } catch {
+    // It has ended already, or this system lets nobody stand back: then it runs as everything else does.
+  }
+}
+
+function plainEnvironment() {
   const { NODE_ENV: _env, VITEST: _vitest, TEST: _test, ...env } = process.env;
-  return run(process.execPath, [join(root, script), ...args], env, 'inherit');
+  return env;
 }
 
 /**

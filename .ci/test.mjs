@@ -1,9 +1,10 @@
 // npm test: everything that must hold before a change is taken. Ends with a line "N passed, N failed" that counts tests,
 // and every other step that fails as one more failure.
 import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { constants } from 'node:os';
 import { join } from 'node:path';
-import { build } from './build.mjs';
-import { checkNode, installIfNeeded, root, runNode } from './project.mjs';
+import { buildBeside } from './build.mjs';
+import { checkNode, installIfNeeded, root, runNode, runNodeBeside } from './project.mjs';
 
 checkNode();
 installIfNeeded();
@@ -15,35 +16,40 @@ const failures = [];
 /**
  * A step that holds or doesn't.
  * @param {string} title
- * @param {() => number | Promise<number>} step gives an exit code
+ * @param {{ code: number, said: string }} outcome
  */
-async function check(title, step) {
-  console.log(`\n── ${title}`);
-  const held = (await step()) === 0;
-  if (!held) {
-    total.failed += 1;
-    failures.push(title);
-  }
-  return held;
+function check(title, { code, said }) {
+  console.log(`\n── ${title}\n${said.trimEnd()}`);
+  if (code === 0) return true;
+  total.failed += 1;
+  failures.push(title);
+  return false;
+}
+
+/** @param {string} project */
+const reportOf = (project) => join(root, `.cache/tests-${project}.json`);
+
+/** What to run for the tests of a project. @param {string} project @returns {[script: string, ...args: string[]]} */
+function testsOf(project) {
+  rmSync(reportOf(project), { force: true });
+  return [
+    'node_modules/vitest/vitest.mjs',
+    'run',
+    `--project=${project}`,
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${reportOf(project)}`,
+  ];
 }
 
 /**
- * Tests, counted one by one.
+ * Tests that have run, counted one by one.
  * @param {string} title
- * @param {string[]} projects
+ * @param {string} project
+ * @param {number} code that the run ended with
  */
-function tests(title, projects) {
-  console.log(`\n── ${title}`);
-  const report = join(root, `.cache/tests-${projects.join('-')}.json`);
-  rmSync(report, { force: true });
-  const code = runNode(
-    'node_modules/vitest/vitest.mjs',
-    'run',
-    ...projects.flatMap((project) => ['--project', project]),
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${report}`,
-  );
+function count(title, project, code) {
+  const report = reportOf(project);
   const counted = existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : undefined;
   total.passed += counted?.numPassedTests ?? 0;
   // A file that couldn't be read has no test to count.
@@ -57,27 +63,52 @@ function tests(title, projects) {
   failures.push(title);
 }
 
+/** Imported late, since the driver is installed above. */
+async function chromium() {
+  const { findChromium } = await import('./chromium.mjs');
+  try {
+    return { code: 0, said: (await findChromium()).path };
+  } catch (error) {
+    return { code: 1, said: error instanceof Error ? error.message : String(error) };
+  }
+}
+
 /** @param {{ status: string, assertionResults: unknown[] }} file */
 function isUnread({ status, assertionResults }) {
   return status === 'failed' && assertionResults.length === 0;
 }
 
-await check('types', () => runNode('.ci/grammar.mjs') || runNode('node_modules/typescript/bin/tsc', '-b'));
-await check('lint and format', () => runNode('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'));
-tests('engine, published checks, workbook', ['unit']);
-tests('boundaries', ['boundaries']);
-const built = await check('build', build);
-const browser = await check('a Chromium for the browser tests', async () => {
-  const { findChromium } = await import('./chromium.mjs');
-  try {
-    console.log((await findChromium()).path);
-    return 0;
-  } catch (error) {
-    console.error(error instanceof Error ? error.message : error);
-    return 1;
-  }
-});
-if (built && browser) tests('the built page in Chromium', ['browser']);
+const parser = runNode('.ci/grammar.mjs');
+const [types, lint, page] = await Promise.all([
+  runNodeBeside({}, 'node_modules/typescript/bin/tsc', '-b'),
+  runNodeBeside({}, 'node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'),
+  parser === 0 ? buildBeside() : { code: parser, said: 'The formula parser could not be made.' },
+]);
+check('types', types);
+check('lint and format', lint);
+const built = check('build', page);
+const browser = check('a Chromium for the browser tests', await chromium());
+
+// A browser leaves a processor idle for much of its time, and is disturbed by all that takes it away: the other tests stand back for it.
+const behind = { niceness: constants.priority.PRIORITY_LOW };
+const others = (async () => {
+  const unit = await runNodeBeside(behind, ...testsOf('unit'));
+  return { unit, boundaries: await runNodeBeside(behind, ...testsOf('boundaries')) };
+})();
+if (built && browser) {
+  const title = 'the built page in Chromium';
+  console.log(`\n── ${title}, and behind it the tests without a browser`);
+  const { code } = await runNodeBeside({ printing: true }, ...testsOf('browser'));
+  count(title, 'browser', code);
+}
+const { unit, boundaries } = await others;
+for (const [title, project, { code, said }] of /** @type {const} */ ([
+  ['engine, published checks, workbook', 'unit', unit],
+  ['boundaries', 'boundaries', boundaries],
+])) {
+  console.log(`\n── ${title}\n${said.trimEnd()}`);
+  count(title, project, code);
+}
 
 if (failures.length > 0) console.log(`\nFailed: ${failures.join(' · ')}`);
 console.log(`\n${total.passed} passed, ${total.failed} failed${total.skipped > 0 ? `, ${total.skipped} skipped` : ''}`);
