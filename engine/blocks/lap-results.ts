@@ -72,7 +72,7 @@ export const lapResults = {
     title: 'Wind at the model',
     doc: 'By the profile of the wind, at the flying height.',
   }),
-  laps: detail({ ...PLAIN, symbol: 'N', title: 'Laps of the solution', doc: 'Flown until one closed.' }),
+  laps: detail({ ...PLAIN, symbol: 'N', title: 'Laps of the solution', doc: 'Computed until one closed.' }),
   residual: detail({
     ...AIRSPEED,
     symbol: 'r',

@@ -3,6 +3,7 @@ export { gaussLegendre, integrate, type Quadrature } from './gauss-legendre';
 export { latinHypercube, type Random } from './latin-hypercube';
 export { interpolate, interpolateAt, type Table } from './monotone-cubic';
 export { normalDensity, normalQuantile, normalShare } from './normal';
+export { periodicSlopes } from './periodic';
 export { findRoot, type Root, type RootOptions } from './root';
 export { rungeKutta, type Slope } from './runge-kutta';
 export { seededRandom } from './seeded';

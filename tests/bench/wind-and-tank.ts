@@ -18,7 +18,7 @@ function rate(each: number, rounds: number, act: () => void): number {
 export function measureWindAndTank(): { laps: number; surfaces: number } {
   const still = newSolution();
   solveFlight(quern, still);
-  const lap = newWindLap(36);
+  const lap = newWindLap(48);
   const wind = { speed: 5, profile: { handleHeight: 1.2, height: 2.7, exponent: 0 } };
   const tank = tankShape({ length: 0.06, width: 0.028, height: 0.038, edgeHeight: 0.008, taper: 0.014 });
   let volume = 1e-6;

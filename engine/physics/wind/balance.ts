@@ -1,8 +1,6 @@
 import { interpolateAt } from '../../numerics/index';
 import type { Constants } from '../flight/index';
 import { CROSS_FLOW_FROM } from '../flight/index';
-import { lineDragAt } from '../line-drag';
-import { type LineProfile, lineDragByWind } from './lines-in-wind';
 
 /** Wind at the model, m/s: along its path (with it positive) and outward from the pilot, level. */
 export interface WindThere {
@@ -36,7 +34,7 @@ export const newWindLoads = (): WindLoads => ({
   liftCoefficient: 0,
 });
 
-const read = new Float64Array(8);
+const read = new Float64Array(6);
 /** Lift and drag hang on each other where the air comes askew; a few rounds settle them. */
 const ROUNDS = 12;
 const ALIKE = 1e-13;
@@ -50,7 +48,7 @@ const ALIKE = 1e-13;
  *
  *   q = ½ ρ v²;  drag along a;  lift normal to a in the plane of a and u₁
  *   side forces see β + χ, χ = atan[(w_o cos δ − w_u sin δ)/u];  the wing sees θ + i_w − α_0 + χ_u, χ_u = atan[(w_o sin δ + w_u cos δ)/u]
- *   lines: each element's own airspeed ω r − w_t
+ *   lines: F (`linesInWind`), each element by its own airspeed ω r − w_t; it hangs on V only, so it's handed in, N
  *   along t:  m_eff dV/dt = P e_t − D u/v + L l_t − Y sin β − T_b
  *
  * With no wind every line is that of steady flight. Derivation: as there; forces turned with the air. Left out: yaw and roll inertia, the drag
@@ -59,7 +57,7 @@ const ALIKE = 1e-13;
 export function windBalance(
   c: Constants,
   wind: WindThere,
-  profile: LineProfile,
+  F: number,
   V: number,
   beta: number,
   delta: number,
@@ -104,8 +102,6 @@ export function windBalance(
   const Y = q * (c.sideSlip * slip + c.sideTurn * yawTurn + c.sideSet + c.crossForce * cross);
   const N = q * (c.yawSlip * slip + c.yawTurn * yawTurn + c.yawSet + c.crossYaw * cross);
 
-  lineDragAt(c.line, V / R, read, 6);
-  const F = read[6]! + lineDragByWind(s, V / R, wind.along, profile);
   const press = c.pressStill + c.pressTurning * V * V;
   const turn = (s.mass * V * V) / R;
   const A = turn - c.weight * c.sinElevation;

@@ -1,8 +1,9 @@
 import { findRoot } from '../../numerics/index';
 import type { FlightSetup, FlightSolution } from '../flight/index';
 import { extremeOf } from './extremes';
-import { flyWindLap, newWindLap } from './lap';
+import { flyWindLap } from './lap';
 import type { LineProfile } from './lines-in-wind';
+import { newWindLap } from './wind-lap';
 
 export interface FloorWind {
   /** Wind at the height of the model, m/s; NaN unless settled. */
@@ -17,7 +18,7 @@ export interface FloorWind {
 
 /** Strongest wind looked at, m/s: nobody flies in more. */
 export const STRONGEST_WIND = 20;
-const PLACES = 36;
+const PLACES = 48;
 const NEAR = 1e-3;
 const QUICK = 6;
 const lap = newWindLap(PLACES);
@@ -34,9 +35,17 @@ export function windAtFloor(
   guess: number,
 ): FloorWind {
   let iterations = 0;
+  /** Wind of the lap that was solved last, 0 where there is none. */
+  let solved = 0;
   const over = (speed: number): number => {
     iterations += 1;
-    flyWindLap(setup, still, { speed, profile }, lap);
+    const guessed = solved > 0;
+    // Speeds leave those of calm air nearly in proportion to the wind.
+    if (guessed) {
+      for (let k = 0; k < PLACES; k++) lap.speed[k] = still.speed + ((lap.speed[k]! - still.speed) * speed) / solved;
+    }
+    flyWindLap(setup, still, { speed, profile }, lap, guessed);
+    solved = lap.status === 'settled' ? speed : 0;
     return lap.status === 'settled' ? extremeOf(lap.pull, -1).value - floor : -floor - speed;
   };
   const calm = still.pull - floor;

@@ -1,7 +1,7 @@
 import { type FlightSetup, type FlightSolution, newConstants, prepare } from '../flight/index';
 import { newWindLoads, type WindThere } from './balance';
-import type { Wind } from './lap';
 import { type Angles, newSlopes, trimInWind } from './trim';
+import type { Wind } from './wind-lap';
 
 /** `settled`; or the lines slack, no balance in yaw and roll, or no end within the laps looked at. */
 export type GlideStatus = 'settled' | 'slack' | 'no balance' | 'too long';

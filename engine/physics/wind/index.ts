@@ -3,6 +3,7 @@ export { rollOut, stallSpeed, stoppedPropellerDragArea, withEngineOff } from './
 export { type Extreme, extremeOf } from './extremes';
 export { type FloorWind, STRONGEST_WIND, windAtFloor } from './floor';
 export { flyGlide, type Glide, type GlideStatus, newGlide } from './glide';
-export { flyWindLap, newWindLap, type Wind, type WindLap, type WindLapStatus } from './lap';
+export { flyWindLap } from './lap';
 export { bestRelease, type Launch, type LaunchStatus, newLaunch, type Run, runFrom } from './launch';
-export { type LineProfile, lineDragByWind } from './lines-in-wind';
+export { type LineProfile, lineDragByWind, linesInWind } from './lines-in-wind';
+export { newWindLap, type Wind, type WindLap, type WindLapStatus } from './wind-lap';

@@ -2,8 +2,8 @@ import { interpolateAt } from '../../numerics/index';
 import { nonNegative } from '../domain';
 import { type FlightSetup, newConstants, prepare } from '../flight/index';
 import { lineDragAt } from '../line-drag';
-import type { Wind } from './lap';
 import { lineDragByWind } from './lines-in-wind';
+import type { Wind } from './wind-lap';
 
 /** `settled`; or the model does not come to its flying speed within the laps looked at. */
 export type LaunchStatus = 'settled' | 'does not lift off';

@@ -1,6 +1,7 @@
 import { gaussLegendre } from '../../numerics/index';
-import { cylinderDragCoefficient } from '../cylinder-drag';
-import type { FlightSetup } from '../flight/index';
+import type { Constants, FlightSetup } from '../flight/index';
+import { lineDragAt } from '../line-drag';
+import { quickCylinderDrag } from '../quick-cylinder-drag';
 
 const POINTS = 6;
 
@@ -18,12 +19,12 @@ const POINTS = 6;
 export function lineDragByWind(s: FlightSetup, rate: number, along: number, profile: LineProfile): number {
   if (along === 0) return 0;
   const reach = s.guideRadius - s.handleReach;
-  const still = Math.min(s.guideRadius, Math.max(s.handleReach, along / rate));
+  const stands = Math.min(s.guideRadius, Math.max(s.handleReach, along / rate));
   const scale = (0.5 * s.density * s.lineDiameter * s.lineCount * s.lineDragFactor) / s.guideRadius;
   const { nodes, weights } = gaussLegendre(POINTS);
   let sum = 0;
   for (let piece = 0; piece < 2; piece++) {
-    const [from, to] = piece === 0 ? [s.handleReach, still] : [still, s.guideRadius];
+    const [from, to] = piece === 0 ? [s.handleReach, stands] : [stands, s.guideRadius];
     const half = (to - from) / 2;
     if (half <= 0) continue;
     for (let k = 0; k < POINTS; k++) {
@@ -35,6 +36,14 @@ export function lineDragByWind(s: FlightSetup, rate: number, along: number, prof
     }
   }
   return scale * sum;
+}
+
+const still = new Float64Array(2);
+
+/** Drag of the lines (N) that the model feels at the guide at V (m/s) over the ground in a wind along the path. */
+export function linesInWind(c: Constants, V: number, along: number, profile: LineProfile): number {
+  lineDragAt(c.line, V / c.radius, still, 0);
+  return still[0]! + lineDragByWind(c.setup, V / c.radius, along, profile);
 }
 
 export interface LineProfile {
@@ -56,7 +65,7 @@ function signedDrag(s: FlightSetup, v: number): number {
   const size = Math.abs(v);
   if (size === 0) return 0;
   const coefficient = Number.isNaN(s.lineDragCoefficient)
-    ? cylinderDragCoefficient((size * s.lineDiameter) / s.kinematicViscosity)
+    ? quickCylinderDrag((size * s.lineDiameter) / s.kinematicViscosity)
     : s.lineDragCoefficient;
   return coefficient * v * size;
 }
