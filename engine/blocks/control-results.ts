@@ -1,5 +1,6 @@
 import type { Result } from './block';
 import { AIRSPEED, ANGLE, MILLIMETRES, NEWTONS, PER_RADIAN, PLAIN, SHARE, TORQUE } from './measures';
+import { solverResults } from './solver';
 
 /** Where the travel ends, in the order of `LIMITS` of the physics; and the lines as `sense` tells them. */
 export const TRAVEL_ENDS = ['handle', 'bellcrank_stop'] as const;
@@ -190,5 +191,11 @@ export const controlResults = {
   fails_at: detail(
     angle('β_r', 'Turn at which it fails', 'Of the bellcrank, up positive; only where the linkage does not work.'),
   ),
+  ...solverResults({
+    of: 'Of the handle at which the elevator is neutral',
+    steps: 'Of the search for it.',
+    residual: { ...ANGLE, doc: 'Elevator angle that is left there.' },
+    ends: ['settled', 'never neutral'],
+  }),
   ...asBuilt,
 } as const satisfies Readonly<Record<string, Result>>;

@@ -1,4 +1,5 @@
 import {
+  elevatorRoot,
   handleTorque,
   hingeByDeflection,
   hingeByIncidence,
@@ -122,8 +123,11 @@ export const control = block({
     m[r.ratio_down + i] = down.ratio;
     m[r.neutral + i] = neutral.elevator;
     m[r.pushrod_change + i] = pushrodForNeutral(linkage, neutral.turn) - at(r.pushrod_length);
-    const level = turnForElevator(linkage, 0, down.turn, up.turn);
-    linkageAt(linkage, level, state);
+    const level = elevatorRoot(linkage, 0, down.turn, up.turn);
+    m[r.status + i] = level.status === 'settled' ? 0 : 1;
+    m[r.iterations + i] = level.iterations;
+    m[r.residual + i] = level.residual;
+    linkageAt(linkage, level.status === 'settled' ? level.value : Number.NaN, state);
     m[r.handle_at_neutral + i] = state.handle;
     // The handle stands upright at that turn with the up line longer by what it pulls in there.
     m[r.line_change + i] = -linkage.spacing * Math.sin(state.handle);

@@ -2,6 +2,7 @@ import { ACCELERATION, CHARGE, POWER, RATE, TIME, VOLUME } from '../units/index'
 import type { Result } from './block';
 import { DIRECTIONS, ROTATIONS } from './directions';
 import { AIRSPEED, ANGLE, METRES, MILLIMETRES, NEWTONS, PLAIN, SHARE } from './measures';
+import { solverResults } from './solver';
 
 const drag = (symbol: string, title: string, doc: string): Result => ({ ...NEWTONS, symbol, title, doc, detail: true });
 
@@ -302,14 +303,11 @@ export const flightResults = {
     doc: 'If the engine uses as little as its spread allows.',
     detail: true,
   },
-  residual: {
-    ...PLAIN,
-    symbol: 'r',
-    title: 'Out of balance',
-    doc: 'Largest force that is left over, over the weight; moments over weight × 1 m.',
-    detail: true,
-  },
-  iterations: { ...PLAIN, symbol: 'N', title: 'Steps', doc: 'Of the solution.', detail: true },
+  ...solverResults({
+    of: 'Of the steady flight',
+    steps: 'Of the solution.',
+    residual: { ...PLAIN, doc: 'Largest force that is left over, over the weight; moments over weight × 1 m.' },
+  }),
   method: {
     ...PLAIN,
     symbol: 'M',

@@ -111,6 +111,7 @@ export const flight = block({
     m[r.shaft_speed + i] = s.shaftSpeed;
     m[r.pitch_speed_share + i] = (2 * Math.PI * s.speed) / (s.shaftSpeed * m[f.engine.pitch + i]!);
     writeEngineUse(m, f, r, i, setup, s, lap);
+    m[r.status + i] = 0;
     m[r.residual + i] = s.residual;
     m[r.iterations + i] = s.iterations;
     m[r.method + i] = METHODS[s.method];

@@ -14,6 +14,7 @@ import { block, type Columns, type Field, type Result } from './block';
 import { setupInWind, windLinks } from './flight-in-wind';
 import { ringColumns } from './lap-ring';
 import { AIRSPEED, ANGLE, degrees, METRES, NEWTONS, PLAIN, SMALL_AREA, typedOr } from './measures';
+import { solverResults } from './solver';
 import { glideTheory } from './theory/glide';
 import { azimuthOf, bearingOf, profileOf, windGrowth } from './wind';
 
@@ -108,6 +109,12 @@ const glideResults = {
     title: 'Laps before the pit',
     doc: 'How many laps before its stop the engine is shut off.',
   },
+  ...solverResults({
+    of: 'Of the glide that ends at the pit',
+    steps: 'Glides flown until the place of shutting off held still.',
+    residual: { ...ANGLE, doc: 'By how much the last glide moved the place of shutting off.' },
+    ends: ['settled', 'nearly'],
+  }),
   reason_azimuth: {
     ...ANGLE,
     symbol: 'θ_r',
@@ -145,19 +152,22 @@ const STEPS = 12;
 const NEAR = 1e-4;
 
 /** The azimuth of shutting off from which the model comes to rest at `goal`; the glide that it flies is left in `glided`. */
-function shutOff(m: Float64Array, f: Fields, i: number, stride: number, goal: number): { from: number; whole: number } {
+function shutOff(m: Float64Array, f: Fields, i: number, stride: number, goal: number) {
   let from = goal;
   let whole = 0;
-  for (let k = 0; k < STEPS; k++) {
+  let moved = Number.NaN;
+  let iterations = 0;
+  while (iterations < STEPS) {
+    iterations += 1;
     fly(m, f, i, stride, from, glided);
     if (glided.status !== 'settled') break;
     whole = glided.turned + rolled(m, f, i, glided.landingSpeed) / still.radius;
     const next = wrapped(goal - whole);
-    const moved = Math.abs(Math.atan2(Math.sin(next - from), Math.cos(next - from)));
+    moved = Math.abs(Math.atan2(Math.sin(next - from), Math.cos(next - from)));
     from = next;
     if (moved < NEAR) break;
   }
-  return { from, whole };
+  return { from, whole, iterations, moved };
 }
 
 /** The glide after the engine stops. */
@@ -184,11 +194,14 @@ export const glide = block({
     const landing = stall * m[f.landing_factor + i]!;
     m[r.landing_speed + i] = landing;
     if (m[f.flight.speed + i]! <= landing) return 'already_slow';
-    const { from, whole } = shutOff(m, f, i, stride, goal);
+    const { from, whole, iterations, moved } = shutOff(m, f, i, stride, goal);
     m[r.reason_azimuth + i] = wrapped(from + glided.turned);
     if (glided.status === 'slack') return 'slack';
     if (glided.status === 'no balance') return 'no_balance';
     if (glided.status === 'too long') return 'too_long';
+    m[r.status + i] = moved < NEAR ? 0 : 1;
+    m[r.iterations + i] = iterations;
+    m[r.residual + i] = moved;
     m[r.stall_speed + i] = stall;
     m[r.laps + i] = glided.turned / TURN;
     m[r.time + i] = glided.time;

@@ -1,12 +1,22 @@
 import { TIME } from '../units/index';
 import type { Result } from './block';
 import { AIRSPEED, ANGLE, NEWTONS, PLAIN } from './measures';
+import { solverResults } from './solver';
 
 const TIMES = { dimension: TIME, unit: 's' } as const;
 const pull = (symbol: string, title: string, doc: string): Result => ({ ...NEWTONS, symbol, title, doc });
 const detail = (result: Result): Result => ({ ...result, detail: true });
 const place = (symbol: string, title: string, doc: string): Result => ({ ...ANGLE, symbol, title, doc });
 const FROM_DOWNWIND = 'From straight downwind of the pilot, in the direction of flight: 180° is straight upwind.';
+
+/** How the search for the wind at the floor may end; of them only the first has a wind. */
+export const FLOOR_ENDS = ['settled', 'below the floor', 'not met'] as const;
+const floorSolver = solverResults({
+  of: 'Of the wind at which the least pull comes down to the least wanted; in calm air already, or in no wind up to 20 m/s',
+  steps: 'Laps in wind that were solved for it.',
+  residual: { ...NEWTONS, doc: 'Least pull in that wind less the least wanted.' },
+  ends: FLOOR_ENDS,
+});
 
 export const lapResults = {
   least_pull: pull('T_1', 'Least pull', 'Of all lines at the model, around the lap.'),
@@ -72,19 +82,14 @@ export const lapResults = {
     title: 'Wind at the model',
     doc: 'By the profile of the wind, at the flying height.',
   }),
-  laps: detail({ ...PLAIN, symbol: 'N', title: 'Laps of the solution', doc: 'Computed until one closed.' }),
-  residual: detail({
-    ...AIRSPEED,
-    symbol: 'r',
-    title: 'Left open',
-    doc: 'By how much the lap misses the speed that it began with.',
+  ...solverResults({
+    of: 'Of the lap that comes back to its own speed',
+    steps: 'Laps computed until one closed.',
+    residual: { ...AIRSPEED, doc: 'By how much the lap misses the speed that it began with.' },
   }),
-  floor_steps: detail({
-    ...PLAIN,
-    symbol: 'N_f',
-    title: 'Steps to the wind at the floor',
-    doc: 'Laps in wind solved for it.',
-  }),
+  floor_status: floorSolver.status,
+  floor_iterations: floorSolver.iterations,
+  floor_residual: floorSolver.residual,
   reason_azimuth: detail({
     ...ANGLE,
     symbol: 'θ_r',

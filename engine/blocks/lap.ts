@@ -11,7 +11,7 @@ import {
 import { block } from './block';
 import { setupInWind, windLinks } from './flight-in-wind';
 import { lapFields } from './lap-fields';
-import { lapResults } from './lap-results';
+import { FLOOR_ENDS, lapResults } from './lap-results';
 import { ringColumns } from './lap-ring';
 import { typedOr } from './measures';
 import { lapTheory } from './theory/lap';
@@ -99,14 +99,17 @@ export const lap = block({
     m[r.slowest + i] = extremeOf(lapNow.speed, -1).value;
     m[r.fastest + i] = extremeOf(lapNow.speed, 1).value;
     m[r.wind_there + i] = speed;
-    m[r.laps + i] = lapNow.laps;
+    m[r.status + i] = 0;
+    m[r.iterations + i] = lapNow.laps;
     m[r.residual + i] = lapNow.residual;
 
     const loss = (still.pull - least.value) / speed;
     const guess = speed > 0 ? (still.pull - floor) / loss : 5;
     const limit = windAtFloor(setup, still, profile, floor, guess);
     m[r.wind_at_floor + i] = limit.wind / factor;
-    m[r.floor_steps + i] = limit.iterations;
+    m[r.floor_status + i] = FLOOR_ENDS.indexOf(limit.status);
+    m[r.floor_iterations + i] = limit.iterations;
+    m[r.floor_residual + i] = limit.residual;
 
     flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, lapInGust);
     const { status } = lapInGust;

@@ -4,6 +4,7 @@ import { block, type Columns, type Field, type Result } from './block';
 import { setupInWind, windLinks } from './flight-in-wind';
 import { ringColumns } from './lap-ring';
 import { AIRSPEED, ANGLE, degrees, METRES, NEWTONS, PLAIN } from './measures';
+import { solverResults } from './solver';
 import { launchTheory } from './theory/launch';
 import { azimuthOf, bearingOf, profileOf } from './wind';
 
@@ -80,6 +81,11 @@ const launchResults = {
     title: 'Least pull from the best release',
     doc: 'Of all lines at the model.',
   },
+  ...solverResults({
+    of: 'Of the run from release to flying speed',
+    steps: 'Steps of a hundredth of a second.',
+    residual: { ...AIRSPEED, doc: 'Airspeed at the last step over the flying speed.' },
+  }),
 } as const satisfies Readonly<Record<string, Result>>;
 
 type Fields = Columns<typeof windLinks & typeof launchFields>;
@@ -121,6 +127,9 @@ export const launch = block({
     m[r.length + i] = launched.length;
     m[r.laps + i] = launched.turned / (2 * Math.PI);
     m[r.time + i] = launched.time;
+    m[r.status + i] = 0;
+    m[r.iterations + i] = launched.iterations;
+    m[r.residual + i] = launched.residual;
     m[r.least_pull + i] = launched.leastPull;
     m[r.least_bearing + i] = bearingOf(m, f.air, f.flight, i, launched.leastAzimuth);
     const best = bestRelease(setup, wind, how, RELEASES);

@@ -1,5 +1,6 @@
 import type { Result } from './block';
 import { ANGLE, METRES, MILLIMETRES, NEWTONS, PLAIN, SHARE } from './measures';
+import { solverResults } from './solver';
 
 const difference = (symbol: string, title: string, doc: string): Result => ({
   ...SHARE,
@@ -141,18 +142,12 @@ export const lineShapeResults = {
     doc: 'Greatest distance of the lines below the straight line, drawn out level on the ground by the pull typed: an exact catenary.',
     detail: true,
   },
-  iterations: {
-    ...PLAIN,
-    symbol: 'N',
-    title: 'Steps',
-    doc: 'Of Newton’s method, for the shape of all lines together.',
-    detail: true,
-  },
-  residual: {
-    ...PLAIN,
-    symbol: 'r',
-    title: 'Miss at the guide',
-    doc: 'Largest distance from the guide over its radius, or of the pull from its own over it.',
-    detail: true,
-  },
+  ...solverResults({
+    of: 'Of the shape of all lines together',
+    steps: 'Of Newton’s method.',
+    residual: {
+      ...PLAIN,
+      doc: 'Largest distance from the guide over its radius, or of the pull from its own over it.',
+    },
+  }),
 } as const satisfies Readonly<Record<string, Result>>;

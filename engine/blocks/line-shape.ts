@@ -64,6 +64,7 @@ export const lineShape = block({
     const { count, rate } = bundle;
     const stiffness = m[f.lines.stiffness + i]!;
     const shape = shapeOfLines(bundle, ends);
+    m[r.status + i] = 0;
     m[r.iterations + i] = shape.iterations;
     m[r.residual + i] = shape.residual;
     const bow = bowOf(shape, rate);

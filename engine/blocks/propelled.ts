@@ -1,11 +1,12 @@
 import { shaftSpeedAt, type TorqueCurve, tableThrust, tableTorque } from '../physics/index';
-import { POWER, RATE } from '../units/index';
+import { MOMENT, POWER, RATE } from '../units/index';
 import type { Columns, Result } from './block';
 import { AIRSPEED_KNOTS } from './curve';
 import type { engineResults } from './engine-results';
 import { NEWTONS } from './measures';
 import { tableAt } from './propeller-look';
 import type { propellerResults } from './propeller-results';
+import { solverResults } from './solver';
 
 /** What an engine with a propeller of its own tells beside what every engine does. */
 export const propelledResults = {
@@ -22,6 +23,16 @@ export const propelledResults = {
     title: 'Thrust at rest',
     doc: 'Pull of the model held on the ground. Hold it well.',
   },
+  ...solverResults({
+    of: 'Of the rpm at which engine and propeller agree, at every airspeed',
+    steps: 'Most of all airspeeds.',
+    residual: {
+      dimension: MOMENT,
+      unit: 'N·m',
+      tradeUnit: 'ozf·in',
+      doc: 'Torque that is left over, the largest of all airspeeds.',
+    },
+  }),
   static_power: {
     dimension: POWER,
     unit: 'W',
@@ -60,11 +71,14 @@ export function writeDrive(
 ): 'too_large' | undefined {
   const table = tableAt(m, from, i, stride);
   const pitch = m[from.pitch + i]!;
+  let [iterations, residual] = [0, 0];
   for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
     const at = k * stride + i;
     const airspeed = AIRSPEED_KNOTS[k]!;
     const root = shaftSpeedAt(torque, table, density, airspeed, pitch, slowest, fastest);
     if (root.status !== 'settled') return 'too_large';
+    iterations = Math.max(iterations, root.iterations);
+    residual = Math.max(residual, Math.abs(root.residual));
     const speed = Math.min(hold, root.value);
     const load = tableTorque(table, density, airspeed, speed);
     m[r.thrust + at] = tableThrust(table, density, airspeed, speed);
@@ -72,6 +86,9 @@ export function writeDrive(
     m[r.power + at] = load * speed;
     m[r.shaft_speed + at] = speed;
   }
+  m[r.status + i] = 0;
+  m[r.iterations + i] = iterations;
+  m[r.residual + i] = residual;
   m[r.static_shaft_speed + i] = m[r.shaft_speed + i]!;
   m[r.static_thrust + i] = m[r.thrust + i]!;
   m[r.static_power + i] = m[r.power + i]!;

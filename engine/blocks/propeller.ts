@@ -16,10 +16,17 @@ import { readBlade } from './propeller-blade';
 import { propellerFields } from './propeller-fields';
 import { lookFields, tableAt, writeLook } from './propeller-look';
 import { propellerResults } from './propeller-results';
+import { solverResults } from './solver';
 import { propellerTheory } from './theory/propeller';
 
 const ring = newAnnulus();
 const flow = newAnnulusFlow();
+
+const bladeSolver = solverResults({
+  of: 'Of the flow through every ring of the blade, at all speeds of the table',
+  steps: 'Most of all rings.',
+  residual: { ...PLAIN, doc: 'Of the equation of a ring, the largest of all.' },
+});
 
 /** Propeller by its marked size and the shape of its blades. */
 export const propeller = block({
@@ -32,7 +39,7 @@ export const propeller = block({
     ...propellerFields,
     ...lookFields,
   },
-  results: propellerResults,
+  results: { ...propellerResults, ...bladeSolver },
   reasons: {
     no_flow:
       'No flow was found that fits this propeller ({diameter} × {pitch}). Look at chords and blade angles: one of them may be mistyped.',
@@ -48,7 +55,11 @@ export const propeller = block({
     m[r.pitch + i] = pitch;
     m[r.advance_step + i] = advanceStepOf(pitch, diameter);
     const airThere = { kinematicViscosity: m[f.air.kinematic_viscosity + i]!, soundSpeed: sound };
-    if (!tabulatePropeller(blade, airThere, tableAt(m, r, i, stride))) return 'no_flow';
+    const solved = tabulatePropeller(blade, airThere, tableAt(m, r, i, stride));
+    if (!solved.settled) return 'no_flow';
+    m[r.status + i] = 0;
+    m[r.iterations + i] = solved.iterations;
+    m[r.residual + i] = solved.residual;
     writeLook(m, f, r, i, stride, density, sound);
     const estimate = propellerMass(blade, m[f.material_density + i]!);
     const mass = typedOr(m[f.mass + i]!, estimate.mass);

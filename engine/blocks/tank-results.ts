@@ -1,11 +1,15 @@
 import { PRESSURE, TIME } from '../units/index';
 import type { Result } from './block';
 import { ANGLE, FLUID, MILLIMETRES, PLAIN } from './measures';
+import { solverResults } from './solver';
 
 const HEAD = { dimension: PRESSURE, unit: 'Pa' } as const;
 const head = (symbol: string, title: string, doc: string): Result => ({ ...HEAD, symbol, title, doc });
 const detail = (result: Result): Result => ({ ...result, detail: true });
 const NO_YES = ['no', 'yes'] as const;
+
+/** How a search for the fuel surface may end. */
+export const SURFACE_ENDS = ['settled', 'nearly'] as const;
 
 export const tankResults = {
   volume: { ...FLUID, symbol: 'V_k', title: 'Tank holds', doc: 'When filled as said.' },
@@ -117,6 +121,10 @@ export const tankResults = {
     title: 'CG moves outboard as fuel is drawn',
     doc: 'From filled to the pickup uncovering, outboard positive.',
   }),
-  iterations: detail({ ...PLAIN, symbol: 'N', title: 'Steps', doc: 'Of the search for the fuel surface, filled.' }),
-  residual: detail({ ...FLUID, symbol: 'r', title: 'Left open', doc: 'Volume that the fuel surface misses.' }),
+  ...solverResults({
+    of: 'Of the fuel surfaces in flight and at rest',
+    steps: 'Of the searches for the fuel surface: filled, half way and at the end.',
+    residual: { ...FLUID, doc: 'Volume that the fuel surface misses.' },
+    ends: SURFACE_ENDS,
+  }),
 } as const satisfies Readonly<Record<string, Result>>;

@@ -134,6 +134,7 @@ export const tank = block({
     };
     m[r.cg_shift + i] = shift(0, at(f.parts.x_empty));
     m[r.cg_shift_out + i] = shift(1, at(f.parts.y_empty));
+    m[r.status + i] = [start, half, end, rest, restEnd].every(({ status }) => status === 'settled') ? 0 : 1;
     m[r.iterations + i] = start.iterations + half.iterations + end.iterations;
     m[r.residual + i] = Math.max(Math.abs(half.residual), Math.abs(end.residual));
     return undefined;

@@ -23,6 +23,7 @@ export {
   cablePulled,
   closePushrod,
   type ElevatorAir,
+  elevatorRoot,
   type HeldControl,
   handleAngleFor,
   handleDifference,

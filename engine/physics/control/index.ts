@@ -17,6 +17,7 @@ export {
 } from './hinge-moment';
 export { type HeldControl, lineDifference, pullToHold } from './hold';
 export {
+  elevatorRoot,
   type Linkage,
   type LinkageState,
   linkageAt,

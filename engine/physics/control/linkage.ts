@@ -1,4 +1,4 @@
-import { findRoot } from '../../numerics/index';
+import { findRoot, type Root } from '../../numerics/index';
 import {
   type Bellcrank,
   type BellcrankState,
@@ -97,12 +97,17 @@ export function turnFor(l: Linkage, handle: number, low: number, high: number): 
 
 const tried = newLinkageState();
 
-/** Turn at which the elevator stands at `elevator`, between two turns; NaN where it doesn't come there. */
-export function turnForElevator(l: Linkage, elevator: number, low: number, high: number): number {
+/** Search for the turn at which the elevator stands at `elevator`, between two turns. */
+export function elevatorRoot(l: Linkage, elevator: number, low: number, high: number): Root {
   const short = (turn: number): number => {
     linkageAt(l, turn, tried);
     return tried.elevator - elevator;
   };
-  const found = findRoot(short, low, high, { tolerance: 1e-12 });
+  return findRoot(short, low, high, { tolerance: 1e-12 });
+}
+
+/** Turn at which the elevator stands at `elevator`, between two turns; NaN where it doesn't come there. */
+export function turnForElevator(l: Linkage, elevator: number, low: number, high: number): number {
+  const found = elevatorRoot(l, elevator, low, high);
   return found.status === 'settled' ? found.value : Number.NaN;
 }

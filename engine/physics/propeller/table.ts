@@ -33,18 +33,30 @@ export const advanceStepOf = (pitch: number, diameter: number): number =>
 
 const state = newPropellerState();
 
-/** Fills both halves of the table by blade elements; false where a ring found no flow. */
-export function tabulatePropeller(p: PreparedPropeller, air: PropellerAir, to: PropellerTable): boolean {
+/** What the rings of a whole table did. */
+export interface TableSolved {
+  /** All rings found a flow. */
+  readonly settled: boolean;
+  /** Greatest of all rings. */
+  readonly iterations: number;
+  readonly residual: number;
+}
+
+/** Fills both halves of the table by blade elements. */
+export function tabulatePropeller(p: PreparedPropeller, air: PropellerAir, to: PropellerTable): TableSolved {
   let settled = true;
+  let [iterations, residual] = [0, 0];
   for (let row = 0; row < TIP_KNOTS; row++) {
     const turns = (FIRST_TIP_SPEED + row * TIP_STEP) / (Math.PI * p.diameter);
     for (let k = 0; k < ADVANCE_KNOTS; k++) {
       propellerState(p, k * to.advanceStep, turns, air, state);
       settled &&= state.settled;
+      iterations = Math.max(iterations, state.iterations);
+      residual = Math.max(residual, state.residual);
       writeKnot(to, row, k, state.thrust, state.power);
     }
   }
-  return settled;
+  return { settled, iterations, residual };
 }
 
 /** Fills the table with coefficients that were measured against the advance ratio alone. */

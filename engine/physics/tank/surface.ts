@@ -7,6 +7,8 @@ export interface FuelSurface {
   /** Of the surface along the apparent gravity: g · p = level at every place p of it, m²/s². */
   readonly level: number;
   readonly fuel: Solid;
+  /** `nearly`: the search ended before the surface held still. */
+  readonly status: 'settled' | 'nearly';
   /** Steps of the search, and volume that it misses (m³). */
   readonly iterations: number;
   readonly residual: number;
@@ -21,13 +23,14 @@ export function fuelSurface(tank: Polyhedron, gravity: Place, volume: number): F
   nonNegative('volume of fuel', volume);
   const [nearest, furthest] = extent(tank, gravity);
   const whole = solidOf(tank);
-  if (volume >= whole.volume) return { level: nearest, fuel: whole, iterations: 0, residual: 0 };
+  if (volume >= whole.volume) return { level: nearest, fuel: whole, status: 'settled', iterations: 0, residual: 0 };
   const left = (level: number): number => solidOf(beyond(tank, gravity, level)).volume - volume;
   const tolerance = 1e-10 * (furthest - nearest);
   const root = findRoot(left, nearest, furthest, { tolerance });
   return {
     level: root.value,
     fuel: solidOf(beyond(tank, gravity, root.value)),
+    status: root.status === 'settled' ? 'settled' : 'nearly',
     iterations: root.iterations,
     residual: root.residual,
   };

@@ -18,6 +18,9 @@ export interface Launch {
   /** Of all lines at the model, N; negative: the model would run inward, the lines are slack. */
   leastPull: number;
   leastAzimuth: number;
+  /** Steps in time, and airspeed at the last one over the flying speed, m/s. */
+  iterations: number;
+  residual: number;
   readonly azimuth: number[];
   readonly speed: number[];
   readonly pull: number[];
@@ -30,6 +33,8 @@ export const newLaunch = (): Launch => ({
   length: Number.NaN,
   leastPull: Number.NaN,
   leastAzimuth: Number.NaN,
+  iterations: 0,
+  residual: Number.NaN,
   azimuth: [],
   speed: [],
   pull: [],
@@ -81,6 +86,7 @@ export function runFrom(setup: FlightSetup, wind: Wind, how: Run, from: number, 
       run.leastPull = now.pull;
       run.leastAzimuth = azimuth % (2 * Math.PI);
     }
+    run.residual = now.airspeed - how.flyingSpeed;
     if (now.airspeed >= how.flyingSpeed) break;
     const half = Math.max(0, V + (now.path / mass) * (STEP / 2));
     const middle = forces(setup, wind, how, azimuth + ((STEP / 2) * V) / c.radius, half);
@@ -92,6 +98,7 @@ export function runFrom(setup: FlightSetup, wind: Wind, how: Run, from: number, 
     azimuth += (STEP * half) / c.radius;
     time += STEP;
   }
+  run.iterations = run.azimuth.length - 1;
   run.turned = azimuth - from;
   run.time = time;
   run.length = run.turned * c.radius;

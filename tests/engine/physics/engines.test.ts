@@ -43,7 +43,7 @@ function tableOf(diameter: number, pitch: number, shape = 0): PropellerTable {
     powerAt: PROPELLER_KNOTS,
     stride: 1,
   };
-  expect(tabulatePropeller(blade(diameter, pitch, shape), AIR, table)).toBe(true);
+  expect(tabulatePropeller(blade(diameter, pitch, shape), AIR, table).settled).toBe(true);
   return table;
 }
 
