@@ -24,7 +24,7 @@ export const lineShapeFields = {
     ...NEWTONS,
     symbol: 'ΔT',
     title: 'Difference of pull',
-    doc: 'Pull of the harder pulled line less that of the other, at the model, where it is known.',
+    doc: 'Pull of the harder pulled line less that of the other, at the model, where it is known; the control linkage tells it as control.line_difference.',
     default: Number.NaN,
     range: [0, 500],
     basis: 'Difference of pull over pull × line pull in level flight; none with a single line.',

@@ -125,19 +125,22 @@ function alongShape(shape: LineShape, rate: number): TraceColumns {
   const { along, x, y, z, pullX, pullY, pullZ } = shape;
   const bow = bowOf(shape, rate);
   const way = rate < 0 ? -1 : 1;
+  const [level, , upright] = shape.guide.map((each) => each / Math.hypot(...shape.guide)) as [number, number, number];
   const each = (value: (k: number) => number): Float64Array => along.map((_, k) => value(k));
   return {
     distance: along,
     radius: each((k) => Math.hypot(x[k]!, y[k]!)),
     height: z,
+    behind: each((k) => -way * y[k]!),
     back: bow.back,
     down: bow.down,
     trail: each((k) => {
-      // Against the radius at its own place; at the axis itself the line points outward.
+      // Against the slant over its own place, as level flight tells it at the guide; at the axis itself the line points outward.
       const radius = Math.hypot(x[k]!, y[k]!);
       if (radius === 0) return 0;
-      const [ahead, outward] = [pullY[k]! * x[k]! - pullX[k]! * y[k]!, pullX[k]! * x[k]! + pullY[k]! * y[k]!];
-      return Math.atan2(way * ahead, outward);
+      const ahead = (pullY[k]! * x[k]! - pullX[k]! * y[k]!) / radius;
+      const outward = (pullX[k]! * x[k]! + pullY[k]! * y[k]!) / radius;
+      return Math.atan2(way * ahead, outward * level + pullZ[k]! * upright);
     }),
     slope: each((k) => Math.atan2(pullZ[k]!, Math.hypot(pullX[k]!, pullY[k]!))),
     tension: each((k) => Math.hypot(pullX[k]!, pullY[k]!, pullZ[k]!)),

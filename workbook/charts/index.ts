@@ -1,5 +1,11 @@
 export { Chart } from './chart';
+export { ChartFigure } from './chart-figure';
+export { Curve, GhostCurve } from './curve';
+export type { TableData } from './figures';
 export { LeverPicture } from './lever-picture';
 export { changeTitle, effectsIn } from './levers';
+export { halo, round } from './marks';
+export { lineStyle } from './palette';
 export type { ChartProps } from './props';
+export type { ReadSeries } from './readings';
 export { causesSentence } from './spread-words';

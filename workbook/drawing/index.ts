@@ -2,6 +2,7 @@ export { arrowHead } from './dimensions';
 export type { Arrangement, Place } from './frame';
 export { type Box, inside, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
 export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
+export { MarkSign } from './marks';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
 export { ScaleDrawing, type ScaleDrawingProps } from './scale-drawing';
 export { textWidth, wrapText } from './text-width';

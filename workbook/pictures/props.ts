@@ -2,6 +2,6 @@ import type { BlockCell, TraceAnswer } from '../../engine/index';
 
 export interface PictureProps {
   readonly cell: BlockCell;
-  /** Its outlines. */
+  /** What it is drawn from. */
   readonly trace: TraceAnswer;
 }
