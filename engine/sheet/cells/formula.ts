@@ -36,7 +36,8 @@ export const formulaCell: CellKindOf<FormulaCell> = {
         path: line.name,
         text: line.text,
         kind: 'formula',
-        title: line.name,
+        // A line has no title of its own: its name is read as words.
+        title: line.name.replaceAll('_', ' '),
         unit: line.unit,
         // Without a unit the line may give anything; with one it has to give that.
         wants: line.unit === '' ? 'anything' : { dimension },
