@@ -35,3 +35,20 @@ test('a spread begins with three variables that are more than nothing, by an amo
     .make({ ...demo, cells: [], figures: [] });
   expect(bare).toMatchObject({ rows: [], parts: false, wanted: [] });
 });
+
+test('a chart begins with the last sweep, and as a histogram of the last spread where there is no sweep', () => {
+  const make = (key: string, document: Document) =>
+    plainOffers(undefined)
+      .find((offer) => offer.key === key)!
+      .make(document);
+  const bare = { ...demo, cells: demo.cells.filter((cell) => cell.kind !== 'sweep' && cell.kind !== 'chart') };
+  const spread = make('spread', bare);
+  const cells = [...bare.cells, spread];
+  expect(make('chart', { ...bare, cells })).toMatchObject({
+    ...{ chart: 'histogram', sweep: 'new_spread', across: '', up: ['parts.mass'] },
+  });
+  expect(make('chart', { ...demo, cells: [...demo.cells, spread] })).toMatchObject({
+    chart: 'line',
+    sweep: 'pull_sweep',
+  });
+});

@@ -159,9 +159,14 @@ export function newLevers(document: Document): Contents<LeversCell> {
   };
 }
 
-/** Shows the last sweep of the sheet, where it has one. */
+/** Shows the last sweep of the sheet, else its last spread, where it has one. */
 export function newChart(document: Document): Contents<ChartCell> {
   const sweep = document.cells.findLast((cell) => cell.kind === 'sweep');
+  const spread = document.cells.findLast((cell) => cell.kind === 'spread');
+  if (!sweep && spread) {
+    const up = spread.wanted.slice(0, 1);
+    return { kind: 'chart', chart: 'histogram', sweep: spread.name, across: '', up, lines: '' };
+  }
   const across = sweep?.axes.at(-1)?.of ?? '';
   const lines = sweep?.axes.find((axis) => axis.of !== across)?.of ?? '';
   return {
