@@ -134,6 +134,7 @@ export const controlTraces = {
     title: 'Joints of the linkage',
     doc: 'Where bellcrank, pushrod, horn and elevator stand at full down, with the handle upright, and at full up.',
     columns: linkageColumns,
+    outlines: true as const,
     run: (m: Float64Array, f: Links, r: Results) => (known(m, r) ? joints(m, f, r) : undefined),
   },
 };

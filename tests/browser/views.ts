@@ -138,8 +138,8 @@ export const views: readonly View[] = [
     async open(page) {
       await page.getByRole('button', { name: 'Add', exact: true }).click();
       await page.getByRole('button', { name: 'Control linkage', exact: true }).click();
+      await page.locator('.block-picture').first().scrollIntoViewIfNeeded();
       await page.locator('.linkage svg').waitFor();
-      await page.locator('.linkage').scrollIntoViewIfNeeded();
       await settled(page);
     },
   },

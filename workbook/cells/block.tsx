@@ -5,21 +5,15 @@ import { useSheet } from '../store/context';
 import { FieldRow } from './block-field';
 import { LinkRow } from './block-link';
 import { ResultRow } from './block-result';
-import { LinkagePicture } from './linkage/index';
-
-/** Pictures of their own that blocks have, by kind. */
-const PICTURES: Readonly<Record<string, typeof LinkagePicture>> = { control: LinkagePicture };
 
 /** A piece of the model: the form and the results, both made from what the block declares. */
 export function BlockView({ cell }: { cell: BlockCell }) {
   const sheet = useSheet();
   const block = sheet.blockNamed(cell.block);
   if (!block) return <p class="aside">This sheet knows no block called {cell.block}.</p>;
-  const Picture = PICTURES[block.kind];
   return (
     <div class="block">
       <p class="aside">{block.doc}</p>
-      {Picture && <Picture cell={cell} />}
       <Fields cell={cell} block={block} />
       <Results cell={cell} block={block} />
       <BlockPicture cell={cell} />

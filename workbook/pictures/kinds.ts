@@ -10,5 +10,6 @@ export interface PictureKind {
 /** By kind of block. */
 export const pictureKinds: Readonly<Record<string, PictureKind>> = {
   line_shape: { trace: 'line', component: async () => (await import('./lines-picture')).LinesPicture },
+  control: { trace: 'linkage', component: async () => (await import('./linkage-picture')).LinkagePicture },
   tank: { trace: 'views', component: async () => (await import('./tank-picture')).TankPicture },
 };

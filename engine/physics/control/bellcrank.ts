@@ -62,8 +62,8 @@ export function turnBellcrank(b: Bellcrank, turn: number, out: BellcrankState): 
   out.frontY = b.pivotY + frontV;
   out.rearX = b.pivotX + rearU;
   out.rearY = b.pivotY + rearV;
-  out.frontLength = Math.hypot(frontDX, frontDY);
-  out.rearLength = Math.hypot(rearDX, rearDY);
+  out.frontLength = Math.sqrt(frontDX * frontDX + frontDY * frontDY);
+  out.rearLength = Math.sqrt(rearDX * rearDX + rearDY * rearDY);
   out.frontLever = (frontV * frontDX - frontU * frontDY) / out.frontLength;
   out.rearLever = (rearU * rearDY - rearV * rearDX) / out.rearLength;
 }

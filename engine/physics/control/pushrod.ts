@@ -83,7 +83,7 @@ export function closePushrod(p: Pushrod, turn: number, out: PushrodState): void 
   const beside = p.hornY - out.crankY;
   const [a, b] = [out.crankX - p.hingeX, p.plane - p.hingeZ];
   const square = positive('pushrod length', p.length) ** 2 - beside * beside;
-  const cosine = (p.horn * p.horn + a * a + b * b - square) / (2 * positive('horn', p.horn) * Math.hypot(a, b));
+  const cosine = (p.horn * p.horn + a * a + b * b - square) / (2 * positive('horn', p.horn) * Math.sqrt(a * a + b * b));
   const horn = Math.atan2(b, a) + p.branch * Math.acos(square >= 0 ? cosine : Number.NaN);
   out.elevator = wrapped(horn - p.hornDirection);
   const [hornU, hornW] = [p.horn * Math.cos(horn), p.horn * Math.sin(horn)];
@@ -96,4 +96,4 @@ export function closePushrod(p: Pushrod, turn: number, out: PushrodState): void 
 }
 
 /** The same angle between −π and π. */
-export const wrapped = (angle: number): number => Math.atan2(Math.sin(angle), Math.cos(angle));
+const wrapped = (angle: number): number => angle - 2 * Math.PI * Math.round(angle / (2 * Math.PI));

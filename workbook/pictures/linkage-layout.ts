@@ -1,4 +1,4 @@
-import { formatNumber } from '../../../engine/index';
+import { formatNumber } from '../../engine/index';
 import {
   type Box,
   LABEL_SIZE,
@@ -9,8 +9,8 @@ import {
   type Segment,
   segmentsOf,
   textWidth,
-} from '../../drawing/index';
-import { type Joints, type Positions, upLineOf } from './joints';
+} from '../drawing/index';
+import { type Joints, type Positions, upLineOf } from './linkage-joints';
 
 /** A line of the picture, in pixels. */
 export interface Stroke {

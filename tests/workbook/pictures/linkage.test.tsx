@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { TraceAnswer } from '../../../../engine/index';
-import { positionsOf, upLineOf } from '../../../../workbook/cells/linkage/joints';
-import { layOutLinkage, linkageWords } from '../../../../workbook/cells/linkage/layout';
-import { LinkageFigure } from '../../../../workbook/cells/linkage/picture';
-import { overlaps } from '../../../../workbook/drawing/index';
-import { openPage } from '../../drawing/page';
+import type { TraceAnswer } from '../../../engine/index';
+import { overlaps } from '../../../workbook/drawing/index';
+import { positionsOf, upLineOf } from '../../../workbook/pictures/linkage-joints';
+import { layOutLinkage, linkageWords } from '../../../workbook/pictures/linkage-layout';
+import { LinkageFigure } from '../../../workbook/pictures/linkage-picture';
+import { openPage } from '../drawing/page';
 
 /** Columns of a trace of the linkage, m and rad: full down, upright, full up. */
 const columns: Readonly<Record<string, readonly [number, number, number]>> = {

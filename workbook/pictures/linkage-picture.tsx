@@ -1,20 +1,14 @@
 import type { JSX } from 'preact';
-import type { BlockCell } from '../../../engine/index';
-import { ink, LABEL_SIZE, lineKinds, type Point, SMALL_SIZE, useWidth } from '../../drawing/index';
-import { useSheet } from '../../store/context';
-import { useOnScreen } from '../../store/on-screen';
-import { fontFamily } from '../../theme/tokens';
-import { type Positions, positionsOf } from './joints';
-import { type Label, type LinkagePage, layOutLinkage, linkageWords, type Stroke } from './layout';
+import { ink, LABEL_SIZE, lineKinds, type Point, SMALL_SIZE, useWidth } from '../drawing/index';
+import { fontFamily } from '../theme/tokens';
+import { type Positions, positionsOf } from './linkage-joints';
+import { type Label, type LinkagePage, layOutLinkage, linkageWords, type Stroke } from './linkage-layout';
+import type { PictureProps } from './props';
 
 /** Bellcrank, pushrod, horn and elevator: with the handle upright as full lines, full up and full down as broken ones. */
-export function LinkagePicture({ cell }: { cell: BlockCell }): JSX.Element {
-  const sheet = useSheet();
-  const path = `${cell.name}.linkage`;
-  const watched = useOnScreen(() => sheet.traces.watch(path), path);
-  const trace = sheet.traces.of(path).value;
-  const positions = trace && positionsOf(trace);
-  return <div ref={watched}>{positions && <LinkageFigure title={cell.title} positions={positions} />}</div>;
+export function LinkagePicture({ cell, trace }: PictureProps): JSX.Element | null {
+  const positions = positionsOf(trace);
+  return positions ? <LinkageFigure title={cell.title} positions={positions} /> : null;
 }
 
 interface FigureProps {

@@ -1,4 +1,4 @@
-import type { TraceAnswer } from '../../../engine/index';
+import type { TraceAnswer } from '../../engine/index';
 
 const JOINTS = [
   'elevator',

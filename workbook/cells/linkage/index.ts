@@ -1,1 +1,0 @@
-export { LinkagePicture } from './picture';
