@@ -126,6 +126,7 @@ export { freeze } from './sheet/freeze';
 export { type BlockLinks, keptLinks, roleOf } from './sheet/links';
 export { nameFault } from './sheet/names';
 export { baselineOf, textAt, textsOf, withText } from './sheet/paths';
+export { leverEffect, leverRatio, rankLevers } from './sheet/rank-levers';
 export { type Renaming, rename } from './sheet/rename';
 export { retitleCell } from './sheet/retitle';
 export {
@@ -137,7 +138,6 @@ export {
 } from './sheet/transaction';
 export { type Use, usesOf } from './sheet/uses';
 export type { FileProblem } from './sheet/validate';
-export { leverEffect, leverRatio, rankLevers } from './study/rank-levers';
 export {
   type Dimension,
   describeDimension,

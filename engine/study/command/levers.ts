@@ -1,9 +1,9 @@
 import type { LeverChange, NameInfo, SweepProgress } from '../../protocol';
 import type { LeversCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { leverEffect, leverRatio, rankLevers } from '../../sheet/rank-levers';
 import { differenceFromSI, formatNumber, formatQuantity } from '../../units/index';
 import { planLevers, runLevers } from '../levers';
-import { leverEffect, leverRatio, rankLevers } from '../rank-levers';
 import { leversIn } from '../sweeps';
 import { plain, textOf } from './values';
 
