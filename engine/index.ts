@@ -20,6 +20,7 @@ export {
   readText,
   reservedWords,
 } from './formula/index';
+export { readCsvTable } from './library/csv';
 export type {
   BlockDescription,
   ColumnDescription,
@@ -30,6 +31,9 @@ export type {
   FirstDesignAnswer,
   FirstDesignForm,
   FirstDesignService,
+  FitAnswer,
+  FittedFactor,
+  FittedNumber,
   ForgottenThing,
   FormField,
   FormProblem,
@@ -71,11 +75,16 @@ export {
   type ChartSource,
   chartNeeds,
   chartSource,
+  fittedResults,
   isPartField,
   isPartNumber,
   keptPath,
   knownKinds,
   leverPath,
+  logErrorPath,
+  logResults,
+  logRowPath,
+  MOST_LOG_ROWS,
   MOST_SPREAD_SAMPLES,
   type NotePiece,
   noteFormulas,
@@ -99,12 +108,16 @@ export type {
   ChoiceOption,
   Document,
   DrawingCell,
+  FitCell,
   FormulaCell,
   Kept,
   Layer,
   LeverRow,
   LeversCell,
   LeverWay,
+  LogCell,
+  LogColumn,
+  LogRow,
   Measure,
   NoteCell,
   OwnRow,
@@ -119,7 +132,16 @@ export type {
   Variable,
   VariablesCell,
 } from './sheet/document';
-export { CHART_KINDS, FORMAT, LEVER_WAYS, MEASURES, PART_SHAPES, SPREAD_KINDS, VERSION } from './sheet/document';
+export {
+  CHART_KINDS,
+  FIT_ERRORS,
+  FORMAT,
+  LEVER_WAYS,
+  MEASURES,
+  PART_SHAPES,
+  SPREAD_KINDS,
+  VERSION,
+} from './sheet/document';
 export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeId, freeName, isOwnName, nameFromTitle, takenNames } from './sheet/free-names';
 export { freeze } from './sheet/freeze';

@@ -30,6 +30,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     table: (view, from, to) => remote.table(view, from, to),
     tableFile: (view, format) => remote.tableFile(view, format),
     trace: (path) => remote.trace(path),
+    fit: (name) => remote.fit(name),
     madeOf: (choices) => remote.madeOf(choices),
     forgotten: (parts) => remote.forgotten(parts),
     check: (path, text) => remote.check(path, text),

@@ -9,7 +9,7 @@ export interface CsvRecord {
  * Throws RangeError, naming the line, where a record has more or fewer fields than the heading, or a quote is left open.
  */
 export function readCsv(text: string): CsvRecord[] {
-  const lines = splitRecords(text);
+  const lines = splitRecords(text, ',');
   const heading = lines[0]?.fields ?? [];
   return lines.slice(1).map(({ line, fields }) => {
     if (fields.length !== heading.length) {
@@ -19,7 +19,13 @@ export function readCsv(text: string): CsvRecord[] {
   });
 }
 
-function splitRecords(text: string): { line: number; fields: string[] }[] {
+/** Fields of every line, the heading's first, whatever their number. Between fields stands a comma, or a tab where the heading has one. */
+export const readCsvTable = (text: string): readonly (readonly string[])[] => {
+  const heading = text.slice(0, Math.max(0, text.indexOf('\n')) || text.length);
+  return splitRecords(text, heading.includes('\t') ? '\t' : ',').map((record) => record.fields);
+};
+
+function splitRecords(text: string, between: string): { line: number; fields: string[] }[] {
   const records: { line: number; fields: string[] }[] = [];
   let line = 1;
   let start = 1;
@@ -49,7 +55,7 @@ function splitRecords(text: string): { line: number; fields: string[] }[] {
       }
     } else if (c === '"' && field === '') {
       quoted = true;
-    } else if (c === ',') {
+    } else if (c === between) {
       endField();
     } else if (c === '\n') {
       endRecord();

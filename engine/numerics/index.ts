@@ -1,6 +1,8 @@
+export { type Determination, determine } from './covariance';
 export { solveDense } from './dense';
 export { gaussLegendre, integrate, type Quadrature } from './gauss-legendre';
 export { latinHypercube, type Random } from './latin-hypercube';
+export { type LeastSquares, type LeastSquaresProblem, leastSquares, leastSquaresSteps } from './least-squares';
 export { interpolate, interpolateAt, type Table } from './monotone-cubic';
 export { normalDensity, normalQuantile, normalShare } from './normal';
 export { periodicSlopes } from './periodic';

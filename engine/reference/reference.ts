@@ -4,6 +4,7 @@ import { bandsChapter } from './bands';
 import { blockChapter } from './blocks';
 import type { Chapter } from './chapter';
 import { tableChapter } from './data';
+import { fitChapter } from './fit';
 import { formulasChapter } from './formulas';
 import { limitsChapter } from './limits';
 import { partsChapter } from './parts';
@@ -20,6 +21,7 @@ export function makeReference(): readonly Chapter[] {
     limitsChapter(blocks),
     partsChapter(),
     spreadsChapter(),
+    fitChapter,
     ...blocks.map(blockChapter),
     formulasChapter(),
     unitsChapter(),

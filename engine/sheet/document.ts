@@ -58,7 +58,9 @@ export type Cell =
   | LeversCell
   | ChartCell
   | TableCell
-  | CheckCell;
+  | CheckCell
+  | LogCell
+  | FitCell;
 export type CellKind = Cell['kind'];
 
 interface CellBase {
@@ -306,4 +308,49 @@ export interface CheckCell extends CellBase {
   /** What is wrong below `low` and above `high`, in the builder's words. */
   readonly below: string;
   readonly above: string;
+}
+
+/** What was measured on flights, one row a flight. */
+export interface LogCell extends CellBase {
+  readonly kind: 'log';
+  /** Result that the time of one lap is compared with; '' = times are only kept. */
+  readonly time: string;
+  /** Measuring error of a stopped time, whatever the number of laps. */
+  readonly stopwatch: string;
+  readonly columns: readonly LogColumn[];
+  readonly rows: readonly LogRow[];
+}
+/** A result that was measured, or something that can be set and was so on the day. */
+export interface LogColumn {
+  /** Stands in the paths of its texts: `flown.row1.pull`. */
+  readonly name: string;
+  /** The result or what is set. */
+  readonly of: string;
+  /** Measuring error of a result; '' for what is set. */
+  readonly error: string;
+}
+export interface LogRow {
+  /** Date or number of the flight, in words. */
+  readonly label: string;
+  /** How many laps the time is of; '' = one. */
+  readonly laps: string;
+  /** '' = not measured, as for every text of a row. */
+  readonly time: string;
+  /** Column → text. What is set and not said here is as the design has it. */
+  readonly values: Readonly<Record<string, string>>;
+  readonly note: string;
+}
+
+export const FIT_ERRORS = ['scatter', 'stated'] as const;
+/** Factors of the design for which the model comes nearest to a log. */
+export interface FitCell extends CellBase {
+  readonly kind: 'fit';
+  /** Name of a log cell; '' where there is none. */
+  readonly log: string;
+  /** Numbers of the design that may be others than is typed. */
+  readonly factors: readonly string[];
+  /** Results of the log that count; none named: all. */
+  readonly wanted: readonly string[];
+  /** What standard errors rest on: how far the laps lie from the fit, or the measuring errors as the log states them. */
+  readonly errors: (typeof FIT_ERRORS)[number];
 }

@@ -49,9 +49,9 @@ export function withText(document: Document, path: string, text: string): Docume
   return { ...changed, baseline: kept === text ? others : { ...others, [path]: kept } };
 }
 
-/** What a note says of a design is no part of it. */
+/** What a note says of a design is no part of it, nor what was measured. */
 const isSaid = ({ cells }: Document, path: string): boolean =>
-  cells.some(({ kind, name }) => kind === 'note' && path.startsWith(`${name}.`));
+  cells.some(({ kind, name }) => (kind === 'note' || kind === 'log') && path.startsWith(`${name}.`));
 
 /** The design of the baseline; undefined where the document has none. A path that is gone since is passed over. */
 export function baselineOf(document: Document): Document | undefined {

@@ -20,6 +20,8 @@ export interface SweepPlan {
   readonly mixed?: Mixed;
   /** Levers: sample k takes value k of every axis; what it changes, and what the results are without a change. */
   readonly levers?: LeversTold;
+  /** The axes go together: sample k takes value k of every axis. */
+  readonly together?: boolean;
   /** Steps to run for each sample, in computing order. */
   readonly each: Int32Array;
   /** Samples in the order of computing, the coarse lattice first. */

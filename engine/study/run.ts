@@ -63,7 +63,7 @@ export function startRunner(compiled: Compiled, plan: Orderless): Runner {
           bench.m[places[a]! + i] = mixedValue(plan.axes[a]!, a, plan.mixed, samples[i]!);
         continue;
       }
-      if (plan.levers) at.fill(samples[i]!);
+      if (plan.levers || plan.together) at.fill(samples[i]!);
       else positions(samples[i]!, counts, at);
       for (let a = 0; a < places.length; a++) bench.m[places[a]! + i] = plan.axes[a]!.values[at[a]!]!;
     }

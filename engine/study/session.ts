@@ -7,6 +7,7 @@ import { typedSlot } from './axes';
 import { describeBlock } from './describe';
 import { describeTable } from './describe-table';
 import { drawingOf } from './drawing';
+import { startFits } from './fit/index';
 import { forgottenIn } from './forgotten';
 import { massesMadeOf } from './made-of';
 import { type SweepPorts, startSweeps } from './sweeps';
@@ -18,6 +19,7 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
   const sweeps = startSweeps(ports);
   const tables = startTables();
+  const fits = startFits(ports);
   let live: Live | undefined;
   let revision = 0;
   let before: Live | undefined;
@@ -76,6 +78,7 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
     async stop(sweep) {
       sweeps.stop(sweep);
     },
+    fit: async (name) => fits.run(present(), revision, name, () => revision),
     table: (view, from, to) => tables.answer(present(), sweeps.rows(view.sweep, revision), view, from, to),
     tableFile: (view, format) => tables.file(present(), sweeps.rows(view.sweep, revision), view, format),
     async trace(path) {

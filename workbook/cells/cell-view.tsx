@@ -5,8 +5,10 @@ import { ChartView } from './chart';
 import { CheckView } from './check';
 import { ChoiceView } from './choice';
 import { DrawingView } from './drawing';
+import { FitView } from './fit';
 import { FormulaView } from './formula';
 import { LeversView } from './levers';
+import { LogView } from './log';
 import { NoteView } from './note';
 import { PartsView } from './parts';
 import { SpreadView } from './spread';
@@ -51,5 +53,9 @@ function Content({ cell }: { cell: Cell }) {
       return <TableView cell={cell} />;
     case 'check':
       return <CheckView cell={cell} />;
+    case 'log':
+      return <LogView cell={cell} />;
+    case 'fit':
+      return <FitView cell={cell} />;
   }
 }

@@ -15,4 +15,6 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   chart: 'chart',
   table: 'table',
   check: 'check',
+  log: 'log',
+  fit: 'fit',
 };

@@ -25,6 +25,7 @@ import { type CellCommands, createCellCommands } from './cell-commands';
 import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
 import { fileName, saveText } from './files';
+import { createFits, type Fits } from './fits';
 import type { Opens, SheetKeep, Version } from './keep/index';
 import { followMadeOf } from './made-of';
 import { createOverview, type Overview } from './overview';
@@ -70,6 +71,8 @@ export interface Sheet extends Reader, Overview, Roles, CellCommands {
   readonly sweeps: Sweeps;
   /** What runs along something: pull around the lap. */
   readonly traces: Traces;
+  /** Factors found from logs. */
+  readonly fits: Fits;
   /** A hand moves the design. */
   readonly moving: ReadonlySignal<boolean>;
   readonly notices: ReadonlySignal<readonly Notice[]>;
@@ -161,6 +164,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const description = signal<Description | undefined>(undefined);
   const sweeps = createSweeps(engine);
   const traces = createTraces(engine);
+  const fits = createFits(engine);
 
   const tell = (notice: Notice): void => {
     const standing = notices.value.filter(({ after }) => after === undefined || after === editor.document.peek());
@@ -181,6 +185,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
         traces.refresh(latest.revision, !coarse),
         sweeps.refresh(latest.revision, coarse, latest.baseline !== undefined),
       ]);
+      // A fit takes longer than anybody waits for the next place of a finger.
+      if (!coarse) void fits.refresh(latest.revision);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
     },
     onBusy: (now) => {
@@ -207,6 +213,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       untracked(() => {
         const { revision = 0, baseline } = snapshot.value ?? {};
         void sweeps.refresh(revision, false, baseline !== undefined);
+        void fits.refresh(revision);
       });
     }
     wasDragging = dragging;
@@ -264,6 +271,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     redoSays: editor.redoSays,
     sweeps,
     traces,
+    fits,
     moving: editor.dragging,
     notices,
     choosing: signal(false),

@@ -4,9 +4,11 @@ import { chartCell } from './chart';
 import { checkCell } from './check';
 import { choiceCell } from './choice';
 import { drawingCell } from './drawing';
+import { fitCell } from './fit';
 import { formulaCell } from './formula';
 import type { CellKindOf } from './kind';
 import { leversCell } from './levers';
+import { logCell } from './log';
 import { noteCell } from './note';
 import { partsCell } from './parts';
 import { spreadCell } from './spread';
@@ -29,6 +31,8 @@ export const cellKinds = [
   chartCell,
   tableCell,
   checkCell,
+  logCell,
+  fitCell,
 ] as const;
 
 const byKind = new Map<string, unknown>(cellKinds.map((kind) => [kind.kind, kind]));
@@ -41,8 +45,10 @@ export function kindOf<C extends Cell>(cell: C): CellKindOf<C> {
 export const knownKinds: readonly CellKind[] = cellKinds.map((kind) => kind.kind);
 
 export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
+export { fittedResults } from './fit';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { leverPath } from './levers';
+export { logErrorPath, logResults, logRowPath, MOST_LOG_ROWS } from './log';
 export { type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { numbersKey, OFF_WAYS, offKey } from './part-row';

@@ -8,6 +8,7 @@ import { planSpread, runSpreadPlan, type SpreadInput } from '../spread';
 import { planForSpread } from '../sweeps';
 import type { Request } from './arguments';
 import { tellCheck } from './checks';
+import { tellFits } from './fit';
 import { leversData, leversOf, leversTable } from './levers';
 import { nameData, nameLine } from './names';
 import { setTexts } from './set';
@@ -131,21 +132,28 @@ function toldSection(live: Live, plan: SweepPlan, names: Names): Section {
 const USUAL_SAMPLES = 1000;
 const USUAL_SEED = 1;
 
-/** What stands on the page beside the drawing: key figures and checks; and everything that is wrong. */
+/** What stands on the page beside the drawing: key figures and checks; the fits to flown laps; and everything that is wrong. */
 function overview(live: Live, names: Names): Section[] {
   const { document } = live.compiled;
   const figures = readValues(document.figures, live, names);
   const checks = document.cells.filter((cell) => cell.kind === 'check').map((check) => tellCheck(check, live, names));
+  const fits = tellFits(live, names);
+  const untold = fits.flatMap(({ fault }) => fault ?? []);
   const others = faultsOfLive(live)
     .filter((fault) => fault.state === 'fault')
     .map(sentenceOf)
-    .filter((sentence) => !figures.faults.some((told) => told.includes(sentence)));
+    .filter((sentence) => ![...figures.faults, ...untold].some((told) => told.includes(sentence)));
   return [
     figures,
     {
       out: checks.map((check) => check.line).join(''),
       data: { checks: checks.map(({ line: _, ...rest }) => rest) },
       faults: others,
+    },
+    {
+      out: fits.map(({ text }) => text).join(''),
+      data: fits.length === 0 ? {} : { fits: fits.map(({ data }) => data) },
+      faults: untold,
     },
   ];
 }

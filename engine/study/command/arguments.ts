@@ -29,7 +29,8 @@ export const HELP = `Computes a design without a screen: the same engine and the
 
   FILE              a workbook, such as data/workbooks/quern-25.tetherwright.json
   --set NAME=TEXT   type TEXT into a variable, a choice or a field: --set "lines.length=60 ft"
-  --get NAME …      print these numbers; without it, the key figures and the checks of the workbook
+  --get NAME …      print these numbers; without it, the key figures, the checks and the fits of the
+                    workbook
   --names           list every name with its unit, its kind and what it is
   --sweep CELL      run a sweep of the workbook and print its table (CSV)
   --levers CELL     try the changes of the workbook's levers one at a time and print what each does, ranked

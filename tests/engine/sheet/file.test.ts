@@ -132,7 +132,7 @@ describe('a file is refused', () => {
       'cells[4].fields: expected a group of named values, found a list.',
       'cells[6].rows[2].shape: expected a value, found nothing.',
       'cells[10].axes[1].count: expected a whole number, found 2.5.',
-      'cells[11].kind: expected "note" or "variables" or "choice" or "formula" or "block" or "parts" or "drawing" or "sweep" or "spread" or "levers" or "chart" or "table" or "check", found "painting".',
+      'cells[11].kind: expected "note" or "variables" or "choice" or "formula" or "block" or "parts" or "drawing" or "sweep" or "spread" or "levers" or "chart" or "table" or "check" or "log" or "fit", found "painting".',
       'rows: expected a list, found a group of named values.',
       'figures[0]: expected a text, found true.',
     ]);

@@ -32,8 +32,8 @@ const faults = (document: Document): string[] => {
 };
 const names = (document: Document): string[] => document.cells.map((cell) => cell.name);
 
-/** All that begins without a fault on this design: a table without parts weighs nothing. */
-const offers = plainOffers(undefined).filter((offer) => offer.key !== 'parts');
+/** All that begins without a fault on this design: a table without parts weighs nothing, a log names results of real blocks, a fit asks for a log. */
+const offers = plainOffers(undefined).filter(({ key }) => !['parts', 'log', 'fit'].includes(key));
 
 const COMMANDS: Readonly<Record<string, (opened: Opened, random: Random) => void>> = {
   add({ editor, commands }, random) {

@@ -75,6 +75,10 @@ export function smallEngine() {
     }),
     tableFile: async () => [],
     trace: async (path) => ({ revision: 0, path, title: '', doc: '', columns: [], present: [] }),
+    fit: async (fit) => ({
+      ...{ revision: 0, fit, state: 'stopped', factors: [], correlation: [], numbers: [], freedom: 0, iterations: 0 },
+      ...{ scatter: Number.NaN, scatterBefore: Number.NaN, errors: 'stated', takeable: false, sentences: [] },
+    }),
     madeOf: async () => [],
     forgotten: async () => [],
     check: async () => ({ ok: true, value: 0 }),

@@ -22,6 +22,7 @@ import {
   newTable,
   newVariables,
 } from './first-contents';
+import { newFit, newLog } from './first-log';
 
 /** One line of the list of what can be added. */
 export interface Offer {
@@ -120,6 +121,18 @@ export const plainOffers = (offered: Description | undefined): readonly Offer[] 
     word: 'Check',
     about: 'Stop if a result is under or over a limit, with the reason.',
     make: (document) => cellOf(document, 'new_check', 'New check', newCheck(document)),
+  },
+  {
+    key: 'log',
+    word: 'Log of flown laps',
+    about: 'What was timed, pulled and read on flights, one row a flight.',
+    make: (document) => cellOf(document, 'flown', 'Laps flown', newLog(document)),
+  },
+  {
+    key: 'fit',
+    word: 'Fit to flown laps',
+    about: 'Drag, power or other factors for which the model comes nearest to a log.',
+    make: (document) => cellOf(document, 'fit', 'Fit to flown laps', newFit(document)),
   },
 ];
 

@@ -53,4 +53,5 @@ const axisLength = ({ count, options }: Axis, info: NameInfo | undefined): numbe
   info?.options ? (options?.length ?? info.options.length) : count;
 
 const AXES: ReadonlySet<NameInfo['kind']> = new Set(['variable', 'choice', 'field']);
-const isAxis = (info: NameInfo): boolean => info.settable && AXES.has(info.kind);
+/** What may run along an axis. */
+export const isAxis = (info: NameInfo): boolean => info.settable && AXES.has(info.kind);

@@ -46,7 +46,7 @@ export function Wanted({ id, wanted, sheet, onChange }: WantedProps) {
 const RESULTS: ReadonlySet<NameInfo['kind']> = new Set(['result', 'formula', 'fold', 'part']);
 
 /** The details of every part, and what notes say, would hide the rest. */
-const isResult = (info: NameInfo): boolean => RESULTS.has(info.kind) && !info.options && !isAside(info);
+export const isResult = (info: NameInfo): boolean => RESULTS.has(info.kind) && !info.options && !isAside(info);
 const isAside = ({ kind, detail, settable }: NameInfo): boolean =>
   kind === 'part' ? detail === true || settable : kind === 'formula' && detail === true;
 

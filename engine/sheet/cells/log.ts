@@ -1,0 +1,197 @@
+import * as v from 'valibot';
+import { ONE, sameDimension, TIME } from '../../units/index';
+import type { Builder, Reach } from '../build';
+import type { LogCell, LogColumn, LogRow } from '../document';
+import { baseEntries, textsEntry } from './entries';
+import type { CellKindOf, Rewrite, Text } from './kind';
+import { mapFields, mapRows, mapTexts, withRow, withText } from './rows';
+
+/** More rows than this are no longer something that a person typed. */
+export const MOST_LOG_ROWS = 300;
+/** What a column may not be called: its texts would stand at the path of something else. */
+const KEPT = /^(laps|time|stopwatch|row\d*)$/;
+const SETS: ReadonlySet<Reach['kind']> = new Set(['variable', 'choice', 'field', 'result']);
+
+/** Path of a row: its texts are `flown.row1.laps`, `flown.row1.time` and `flown.row1.COLUMN`. */
+export const logRowPath = (cell: LogCell, k: number): string => `${cell.name}.row${k + 1}`;
+export const logErrorPath = (cell: LogCell, column: LogColumn): string => `${cell.name}.${column.name}.error`;
+
+/** Whether what a column is of is set by a person, and so a condition of the day and no measurement. */
+export const isSet = (reach: Pick<Reach, 'kind' | 'settable'>): boolean => reach.settable && SETS.has(reach.kind);
+
+/** Results that a log measured, the time of a lap first. `settable`: whether a path is set by a person. */
+export const logResults = (cell: LogCell, settable: (path: string) => boolean): readonly string[] => [
+  ...(cell.time === '' ? [] : [cell.time]),
+  ...cell.columns.map((column) => column.of).filter((of) => !settable(of)),
+];
+
+/** What was measured on flights. */
+export const logCell: CellKindOf<LogCell> = {
+  kind: 'log',
+  schema: v.strictObject({
+    ...baseEntries('log'),
+    time: v.string(),
+    stopwatch: v.string(),
+    columns: v.array(v.strictObject({ name: v.string(), of: v.string(), error: v.string() })),
+    rows: v.array(
+      v.strictObject({
+        label: v.string(),
+        laps: v.string(),
+        time: v.string(),
+        values: textsEntry,
+        note: v.string(),
+      }),
+    ),
+  }),
+  owns: (cell) => [cell.name],
+  texts: (cell) => [
+    { path: `${cell.name}.stopwatch`, text: cell.stopwatch },
+    ...cell.columns.map((column) => ({ path: logErrorPath(cell, column), text: column.error })),
+    ...cell.rows.flatMap((row, k) => rowTexts(cell, row, k)),
+  ],
+  put(cell, path, text) {
+    if (path === `${cell.name}.stopwatch`) return { ...cell, stopwatch: text };
+    for (const [k, column] of cell.columns.entries()) {
+      if (path !== logErrorPath(cell, column)) continue;
+      return { ...cell, columns: withRow(cell.columns, k, { ...column, error: text }) };
+    }
+    for (const [k, row] of cell.rows.entries()) {
+      const key = path.startsWith(`${logRowPath(cell, k)}.`) ? path.slice(logRowPath(cell, k).length + 1) : '';
+      const changed = key === '' ? undefined : putInRow(cell, row, key, text);
+      if (changed) return { ...cell, rows: withRow(cell.rows, k, changed) };
+    }
+    return undefined;
+  },
+  rename: (cell, path, to) => (path === cell.name ? { ...cell, name: to } : undefined),
+  rewrite: (cell, change) =>
+    mapFields(cell, {
+      time: cell.time === '' ? '' : change.path(cell.time),
+      stopwatch: change.formula(cell.stopwatch),
+      columns: mapRows(cell.columns, (column) =>
+        mapFields(column, { of: change.path(column.of), error: change.formula(column.error) }),
+      ),
+      rows: mapRows(cell.rows, (row) => rewriteRow(cell, row, change)),
+    }),
+  lay(cell, builder) {
+    if (!builder.claim(cell.name, cell.id)) return;
+    layTime(cell, `${cell.name}.stopwatch`, cell.stopwatch, 'Measuring error of a stopped time', builder);
+    const columns = cell.columns.filter((column) => layColumn(cell, column, builder));
+    for (const [k, row] of cell.rows.slice(0, MOST_LOG_ROWS).entries()) layRow(cell, columns, row, k, builder);
+    builder.later(() => check(cell, columns, builder));
+  },
+};
+
+function rowTexts(cell: LogCell, row: LogRow, k: number): Text[] {
+  const path = logRowPath(cell, k);
+  return [
+    { path: `${path}.laps`, text: row.laps },
+    { path: `${path}.time`, text: row.time },
+    ...cell.columns.map(({ name }) => ({ path: `${path}.${name}`, text: row.values[name] ?? '' })),
+  ];
+}
+
+function putInRow(cell: LogCell, row: LogRow, key: string, text: string): LogRow | undefined {
+  if (key === 'laps' || key === 'time') return { ...row, [key]: text };
+  if (!cell.columns.some((column) => column.name === key)) return undefined;
+  return { ...row, values: withText(row.values, key, text) };
+}
+
+function rewriteRow({ columns }: LogCell, row: LogRow, { formula, option }: Rewrite): LogRow {
+  const ofs = new Map(columns.map((column) => [column.name, column.of]));
+  return mapFields(row, {
+    laps: formula(row.laps),
+    time: formula(row.time),
+    values: mapTexts(row.values, (text, name) => option(ofs.get(name) ?? '', formula(text))),
+  });
+}
+
+const NOT_MEASURED = 'Blank: not measured.';
+
+function layTime(cell: LogCell, path: string, text: string, title: string, builder: Builder): void {
+  builder.text({
+    ...{ cell: cell.id, path, text, kind: 'limit', title, doc: NOT_MEASURED, detail: true },
+    ...{ unit: 's', wants: { dimension: TIME }, blank: Number.NaN },
+  });
+}
+
+/** False where it can't be laid. */
+function layColumn(cell: LogCell, column: LogColumn, builder: Builder): boolean {
+  const path = `${cell.name}.${column.name}`;
+  if (KEPT.test(column.name)) {
+    const message = `A column of ${cell.name} is called "${column.name}", which the log itself uses. Give it another name.`;
+    builder.fault({ cell: cell.id, path: cell.name, message });
+    return false;
+  }
+  if (!builder.claim(path, cell.id)) return false;
+  builder.text({
+    ...{ cell: cell.id, path: `${path}.error`, text: column.error, kind: 'limit', detail: true },
+    ...{ title: `Measuring error of ${column.of}`, like: column.of, unit: '', wants: 'anything', blank: Number.NaN },
+  });
+  return true;
+}
+
+function layRow(cell: LogCell, columns: readonly LogColumn[], row: LogRow, k: number, builder: Builder): void {
+  const path = logRowPath(cell, k);
+  const label = row.label || `row ${k + 1}`;
+  builder.text({
+    ...{ cell: cell.id, path: `${path}.laps`, text: row.laps, kind: 'limit', title: `Laps timed, ${label}` },
+    ...{
+      doc: 'How many laps the time is of. Blank: one.',
+      unit: '',
+      wants: { dimension: ONE },
+      blank: 1,
+      detail: true,
+    },
+  });
+  layTime(cell, `${path}.time`, row.time, `Time, ${label}`, builder);
+  for (const { name, of } of columns) {
+    builder.text({
+      ...{
+        cell: cell.id,
+        path: `${path}.${name}`,
+        text: row.values[name] ?? '',
+        kind: 'limit',
+        title: `${of}, ${label}`,
+      },
+      ...{ doc: NOT_MEASURED, like: of, unit: '', wants: 'anything', blank: Number.NaN, detail: true },
+    });
+  }
+}
+
+function check(cell: LogCell, columns: readonly LogColumn[], builder: Builder): void {
+  const say = (message: string) => builder.fault({ cell: cell.id, path: cell.name, message });
+  if (cell.rows.length > MOST_LOG_ROWS) {
+    say(
+      `${cell.name} has ${cell.rows.length} rows. At most ${MOST_LOG_ROWS} are allowed: put the older ones into a log of their own.`,
+    );
+  }
+  if (cell.time !== '') checkTime(cell, builder, say);
+  for (const [k, { name, of, error }] of columns.entries()) {
+    const reach = builder.find(of);
+    const first = columns.findIndex((column) => column.of === of);
+    if (!reach) say(`${cell.name} has a column of "${of}": nothing has that name.${builder.meant(of)}`);
+    else if (reach.kind === 'curve') say(`${cell.name} has a column of ${of}, which is a curve. Name a single number.`);
+    else if (of === cell.time || first < k) say(`${cell.name} has two columns of ${of}. Remove one of them.`);
+    else if (!isSet(reach) && reach.type?.kind === 'option') {
+      say(`${cell.name} has a column of ${of}, which is no number and nothing that is set. Name another.`);
+    } else if (!isSet(reach) && error.trim() === '') {
+      say(
+        `${cell.name}.${name} has no measuring error. Type how far a reading may be off, such as "2 N" on a spring scale.`,
+      );
+    }
+  }
+}
+
+function checkTime(cell: LogCell, builder: Builder, say: (message: string) => void): void {
+  const reach = builder.find(cell.time);
+  const type = reach?.type;
+  if (!reach)
+    say(`${cell.name} compares lap times with "${cell.time}": nothing has that name.${builder.meant(cell.time)}`);
+  else if (isSet(reach) || (type && !(type.kind === 'quantity' && sameDimension(type.dimension, TIME)))) {
+    say(
+      `${cell.name} compares lap times with ${cell.time}, which is no result that is a time. Name one such as "flight.lap_time".`,
+    );
+  } else if (cell.stopwatch.trim() === '') {
+    say(`${cell.name} has no measuring error for times. Type how far a stopped time may be off, such as "0.05 s".`);
+  }
+}

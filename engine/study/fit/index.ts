@@ -1,0 +1,2 @@
+export { fitNow } from './fit';
+export { type Fits, startFits } from './serve';

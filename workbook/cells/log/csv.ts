@@ -1,0 +1,105 @@
+import { type LogCell, type LogRow, MOST_LOG_ROWS, readCsvTable } from '../../../engine/index';
+import { writeCsv } from '../../store/csv';
+
+/** What each column of a log is called, for people: column name → title. */
+export type Titles = ReadonlyMap<string, string>;
+
+const FIXED = ['flight', 'laps', 'time', 'note'] as const;
+
+/** Columns as they stand in a file: flight, laps, time, those of the log by name, note. */
+const headingOf = (cell: LogCell): readonly string[] => [
+  'flight',
+  'laps',
+  'time',
+  ...cell.columns.map(({ name }) => name),
+  'note',
+];
+
+/** The rows of a log as typed, for other programs. */
+export const logCsv = (cell: LogCell): string =>
+  writeCsv(
+    headingOf(cell),
+    cell.rows.map((row) => headingOf(cell).map((name) => textOf(row, name))),
+  );
+
+function textOf(row: LogRow, name: string): string {
+  if (name === 'flight') return row.label;
+  if (name === 'laps' || name === 'time' || name === 'note') return row[name];
+  return row.values[name] ?? '';
+}
+
+export type Pasted =
+  | { readonly ok: true; readonly rows: readonly LogRow[] }
+  | { readonly ok: false; readonly message: string };
+
+/**
+ * Rows from comma-separated values (RFC 4180) or from cells copied in columns, with a heading line. A column is known by its name or its
+ * title, with or without a unit behind a comma; a unit in the heading stands behind each number below it.
+ */
+export function rowsFromCsv(cell: LogCell, titles: Titles, text: string): Pasted {
+  let table: readonly (readonly string[])[];
+  try {
+    table = readCsvTable(text);
+  } catch (error) {
+    return no(`The text can’t be read: ${(error as Error).message}. Close the quote, or leave the quotes out.`);
+  }
+  const [heading, ...lines] = table;
+  if (!heading || lines.length === 0) {
+    return no('There are no rows. The first line names the columns, each line below it is a flight.');
+  }
+  const columns = heading.map((head) => columnOf(cell, titles, head));
+  const strange = heading.find((_, k) => columns[k] === undefined);
+  if (strange !== undefined) {
+    return no(
+      `The heading has “${strange.trim()}”, which this log has no column for. It has ${headingOf(cell).join(', ')}. Add the column, or take it out of the text.`,
+    );
+  }
+  const twice = columns.find((column, k) => columns.findIndex((each) => each!.name === column!.name) < k);
+  if (twice) return no(`The heading has two columns for ${twice.name}. Take one of them out of the text.`);
+  const off = lines.findIndex((fields) => fields.length !== heading.length);
+  if (off >= 0) {
+    return no(
+      `Row ${off + 1} has ${lines[off]!.length} fields; the heading has ${heading.length}. A field with a comma in it stands in double quotes.`,
+    );
+  }
+  if (cell.rows.length + lines.length > MOST_LOG_ROWS) {
+    return no(
+      `That would make ${cell.rows.length + lines.length} rows. At most ${MOST_LOG_ROWS} are allowed in one log.`,
+    );
+  }
+  return { ok: true, rows: lines.map((fields) => rowOf(fields, columns as readonly Column[])) };
+}
+
+interface Column {
+  readonly name: string;
+  /** Unit of the heading; '' where it has none. */
+  readonly unit: string;
+}
+
+function columnOf(cell: LogCell, titles: Titles, head: string): Column | undefined {
+  const comma = head.lastIndexOf(',');
+  const [words, unit] = comma < 0 ? [head, ''] : [head.slice(0, comma), head.slice(comma + 1).trim()];
+  const meant = words.trim().toLowerCase();
+  const name =
+    FIXED.find((each) => each === meant) ??
+    cell.columns.find((column) => column.name === meant || titles.get(column.name)?.toLowerCase() === meant)?.name;
+  return name === undefined ? undefined : { name, unit };
+}
+
+function rowOf(fields: readonly string[], columns: readonly Column[]): LogRow {
+  const at = new Map(columns.map(({ name, unit }, k) => [name, withUnit(fields[k]!.trim(), unit)]));
+  const values = [...at].filter(([name, text]) => text !== '' && !(FIXED as readonly string[]).includes(name));
+  return {
+    label: at.get('flight') ?? '',
+    laps: at.get('laps') ?? '',
+    time: at.get('time') ?? '',
+    values: Object.fromEntries(values),
+    note: at.get('note') ?? '',
+  };
+}
+
+/** A bare number takes the unit of its heading. */
+const withUnit = (text: string, unit: string): string =>
+  unit !== '' && /^[+\-−]?[\d.]+(e[+-]?\d+)?$/i.test(text) ? `${text} ${unit}` : text;
+
+const no = (message: string): Pasted => ({ ok: false, message });

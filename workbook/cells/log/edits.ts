@@ -1,0 +1,44 @@
+import { freeName, type LogCell, type LogColumn, type LogRow, nameFault } from '../../../engine/index';
+import { newLogRow } from '../new/index';
+
+export const withLogRow = (cell: LogCell, k: number, row: LogRow): LogCell => ({
+  ...cell,
+  rows: cell.rows.with(k, row),
+});
+
+/** A blank row below row k, with the laps and the conditions of the one above: flights of a day are mostly alike. */
+export function withRowBelow(cell: LogCell, k: number, isSet: (path: string) => boolean): LogCell {
+  const above = cell.rows[k];
+  const kept = new Set(cell.columns.filter((column) => isSet(column.of)).map((column) => column.name));
+  const values = Object.fromEntries(Object.entries(above?.values ?? {}).filter(([name]) => kept.has(name)));
+  const row: LogRow = { ...newLogRow(nextLabel(above?.label ?? '')), laps: above?.laps ?? '10', values };
+  return { ...cell, rows: cell.rows.toSpliced(k + 1, 0, row) };
+}
+
+/** "12" is followed by "13", "flight 3" by "flight 4"; what ends in no number by nothing. A date is no count. */
+export function nextLabel(label: string): string {
+  const [, words, count] = /^(|.*[^\d.,/-])(\d{1,4})$/.exec(label) ?? [];
+  return count === undefined ? '' : `${words}${Number(count) + 1}`;
+}
+
+export const withoutLogRow = (cell: LogCell, k: number): LogCell => ({ ...cell, rows: cell.rows.toSpliced(k, 1) });
+
+/** A column of a result or of what is set; its name comes from the path. */
+export function withColumn(cell: LogCell, of: string, error: string): LogCell {
+  const taken = new Set(['laps', 'time', 'stopwatch', 'error', ...cell.columns.map((column) => column.name)]);
+  const last = of.slice(of.lastIndexOf('.') + 1);
+  const name = freeName(nameFault(last) === undefined ? last : 'column', taken);
+  return { ...cell, columns: [...cell.columns, { name, of, error }] };
+}
+
+/** Without the column and what was typed in it. */
+export function withoutColumn(cell: LogCell, column: LogColumn): LogCell {
+  return {
+    ...cell,
+    columns: cell.columns.filter((each) => each !== column),
+    rows: cell.rows.map((row) => {
+      const { [column.name]: _, ...values } = row.values;
+      return { ...row, values };
+    }),
+  };
+}
