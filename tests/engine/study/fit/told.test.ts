@@ -35,6 +35,16 @@ describe('what laps do not tell', () => {
     ]);
   });
 
+  it('drag and power of flights at one length of line, which differ by less than anybody measures', () => {
+    const rows = ['50.5 s', '50.4 s', '50.7 s'].map((time, k) => row(`${k}`, { pull: '24 N' }, { time }));
+    const found = fitTo(rows, ['flight.drag_factor', 'engine.power_factor']);
+    expect(found).toMatchObject({ state: 'settled', takeable: false });
+    expect(found.iterations).toBeLessThan(12);
+    expect(found.sentences).toEqual([
+      'The log cannot tell flight.drag_factor and engine.power_factor apart: what a rise of one does, a rise of the other takes back. Take one of them out, or log flights in which they work differently (other lines, another result).',
+    ]);
+  });
+
   it('a factor without effect, beside one that has', () => {
     const found = fitTo(ROWS, ['flight.drag_factor', 'flight.test_factor']);
     expect(found.sentences).toEqual([
