@@ -21,12 +21,15 @@ interface Entry {
 export function createTraces(engine: Pick<EngineService, 'trace'>): Traces {
   const entries = new Map<string, Entry>();
   let revision = -1;
+  // The sheet is at rest: what isn't on the screen is asked for too.
+  let whole = false;
 
   function entryOf(path: string): Entry {
     let entry = entries.get(path);
     if (!entry) {
       entry = { shown: signal(undefined), watchers: 0, asked: -1 };
       entries.set(path, entry);
+      if (whole) void ask(path, entry);
     }
     return entry;
   }
@@ -50,6 +53,7 @@ export function createTraces(engine: Pick<EngineService, 'trace'>): Traces {
     },
     async refresh(latest, all) {
       revision = latest;
+      whole = all;
       const wanted = [...entries].filter(([, entry]) => all || entry.watchers > 0);
       await Promise.all(wanted.map(([path, entry]) => ask(path, entry)));
     },

@@ -53,3 +53,13 @@ test('an engine that fails says so in place of the ring', async () => {
   await turn();
   expect(traces.of('lap.ring').value!.message).toBe('The engine stopped.');
 });
+
+test('at rest, what a chart off the screen asks for is there too, so that it can be printed', async () => {
+  const { asked, traces } = heldTraces();
+  void traces.refresh(1, true);
+  const ring = traces.of('lap.ring');
+  expect(asked.map(({ path }) => path)).toEqual(['lap.ring']);
+  asked[0]!.give(1);
+  await turn();
+  expect(ring.value!.revision).toBe(1);
+});
