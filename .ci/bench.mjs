@@ -30,7 +30,9 @@ for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} move
 for (const [name, count] of Object.entries(sheet.designs)) console.log(`  ${name}: ${whole(count)} designs a second`);
 
 const sampler = await makeForNode('engine/sampler-node.ts');
-const { measurePool, measureShare, measureSizes } = await import(await makeForNode('tests/bench/sweeps.ts'));
+const { growthOf, measureAxes, measurePool, measureShare, measureSizes } = await import(
+  await makeForNode('tests/bench/sweeps.ts')
+);
 const { ms, efficiency } = await measurePool(sampler);
 console.log(
   `100 × 100 designs with the whole flight: ${[...ms].map(([size, time]) => `${time.toFixed(0)} ms on ${size} worker${size > 1 ? 's' : ''}`).join(', ')}, efficiency ${efficiency.toFixed(2)} (aim 0.85)`,
@@ -39,11 +41,18 @@ const share = await measureShare();
 console.log(
   `a design costs ${share.whole.toFixed(0)} µs by computing the whole sheet; in a sweep ${share.balance.toFixed(1)} µs for the balance (${(share.whole / share.balance).toFixed(0)} times less), ${share.flight.toFixed(1)} µs with the flight (${(share.whole / share.flight).toFixed(1)} times less)`,
 );
-for (const { designs, each, memory, arrays } of await measureSizes()) {
+const sizes = await measureSizes();
+for (const { designs, each, memory, arrays } of sizes) {
   console.log(
     `${whole(designs)} designs × 8 results: ${each.toFixed(1)} µs each, at most ${memory.toFixed(0)} MB more memory, ${arrays.toFixed(0)} MB of it numbers${designs >= 1e6 ? ' (aim 300 MB)' : ''}`,
   );
 }
+console.log(`the time of a sweep grows as its designs to the power of ${growthOf(sizes).toFixed(2)}`);
+/** @type {number[]} */
+const along = await measureAxes();
+console.log(
+  `some 1000 designs along one to four axes: ${along.map((each) => `${each.toFixed(1)} µs`).join(', ')} each; four axes cost ${((along[3] ?? Number.NaN) / (along[0] ?? Number.NaN)).toFixed(2)} times one`,
+);
 
 if (buildIfStale() !== 0) process.exit(1);
 const { measureSlide } = await import('../tests/bench/slide.mjs');

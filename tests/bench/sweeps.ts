@@ -21,17 +21,24 @@ const spent = (): number => {
   return (user + system) / 1000;
 };
 
-/** The demo with a sweep of this size. */
-function sheetWith(counts: readonly [number, number], wanted: readonly string[]): Document {
+/** What is swept, the first of them first; not the tip weight, which makes every run another design. */
+const AXES = [
+  { of: 'engine_station', low: '', high: '' },
+  { of: 'line_length', low: '', high: '' },
+  { of: 'guide_x', low: '', high: '' },
+  { of: 'flight.height', low: '1.5 m', high: '4 m' },
+];
+
+/** The demo with a sweep of this size, one count an axis. */
+function sheetWith(counts: readonly number[], wanted: readonly string[]): Document {
   const opened = openText(demo);
   if (!opened.ok) throw new Error(opened.message);
-  const axis = (of: string, count: number) => ({ of, low: '', high: '', count });
   const cell: SweepCell = {
     kind: 'sweep',
     id: 'bench',
     name: 'bench',
     title: '',
-    axes: [axis('engine_station', counts[0]), axis('line_length', counts[1])],
+    axes: counts.map((count, k) => ({ ...AXES[k]!, count })),
     wanted,
   };
   return { ...opened.document, cells: [...opened.document.cells, cell] };
@@ -163,6 +170,30 @@ export async function measureSizes(): Promise<SizeCost[]> {
       memory: memory / 1e6,
       arrays: arrays / 1e6,
     });
+  }
+  return costs;
+}
+
+/** How the cost of a whole sweep grows with its designs: the exponent p of time ~ designs^p, by least squares on the logarithms. */
+export function growthOf(costs: readonly SizeCost[]): number {
+  const points = costs.map(({ designs, each }) => [Math.log(designs), Math.log(designs * each)] as const);
+  const mean = (of: 0 | 1): number => points.reduce((sum, point) => sum + point[of], 0) / points.length;
+  const [x, y] = [mean(0), mean(1)];
+  const slope = points.reduce((sum, point) => sum + (point[0] - x) * (point[1] - y), 0);
+  return slope / points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0);
+}
+
+/** About a thousand designs along one to four axes. */
+const ALONG = [[1000], [32, 31], [10, 10, 10], [6, 6, 6, 5]] as const;
+
+/** µs of processor time a design, eight results of the flight, for sweeps along one, two, three and four axes. */
+export async function measureAxes(): Promise<number[]> {
+  const costs: number[] = [];
+  // Warms the code up, which a thousand designs would still be busy with.
+  await timeSweep(sheetWith([100, 100], FLIGHT), RUNS, spent);
+  for (const counts of ALONG) {
+    const designs = counts.reduce((product: number, count) => product * count, 1);
+    costs.push((1000 * Math.min(...(await timeSweep(sheetWith(counts, FLIGHT), RUNS, spent)))) / designs);
   }
   return costs;
 }
