@@ -2,8 +2,8 @@ import { LEVER_WAYS, type LeverRow, type LeversCell, type LeverWay, leverPath } 
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { RowFaults } from '../row-faults';
+import { OptionTicks } from '../set-up/option-ticks';
 import { Pick, type PickOption } from '../set-up/pick';
-import { Tick } from '../table/tick';
 import { newLever, wayTitles } from './words';
 
 interface RowProps {
@@ -66,24 +66,15 @@ export function LeverRowForm({ cell, index, options, onChange, onRemove }: RowPr
         </button>
       </div>
       {info?.options && (
-        <div class="ticks">
-          {info.options.map((option) => (
-            <Tick
-              key={option}
-              on={row.options?.includes(option) ?? true}
-              onChange={(on) => {
-                const all = info.options!;
-                const tried = all.filter((each) => (each === option ? on : (row.options?.includes(each) ?? true)));
-                // The last one stays: a choice that is changed to nothing is no lever.
-                if (tried.length === 0) return;
-                const { options: _, ...rest } = row;
-                onChange(tried.length === all.length ? rest : { ...rest, options: tried });
-              }}
-            >
-              {sheet.optionTitle(row.of, option) ?? option.replaceAll('_', ' ')}
-            </Tick>
-          ))}
-        </div>
+        <OptionTicks
+          of={row.of}
+          all={info.options}
+          taken={row.options}
+          onTake={(options) => {
+            const { options: _, ...rest } = row;
+            onChange(options ? { ...rest, options } : rest);
+          }}
+        />
       )}
       <RowFaults paths={[at]} />
     </fieldset>

@@ -4,7 +4,7 @@ import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { RowFaults } from '../row-faults';
-import { Tick } from '../table/tick';
+import { OptionTicks } from './option-ticks';
 import { Labelled, Pick, type PickOption } from './pick';
 import { Typed } from './typed';
 
@@ -68,24 +68,15 @@ export function SweepAxis({ cell, index, options, onChange, onRemove }: SweepAxi
         )}
       </div>
       {info?.options && (
-        <div class="ticks">
-          {info.options.map((option) => (
-            <Tick
-              key={option}
-              on={axis.options?.includes(option) ?? true}
-              onChange={(on) => {
-                const all = info.options!;
-                const taken = all.filter((each) => (each === option ? on : (axis.options?.includes(each) ?? true)));
-                // The last one stays: an axis without a value is none.
-                if (taken.length === 0) return;
-                const { options: _, ...rest } = axis;
-                onChange(taken.length === all.length ? rest : { ...rest, options: taken });
-              }}
-            >
-              {sheet.optionTitle(axis.of, option) ?? option.replaceAll('_', ' ')}
-            </Tick>
-          ))}
-        </div>
+        <OptionTicks
+          of={axis.of}
+          all={info.options}
+          taken={axis.options}
+          onTake={(options) => {
+            const { options: _, ...rest } = axis;
+            onChange(options ? { ...rest, options } : rest);
+          }}
+        />
       )}
       <RowFaults paths={[`${cell.name}.axis${index + 1}.low`, `${cell.name}.axis${index + 1}.high`]} />
     </fieldset>
