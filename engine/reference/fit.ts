@@ -10,6 +10,7 @@ export const fitChapter: Chapter = {
       kind: 'text',
       text: 'A log holds what was timed, pulled and read on flights. A fit looks for the factors of the design, such as drag and power, for which the model comes nearest to all of it at once. Each flight is flown by the design as it stands with what the log says of the day; a blank is not measured, or as the design has it.',
     },
+    { kind: 'heading', id: 'fit.equations', text: 'Equations' },
     {
       kind: 'equation',
       title: 'Time of a lap',

@@ -44,6 +44,7 @@ export function spreadsChapter(): Chapter {
           'A design that has no answer is counted with its reason; mean, percentiles and shares are those of the others, and of few designs they say little.',
         ],
       },
+      { kind: 'heading', id: 'spreads.equations', text: 'Equations' },
       {
         kind: 'equation',
         title: 'Designs',

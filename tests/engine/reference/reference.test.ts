@@ -88,6 +88,13 @@ describe('the reference', () => {
       }
     }
   });
+  it('puts a heading over equations and entries, so that no order of headings is left out', () => {
+    for (const { id, pieces } of chapters) {
+      const heading = pieces.findIndex(({ kind }) => kind === 'heading');
+      const first = pieces.findIndex(({ kind }) => kind === 'equation' || kind === 'entry');
+      expect([id, first < 0 || (heading >= 0 && heading < first)]).toEqual([id, true]);
+    }
+  });
   it('gives tables whose rows are as wide as their heads', () => {
     for (const { pieces } of chapters) {
       for (const piece of pieces) {
