@@ -2,18 +2,13 @@ import {
   atNeedle,
   bestNeedle,
   correctedLapTime,
-  dryAirDensity,
-  type FlightSetup,
+  inStandardAir,
   newSolution,
   pitTimeOf,
   type Race,
   raceOf,
-  SEA_LEVEL_PRESSURE,
-  SEA_LEVEL_TEMPERATURE,
   solveFlight,
   stintsOf,
-  thrustInStandardAir,
-  viscosityOfAir,
 } from '../physics/index';
 import { block, type Columns } from './block';
 import { setupInWind, windLinks } from './flight-in-wind';
@@ -24,8 +19,6 @@ import { raceTheory } from './theory/race';
 
 type Fields = Columns<typeof windLinks & typeof raceFields>;
 
-const STANDARD_DENSITY = dryAirDensity(SEA_LEVEL_PRESSURE, SEA_LEVEL_TEMPERATURE);
-const STANDARD_KINEMATIC_VISCOSITY = viscosityOfAir(SEA_LEVEL_TEMPERATURE) / STANDARD_DENSITY;
 const standard = newSolution();
 
 /** The race at the fastest needle; fuel a lap is that of level flight, for the lap time typed. */
@@ -52,28 +45,6 @@ const needleOf = (m: Float64Array, f: Fields, i: number) => ({
   slower: m[f.range_slower + i]!,
   saves: m[f.range_saves + i]!,
 });
-
-/** The set-up in standard air: thrust and torque at every airspeed go with density as `exponent` says. */
-function inStandardAir(setup: FlightSetup, exponent: number): FlightSetup {
-  const share = thrustInStandardAir(setup.density, STANDARD_DENSITY, exponent);
-  const { knotCount, stride } = setup;
-  const curves = new Float64Array(3 * knotCount);
-  for (let k = 0; k < knotCount; k++) {
-    curves[k] = share * setup.curves[setup.thrustAt + k * stride]!;
-    curves[knotCount + k] = share * setup.curves[setup.torqueAt + k * stride]!;
-    curves[2 * knotCount + k] = setup.curves[setup.shaftSpeedAt + k * stride]!;
-  }
-  return {
-    ...setup,
-    density: STANDARD_DENSITY,
-    kinematicViscosity: STANDARD_KINEMATIC_VISCOSITY,
-    curves,
-    thrustAt: 0,
-    torqueAt: knotCount,
-    shaftSpeedAt: 2 * knotCount,
-    stride: 1,
-  };
-}
 
 /** Lap time in standard air and calm; NaN where the model cannot fly there. */
 function standardLap(m: Float64Array, f: Fields, i: number, stride: number): number {

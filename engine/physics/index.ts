@@ -197,6 +197,7 @@ export {
   type BestNeedle,
   bestNeedle,
   correctedLapTime,
+  inStandardAir,
   lapsOfFilling,
   type Needle,
   pitTimeOf,

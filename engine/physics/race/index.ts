@@ -1,5 +1,5 @@
 export { atNeedle, type BestNeedle, bestNeedle, type Needle } from './needle';
-export { correctedLapTime, thrustInStandardAir } from './standard-air';
+export { correctedLapTime, inStandardAir, thrustInStandardAir } from './standard-air';
 export {
   lapsOfFilling,
   pitTimeOf,
