@@ -3,7 +3,7 @@
  * Nothing here computes a design; that is done behind `EngineService`, in a worker.
  */
 export type { Shape } from './blocks/block';
-export { TANK_PARTS, TANK_VIEWS, type TankPart, type TankView } from './blocks/tank-parts';
+export { TANK_PARTS, TANK_VIEWS, type TankPart, type TankView } from './blocks/tank/parts';
 export {
   describeType,
   type Expression,

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { partsResults } from '../engine/blocks/parts';
+import { partsResults } from '../engine/blocks/parts/results';
 import { blocks } from '../engine/blocks/registry';
 
 const read = (file: string) => readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');

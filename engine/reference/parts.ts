@@ -1,5 +1,5 @@
-import { partsReasons, partsResults } from '../blocks/parts';
-import { partsTheory } from '../blocks/theory/parts';
+import { partsReasons, partsResults } from '../blocks/parts/results';
+import { partsTheory } from '../blocks/parts/theory';
 import { partFields } from '../sheet/cells/part-fields';
 import { PART_SHAPES } from '../sheet/document';
 import { theoryPieces, under } from './blocks';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lines } from '../../engine/blocks/lines';
+import { lines } from '../../engine/blocks/lines/index';
 import { cylinderDragCoefficient, LINE_KINDS, lineLoad } from '../../engine/physics/index';
 import { csvRows, halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';

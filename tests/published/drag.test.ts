@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { body } from '../../engine/blocks/body';
+import { body } from '../../engine/blocks/body/index';
 import { ITEM_DRAG, laminarFriction, plateFriction, turbulentFriction } from '../../engine/physics/index';
 import { jsonOf, usedIn } from './aero-rows';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { gearFields } from '../../engine/blocks/gear-fields';
-import { gearResults } from '../../engine/blocks/gear-results';
-import { strengthFields } from '../../engine/blocks/strength-fields';
+import { gearFields } from '../../engine/blocks/gear/fields';
+import { gearResults } from '../../engine/blocks/gear/results';
+import { strengthFields } from '../../engine/blocks/strength/fields';
 import {
   catenary,
   gearLeg,

@@ -1,4 +1,4 @@
-import { partsReasons } from '../../blocks/parts';
+import { partsReasons } from '../../blocks/parts/results';
 import { FOLD_NAMES, foldParts, momentsAboutCg, PART_STRIDE } from '../../physics/index';
 import type { FoldPartsSpec, StepSpec } from '../build';
 import { type Ranged, tellBreach } from './range';

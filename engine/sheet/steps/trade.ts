@@ -1,4 +1,4 @@
-import { partsResults, partsRole } from '../../blocks/parts';
+import { partsResults, partsRole } from '../../blocks/parts/results';
 import { LAYER_STRIDE, PART_STRIDE } from '../../physics/index';
 import type { TradeSteps } from '../build';
 import { foldPartsStep } from './fold-parts';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { air } from '../../../engine/blocks/air';
-import { balance } from '../../../engine/blocks/balance';
-import { ballast } from '../../../engine/blocks/ballast';
+import { air } from '../../../engine/blocks/air/index';
+import { balance } from '../../../engine/blocks/balance/index';
+import { ballast } from '../../../engine/blocks/ballast/index';
 import type { AnyBlock, Shape } from '../../../engine/blocks/block';
-import { body } from '../../../engine/blocks/body';
-import { tail } from '../../../engine/blocks/tail';
-import { wing } from '../../../engine/blocks/wing';
+import { body } from '../../../engine/blocks/body/index';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import { drawNothing, type Numbers, runBlock } from './bench';
 import { leadouts, lines, parts, quern } from './quern';
 

@@ -1,16 +1,16 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { air } from '../../../engine/blocks/air';
-import { body } from '../../../engine/blocks/body';
-import { control } from '../../../engine/blocks/control';
-import { UP_LINES } from '../../../engine/blocks/control-results';
-import { flight } from '../../../engine/blocks/flight';
-import { glide } from '../../../engine/blocks/glide';
-import { leadouts } from '../../../engine/blocks/leadouts';
-import { lines } from '../../../engine/blocks/lines';
-import { partsResults } from '../../../engine/blocks/parts';
-import { tail } from '../../../engine/blocks/tail';
-import { thrustLaw } from '../../../engine/blocks/thrust-law';
-import { wing } from '../../../engine/blocks/wing';
+import { air } from '../../../engine/blocks/air/index';
+import { body } from '../../../engine/blocks/body/index';
+import { control } from '../../../engine/blocks/control/index';
+import { UP_LINES } from '../../../engine/blocks/control/results';
+import { thrustLaw } from '../../../engine/blocks/engines/thrust-law';
+import { flight } from '../../../engine/blocks/flight/index';
+import { glide } from '../../../engine/blocks/glide/index';
+import { leadouts } from '../../../engine/blocks/leadouts/index';
+import { lines } from '../../../engine/blocks/lines/index';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import { newRig, type Rig } from './rig';
 
 const DEGREE = Math.PI / 180;

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { air } from '../../../engine/blocks/air';
-import { balance } from '../../../engine/blocks/balance';
-import { ballast } from '../../../engine/blocks/ballast';
+import { air } from '../../../engine/blocks/air/index';
+import { balance } from '../../../engine/blocks/balance/index';
+import { ballast } from '../../../engine/blocks/ballast/index';
 import { type AnyBlock, type Field, isCurve, isLink, isOption, type Result } from '../../../engine/blocks/block';
-import { body } from '../../../engine/blocks/body';
-import { partsResults } from '../../../engine/blocks/parts';
-import { tail } from '../../../engine/blocks/tail';
-import { wing } from '../../../engine/blocks/wing';
+import { body } from '../../../engine/blocks/body/index';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import { sameDimension, unitNamed } from '../../../engine/units/index';
 
 const blocks: readonly AnyBlock[] = [air, wing, tail, body, balance, ballast];

@@ -1,13 +1,13 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { air } from '../../../engine/blocks/air';
-import { body } from '../../../engine/blocks/body';
-import { flight } from '../../../engine/blocks/flight';
-import { leadouts } from '../../../engine/blocks/leadouts';
-import { lines } from '../../../engine/blocks/lines';
-import { partsResults } from '../../../engine/blocks/parts';
-import { tail } from '../../../engine/blocks/tail';
-import { thrustLaw } from '../../../engine/blocks/thrust-law';
-import { wing } from '../../../engine/blocks/wing';
+import { air } from '../../../engine/blocks/air/index';
+import { body } from '../../../engine/blocks/body/index';
+import { thrustLaw } from '../../../engine/blocks/engines/thrust-law';
+import { flight } from '../../../engine/blocks/flight/index';
+import { leadouts } from '../../../engine/blocks/leadouts/index';
+import { lines } from '../../../engine/blocks/lines/index';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import { newRig, type Rig } from './rig';
 
 const degree = Math.PI / 180;

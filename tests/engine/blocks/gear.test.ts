@@ -1,11 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { air } from '../../../engine/blocks/air';
-import { body } from '../../../engine/blocks/body';
-import { gear } from '../../../engine/blocks/gear';
-import { partsResults } from '../../../engine/blocks/parts';
-import { tail } from '../../../engine/blocks/tail';
-import { thrustLaw } from '../../../engine/blocks/thrust-law';
-import { wing } from '../../../engine/blocks/wing';
+import { air } from '../../../engine/blocks/air/index';
+import { body } from '../../../engine/blocks/body/index';
+import { thrustLaw } from '../../../engine/blocks/engines/thrust-law';
+import { gear } from '../../../engine/blocks/gear/index';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import { newRig, type Rig } from './rig';
 
 const WEIGHT = 0.85 * 9.80665;

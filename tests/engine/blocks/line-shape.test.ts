@@ -1,16 +1,16 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { air } from '../../../engine/blocks/air';
+import { air } from '../../../engine/blocks/air/index';
 import type { AnyBlock } from '../../../engine/blocks/block';
-import { body } from '../../../engine/blocks/body';
-import { flight } from '../../../engine/blocks/flight';
-import { flightResults } from '../../../engine/blocks/flight-results';
-import { leadouts } from '../../../engine/blocks/leadouts';
-import { lineShape } from '../../../engine/blocks/line-shape';
-import { lines } from '../../../engine/blocks/lines';
-import { partsResults } from '../../../engine/blocks/parts';
-import { tail } from '../../../engine/blocks/tail';
-import { thrustLaw } from '../../../engine/blocks/thrust-law';
-import { wing } from '../../../engine/blocks/wing';
+import { body } from '../../../engine/blocks/body/index';
+import { thrustLaw } from '../../../engine/blocks/engines/thrust-law';
+import { flight } from '../../../engine/blocks/flight/index';
+import { flightResults } from '../../../engine/blocks/flight/results';
+import { leadouts } from '../../../engine/blocks/leadouts/index';
+import { lineShape } from '../../../engine/blocks/line-shape/index';
+import { lines } from '../../../engine/blocks/lines/index';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import { newRig, type Rig } from './rig';
 
 const parts = { mass: 0.85, x: 0.046, y: 0.01, z: 0, inertia_yy: 0.02, inertia_zz: 0.038 };

@@ -1,8 +1,8 @@
-import { air } from '../../../engine/blocks/air';
-import { balance } from '../../../engine/blocks/balance';
-import { body } from '../../../engine/blocks/body';
-import { tail } from '../../../engine/blocks/tail';
-import { wing } from '../../../engine/blocks/wing';
+import { air } from '../../../engine/blocks/air/index';
+import { balance } from '../../../engine/blocks/balance/index';
+import { body } from '../../../engine/blocks/body/index';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import { type Numbers, runBlock } from './bench';
 
 /*

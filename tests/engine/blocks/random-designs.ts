@@ -1,17 +1,17 @@
-import { air } from '../../../engine/blocks/air';
+import { air } from '../../../engine/blocks/air/index';
+import { windFields } from '../../../engine/blocks/air/wind';
 import type { AnyBlock, Field } from '../../../engine/blocks/block';
 import { isLink, isOption } from '../../../engine/blocks/block';
-import { body } from '../../../engine/blocks/body';
-import { flight } from '../../../engine/blocks/flight';
-import { fuelFields } from '../../../engine/blocks/fuel-use';
-import { leadouts } from '../../../engine/blocks/leadouts';
-import { lines } from '../../../engine/blocks/lines';
-import { measuredLap } from '../../../engine/blocks/measured-lap';
-import { partsResults } from '../../../engine/blocks/parts';
-import { tail } from '../../../engine/blocks/tail';
-import { thrustLaw } from '../../../engine/blocks/thrust-law';
-import { windFields } from '../../../engine/blocks/wind';
-import { wing } from '../../../engine/blocks/wing';
+import { body } from '../../../engine/blocks/body/index';
+import { fuelFields } from '../../../engine/blocks/engines/fuel-use';
+import { measuredLap } from '../../../engine/blocks/engines/measured-lap';
+import { thrustLaw } from '../../../engine/blocks/engines/thrust-law';
+import { flight } from '../../../engine/blocks/flight/index';
+import { leadouts } from '../../../engine/blocks/leadouts/index';
+import { lines } from '../../../engine/blocks/lines/index';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { tail } from '../../../engine/blocks/tail/index';
+import { wing } from '../../../engine/blocks/wing/index';
 import type { Rig } from './rig';
 
 /**

@@ -13,7 +13,7 @@ const folder = fileURLToPath(new URL('../../../engine/blocks', import.meta.url))
 const textOf = (file: string): string => readFileSync(`${folder}/${file}`, 'utf8');
 
 /** Kinds whose own file, or the file that writes their drive, runs a solver. */
-const running = readdirSync(folder)
+const running = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.ts'))
   .flatMap((file) => {
     const text = textOf(file);

@@ -1,10 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { flightResults } from '../../../engine/blocks/flight-results';
-import { leadoutResults } from '../../../engine/blocks/leadouts';
-import { linesResults } from '../../../engine/blocks/lines-results';
-import { partsResults } from '../../../engine/blocks/parts';
-import { strength } from '../../../engine/blocks/strength';
-import { SYSTEM } from '../../../engine/blocks/strength-results';
+import { flightResults } from '../../../engine/blocks/flight/results';
+import { leadoutResults } from '../../../engine/blocks/leadouts/index';
+import { linesResults } from '../../../engine/blocks/lines/results';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { strength } from '../../../engine/blocks/strength/index';
+import { SYSTEM } from '../../../engine/blocks/strength/results';
 import { newRig, type Rig } from './rig';
 
 let rig: Rig;

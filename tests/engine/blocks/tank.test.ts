@@ -1,9 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { air } from '../../../engine/blocks/air';
-import { engineResults } from '../../../engine/blocks/engine-results';
-import { flightResults } from '../../../engine/blocks/flight-results';
-import { partsResults } from '../../../engine/blocks/parts';
-import { tank } from '../../../engine/blocks/tank';
+import { air } from '../../../engine/blocks/air/index';
+import { engineResults } from '../../../engine/blocks/engines/results';
+import { flightResults } from '../../../engine/blocks/flight/results';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { tank } from '../../../engine/blocks/tank/index';
 import { newRig, type Rig } from './rig';
 
 const G = 9.80665;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { partsResults } from '../../../engine/blocks/parts';
+import { partsResults } from '../../../engine/blocks/parts/results';
 import { FOLD_NAMES, foldParts, momentsAboutCg } from '../../../engine/physics/mass';
 import {
   finishMass,

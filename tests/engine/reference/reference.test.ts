@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type AnyBlock, isLink } from '../../../engine/blocks/block';
-import { partsResults } from '../../../engine/blocks/parts';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { partsTheory } from '../../../engine/blocks/parts/theory';
 import { blocks } from '../../../engine/blocks/registry';
-import { partsTheory } from '../../../engine/blocks/theory/parts';
 import { functionNames, parseFormula } from '../../../engine/formula/index';
 import { tables } from '../../../engine/library/index';
 import { formulaSymbols } from '../../../engine/reference/formula-symbols';

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { partsResults } from '../../../engine/blocks/parts';
+import { partsResults } from '../../../engine/blocks/parts/results';
 import { FOLD_NAMES, STACK_NAMES } from '../../../engine/physics/index';
 import { cellKinds, knownKinds } from '../../../engine/sheet/cells/index';
 import { STACK_COLUMNS } from '../../../engine/sheet/cells/stack';
@@ -40,7 +40,7 @@ function reader(document: Document, texts: Texts = {}) {
 const ofCells = (...cells: Cell[]) => reader(documentOf(cells));
 
 test('every kind of cell is one file, listed once', () => {
-  const folder = new URL('../../../engine/sheet/cells/', import.meta.url);
+  const folder = new URL('../../../engine/sheet/cells', import.meta.url);
   const files = readdirSync(folder).map((file) => file.replace(/\.ts$/, ''));
   expect(new Set(knownKinds).size).toBe(cellKinds.length);
   for (const kind of knownKinds) expect(files).toContain(kind);

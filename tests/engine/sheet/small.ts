@@ -1,6 +1,6 @@
 import { type AnyBlock, block } from '../../../engine/blocks/block';
 import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
-import { partsResults } from '../../../engine/blocks/parts';
+import { partsResults } from '../../../engine/blocks/parts/results';
 import type { Library } from '../../../engine/sheet/build';
 import { type Cell, type Document, type Part, type Variable, VERSION } from '../../../engine/sheet/document';
 import { FORCE, LENGTH, ONE, SPEED } from '../../../engine/units/index';

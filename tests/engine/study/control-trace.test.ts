@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { control } from '../../../engine/blocks/control';
+import { control } from '../../../engine/blocks/control/index';
 import { blocks } from '../../../engine/blocks/registry';
 import type { ChartCell, Document } from '../../../engine/sheet/document';
 import { openText } from '../../../engine/sheet/file';

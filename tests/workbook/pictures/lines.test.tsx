@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { lineColumns } from '../../../engine/blocks/line-shape-trace';
+import { lineColumns } from '../../../engine/blocks/line-shape/traces';
 import type { TraceAnswer } from '../../../engine/index';
 import { LinesFigure } from '../../../workbook/pictures/lines-figure';
 import { type LinesShown, layOutLines } from '../../../workbook/pictures/lines-layout';

@@ -1,0 +1,68 @@
+import type { Equation, Theory } from '../block';
+import { fuelEquation } from './theory-fuel';
+
+const rotor: Equation = {
+  title: 'Inertia of the propeller',
+  text: 'I_p = 0.055 m D²,  m = 1.7 kg/m³ · D³',
+  doc: 'Where none is typed.',
+  source: 'A tapering bar of 20 g at 9 in: a guess without a source.',
+};
+
+const notModelled: readonly string[] = [
+  'Change of power with mixture, plug, temperature and pressure, but for the density of the air in the propeller.',
+  'The propeller as blades: an engine by its data or by tachometer takes one.',
+  'Swirl and slipstream on wing, tail and fin.',
+];
+
+export const thrustLawTheory: Theory = {
+  equations: [
+    {
+      title: 'Thrust',
+      text: 'P = k_P P_0 (1 − V/V_0),  V_0 = 1.15 n p',
+      doc: 'n turns a second; k_P the power factor. Negative beyond V_0.',
+      source: 'A straight line through two measurements; 1.15 common practice, no source.',
+    },
+    {
+      title: 'Torque',
+      text: 'Q = k_P P_0^1.5/(√(2 ρ A) M Ω),  A = π D²/4,  Ω = 2π n',
+      doc: 'M = 0.5 share of the shaft power that an ideal propeller would need at rest. The same at all airspeeds.',
+      source:
+        'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory; M is a guess without a source.',
+    },
+    rotor,
+    fuelEquation,
+  ],
+  notModelled,
+};
+
+export const measuredLapTheory: Theory = {
+  equations: [
+    {
+      title: 'Speed and lift of the timed lap',
+      text: 'V = 2π R cos φ/t,  sin φ = h/R\nL = m g cos φ + m (V²/R) tan φ + F_down',
+      doc: 'R radius to the CG, h height above the handle, F_down press of the lines on the guide.',
+      source: 'Derivation: circular motion.',
+    },
+    {
+      title: 'Power of the timed lap',
+      text: 'P V = [q C_D A + k L²/(q S)] V + F_line R_g V/R',
+      doc: 'Drag of side force and trim is left out, about 1 % of the whole.',
+      source: 'Derivation: energy.',
+    },
+    {
+      title: 'Power that is held',
+      text: 'w = −V/2 + √(V²/4 + P/(2 ρ A))\nW_i = k_P P (V + w)',
+      doc: 'w speed that the propeller adds at its disc of area A, k_P the power factor. Thrust at any airspeed is what an ideal propeller makes of W_i in the air of today.',
+      source: 'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory.',
+    },
+    {
+      title: 'Torque',
+      text: 'Q = W_i/(η_b Ω),  Ω = 2π n',
+      doc: 'Rpm where none is typed: speed of the lap over 0.85 × pitch.',
+      source: 'Definition of the blade efficiency; 0.85 common practice, no source.',
+    },
+    rotor,
+    fuelEquation,
+  ],
+  notModelled,
+};

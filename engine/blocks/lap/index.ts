@@ -1,0 +1,141 @@
+import {
+  extremeOf,
+  flyWindLap,
+  linesMass,
+  newSolution,
+  newWindLap,
+  pullAtHandle,
+  solveFlight,
+  windAtFloor,
+} from '../../physics/index';
+import { bearingOf, profileOf, windGrowth } from '../air/wind';
+import { block } from '../block';
+import { setupInWind, windLinks } from '../flight/in-wind';
+import { typedOr } from '../measures';
+import { lapFields } from './fields';
+import { FLOOR_ENDS, lapResults } from './results';
+import { ringColumns } from './ring';
+import { lapTheory } from './theory';
+
+/** Of a lap: a far finer solution changes the pull by less than 1e-6 in a common wind (tested). */
+const PLACES = 48;
+/** For the picture of the lap. */
+const RING_PLACES = 72;
+const TURN = 2 * Math.PI;
+const still = newSolution();
+const lapNow = newWindLap(PLACES);
+const lapInGust = newWindLap(PLACES);
+const ring = newWindLap(RING_PLACES);
+
+/** A lap in wind. */
+export const lap = block({
+  kind: 'lap',
+  title: 'Lap in wind',
+  doc: 'Pull and speed around a level lap in a steady wind, and the wind at which the least pull comes down to what the pilot wants. Wind takes pull away upwind, a little before the model comes straight upwind, and adds it downwind.',
+  fields: { ...windLinks, ...lapFields },
+  results: lapResults,
+  reasons: {
+    slack:
+      'The lines go slack {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, more speed, tip weight or a guide further aft would keep them tight.',
+    stalled:
+      'The wing stalls {reason_azimuth} past straight downwind, in a wind of {air.wind}: the model is slow in a following wind there. Less wind or weight, or more thrust, would do.',
+    overtaken:
+      'The wind of {air.wind} overtakes the model {reason_azimuth} past straight downwind. There is not enough thrust for this wind.',
+    no_balance:
+      'No nose-out and bank angle balances the model {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, or a guide nearer behind the CG, would do.',
+    not_periodic: 'No lap in a wind of {air.wind} comes back to its own speed: there is too little thrust to spare.',
+  },
+  theory: lapTheory,
+  run(m, f, r, i, stride) {
+    const setup = setupInWind(m, f, i, stride);
+    solveFlight(setup, still);
+    const profile = profileOf(m, f.air, f.flight, i);
+    const factor = windGrowth(m, f.air, f.flight, i);
+    const speed = m[f.air.wind + i]! * factor;
+    flyWindLap(setup, still, { speed, profile }, lapNow);
+    m[r.reason_azimuth + i] = lapNow.azimuthOfReason;
+    switch (lapNow.status) {
+      case 'settled':
+        break;
+      case 'no balance':
+        return 'no_balance';
+      case 'not periodic':
+        return 'not_periodic';
+      default:
+        return lapNow.status;
+    }
+    const { guideRadius, handleReach, lineCount, lineLinearMass, gravity } = setup;
+    const hanging = linesMass(lineCount, lineLinearMass, guideRadius - handleReach) * gravity;
+    const atHandle = (pull: number, at: number): number =>
+      pullAtHandle(
+        pull,
+        lineCount * lineLinearMass,
+        at / still.radius,
+        handleReach,
+        guideRadius,
+        hanging,
+        still.elevation,
+      );
+    const nearest = (azimuth: number): number => Math.round((azimuth / TURN) * PLACES) % PLACES;
+
+    const least = extremeOf(lapNow.pull, -1);
+    const most = extremeOf(lapNow.pull, 1);
+    const weight = setup.mass * gravity;
+    const floor = typedOr(m[f.floor + i]!, weight);
+    m[r.least_pull + i] = least.value;
+    m[r.least_pull_per_weight + i] = least.value / weight;
+    m[r.least_azimuth + i] = least.azimuth;
+    m[r.greatest_pull + i] = most.value;
+    m[r.greatest_azimuth + i] = most.azimuth;
+    m[r.greatest_pull_at_handle + i] = atHandle(most.value, lapNow.speed[nearest(most.azimuth)]!);
+    m[r.least_bearing + i] = bearingOf(m, f.air, f.flight, i, least.azimuth);
+    m[r.greatest_bearing + i] = bearingOf(m, f.air, f.flight, i, most.azimuth);
+    m[r.floor + i] = floor;
+    m[r.floor_margin + i] = least.value / floor;
+    m[r.lap_time + i] = lapNow.lapTime;
+    // Without wind the lap is that of level flight, to the last bits of a sum.
+    const longer = lapNow.lapTime - m[f.flight.lap_time + i]!;
+    m[r.lap_time_change + i] = speed === 0 ? 0 : longer;
+    m[r.slowest + i] = extremeOf(lapNow.speed, -1).value;
+    m[r.fastest + i] = extremeOf(lapNow.speed, 1).value;
+    m[r.wind_there + i] = speed;
+    m[r.status + i] = 0;
+    m[r.iterations + i] = lapNow.laps;
+    m[r.residual + i] = lapNow.residual;
+
+    const loss = (still.pull - least.value) / speed;
+    const guess = speed > 0 ? (still.pull - floor) / loss : 5;
+    const limit = windAtFloor(setup, still, profile, floor, guess);
+    m[r.wind_at_floor + i] = limit.wind / factor;
+    m[r.floor_status + i] = FLOOR_ENDS.indexOf(limit.status);
+    m[r.floor_iterations + i] = limit.iterations;
+    m[r.floor_residual + i] = limit.residual;
+
+    flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, lapInGust);
+    const { status } = lapInGust;
+    const gust = status === 'settled' ? extremeOf(lapInGust.pull, 1) : undefined;
+    m[r.least_pull_in_gust + i] = gust ? extremeOf(lapInGust.pull, -1).value : status === 'slack' ? 0 : Number.NaN;
+    m[r.greatest_pull_in_gust + i] = gust ? atHandle(gust.value, lapInGust.speed[nearest(gust.azimuth)]!) : Number.NaN;
+    return undefined;
+  },
+  traces: {
+    ring: {
+      title: 'Around the lap',
+      doc: 'Pull, speed and trim against azimuth from straight downwind of the pilot, in the direction of flight.',
+      columns: ringColumns,
+      run(m, f) {
+        const setup = setupInWind(m, f, 0, 1);
+        solveFlight(setup, still);
+        flyWindLap(
+          setup,
+          still,
+          { speed: m[f.air.wind]! * windGrowth(m, f.air, f.flight, 0), profile: profileOf(m, f.air, f.flight, 0) },
+          ring,
+        );
+        if (ring.status !== 'settled') return undefined;
+        const { azimuth, pull, speed, noseOut, outboardLow } = ring;
+        return { azimuth, pull, speed, nose_out: noseOut, outboard_low: outboardLow };
+      },
+    },
+  },
+});

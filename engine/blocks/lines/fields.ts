@@ -1,0 +1,131 @@
+import { LINE_KINDS, LINE_MEASURES } from '../../physics/index';
+import { LINEAR_MASS } from '../../units/index';
+import type { Field, Option } from '../block';
+import { GRAMS, METRES, MILLIMETRES, NEWTONS, PLAIN } from '../measures';
+
+const fitting = (symbol: string, title: string, doc: string, value: number): Field => ({
+  ...MILLIMETRES,
+  symbol,
+  title,
+  doc,
+  default: value,
+  range: [0, 2],
+  basis: 'Common practice, no source.',
+  advanced: true,
+});
+
+/** What a person knows of the lines. */
+export const linesFields = {
+  kind: {
+    option: LINE_KINDS.map((kind) => kind.name),
+    default: 'stranded_steel',
+    symbol: '',
+    title: 'Kind of line',
+    doc: 'Stranded stainless steel of seven wires, solid spring steel, or braid of polyethylene fibre.',
+  } as Option,
+  count: { ...PLAIN, symbol: 'n', title: 'Lines', doc: 'How many lines.', default: 2, range: [1, 4] } as Field,
+  diameter: {
+    ...MILLIMETRES,
+    symbol: 'd',
+    title: 'Line diameter',
+    doc: 'Of each line. The drag of the lines goes with it.',
+    default: 0.00038,
+    range: [0.0001, 0.002],
+  } as Field,
+  length: {
+    ...METRES,
+    symbol: 'l',
+    title: 'Line length',
+    doc: 'Measured as the next field says. Confusing the ways to measure is worth some 3 % of the radius.',
+    default: 18.3,
+    range: [3, 35],
+  } as Field,
+  measure: {
+    option: LINE_MEASURES,
+    default: 'grip_to_guide',
+    symbol: '',
+    title: 'Length measured',
+    doc: 'From the grip of the handle to the leadout guide; to the centreline of the model, as most rules do; or the lines alone, eyelet to eyelet.',
+  } as Option,
+  handle_reach: {
+    ...METRES,
+    symbol: 'r_h',
+    title: 'Reach of the hand',
+    doc: 'From the axis about which the pilot turns to the grip.',
+    default: 0.6,
+    range: [0, 2],
+  } as Field,
+  handle_cable: fitting('l_c', 'Handle cable', 'From the grip to the line connectors.', 0.1),
+  connectors: fitting('l_k', 'Connectors', 'Length of all connectors on one line, both ends together.', 0.03),
+  exposed_leadout: fitting('l_x', 'Exposed leadout', 'What stands out of the guide at neutral.', 0.08),
+  wraps: fitting('l_w', 'Wraps', 'What eyes and wraps of one line use up, both ends together.', 0.16),
+  handle_spacing: {
+    ...MILLIMETRES,
+    symbol: 'b_h',
+    title: 'Handle spacing',
+    doc: 'Between both lines at the handle.',
+    default: 0.09,
+    range: [0.01, 0.3],
+  } as Field,
+  set_mass: {
+    ...GRAMS,
+    symbol: 'm_l',
+    title: 'Weight of all lines',
+    doc: 'All lines together on the scale, without handle. Better than any table.',
+    default: Number.NaN,
+    range: [0.0005, 0.5],
+    basis: 'Mass per length × length.',
+  } as Field,
+  linear_mass: {
+    dimension: LINEAR_MASS,
+    unit: 'g/m',
+    symbol: 'μ',
+    title: 'Mass per length',
+    doc: 'Of one line.',
+    default: Number.NaN,
+    range: [1e-6, 0.02],
+    basis: 'Kind and diameter: seven strands fill 7/9 of the circle, a solid wire all of it, braid about 0.7.',
+    advanced: true,
+  } as Field,
+  drag_coefficient: {
+    ...PLAIN,
+    symbol: 'C_d',
+    title: 'Line drag coefficient',
+    doc: 'On diameter × length.',
+    default: Number.NaN,
+    range: [0.3, 5],
+    basis:
+      'Stranded 1.1 (Hoerner, Fluid-Dynamic Drag, from memory), braid 0.958 (Fechner et al. 2015), solid by the local Reynolds number (Cheng 2013).',
+    advanced: true,
+  } as Field,
+  drag_factor: {
+    ...PLAIN,
+    symbol: 'k_d',
+    title: 'Line drag factor',
+    doc: 'What vibration, knots and dirt multiply the drag of the lines by.',
+    default: 1,
+    range: [0.5, 4],
+    basis: 'Still lines. Vibration of tethers is published to raise drag up to fourfold (Dunker 2018, second-hand).',
+    advanced: true,
+  } as Field,
+  stiffness: {
+    ...NEWTONS,
+    symbol: 'E A',
+    title: 'Line stiffness',
+    doc: 'Pull over stretch per length, of one line.',
+    default: Number.NaN,
+    range: [100, 1e6],
+    basis: 'Modulus of the kind × filled section; a laid strand does not quite reach it.',
+    advanced: true,
+  } as Field,
+  breaking_load: {
+    ...NEWTONS,
+    symbol: 'F_b',
+    title: 'Breaking load',
+    doc: 'Of one line with its ends, from the packet.',
+    default: Number.NaN,
+    range: [1, 5000],
+    basis:
+      'Kind and diameter, without ends: 0.85 of the strands together (spring wire, Shigley table 10-4), the solid wire, or fibre as rated. A knot takes about half of a braid.',
+  } as Field,
+} as const;

@@ -1,0 +1,2 @@
+export { propeller } from './calculated';
+export { measuredPropeller } from './measured';

@@ -1,0 +1,192 @@
+import { SECTION_FAMILIES } from '../../library/index';
+import type { Field, Option } from '../block';
+import { ANGLE, degrees, MILLIMETRES, PER_RADIAN, PLAIN, SHARE, SURFACE } from '../measures';
+
+const panel = (symbol: string, title: string, doc: string, length: number): Field => ({
+  ...MILLIMETRES,
+  symbol,
+  title,
+  doc,
+  default: length,
+  range: [0.05, 2],
+});
+const chord = (symbol: string, title: string, doc: string, length: number): Field => ({
+  ...MILLIMETRES,
+  symbol,
+  title,
+  doc,
+  default: length,
+  range: [0.02, 1],
+});
+const sweep = (symbol: string, title: string): Field => ({
+  ...ANGLE,
+  symbol,
+  title,
+  doc: 'Sweep of the leading edge of this panel, tip aft positive.',
+  default: 0,
+  range: [degrees(-30), degrees(45)],
+});
+
+/** What a ruler gives of a wing. */
+export const wingShape = {
+  inboard_span: panel(
+    's_i',
+    'Inboard panel',
+    'From the fuselage centreline to the inboard tip, along the span.',
+    0.515,
+  ),
+  outboard_span: panel(
+    's_o',
+    'Outboard panel',
+    'From the fuselage centreline to the outboard tip, along the span.',
+    0.485,
+  ),
+  root_chord: chord('c_r', 'Root chord', 'At the fuselage centreline.', 0.23),
+  inboard_tip_chord: chord('c_i', 'Inboard tip chord', 'At the inboard tip, before any rounding.', 0.2),
+  outboard_tip_chord: chord('c_o', 'Outboard tip chord', 'At the outboard tip, before any rounding.', 0.2),
+  inboard_sweep: sweep('Λ_i', 'Inboard sweep'),
+  outboard_sweep: sweep('Λ_o', 'Outboard sweep'),
+  incidence: {
+    ...ANGLE,
+    symbol: 'i_w',
+    title: 'Incidence',
+    doc: 'Of the wing to the reference line, leading edge up positive.',
+    default: 0,
+    range: [degrees(-10), degrees(10)],
+  } as Field,
+  thickness_ratio: {
+    ...SHARE,
+    symbol: 't/c',
+    title: 'Thickness over chord',
+    doc: 'Greatest thickness of the section over its chord.',
+    default: 0.12,
+    range: [0.02, 0.25],
+  } as Field,
+  shape: {
+    option: SECTION_FAMILIES,
+    default: 'symmetrical',
+    symbol: '',
+    title: 'Section',
+    doc: 'The picture that is nearest: the same above and below, or bulging upward by two or four parts in a hundred of the chord.',
+  } as Option,
+} as const;
+
+const estimated = (field: Omit<Field, 'default' | 'advanced'>): Field => ({
+  ...field,
+  default: Number.NaN,
+  advanced: true,
+});
+const SECTION_BASIS = 'From the section picture and thickness: NACA Report 824, NACA four-digit sections.';
+
+/** What the wing block estimates from its shape; each can be typed instead. */
+export const wingEstimates = {
+  section_slope: estimated({
+    ...PER_RADIAN,
+    symbol: 'a_0',
+    title: 'Section lift slope',
+    doc: 'Lift coefficient of the section per radian.',
+    range: [2, 8],
+    basis: SECTION_BASIS,
+  }),
+  zero_lift_angle: estimated({
+    ...ANGLE,
+    symbol: 'α_L0',
+    title: 'Zero-lift angle',
+    doc: 'Angle of the section at which it lifts nothing; negative for a cambered section.',
+    range: [degrees(-12), degrees(5)],
+    basis: SECTION_BASIS,
+  }),
+  moment_coefficient: estimated({
+    ...PLAIN,
+    symbol: 'c_m0',
+    title: 'Moment coefficient',
+    doc: 'About the quarter chord, nose-up positive.',
+    range: [-0.3, 0.1],
+    basis: SECTION_BASIS,
+  }),
+  low_re_factor: {
+    ...PLAIN,
+    symbol: 'f_d',
+    title: 'Drag factor for model size',
+    doc: 'Multiplies the section drag of the full-size source. Smooth sections of this kind measure about 1.4 at a Reynolds number of 360 000 (SAND80-2114); hinge gaps, spars under the covering and finish make the rest.',
+    default: 2,
+    range: [0.5, 6],
+    basis: 'An estimate: common practice, no source. One measured lap time tells better.',
+    advanced: true,
+  } as Field,
+  low_re_lift_factor: {
+    ...PLAIN,
+    symbol: 'f_l',
+    title: 'Lift factor for model size',
+    doc: 'Multiplies the greatest section lift of the full-size source. Sections of this kind stall at 0.6 to 0.7 of it at a Reynolds number of 360 000 (SAND80-2114).',
+    default: 0.65,
+    range: [0.2, 1.5],
+    basis: 'An estimate between published tables.',
+    advanced: true,
+  } as Field,
+  profile_drag: estimated({
+    ...PLAIN,
+    symbol: 'c_d0',
+    title: 'Profile drag coefficient',
+    doc: 'Of the wing at no lift, on the wing area.',
+    range: [0.002, 0.1],
+    basis: 'Least section drag (NACA Report 824) × drag factor for model size.',
+  }),
+  lift_limit: estimated({
+    ...PLAIN,
+    symbol: 'C_L,max',
+    title: 'Greatest lift coefficient',
+    doc: 'Of the wing; beyond it the wing stalls.',
+    range: [0.2, 3],
+    basis: 'Greatest section lift (NACA Report 824) × lift factor for model size × 0.9 for a wing of finite span.',
+  }),
+  lift_slope: estimated({
+    ...PER_RADIAN,
+    symbol: 'a',
+    title: 'Lift slope',
+    doc: 'Lift coefficient of the whole wing per radian.',
+    range: [1, 8],
+    basis: 'Helmbold and Polhamus form (DATCOM) from aspect ratio, sweep and section lift slope.',
+  }),
+  span_efficiency: estimated({
+    ...SHARE,
+    symbol: 'e',
+    title: 'Span efficiency',
+    doc: 'e in k = 1/(π A e), the drag due to lift.',
+    range: [0.3, 1.2],
+    basis:
+      'Induced drag by lifting line, and growth of section drag with lift of NACA 0012 at a Reynolds number of 360 000 (SAND80-2114).',
+  }),
+  lift_station: estimated({
+    ...MILLIMETRES,
+    symbol: 'y_L',
+    title: 'Lift station',
+    doc: 'Where the lift of the wing acts, outboard positive. Typed, it holds in the circle as it is, unless the change by circling is typed too.',
+    range: [-0.3, 0.3],
+    basis: 'Lifting line with the local speed of circular flight.',
+  }),
+  lift_station_turn: estimated({
+    ...SURFACE,
+    symbol: 'κ_L',
+    title: 'Lift station, change by circling',
+    doc: 'Divided by the radius of the circle it is how far the lift moves outboard.',
+    range: [-1, 1],
+    basis: 'Lifting line with the local speed of circular flight; nothing where the lift station is typed.',
+  }),
+  drag_station: estimated({
+    ...MILLIMETRES,
+    symbol: 'y_D',
+    title: 'Drag station',
+    doc: 'Where the profile drag of the wing acts, outboard positive. Typed, it holds in the circle as it is, unless the change by circling is typed too.',
+    range: [-0.3, 0.3],
+    basis: 'Chord and the square of the local speed over the span.',
+  }),
+  drag_station_turn: estimated({
+    ...SURFACE,
+    symbol: 'κ_D',
+    title: 'Drag station, change by circling',
+    doc: 'Divided by the radius of the circle it is how far the profile drag moves outboard.',
+    range: [-1, 1],
+    basis: 'Chord and the square of the local speed over the span; nothing where the drag station is typed.',
+  }),
+} as const;

@@ -1,0 +1,94 @@
+import { SECTION_FAMILIES, sectionsOf } from '../../library/index';
+import {
+  chordLoadStation,
+  datcomSlope,
+  liftingLine,
+  measurePlanform,
+  type Planform,
+  sectionAt,
+  VISCOUS_LIFT_DRAG,
+  WING_SHARE_OF_SECTION_LIFT,
+} from '../../physics/index';
+import { block, type Shape } from '../block';
+import { finiteShapes } from '../finite-shapes';
+import { typedOr } from '../measures';
+import { drawWing } from './draw';
+import { wingEstimates, wingShape } from './fields';
+import { wingResults } from './results';
+import { wingTheory } from './theory';
+
+/** Wing of two panels that may differ. */
+export const wing = block({
+  kind: 'wing',
+  title: 'Wing',
+  doc: 'Two panels from a ruler, and the section from its picture and thickness. Gives area, mean chord, lift slope, where lift and drag act across the span, and drag.',
+  fields: { ...wingShape, ...wingEstimates },
+  results: wingResults,
+  reasons: {},
+  theory: wingTheory,
+  run(m, f, r, i) {
+    const planform: Planform = {
+      inboardSpan: m[f.inboard_span + i]!,
+      outboardSpan: m[f.outboard_span + i]!,
+      rootChord: m[f.root_chord + i]!,
+      inboardTipChord: m[f.inboard_tip_chord + i]!,
+      outboardTipChord: m[f.outboard_tip_chord + i]!,
+      inboardSweep: m[f.inboard_sweep + i]!,
+      outboardSweep: m[f.outboard_sweep + i]!,
+    };
+    const measures = measurePlanform(planform);
+    const { aspectRatio } = measures;
+    m[r.inboard_span + i] = planform.inboardSpan;
+    m[r.outboard_span + i] = planform.outboardSpan;
+    m[r.span + i] = measures.span;
+    m[r.area + i] = measures.area;
+    m[r.aspect_ratio + i] = aspectRatio;
+    m[r.mean_chord + i] = measures.meanChord;
+    m[r.mean_chord_edge + i] = measures.meanChordEdge;
+    m[r.quarter_chord + i] = measures.quarterChord;
+    m[r.incidence + i] = m[f.incidence + i]!;
+
+    const family = SECTION_FAMILIES[m[f.shape + i]!]!;
+    const section = sectionAt(sectionsOf(family), m[f.thickness_ratio + i]!);
+    const slope = typedOr(m[f.section_slope + i]!, section.slope);
+    m[r.section_slope + i] = slope;
+    m[r.zero_lift_angle + i] = typedOr(m[f.zero_lift_angle + i]!, section.zeroLiftAngle);
+    m[r.moment_coefficient + i] = typedOr(m[f.moment_coefficient + i]!, section.moment);
+    m[r.profile_drag + i] = typedOr(m[f.profile_drag + i]!, section.drag * m[f.low_re_factor + i]!);
+    const liftLimit = section.liftLimit * m[f.low_re_lift_factor + i]! * WING_SHARE_OF_SECTION_LIFT;
+    m[r.lift_limit + i] = typedOr(m[f.lift_limit + i]!, liftLimit);
+
+    const line = liftingLine(planform, slope);
+    m[r.lift_slope + i] = typedOr(m[f.lift_slope + i]!, datcomSlope(slope, aspectRatio, measures.halfChordSweep));
+    m[r.line_slope + i] = line.slope;
+    const efficiency = typedOr(
+      m[f.span_efficiency + i]!,
+      1 / (1 + line.delta + Math.PI * aspectRatio * VISCOUS_LIFT_DRAG),
+    );
+    m[r.span_efficiency + i] = efficiency;
+    m[r.induced_factor + i] = 1 / (Math.PI * aspectRatio * efficiency);
+
+    const liftStation = m[f.lift_station + i]!;
+    m[r.lift_station + i] = typedOr(liftStation, line.station);
+    m[r.lift_station_turn + i] = typedOr(m[f.lift_station_turn + i]!, Number.isNaN(liftStation) ? line.turn : 0);
+    const drag = chordLoadStation(measures);
+    const dragStation = m[f.drag_station + i]!;
+    m[r.drag_station + i] = typedOr(dragStation, drag.station);
+    m[r.drag_station_turn + i] = typedOr(m[f.drag_station_turn + i]!, Number.isNaN(dragStation) ? drag.turn : 0);
+    return undefined;
+  },
+  draw(m, f): Shape[] {
+    const shapes = drawWing({
+      inboardSpan: m[f.inboard_span]!,
+      outboardSpan: m[f.outboard_span]!,
+      rootChord: m[f.root_chord]!,
+      inboardTipChord: m[f.inboard_tip_chord]!,
+      outboardTipChord: m[f.outboard_tip_chord]!,
+      inboardSweep: m[f.inboard_sweep]!,
+      outboardSweep: m[f.outboard_sweep]!,
+      thickness: m[f.thickness_ratio]!,
+      incidence: m[f.incidence]!,
+    });
+    return finiteShapes(shapes);
+  },
+});
