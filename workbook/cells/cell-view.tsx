@@ -1,20 +1,20 @@
 import type { Cell } from '../../engine/index';
-import { BlockView } from './block';
+import { BlockView } from './block/view';
 import { CellFrame } from './cell-frame';
-import { ChartView } from './chart';
-import { CheckView } from './check';
-import { ChoiceView } from './choice';
-import { DrawingView } from './drawing';
-import { FitView } from './fit';
-import { FormulaView } from './formula';
-import { LeversView } from './levers';
-import { LogView } from './log';
-import { NoteView } from './note';
-import { PartsView } from './parts';
-import { SpreadView } from './spread';
-import { SweepView } from './sweep';
-import { TableView } from './table';
-import { VariablesView } from './variables';
+import { ChartView } from './chart/view';
+import { CheckView } from './check/view';
+import { ChoiceView } from './choice/view';
+import { DrawingView } from './drawing/view';
+import { FitView } from './fit/view';
+import { FormulaView } from './formula/view';
+import { LeversView } from './levers/view';
+import { LogView } from './log/view';
+import { NoteView } from './note/view';
+import { PartsView } from './parts/view';
+import { SpreadView } from './spread/view';
+import { SweepView } from './sweep/view';
+import { TableView } from './table/view';
+import { VariablesView } from './variables/view';
 
 /** One numbered piece of the sheet. */
 export function CellView({ cell, number }: { cell: Cell; number: number }) {

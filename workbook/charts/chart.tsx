@@ -1,9 +1,9 @@
 import type { ComponentType, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { ChartCell } from '../../engine/index';
+import { PlaceHolder } from './frame/place-holder';
+import type { ChartProps } from './frame/props';
 import { chartKinds } from './kinds';
-import { PlaceHolder } from './place-holder';
-import type { ChartProps } from './props';
 
 type Kind = ChartCell['chart'];
 const here = new Map<Kind, ComponentType<ChartProps>>();

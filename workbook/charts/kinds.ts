@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import type { ChartCell } from '../../engine/index';
-import type { ChartProps, PartsChartProps, SweepChartProps, TraceChartProps } from './props';
+import type { ChartProps, PartsChartProps, SweepChartProps, TraceChartProps } from './frame/props';
 
 type Kind = ChartCell['chart'];
 
@@ -20,14 +20,14 @@ interface Takes extends Record<Kind, ChartProps> {
 
 /** Every kind of chart and where its code is; it comes when the first chart of the kind is on the screen. */
 export const chartKinds: { readonly [K in Kind]: () => Promise<ComponentType<Takes[K]>> } = {
-  line: async () => (await import('./line-chart')).LineChart,
-  bars: async () => (await import('./bar-chart')).BarChart,
-  moments: async () => (await import('./moment-chart')).MomentChart,
-  contour: async () => (await import('./contour-chart')).ContourChart,
-  carpet: async () => (await import('./carpet-chart')).CarpetChart,
-  scatter: async () => (await import('./scatter-chart')).ScatterChart,
-  histogram: async () => (await import('./histogram-chart')).HistogramChart,
-  shares: async () => (await import('./share-chart')).ShareChart,
-  ring: async () => (await import('./ring-chart')).RingChart,
-  along: async () => (await import('./along-chart')).AlongChart,
+  line: async () => (await import('./line/view')).LineChart,
+  bars: async () => (await import('./bars/view')).BarChart,
+  moments: async () => (await import('./moments/view')).MomentChart,
+  contour: async () => (await import('./contour/view')).ContourChart,
+  carpet: async () => (await import('./carpet/view')).CarpetChart,
+  scatter: async () => (await import('./scatter/view')).ScatterChart,
+  histogram: async () => (await import('./histogram/view')).HistogramChart,
+  shares: async () => (await import('./shares/view')).ShareChart,
+  ring: async () => (await import('./ring/view')).RingChart,
+  along: async () => (await import('./along/view')).AlongChart,
 };

@@ -4,10 +4,10 @@ import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
 import { AddList } from './add-list';
-import { KeepingWords } from './keeping-words';
-import { OpenDialog } from './open-dialog';
-import { StateWords } from './state-words';
-import { Versions } from './versions';
+import { KeepingWords } from './designs/keeping-words';
+import { OpenDialog } from './designs/open-dialog';
+import { Versions } from './designs/versions';
+import { StateWords } from './state/state-words';
 
 /** The few words at the top, and the state of the sheet. */
 export function TopBar() {

@@ -1,5 +1,5 @@
 import type { Chapter } from '../../engine/index';
-import { cautions, fillCaution } from '../page/cautions';
+import { cautions, fillCaution } from '../page/standing/cautions';
 
 /** All cautions in one place; on the sheet each stands beside the results that it bears on. */
 export const cautionsChapter: Chapter = {

@@ -40,7 +40,7 @@ function reader(document: Document, texts: Texts = {}) {
 const ofCells = (...cells: Cell[]) => reader(documentOf(cells));
 
 test('every kind of cell is one file, listed once', () => {
-  const folder = new URL('../../../engine/sheet/cells', import.meta.url);
+  const folder = new URL('../../../engine/sheet/cells/', import.meta.url);
   const files = readdirSync(folder).map((file) => file.replace(/\.ts$/, ''));
   expect(new Set(knownKinds).size).toBe(cellKinds.length);
   for (const kind of knownKinds) expect(files).toContain(kind);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Cell, ChartCell, PartsCell, SpreadCell, SweepCell } from '../../../engine/index';
-import { fitChart, type Offer } from '../../../workbook/cells/set-up/chart-fit';
+import { fitChart, type Offer } from '../../../workbook/cells/chart/fit';
 
 const axis = (of: string) => ({ of, low: '', high: '', count: 9 });
 const sweep = (name: string, axes: readonly string[], wanted: readonly string[]): SweepCell => ({

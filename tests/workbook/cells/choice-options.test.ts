@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { BlockCell, ChoiceCell, FieldDescription, TableDescription } from '../../../engine/index';
-import { feedingTexts, withOption, withoutOption } from '../../../workbook/cells/choice-options';
+import { feedingTexts, withOption, withoutOption } from '../../../workbook/cells/choice/options';
 
 const cell: ChoiceCell = {
   kind: 'choice',

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Fault, NameInfo } from '../../../engine/index';
-import { noteHtml } from '../../../workbook/cells/note-html';
+import { noteHtml } from '../../../workbook/cells/note/html';
 
 const shown: Readonly<Record<string, string>> = {
   pull: '25.5 N',

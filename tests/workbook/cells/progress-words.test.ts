@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { SweepProgress } from '../../../engine/index';
-import { progressWords } from '../../../workbook/cells/progress-words';
+import { progressWords } from '../../../workbook/cells/shared/progress-words';
 
 const said = (more: Partial<SweepProgress>) =>
   progressWords({

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { NameInfo, TableCell } from '../../../engine/index';
-import { orderOf, pressed, viewOf } from '../../../workbook/cells/table/view';
+import { orderOf, pressed, viewOf } from '../../../workbook/cells/table/shown';
 import { countWords, entryOf, headingOf } from '../../../workbook/cells/table/words';
 
 const cell: TableCell = {

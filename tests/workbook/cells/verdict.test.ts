@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CheckCell } from '../../../engine/index';
-import { briefly, verdict } from '../../../workbook/cells/verdict';
+import { briefly, verdict } from '../../../workbook/cells/check/verdict';
 
 const check: CheckCell = {
   kind: 'check',

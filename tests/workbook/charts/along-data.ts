@@ -1,6 +1,6 @@
 import type { ChartCell, NameInfo, TraceAnswer, TraceColumn } from '../../../engine/index';
 import { type Dimension, FORCE, LENGTH, PRESSURE, SPEED, VOLUME } from '../../../engine/units/index';
-import type { TraceChartProps } from '../../../workbook/charts/props';
+import type { TraceChartProps } from '../../../workbook/charts/frame/props';
 
 /** Made-up traces of believable size, for tests of the charts. */
 const column = (name: string, title: string, unit: string, dimension: Dimension): TraceColumn => ({

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { plotAlong, readAlong } from '../../../workbook/charts/along';
-import { AlongChart } from '../../../workbook/charts/along-chart';
-import { alongCaption, alongReadings, alongTable } from '../../../workbook/charts/along-words';
-import { layOutPlot } from '../../../workbook/charts/layout';
-import type { TraceChartProps } from '../../../workbook/charts/props';
+import { plotAlong, readAlong } from '../../../workbook/charts/along/layout';
+import { AlongChart } from '../../../workbook/charts/along/view';
+import { alongCaption, alongReadings, alongTable } from '../../../workbook/charts/along/words';
+import type { TraceChartProps } from '../../../workbook/charts/frame/props';
+import { layOutPlot } from '../../../workbook/charts/line/layout';
 import { openPage, type Page } from '../drawing/page';
 import { alongProps, drainTrace, runTrace } from './along-data';
 

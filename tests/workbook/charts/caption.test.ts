@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { limitSentence, missingSentence, slopeSentence } from '../../../workbook/charts/caption';
-import { readFamily } from '../../../workbook/charts/family';
-import { layOutChart } from '../../../workbook/charts/layout';
-import type { SweepChartProps } from '../../../workbook/charts/props';
-import { capital, inSentence, listed } from '../../../workbook/charts/words';
+import { limitSentence, missingSentence, slopeSentence } from '../../../workbook/charts/frame/caption';
+import { readFamily } from '../../../workbook/charts/frame/family';
+import type { SweepChartProps } from '../../../workbook/charts/frame/props';
+import { capital, inSentence, listed } from '../../../workbook/charts/frame/words';
+import { layOutChart } from '../../../workbook/charts/line/layout';
 import {
   balanceChart,
   balanceSweep,

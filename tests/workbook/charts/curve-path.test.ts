@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { curvePath } from '../../../workbook/charts/curve-path';
+import { curvePath } from '../../../workbook/charts/frame/curve-path';
 
 const at = (...ys: number[]) => ys.map((y, k) => ({ x: 10 * k, y }));
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { type Family, linePoints, readFamily } from '../../../workbook/charts/family';
-import type { SweepChartProps } from '../../../workbook/charts/props';
-import { withoutSharedEnd } from '../../../workbook/charts/words';
+import { type Family, linePoints, readFamily } from '../../../workbook/charts/frame/family';
+import type { SweepChartProps } from '../../../workbook/charts/frame/props';
+import { withoutSharedEnd } from '../../../workbook/charts/frame/words';
 import {
   balanceChart,
   balanceSweep,

@@ -1,6 +1,6 @@
 import type { ChartCell, CheckCell, NameInfo, SweepProgress } from '../../../engine/index';
 import { type Dimension, FORCE, LENGTH, MASS, ONE } from '../../../engine/units/index';
-import type { SweepChartProps } from '../../../workbook/charts/props';
+import type { SweepChartProps } from '../../../workbook/charts/frame/props';
 
 /** A sweep over two axes of numbers with made-up values of believable size; one corner has no answer. */
 const info = (

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { quantile } from '../../../workbook/charts/histogram-chart';
-import { binned } from '../../../workbook/charts/histogram-layout';
+import { binned } from '../../../workbook/charts/histogram/layout';
+import { quantile } from '../../../workbook/charts/histogram/view';
 
 test('every answered sample lies in one bin, between round numbers', () => {
   const values = Array.from({ length: 100 }, (_, k) => 20 + 0.0997 * k);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { holdRange } from '../../../workbook/charts/hold-range';
+import { holdRange } from '../../../workbook/charts/frame/hold-range';
 
 test('without a range before, the range is what is asked for', () => {
   expect(holdRange([1, 7], [2, 6], undefined)).toEqual([1, 7]);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { beyond, type Field, fieldAt, isolines } from '../../../workbook/charts/isolines';
+import { beyond, type Field, fieldAt, isolines } from '../../../workbook/charts/contour/isolines';
 
 const field = (values: readonly (readonly number[])[]): Field => ({
   x: values[0]!.map((_, k) => 10 * k),

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { SweepProgress } from '../../../engine/index';
-import { ContourChart } from '../../../workbook/charts/contour-chart';
-import { HistogramChart } from '../../../workbook/charts/histogram-chart';
-import { ScatterChart } from '../../../workbook/charts/scatter-chart';
+import { ContourChart } from '../../../workbook/charts/contour/view';
+import { HistogramChart } from '../../../workbook/charts/histogram/view';
+import { ScatterChart } from '../../../workbook/charts/scatter/view';
 import { openPage } from '../drawing/page';
 import { gridProps, twoAxes } from './grid-data';
 

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { limitNotes } from '../../../workbook/charts/caption';
-import { readFamily } from '../../../workbook/charts/family';
-import { type ChartLayout, layOutChart } from '../../../workbook/charts/layout';
-import { reasonInBrief } from '../../../workbook/charts/limits';
-import type { SweepChartProps } from '../../../workbook/charts/props';
+import { limitNotes } from '../../../workbook/charts/frame/caption';
+import { readFamily } from '../../../workbook/charts/frame/family';
+import { reasonInBrief } from '../../../workbook/charts/frame/limits';
+import type { SweepChartProps } from '../../../workbook/charts/frame/props';
+import { type ChartLayout, layOutChart } from '../../../workbook/charts/line/layout';
 import { type Box, overlaps, textWidth } from '../../../workbook/drawing/index';
 import {
   balanceChart,

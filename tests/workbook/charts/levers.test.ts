@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { LeverChange, SweepProgress } from '../../../engine/index';
-import { barsOfLevers, changeTitle, effectsIn, leverSentences } from '../../../workbook/charts/levers';
+import { barsOfLevers, changeTitle, effectsIn, leverSentences } from '../../../workbook/charts/levers/layout';
 import { leversProgress } from './levers-data';
 import { optionTitles, sweepNames } from './sweeps';
 

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { LineChart } from '../../../workbook/charts/line-chart';
-import type { SweepChartProps } from '../../../workbook/charts/props';
+import type { SweepChartProps } from '../../../workbook/charts/frame/props';
+import { LineChart } from '../../../workbook/charts/line/view';
 import { normalised, openPage, type Page } from '../drawing/page';
 import {
   balanceChart,

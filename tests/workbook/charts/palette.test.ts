@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { lineStyle } from '../../../workbook/charts/palette';
+import { lineStyle } from '../../../workbook/charts/frame/palette';
 import { series, tokens } from '../../../workbook/theme/tokens';
 
 /** Relative luminance and contrast as WCAG 2.2 defines them. */

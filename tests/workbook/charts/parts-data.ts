@@ -1,6 +1,6 @@
 import type { ChartCell, NameInfo, PartsCell, TraceAnswer } from '../../../engine/index';
 import { type Dimension, FORCE, LENGTH, MASS, ONE, timesDimension } from '../../../engine/units/index';
-import type { PartsChartProps, TraceChartProps } from '../../../workbook/charts/props';
+import type { PartsChartProps, TraceChartProps } from '../../../workbook/charts/frame/props';
 
 /** Parts of an invented model: mass in grams and station in millimetres behind the CG, now and in the baseline. */
 const PARTS: readonly (readonly [name: string, title: string, mass: number, behind: number, then: number])[] = [

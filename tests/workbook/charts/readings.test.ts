@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nearestReading, nextReading, type ReadSeries, said } from '../../../workbook/charts/readings';
+import { nearestReading, nextReading, type ReadSeries, said } from '../../../workbook/charts/frame/readings';
 
 /** Two lines that fall apart to the right, the second without its first point. */
 const all: readonly ReadSeries[] = [

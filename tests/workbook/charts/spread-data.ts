@@ -1,5 +1,5 @@
 import type { ChartCell, SpreadTold, SweepProgress } from '../../../engine/index';
-import type { SweepChartProps } from '../../../workbook/charts/props';
+import type { SweepChartProps } from '../../../workbook/charts/frame/props';
 import { designValues, sweepNames } from './sweeps';
 
 /** A spread with made-up numbers of believable size: 300 designs of the invented Quern 25, twelve of which lack an answer. */

@@ -6,7 +6,7 @@ import {
   percentilesSentence,
   sharesSentence,
   shareText,
-} from '../../../workbook/charts/spread-words';
+} from '../../../workbook/charts/frame/spread-words';
 import { told } from './spread-data';
 import { sweepNames } from './sweeps';
 

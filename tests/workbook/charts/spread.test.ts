@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { spread, type Wish } from '../../../workbook/charts/spread';
+import { spread, type Wish } from '../../../workbook/charts/frame/spread';
 
 const wishes = fc.array(
   fc.record({ at: fc.double({ min: 0, max: 200, noNaN: true }), size: fc.integer({ min: 8, max: 30 }) }),

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { optionTicks, roundTicks } from '../../../workbook/charts/ticks';
+import { optionTicks, roundTicks } from '../../../workbook/charts/frame/ticks';
 
 test.each([
   [[-30, 30], 7, ['−30', '−20', '−10', '0', '10', '20', '30']],

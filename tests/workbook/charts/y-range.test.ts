@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { Zone } from '../../../workbook/charts/limits';
-import { yRange } from '../../../workbook/charts/y-range';
+import type { Zone } from '../../../workbook/charts/frame/limits';
+import { yRange } from '../../../workbook/charts/frame/y-range';
 
 const zone = (side: Zone['side'], limit: number): Zone => ({
   ...{ side, limit, limitSI: limit, reason: 'why' },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cautions, cautionsAfter, cautionsOfBlock, fillCaution } from '../../../workbook/page/cautions';
+import { cautions, cautionsAfter, cautionsOfBlock, fillCaution } from '../../../workbook/page/standing/cautions';
 
 test('a caution stands once, after the last of the figures that it bears on', () => {
   const figures = ['parts.mass', 'flight.pull', 'flight.pull_per_weight', 'flight.speed'];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { changesSpoken, type Spoken } from '../../../workbook/page/spoken';
+import { changesSpoken, type Spoken } from '../../../workbook/page/state/spoken';
 
 const figure = (title: string, words: string): Spoken => ({ path: title.toLowerCase(), title, words });
 const cg = figure('CG', '46.0 mm');

@@ -2,10 +2,10 @@ import { useSignal } from '@preact/signals';
 import type { ChoiceCell, ChoiceOption } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { withoutOption } from '../choice-options';
 import { FormRow, moved, NameRow, RowMenu, RowRoom, WordsRow } from '../rows/index';
 import { ChoiceColumns } from './columns';
 import { copyOf, newOption } from './edits';
+import { withoutOption } from './options';
 
 /** Options of a choice that are the sheet's own: added, titled, named, filled, copied, moved and removed. */
 export function OwnOptions({ cell }: { cell: ChoiceCell }) {

@@ -1,10 +1,10 @@
 import { type FitCell, fittedResults, type LogCell, logResults, type NameInfo } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { titleOf } from '../set-up/offer';
-import { AddFrom, Pick } from '../set-up/pick';
-import { isAxis } from '../set-up/sweep-form';
-import { nameOptions } from '../set-up/wanted';
-import { Tick } from '../table/tick';
+import { titleOf } from '../shared/offer';
+import { AddFrom, Pick } from '../shared/pick';
+import { Tick } from '../shared/tick';
+import { nameOptions } from '../shared/wanted';
+import { isAxis } from '../sweep/form';
 
 /** To which log, which factors, by which readings. */
 export function FitForm({ cell }: { cell: FitCell }) {

@@ -2,7 +2,7 @@ import { type ChoiceCell, type ChoiceOption, type Layer, rename } from '../../..
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { MaterialSelect } from '../parts/stuff';
-import { RowFaults } from '../row-faults';
+import { RowFaults } from '../shared/row-faults';
 import { movedLayer, remade, withoutLayer } from './edits';
 
 interface LayerProps {

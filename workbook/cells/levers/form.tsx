@@ -1,7 +1,7 @@
 import type { LeversCell, NameInfo } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { AddFrom, type PickOption } from '../set-up/pick';
-import { nameOptions, Wanted } from '../set-up/wanted';
+import { AddFrom, type PickOption } from '../shared/pick';
+import { nameOptions, Wanted } from '../shared/wanted';
 import { LeverRowForm } from './row';
 import { newLever } from './words';
 

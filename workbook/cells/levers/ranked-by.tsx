@@ -1,6 +1,6 @@
 import type { LeversCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { Pick } from '../set-up/pick';
+import { Pick } from '../shared/pick';
 
 /** By which result the changes are ranked, and for each unit of which other one. */
 export function RankedBy({ cell }: { cell: LeversCell }) {

@@ -1,9 +1,9 @@
 import { LEVER_WAYS, type LeverRow, type LeversCell, type LeverWay, leverPath } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { RowFaults } from '../row-faults';
-import { OptionTicks } from '../set-up/option-ticks';
-import { Pick, type PickOption } from '../set-up/pick';
+import { OptionTicks } from '../shared/option-ticks';
+import { Pick, type PickOption } from '../shared/pick';
+import { RowFaults } from '../shared/row-faults';
 import { newLever, wayTitles } from './words';
 
 interface RowProps {

@@ -2,10 +2,10 @@ import { type LogCell, logErrorPath, type NameInfo } from '../../../engine/index
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { USUAL_ERRORS } from '../new/index';
-import { RowFaults } from '../row-faults';
-import { AddFrom, Pick } from '../set-up/pick';
-import { isAxis } from '../set-up/sweep-form';
-import { isResult, nameOptions } from '../set-up/wanted';
+import { AddFrom, Pick } from '../shared/pick';
+import { RowFaults } from '../shared/row-faults';
+import { isResult, nameOptions } from '../shared/wanted';
+import { isAxis } from '../sweep/form';
 import { withColumn, withoutColumn } from './edits';
 
 /** What was measured, what was set, and how far each reading may be off. */

@@ -2,8 +2,8 @@ import { type LogCell, type LogRow, logRowPath } from '../../../engine/index';
 import { Menu } from '../../controls/menu';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { RowFaults } from '../row-faults';
 import { moved } from '../rows/index';
+import { RowFaults } from '../shared/row-faults';
 import { withLogRow, withoutLogRow, withRowBelow } from './edits';
 
 /** One row a flight; a table that scrolls sideways where there is no room. */

@@ -2,10 +2,10 @@ import { useState } from 'preact/hooks';
 import { MOST_SPREAD_SAMPLES, type NameInfo, type SpreadCell, type SpreadRow } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
-import { AddFrom, Labelled, type PickOption } from '../set-up/pick';
-import { Typed } from '../set-up/typed';
-import { nameOptions, Wanted } from '../set-up/wanted';
-import { Tick } from '../table/tick';
+import { AddFrom, Labelled, type PickOption } from '../shared/pick';
+import { Tick } from '../shared/tick';
+import { Typed } from '../shared/typed';
+import { nameOptions, Wanted } from '../shared/wanted';
 import { SpreadRowForm } from './row';
 import { titleOfRow } from './words';
 

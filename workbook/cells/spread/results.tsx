@@ -1,7 +1,7 @@
 import { formatNumber, fromSI, type SpreadCell, type SpreadTold } from '../../../engine/index';
 import { causesSentence } from '../../charts/index';
 import { useSheet } from '../../store/context';
-import { spaced } from '../progress-words';
+import { spaced } from '../shared/progress-words';
 
 /** Results differ little from one column to the next: three digits would make them look alike. */
 const DIGITS = 4;

@@ -2,8 +2,8 @@ import { SPREAD_KINDS, type SpreadCell, type SpreadKind, type SpreadRow, spreadP
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { beginning } from '../new/index';
-import { RowFaults } from '../row-faults';
-import { Pick, type PickOption } from '../set-up/pick';
+import { Pick, type PickOption } from '../shared/pick';
+import { RowFaults } from '../shared/row-faults';
 import { titleOfRow } from './words';
 
 const KIND_TITLES: Readonly<Record<SpreadKind, string>> = {

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { ChartCell, SpreadCell, SweepProgress } from '../../../engine/index';
 import { Chart } from '../../charts/index';
 import { useSheet } from '../../store/context';
-import { Pick } from '../set-up/pick';
+import { Pick } from '../shared/pick';
 
 interface SharesProps {
   readonly cell: SpreadCell;

@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { MEASURES, type SweepCell, type TableAnswer, type TableCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { spaced } from '../progress-words';
+import { spaced } from '../shared/progress-words';
+import { Tick } from '../shared/tick';
 import { KeptRows } from './kept';
-import { Tick } from './tick';
 
 const ROWS = { all: 'all', answered: 'with an answer', unanswered: 'without an answer' } as const;
 

@@ -1,8 +1,8 @@
 import { type Kept, keptPath, type TableCell } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { RowFaults } from '../row-faults';
-import { Tick } from './tick';
+import { RowFaults } from '../shared/row-faults';
+import { Tick } from '../shared/tick';
 
 interface KeptProps {
   readonly cell: TableCell;

@@ -2,8 +2,8 @@ import { useSignal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { TableAnswer, TableCell, TableColumn } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { spaced } from '../progress-words';
-import { orderOf, pressed } from './view';
+import { spaced } from '../shared/progress-words';
+import { orderOf, pressed } from './shown';
 import { ROW, rowsAt, scrollTo } from './window';
 import { entryOf, headingOf } from './words';
 

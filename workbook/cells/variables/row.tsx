@@ -6,8 +6,8 @@ import { slideText, stepOf } from '../../controls/slide';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { inUnit } from '../../store/show';
-import { RowFaults } from '../row-faults';
 import { RowMenu } from '../rows/index';
+import { RowFaults } from '../shared/row-faults';
 import { VariableForm } from './form';
 
 interface VariableRowProps {

@@ -10,7 +10,7 @@ import { leftOver } from './world';
  * turn red would prove nothing.
  */
 
-const source = fileURLToPath(new URL('../../../../engine/physics/flight', import.meta.url));
+const source = fileURLToPath(new URL('../../../../engine/physics/flight/', import.meta.url));
 const copies = fileURLToPath(new URL(`../../../../.cache/planted-${process.pid}/`, import.meta.url));
 afterAll(() => rmSync(copies, { recursive: true, force: true }));
 

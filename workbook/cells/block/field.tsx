@@ -1,0 +1,83 @@
+import { type BlockCell, type FieldDescription, fieldAnchor } from '../../../engine/index';
+import { QuantitySymbol } from '../../controls/quantity-symbol';
+import { ReferenceLink } from '../../controls/reference-link';
+import { TextEntry } from '../../controls/text-entry';
+import { useSheet } from '../../store/context';
+import { RowFaults } from '../shared/row-faults';
+
+/** One field of a block: what is typed, or the default with where it comes from. */
+export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescription }) {
+  const sheet = useSheet();
+  const path = `${cell.name}.${field.name}`;
+  const text = cell.fields[field.name] ?? '';
+  const docId = `doc-${cell.id}-${field.name}`;
+  const computed = text !== '' && !field.options?.includes(text) && sheet.isComputed(text, field.unit);
+  return (
+    <div class="field">
+      <QuantitySymbol of={field.symbol} />
+      <span class="field-title">
+        <ReferenceLink to={fieldAnchor(cell.block, field.name)}>{field.title}</ReferenceLink>
+      </span>
+      {field.kind === 'option' ? (
+        <OptionEntry path={path} text={text} field={field} docId={docId} />
+      ) : (
+        <TextEntry
+          class="field-entry"
+          path={path}
+          label={field.title}
+          text={text}
+          shown={text === '' ? '' : sheet.shown(path)}
+          placeholder={field.default === '' ? 'estimated' : field.default}
+          fault={sheet.faultAt(path)}
+          faultElsewhere
+          describedBy={docId}
+          onCommit={(typed) => sheet.setText(path, typed)}
+          onUndoBeyond={sheet.undo}
+        />
+      )}
+      <span class="change">{text === '' ? '' : sheet.change(path)}</span>
+      <p class="aside field-doc" id={docId}>
+        {computed && <span>Written as {text}. </span>}
+        {field.doc} {text === '' && field.basis !== '' && <span>Default: {field.basis} </span>}
+        {field.source !== '' && <span>Source: {field.source}</span>}
+      </p>
+      <RowFaults paths={[path]} />
+    </div>
+  );
+}
+
+function OptionEntry(props: { path: string; text: string; field: FieldDescription; docId: string }) {
+  const { path, text, field, docId } = props;
+  const sheet = useSheet();
+  const options = field.options ?? [];
+  const picked = text === '' ? field.default : text;
+  // A choice of the sheet whose options all are options here can decide in their place.
+  const choices = sheet.document.value.cells.filter(
+    (each) =>
+      each.kind === 'choice' && each.options.length > 0 && each.options.every(({ name }) => options.includes(name)),
+  );
+  const known = [...options, ...choices.map(({ name }) => name)];
+  // What else stands there, a formula, is kept as one more line of the list.
+  const listed = known.includes(picked) ? options : [...options, picked];
+  return (
+    <select
+      class="field-entry"
+      data-path={path}
+      aria-label={field.title}
+      aria-describedby={docId}
+      value={picked}
+      onChange={(event) => sheet.setText(path, event.currentTarget.value)}
+    >
+      {listed.map((option) => (
+        <option key={option} value={option}>
+          {option.replaceAll('_', ' ')}
+        </option>
+      ))}
+      {choices.map(({ name, title }) => (
+        <option key={name} value={name}>
+          as chosen in {title || name}
+        </option>
+      ))}
+    </select>
+  );
+}

@@ -1,0 +1,24 @@
+import { type BlockCell, type ResultDescription, resultAnchor } from '../../../engine/index';
+import { QuantitySymbol } from '../../controls/quantity-symbol';
+import { ReferenceLink } from '../../controls/reference-link';
+import { useSheet } from '../../store/context';
+
+/** One result: value with unit, its change from the baseline, and the usual band where the trade has one. */
+export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDescription }) {
+  const sheet = useSheet();
+  const path = `${cell.name}.${result.name}`;
+  const band = sheet.usualBand(path);
+  return (
+    <div class="result" title={result.doc}>
+      <QuantitySymbol of={result.symbol} />
+      <span class="field-title">
+        <ReferenceLink to={resultAnchor(cell.block, result.name)}>{result.title}</ReferenceLink>
+      </span>
+      <output aria-live="off" data-value={path}>
+        {sheet.shown(path)}
+      </output>
+      <span class="change">{sheet.change(path)}</span>
+      {band && <p class="aside">usually {band} (common practice, no source)</p>}
+    </div>
+  );
+}

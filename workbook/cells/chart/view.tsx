@@ -1,0 +1,91 @@
+import { useComputed, useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import { type ChartCell, chartNeeds, chartSource } from '../../../engine/index';
+import { Chart, type ChartProps } from '../../charts/index';
+import { useSheet } from '../../store/context';
+import { useOnScreen } from '../../store/on-screen';
+import type { Sheet } from '../../store/sheet';
+import { SetUp } from '../shared/set-up';
+import { ChartForm } from './form';
+
+type Drawn = ChartProps | { readonly fault: string };
+
+/**
+ * A chart of a sweep, of a weight and balance table or of what runs along something. What it is drawn from is computed while
+ * it is on the screen; one that isn't is drawn again when the sheet has come to rest, so that it is there when the sheet is
+ * scrolled or printed.
+ */
+export function ChartView({ cell }: { cell: ChartCell }) {
+  const sheet = useSheet();
+  const here = useSignal(false);
+  const watched = useOnScreen(() => {
+    const leave = watchSource(cell, sheet);
+    here.value = true;
+    return () => {
+      here.value = false;
+      leave();
+    };
+  }, `${cell.chart} ${cell.sweep} ${cell.of}`);
+  const follows = useComputed(() => here.value || sheet.state.value.kind !== 'working').value;
+  const last = useRef<Drawn | undefined>(undefined);
+  // A kind or a sweep that was chosen anew has nothing to do with what stood here.
+  if (last.current && 'cell' in last.current && !sameSource(last.current.cell, cell)) last.current = undefined;
+  if (follows) last.current = drawn(cell, sheet) ?? last.current;
+  // What the chart asks for in vain is said above it.
+  const faulty = sheet.faultAt(cell.name) !== undefined;
+  return (
+    <div class="chart" ref={watched} data-chart={cell.name}>
+      {!faulty && <Content of={last.current} />}
+      <SetUp title="Set up this chart" open={faulty}>
+        <ChartForm cell={cell} />
+      </SetUp>
+    </div>
+  );
+}
+
+function Content({ of }: { of: Drawn | undefined }) {
+  if (!of) return <div class="chart-room" />;
+  return 'fault' in of ? <p class="fault-flag fault">{of.fault}</p> : <Chart {...of} />;
+}
+
+const sameSource = (a: ChartCell, b: ChartCell): boolean => a.chart === b.chart && a.sweep === b.sweep && a.of === b.of;
+
+function watchSource(cell: ChartCell, sheet: Sheet): () => void {
+  switch (chartSource(cell)) {
+    case 'sweep':
+      return cell.sweep === '' ? () => {} : sheet.sweeps.watch(cell.sweep);
+    case 'trace':
+      return cell.of ? sheet.traces.watch(cell.of) : () => {};
+    case 'parts':
+      return () => {};
+  }
+}
+
+/** What the sheet has for a chart now; undefined where nothing is computed yet. */
+function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
+  const snapshot = sheet.snapshot.value;
+  if (!snapshot) return undefined;
+  const { values, baseline } = snapshot;
+  const checks = sheet.checks.value.filter((check) => cell.checks?.includes(check.name) ?? true);
+  const { names, moving, optionTitle } = sheet;
+  const common = { cell, names: names.value, values, baseline, moving: moving.value, checks, optionTitle };
+  switch (chartSource(cell)) {
+    case 'sweep': {
+      const progress = cell.sweep === '' ? undefined : sheet.sweeps.progress(cell.sweep).value;
+      if (progress?.state === 'fault') return { fault: progress.message ?? '' };
+      if (!progress) return undefined;
+      // The rows of a spread are fewer than the samples that it takes.
+      if (progress.spread) return { ...common, progress: { ...progress, total: progress.why.length } };
+      const along = baseline !== undefined && chartNeeds[cell.chart].across === 'axis';
+      return { ...common, progress, ghost: along ? sheet.sweeps.ghost(cell.sweep, [cell.across]).value : undefined };
+    }
+    case 'parts': {
+      const parts = sheet.document.value.cells.find((each) => each.kind === 'parts' && each.name === cell.of);
+      return parts?.kind === 'parts' ? { ...common, parts } : undefined;
+    }
+    case 'trace': {
+      const trace = cell.of ? sheet.traces.of(cell.of).value : undefined;
+      return trace && { ...common, trace };
+    }
+  }
+}

@@ -1,0 +1,104 @@
+import { useSignal } from '@preact/signals';
+import type { BlockCell, ChoiceCell, TableDescription } from '../../../engine/index';
+import { OwnRows } from '../../library/own-rows';
+import { RowOptions } from '../../library/row-options';
+import { NamedRowTold } from '../../library/row-told';
+import { useSheet } from '../../store/context';
+import type { Sheet } from '../../store/sheet';
+import { feedingTexts, withOption, withoutOption } from './options';
+
+/** Below the options of a choice among rows of the library: what the picked one is, which block it feeds, which rows there are. */
+export function LibraryChoice({ cell }: { cell: ChoiceCell }) {
+  const sheet = useSheet();
+  const table = sheet.tableNamed(cell.table ?? '');
+  if (!table) return null;
+  return (
+    <>
+      <NamedRowTold table={table} name={cell.text} />
+      <Feed cell={cell} table={table} />
+      <details class="choice-rows">
+        <summary>What there is to choose from</summary>
+        <Rows cell={cell} />
+        <AddRow cell={cell} table={table} />
+        <OwnRows table={table} onAdd={(row) => sheet.changeCell(withOption(cell, row))} />
+      </details>
+    </>
+  );
+}
+
+/** Lets the fields of a block follow the choice. */
+function Feed({ cell, table }: { cell: ChoiceCell; table: TableDescription }) {
+  const sheet = useSheet();
+  return (
+    <>
+      {blocksFed(sheet, table).map((block) => {
+        const texts = feedingTexts(cell, block, table, sheet.blockNamed(block.block)?.fields ?? []);
+        if (texts.length === 0) return null;
+        return (
+          <button
+            key={block.name}
+            type="button"
+            class="word"
+            onClick={() => sheet.setTexts(texts, `${block.title} after ${cell.title}`)}
+          >
+            Use this choice in {block.title}
+          </button>
+        );
+      })}
+    </>
+  );
+}
+
+const blocksFed = (sheet: Sheet, table: TableDescription): readonly BlockCell[] =>
+  sheet
+    .part('cells')
+    .filter((each) => each.kind === 'block')
+    .filter((each) => sheet.blockNamed(each.block)?.role === table.feeds);
+
+function Rows({ cell }: { cell: ChoiceCell }) {
+  const sheet = useSheet();
+  return (
+    <ul class="plain-list">
+      {cell.options.map((option) => (
+        <li key={option.name}>
+          {option.title}{' '}
+          <button
+            type="button"
+            class="word quiet"
+            disabled={cell.options.length === 1}
+            onClick={() => sheet.changeCell(withoutOption(cell, option.name))}
+          >
+            take off<span class="unseen"> {option.title}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function AddRow({ cell, table }: { cell: ChoiceCell; table: TableDescription }) {
+  const sheet = useSheet();
+  const picked = useSignal('');
+  const offered = (name: string): boolean => cell.options.some((option) => option.name === name);
+  const own = sheet.part('rows').filter((row) => row.table === table.name);
+  const rest = [...own, ...table.rows].filter((row) => !offered(row.name));
+  const row = rest.find((each) => each.name === picked.value) ?? rest[0];
+  if (!row) return <p class="aside">Every {table.one} of the library is there.</p>;
+  return (
+    <div class="add-row">
+      <select
+        aria-label={`${cell.title}, ${table.one} to add`}
+        value={row.name}
+        onChange={(event) => {
+          picked.value = event.currentTarget.value;
+        }}
+      >
+        <RowOptions table={table} but={(each) => offered(each.name)} />
+      </select>
+      <button type="button" class="word" onClick={() => sheet.changeCell(withOption(cell, row))}>
+        Add to the choice
+      </button>
+      <NamedRowTold table={table} name={row.name} />
+    </div>
+  );
+}

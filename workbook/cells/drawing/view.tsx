@@ -1,0 +1,29 @@
+import { type Arrangement, type Place, ScaleDrawing } from '../../drawing/index';
+import { useSheet } from '../../store/context';
+import { placeTexts } from '../parts/place';
+
+/** Plan and side view of the present design, with the baseline as a ghost; and where a part is placed by a press. */
+export function DrawingView({ title, arrangement }: { title: string; arrangement?: Arrangement }) {
+  const sheet = useSheet();
+  const snapshot = sheet.snapshot.value;
+  const picking = sheet.picking.value;
+  if (!snapshot) return null;
+  const pick = (place: Place, metresPerPixel: number): void => {
+    if (!picking) return;
+    sheet.picking.value = undefined;
+    sheet.setTexts(placeTexts(picking.path, place, metresPerPixel), `place of ${picking.title}`);
+  };
+  const at = (axis: string): number => sheet.value(`${picking?.path}.${axis}`);
+  return (
+    <ScaleDrawing
+      shapes={snapshot.drawing}
+      ghost={snapshot.ghost}
+      names={sheet.names.value}
+      values={snapshot.values}
+      title={title}
+      arrangement={arrangement}
+      spot={picking && { x: at('x'), y: at('y'), z: at('z') }}
+      onPick={picking && pick}
+    />
+  );
+}

@@ -1,0 +1,47 @@
+import { useSignal } from '@preact/signals';
+import { type FormulaCell, freeName, takenNames } from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { newLine } from '../new/index';
+import { moved } from '../rows/index';
+import { FormulaLine } from './line';
+
+/** Ruled calculation lines: name left, what is written in the middle, value right. */
+export function FormulaView({ cell }: { cell: FormulaCell }) {
+  const sheet = useSheet();
+  const opened = useSignal<string | undefined>(undefined);
+  const put = (lines: FormulaCell['lines']): void => sheet.changeCell({ ...cell, lines });
+  const open = (name: string | undefined): void => {
+    opened.value = name;
+  };
+  const taken = (): ReadonlySet<string> => takenNames(sheet.document.peek());
+  return (
+    <div class="calculation">
+      {cell.lines.length === 0 && <p class="aside">No line yet.</p>}
+      {cell.lines.map((line, at) => (
+        <FormulaLine
+          key={line.name}
+          line={line}
+          at={at}
+          count={cell.lines.length}
+          isOpen={opened.value === line.name}
+          onOpen={open}
+          onChange={(next) => put(cell.lines.with(at, next))}
+          onMove={(by) => put(moved(cell.lines, at, by))}
+          onCopy={() => put(cell.lines.toSpliced(at + 1, 0, { ...line, name: freeName(line.name, taken()) }))}
+          onRemove={() => put(cell.lines.toSpliced(at, 1))}
+        />
+      ))}
+      <button
+        type="button"
+        class="word quiet"
+        onClick={() => {
+          const line = newLine(taken());
+          put([...cell.lines, line]);
+          open(line.name);
+        }}
+      >
+        add a line<span class="unseen"> to {cell.title}</span>
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,203 @@
+import { formatNumber } from '../../../engine/index';
+import { type Box, LABEL_SIZE, textWidth, wrapText } from '../../drawing/index';
+import { holdRange } from '../frame/hold-range';
+import { type Zone, zonesOf } from '../frame/limits';
+import { type LineStyle, lineStyle } from '../frame/palette';
+import type { ChartProps } from '../frame/props';
+import { exact, linear } from '../frame/scales';
+import { roundTicks, type Ticks } from '../frame/ticks';
+import { type Range, yRange } from '../frame/y-range';
+import { placeWords, WORD_LINE, type ZoneWords } from '../frame/zone-words';
+import { shareFigure } from '../shares/layout';
+import type { Bar, BarData, BarGroup, BarPanel } from './bars';
+
+export interface DrawnBar {
+  readonly key: string;
+  readonly box: Box;
+  /** Where its value is: the end away from zero. */
+  readonly end: number;
+  readonly middle: number;
+  readonly style: LineStyle;
+  readonly text: string;
+  /** Pixels from and to which the number may be off. */
+  readonly whisker: readonly [number, number] | undefined;
+  readonly si: number;
+  readonly label: string;
+  readonly present: boolean;
+}
+export interface DrawnGroup {
+  readonly key: string;
+  readonly name: readonly string[];
+  /** The name stands over its bars, which have the whole width. */
+  readonly above: boolean;
+  readonly label: string;
+  readonly top: number;
+  readonly bottom: number;
+  readonly bars: readonly DrawnBar[];
+  /** Pixel of the baseline's value. */
+  readonly baseline: number | undefined;
+}
+export interface DrawnBarPanel {
+  readonly panel: BarPanel;
+  readonly titleLines: readonly string[];
+  readonly titleTop: number;
+  readonly box: Box;
+  readonly range: Range;
+  readonly ticks: Ticks;
+  readonly groups: readonly DrawnGroup[];
+  readonly zones: readonly { readonly zone: Zone; readonly words: ZoneWords | undefined }[];
+  readonly outside: readonly Zone[];
+  x(value: number): number;
+}
+export interface BarLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly panels: readonly DrawnBarPanel[];
+  /** Bars that a page has no room for. */
+  readonly left: number;
+}
+
+const BAR = 14;
+const BAR_GAP = 2;
+const GROUP_GAP = 7;
+const NAME_LINE = LABEL_SIZE + 2;
+export const BAR_TITLE_LINE = LABEL_SIZE + 3;
+const X_AXIS = 18;
+/** Half a figure of the last tick stands beyond the plot. */
+const RIGHT = 14;
+const PANEL_GAP = 12;
+const NAME_SHARE = 0.34;
+const WORDS_SHARE = 0.3;
+const WORDS_PAD = 14;
+const MOST_GROUPS = 60;
+/** From a bar's end to its figure, clear of the ring of the present design. */
+export const FIGURE_GAP = 9;
+
+/** Lays bars out that lie from zero to the right and left, one under the other, with their names before them. */
+export function layOutBars(data: BarData, props: ChartProps, width: number, before?: BarLayout): BarLayout {
+  const above = data.panels.some((panel) => panel.groups.some((group) => group.opposed));
+  const nameWidth = above
+    ? 0
+    : Math.min(
+        width * NAME_SHARE,
+        Math.max(...data.panels.flatMap((p) => p.groups.map((g) => textWidth(g.label, LABEL_SIZE))), 30),
+      );
+  let top = 0;
+  let left = 0;
+  const panels = data.panels.map((panel, n): DrawnBarPanel => {
+    const groups = panel.groups.slice(0, MOST_GROUPS);
+    left += panel.groups.length - groups.length;
+    const number = ({ si, error }: Bar): string =>
+      error === undefined ? formatNumber(panel.shown(si)) : shareFigure(panel.shown(si), panel.shown(error));
+    const figure = (bar: Bar): string => bar.text ?? [number(bar), bar.label].filter((each) => each !== '').join(' ');
+    const texts = groups.flatMap((g) => g.bars.map(figure));
+    const figureRoom = Math.max(0, ...texts.map((text) => textWidth(text, LABEL_SIZE))) + FIGURE_GAP + 2;
+    const titleLines = wrapText(panel.title, LABEL_SIZE, width - 4);
+    const plot = {
+      left: above ? 1 : Math.ceil(nameWidth) + 8,
+      right: width - RIGHT,
+      top: top + titleLines.length * BAR_TITLE_LINE + 4,
+    };
+    const plotWidth = plot.right - plot.left;
+    const zones = zonesOf(panel, props.checks, props.names, props.values);
+    const words = new Map(zones.map((zone) => [zone, wrapText(zone.reason, LABEL_SIZE, plotWidth * WORDS_SHARE)]));
+    const numbers = groups.flatMap((g) => [
+      ...g.bars.map((bar) => panel.shown(bar.si + (bar.error ?? 0))),
+      panel.shown(g.baseline),
+    ]);
+    const ranged = yRange([0, ...numbers.map(exact)], zones, (zone) => {
+      const wide = Math.max(...words.get(zone)!.map((line) => textWidth(line, LABEL_SIZE)));
+      return (wide + WORDS_PAD) / plotWidth;
+    });
+    const { shown, outside } = ranged ?? { shown: [], outside: zones };
+    const held = props.moving ? before?.panels[n]?.range : undefined;
+    const bare: Range = ranged ? fromZero(holdRange(ranged.range, ranged.needed, held), numbers) : [0, 1];
+    const range = roomed(bare, numbers, figureRoom / plotWidth, above ? MOST_ROOM_ABOVE : MOST_ROOM);
+    const x = linear(range, plot.left, plot.right);
+
+    let y = plot.top + GROUP_GAP / 2;
+    const drawn = groups.map((group): DrawnGroup => {
+      const name = wrapText(group.label, LABEL_SIZE, above ? plotWidth : nameWidth + 1);
+      const nameHigh = above ? name.length * NAME_LINE : 0;
+      const lanes = lanesOf(group);
+      const barsHigh = Math.max(1, ...lanes.map((lane) => lane + 1)) * (BAR + BAR_GAP) - BAR_GAP;
+      const high = above ? nameHigh + barsHigh : Math.max(barsHigh, name.length * NAME_LINE);
+      const first = above ? y + nameHigh : y + (high - barsHigh) / 2;
+      const bars = group.bars.map((bar, k): DrawnBar => {
+        const end = x(panel.shown(bar.si));
+        const barTop = first + lanes[k]! * (BAR + BAR_GAP);
+        return {
+          ...bar,
+          box: { left: Math.min(x(0), end), right: Math.max(x(0), end), top: barTop, bottom: barTop + BAR },
+          end,
+          middle: barTop + BAR / 2,
+          style: lineStyle(bar.style),
+          text: figure(bar),
+          whisker:
+            bar.error === undefined
+              ? undefined
+              : [x(panel.shown(bar.si - bar.error)), x(panel.shown(bar.si + bar.error))],
+        };
+      });
+      const baseline = Number.isFinite(group.baseline) ? x(panel.shown(group.baseline)) : undefined;
+      const group_ = { key: group.key, name, above, label: group.label, top: y, bottom: y + high, bars, baseline };
+      y += high + GROUP_GAP;
+      return group_;
+    });
+    // The reasons of limits stand in a strip of their own under the bars.
+    const strip = Math.max(
+      0,
+      ...shown.map((zone) => (zone.reason === '' ? 0 : words.get(zone)!.length * WORD_LINE + 8)),
+    );
+    const box: Box = { ...plot, bottom: y + strip };
+    const taken: Box[] = [];
+    const placed = shown.map((zone) => {
+      const edge = x(zone.limit);
+      const under = { ...box, top: y - GROUP_GAP / 2 };
+      const area = zone.side === 'below' ? { ...under, right: edge } : { ...under, left: edge };
+      const found = zone.reason === '' ? undefined : placeWords(words.get(zone)!, area, 'top', [], taken);
+      if (found) taken.push(found.box);
+      return { zone, words: found };
+    });
+    const result = {
+      ...{ panel, titleLines, titleTop: top, box, range, groups: drawn, zones: placed, outside, x },
+      ticks: upTo(roundTicks(range, Math.max(2, Math.round(plotWidth / 70))), panel.most),
+    };
+    top = box.bottom + X_AXIS + PANEL_GAP;
+    return result;
+  });
+  return { width, height: top - PANEL_GAP + 2, panels, left };
+}
+
+const upTo = (ticks: Ticks, most = Number.POSITIVE_INFINITY): Ticks => ({
+  ...ticks,
+  values: ticks.values.filter((value) => value <= most),
+});
+
+/** The line on which each bar lies: two that go opposite ways may share one. */
+function lanesOf({ bars, opposed }: BarGroup): number[] {
+  const used = { below: 0, above: 0 };
+  return bars.map(({ si }, k) => (opposed ? used[si < 0 ? 'below' : 'above']++ : k));
+}
+
+/** Nothing is drawn beyond zero where all bars lie on one side of it. */
+function fromZero([low, high]: Range, numbers: readonly number[]): Range {
+  const answered = numbers.filter(Number.isFinite);
+  return [
+    answered.every((v) => v >= 0) ? Math.min(0, low < 0 ? 0 : low) : low,
+    answered.every((v) => v <= 0) ? 0 : high,
+  ];
+}
+
+/** Share of the plot that figures may take at most. */
+const MOST_ROOM = 0.6;
+const MOST_ROOM_ABOVE = 0.7;
+
+/** Room for the figures behind the longest bars. */
+function roomed([low, high]: Range, numbers: readonly number[], share: number, room: number): Range {
+  const most = Math.max(0, ...numbers.filter(Number.isFinite));
+  const least = Math.min(0, ...numbers.filter(Number.isFinite));
+  const span = (high - low) / (1 - Math.min(room, share * (least < 0 && most > 0 ? 2 : 1)));
+  const needed = share * span;
+  return [least < 0 ? Math.min(low, least - needed) : low, most > 0 ? Math.max(high, most + needed) : high];
+}

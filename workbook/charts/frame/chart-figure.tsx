@@ -1,0 +1,41 @@
+import './charts.css';
+import type { ComponentChildren, JSX } from 'preact';
+import type { Point } from '../../drawing/index';
+import { Figures, type TableData } from './figures';
+import { ReadOut } from './read-out';
+import type { ReadSeries } from './readings';
+
+export interface ChartFigureProps {
+  readonly title: string;
+  /** What to see, computed from the chart; blank ones are left out. */
+  readonly sentences: readonly string[];
+  readonly width: number;
+  readonly height: number;
+  /** The present design. */
+  readonly start?: Point | undefined;
+  readonly series: () => readonly ReadSeries[];
+  readonly table: () => TableData;
+  readonly children: ComponentChildren;
+}
+
+/** What every chart has: a picture that can be read out, a sentence or two under it, and its numbers. */
+export function ChartFigure(props: ChartFigureProps): JSX.Element {
+  const { title, width, height, start, series, table, children } = props;
+  const sentences = props.sentences.filter((sentence) => sentence !== '');
+  return (
+    <figure class="chart-picture">
+      <ReadOut
+        title={title}
+        says={[`${title}.`, ...sentences].join(' ')}
+        width={width}
+        height={height}
+        start={start}
+        series={series}
+      >
+        {children}
+      </ReadOut>
+      <figcaption class="chart-caption">{sentences.join(' ')}</figcaption>
+      <Figures title={title} table={table} />
+    </figure>
+  );
+}

@@ -1,0 +1,117 @@
+import { formatNumber } from '../../../engine/index';
+import { type Family, linePoints, type Panel, type Spot } from './family';
+import { type Zone, zonesOf } from './limits';
+import type { SweepChartProps } from './props';
+import { splitShared } from './shared-words';
+
+/** One line of a panel, in the numbers of its axes; y is NaN where it breaks off. */
+export interface PlotLine {
+  readonly key: string;
+  /** What stands at its end; '' where it is the only one. */
+  readonly label: string;
+  readonly points: readonly Spot[];
+}
+/** A design that is marked on a panel. */
+export interface PlotMark {
+  readonly kind: 'now' | 'baseline';
+  /** What it is a value of, where a panel has several. */
+  readonly of: string;
+  readonly at: Spot;
+  readonly text: string;
+}
+export interface PlotPanel {
+  readonly path: string;
+  /** Paths of the quantities that stand in it. */
+  readonly shows: readonly string[];
+  /** With unit. */
+  readonly title: string;
+  readonly lines: readonly PlotLine[];
+  /** The baseline's own lines. */
+  readonly ghosts: readonly (readonly Spot[])[];
+  readonly marks: readonly PlotMark[];
+  readonly zones: readonly Zone[];
+}
+/** Lines over one axis, one panel above the other: what a chart of lines draws, wherever it comes from. */
+export interface Plot {
+  /** Title with unit. */
+  readonly acrossTitle: string;
+  /** Numbers along the axis: it runs from the least to the greatest. */
+  readonly across: readonly number[];
+  /** Names of the places along the axis, where it is a choice. */
+  readonly options?: { readonly names: readonly string[]; readonly indices: ArrayLike<number> } | undefined;
+  readonly panels: readonly PlotPanel[];
+}
+
+/** What the chart of a sweep draws. */
+export function plotOf(family: Family, props: SweepChartProps): Plot {
+  const groups = props.cell.together ? byUnit(family.panels) : family.panels.map((panel) => [panel]);
+  return {
+    acrossTitle: family.across.title,
+    across: Array.from(family.acrossValues, (v) => family.across.shown(v)),
+    options: family.options && { names: family.options, indices: family.acrossValues },
+    panels: groups.map((panels) => panelOf(panels, family, props)),
+  };
+}
+
+interface Unit {
+  readonly unit: string;
+  readonly suffix: string;
+}
+
+/** Those that are read in one unit stand together, where the first of them stands. */
+export function byUnit<P extends { readonly info: Unit }>(panels: readonly P[]): P[][] {
+  const groups = new Map<string, P[]>();
+  for (const panel of panels) {
+    const unit = `${panel.info.unit} ${panel.info.suffix}`;
+    const group = groups.get(unit);
+    if (group) group.push(panel);
+    else groups.set(unit, [panel]);
+  }
+  return [...groups.values()];
+}
+
+/** Title of a panel of several quantities, and what its lines are called. */
+export function titlesOf(
+  panels: readonly { readonly title: string; readonly info: { readonly title: string } & Unit }[],
+): {
+  readonly title: string;
+  readonly labels: readonly string[];
+} {
+  const [first, ...others] = panels;
+  if (others.length === 0) return { title: first!.title, labels: [''] };
+  const { shared, rest } = splitShared(panels.map(({ info }) => info.title));
+  const unit = first!.info.suffix || first!.info.unit;
+  return { title: unit === '' ? shared : `${shared}, ${unit}`, labels: rest };
+}
+
+function panelOf(panels: readonly Panel[], family: Family, props: SweepChartProps): PlotPanel {
+  const { title, labels } = titlesOf(panels);
+  return {
+    path: panels.map(({ path }) => path).join(' '),
+    shows: panels.map(({ path }) => path),
+    title,
+    lines: panels.flatMap((panel, k) =>
+      family.lines.map((line) => ({
+        key: panels.length === 1 ? line.key : `${panel.path} ${line.key}`,
+        label: [labels[k]!, line.label].filter((text) => text !== '').join(', '),
+        points: linePoints(family, panel, line, props.progress),
+      })),
+    ),
+    ghosts: panels.flatMap(({ ghost }) => (ghost.length > 0 ? [ghost] : [])),
+    marks: panels.flatMap((panel) =>
+      (['now', 'baseline'] as const).flatMap((kind) => {
+        const at = panel[kind];
+        return at ? [{ kind, of: panel.path, at, text: `${kind} ${formatNumber(at.y)}` }] : [];
+      }),
+    ),
+    zones: onceEach(panels.flatMap((panel) => zonesOf(panel, props.checks, props.names, props.values))),
+  };
+}
+
+/** One limit for several quantities is drawn once. */
+function onceEach(zones: readonly Zone[]): Zone[] {
+  return zones.filter(
+    ({ side, limit, reason }, k) =>
+      zones.findIndex((each) => each.side === side && each.limit === limit && each.reason === reason) === k,
+  );
+}

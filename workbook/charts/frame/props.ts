@@ -1,0 +1,38 @@
+import type { ChartCell, CheckCell, PartsCell, SweepProgress, TraceAnswer } from '../../../engine/index';
+import type { Names } from '../../drawing/index';
+
+/** What every chart is given. */
+interface Common {
+  readonly cell: ChartCell;
+  readonly names: Names;
+  /** Every slot of the present design and, where there is one, of the baseline; SI. */
+  readonly values: Float64Array;
+  readonly baseline?: Float64Array | undefined;
+  /** A hand moves the design: scales stand still where they can. */
+  readonly moving?: boolean;
+  /** Checks whose limits may stand in it: those on a path that it shows do. */
+  readonly checks: readonly CheckCell[];
+  /** Title of an option ("balsa–ply"), where the document gives it one. */
+  readonly optionTitle?: (path: string, option: string) => string | undefined;
+  /** Fixed width in pixels; missing: as wide as the place it stands in. */
+  readonly width?: number;
+}
+
+export interface SweepChartProps extends Common {
+  /** What the sweep has computed so far. */
+  readonly progress: SweepProgress;
+  /** The same sweep of the baseline along what is across; missing without a baseline and while it is not computed. */
+  readonly ghost?: SweepProgress | undefined;
+}
+
+/** A chart of a weight and balance table. */
+export interface PartsChartProps extends Common {
+  readonly parts: PartsCell;
+}
+
+/** A chart of what runs along something. */
+export interface TraceChartProps extends Common {
+  readonly trace: TraceAnswer;
+}
+
+export type ChartProps = SweepChartProps | PartsChartProps | TraceChartProps;

@@ -1,0 +1,90 @@
+import { formatNumber } from '../../../engine/index';
+import {
+  type Box,
+  LABEL_SIZE,
+  type PlacedLabel,
+  type Point,
+  placeLabels,
+  type Segment,
+  textWidth,
+} from '../../drawing/index';
+import type { Panel, Spot } from './family';
+
+/** The present design or the baseline on a panel. */
+export interface DrawnSpot {
+  readonly kind: 'now' | 'baseline';
+  /** What it is a value of, where one panel has several. */
+  readonly of?: string;
+  readonly at: Point;
+  readonly text: string;
+  readonly label: PlacedLabel | undefined;
+}
+
+export const NOW_RADIUS = 5;
+export const BASELINE_RADIUS = 3.5;
+const HEIGHT = LABEL_SIZE + 2;
+/** Two designs nearer than this, in pixels, are one. */
+const SAME = 2.5;
+
+/** A design to be marked. */
+export interface Marked {
+  readonly kind: DrawnSpot['kind'];
+  readonly of?: string;
+  readonly at: Point;
+  readonly text: string;
+}
+
+/** Present design and baseline on a panel of lines. */
+export function markedOn(panel: Panel, place: (spot: Spot) => Point): Marked[] {
+  const marked: Marked[] = [];
+  if (panel.now) marked.push({ kind: 'now', at: place(panel.now), text: `now ${formatNumber(panel.now.y)}` });
+  if (panel.baseline) {
+    const text = `baseline ${formatNumber(panel.baseline.y)}`;
+    marked.push({ kind: 'baseline', at: place(panel.baseline), text });
+  }
+  return marked;
+}
+
+/** Marks of the present design and, where it stands elsewhere, of the baseline, with their values beside them. */
+export function placeSpots(
+  marked: readonly Marked[],
+  box: Box,
+  taken: readonly Box[],
+  strokes: readonly Segment[],
+  before: ReadonlyMap<string, number> | undefined,
+): DrawnSpot[] {
+  const seen = (p: Point): boolean =>
+    p.x >= box.left - 1 && p.x <= box.right + 1 && p.y >= box.top - 1 && p.y <= box.bottom + 1;
+  const present = marked.filter((each) => each.kind === 'now' && seen(each.at));
+  const isPresent = ({ at, of }: Marked): boolean => {
+    const now = present.find((each) => each.of === of)?.at;
+    return now !== undefined && Math.hypot(now.x - at.x, now.y - at.y) <= SAME;
+  };
+  const spots = marked
+    .filter((each) => seen(each.at) && (each.kind === 'now' || !isPresent(each)))
+    .map((each) => ({ ...each, radius: each.kind === 'now' ? NOW_RADIUS : BASELINE_RADIUS }));
+  const marks = spots.map(({ at, radius }) => ({
+    left: at.x - radius,
+    right: at.x + radius,
+    top: at.y - radius,
+    bottom: at.y + radius,
+  }));
+  const labels = placeLabels(
+    spots.map(({ at, text, radius, ...spot }) => ({
+      key: keyOf(spot),
+      at,
+      settings: [{ width: textWidth(text, LABEL_SIZE) + 4, height: HEIGHT }],
+      clear: radius,
+    })),
+    { frame: box, taken: [...taken, ...marks], strokes },
+    before,
+  );
+  return spots.map(({ radius: _, ...spot }) => ({ ...spot, label: labels.find((l) => l.key === keyOf(spot)) }));
+}
+
+/** Tells the marks of one panel apart. */
+export const keyOf = ({ kind, of }: Pick<Marked, 'kind' | 'of'>): string => (of === undefined ? kind : `${kind} ${of}`);
+
+/** Where the words of the last picture stood, so that they stay on their side. */
+export const placesOf = (spots: readonly DrawnSpot[] | undefined): ReadonlyMap<string, number> | undefined =>
+  spots && new Map(spots.flatMap((spot) => (spot.label ? [[keyOf(spot), spot.label.place] as const] : [])));

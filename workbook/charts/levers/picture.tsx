@@ -1,0 +1,20 @@
+import type { ComponentType, JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { PlaceHolder } from '../frame/place-holder';
+import type { SweepChartProps } from '../frame/props';
+
+let here: ComponentType<SweepChartProps> | undefined;
+
+/** The chart of a cell of levers; what draws it is fetched when the first one is to be drawn. */
+export function LeverPicture(props: SweepChartProps): JSX.Element {
+  const [, setArrived] = useState(here !== undefined);
+  useEffect(() => {
+    if (here) return;
+    void import('./view').then(({ LeverChart }) => {
+      here = LeverChart;
+      setArrived(true);
+    });
+  }, []);
+  const Picture = here;
+  return Picture ? <Picture {...props} /> : <PlaceHolder panels={Math.max(1, props.progress.wanted.length)} />;
+}

@@ -1,0 +1,126 @@
+import { fromSI, type TraceAnswer, type TraceColumn } from '../../../engine/index';
+import { LABEL_SIZE, type Point, wrapText } from '../../drawing/index';
+import { holdRange } from '../frame/hold-range';
+import type { Zone } from '../frame/limits';
+import type { TraceChartProps } from '../frame/props';
+import { linear } from '../frame/scales';
+import { roundTicks, type Ticks } from '../frame/ticks';
+import type { Range } from '../frame/y-range';
+
+/** One value around the lap. */
+export interface RingPoint {
+  /** Radians. */
+  readonly angle: number;
+  readonly value: number;
+  readonly at: Point;
+}
+export interface RingExtreme {
+  readonly kind: 'least' | 'greatest';
+  readonly point: RingPoint;
+  readonly label: Point;
+  readonly anchor: 'start' | 'end' | 'middle';
+}
+export interface RingLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly titleLines: readonly string[];
+  readonly centre: Point;
+  readonly radius: number;
+  readonly range: Range;
+  readonly ticks: Ticks;
+  readonly present: readonly RingPoint[];
+  readonly baseline: readonly RingPoint[];
+  readonly extremes: readonly RingExtreme[];
+  readonly zones: readonly Zone[];
+  /** Values of the trace without a number. */
+  readonly missing: number;
+  r(value: number): number;
+  place(angle: number, radius: number): Point;
+}
+
+const LINE = LABEL_SIZE + 3;
+const MOST_RADIUS = 150;
+const SIDE = 62;
+const EDGE = 22;
+const RINGS = 4;
+/** The least ring stands this far from the middle at least, so that there is room to read it. */
+const HOLE = 0.18;
+
+/** Reads one column of a trace against its first, which is an angle. */
+export function ringColumn({ trace, cell }: TraceChartProps): { column: TraceColumn; index: number } | undefined {
+  const index = trace.columns.findIndex((each) => each.name === cell.up[0]);
+  return index > 0 ? { column: trace.columns[index]!, index } : undefined;
+}
+
+/** Lays a ring out: angle 0 at the top, running anticlockwise as the model flies seen from above, the value outward. */
+export function layOutRing(
+  props: TraceChartProps,
+  zones: readonly Zone[],
+  width: number,
+  before?: RingLayout,
+): RingLayout {
+  const { column, index } = ringColumn(props)!;
+  const { trace } = props;
+  const read = (arrays: TraceAnswer['present'] | undefined): { angle: number; value: number }[] =>
+    Array.from(arrays?.[0] ?? [], (angle, k) => ({ angle, value: fromSI(arrays![index]![k]!, column.unit) }));
+  const present = read(trace.present);
+  const baseline = read(trace.baseline);
+  const numbers = [...present, ...baseline].map(({ value }) => value).filter(Number.isFinite);
+  const shownZones = zones.filter(({ limit }) => Number.isFinite(limit));
+  const high = Math.max(...numbers, ...shownZones.map(({ limit }) => limit));
+  const low = Math.min(...numbers, ...shownZones.map(({ limit }) => limit));
+  // A ring of what can't be negative shows its whole size: from nothing in the middle.
+  const needed: Range = numbers.length === 0 ? [0, 1] : [low >= 0 ? 0 : low - HOLE * (high - low), high];
+  const bare: Range = needed[1] > needed[0] ? needed : [needed[0] - 1, needed[1] + 1];
+  const range = holdRange(bare, bare, props.moving ? before?.range : undefined);
+
+  const titleLines = wrapText(titleOf(column), LABEL_SIZE, width - 4);
+  const radius = Math.min(MOST_RADIUS, (width - 2 * SIDE) / 2);
+  const centre = { x: width / 2, y: titleLines.length * LINE + EDGE + radius + 6 };
+  const r = linear(range, 0, radius);
+  const place = (angle: number, far: number): Point => ({
+    x: centre.x - far * Math.sin(angle),
+    y: centre.y - far * Math.cos(angle),
+  });
+  const drawn = (list: readonly { angle: number; value: number }[]): RingPoint[] =>
+    list.flatMap((each) =>
+      Number.isFinite(each.value + each.angle) ? [{ ...each, at: place(each.angle, Math.max(0, r(each.value))) }] : [],
+    );
+  const points = drawn(present);
+  return {
+    ...{ width, height: centre.y + radius + EDGE, titleLines, centre, radius, range, r, place },
+    ticks: roundTicks(range, RINGS),
+    present: points,
+    baseline: drawn(baseline),
+    extremes: extremesOf(points, centre, radius, place),
+    zones: shownZones,
+    missing: present.length - points.length,
+  };
+}
+
+export const titleOf = ({ title, unit, suffix }: TraceColumn): string =>
+  suffix || unit ? `${title}, ${suffix || unit}` : title;
+
+/** Least and greatest value with their labels outside the outermost ring. */
+function extremesOf(
+  points: readonly RingPoint[],
+  centre: Point,
+  radius: number,
+  place: RingLayout['place'],
+): RingExtreme[] {
+  if (points.length < 2) return [];
+  const least = points.reduce((a, b) => (b.value < a.value ? b : a));
+  const greatest = points.reduce((a, b) => (b.value > a.value ? b : a));
+  if (least.value === greatest.value) return [];
+  return (['greatest', 'least'] as const).map((kind) => {
+    const point = kind === 'least' ? least : greatest;
+    const out = place(point.angle, radius + 12);
+    // The words stand beside the ring, clear of the figures of the angles at its four points.
+    const right = out.x > centre.x + 1 || (Math.abs(out.x - centre.x) <= 1 && kind === 'least');
+    const y = Math.min(Math.max(out.y, centre.y - radius + 16), centre.y + radius - 16);
+    const apart = Math.abs(y - centre.y) < 16 ? y + 18 : y;
+    const half = Math.sqrt(Math.max(0, (radius + 6) ** 2 - (apart - centre.y) ** 2));
+    const label = { x: centre.x + (right ? half + 6 : -half - 6), y: apart };
+    return { kind, point, label, anchor: right ? 'start' : 'end' };
+  });
+}

@@ -1,0 +1,103 @@
+import { useEffect } from 'preact/hooks';
+import { DELETED_WORDS, type Designs, useDesigns } from '../../store/designs';
+import type { Design } from '../../store/keep/index';
+import { momentWords } from '../../store/moment-words';
+
+/** Designs on this machine, each to be opened, copied or deleted with a way back. */
+export function DesignsHere({ onLeave }: { onLeave: () => void }) {
+  const designs = useDesigns();
+  useEffect(() => void designs?.readList(), [designs]);
+  const list = designs?.list.value;
+  if (!designs || !list) return null;
+  const keeping = designs.keeping.value;
+  const kept = list.filter((design) => design.deleted === undefined);
+  const deleted = list.filter((design) => design.deleted !== undefined);
+  return (
+    <section aria-labelledby="designs-title">
+      <h3 id="designs-title">Designs on this machine</h3>
+      {keeping.kind === 'refused' && <p class="form-problem">{keeping.sentence}</p>}
+      {kept.length === 0 && keeping.kind !== 'refused' && (
+        <p>
+          None is kept yet. What you change is kept in this browser by itself; to have it elsewhere, or to be sure of
+          it, save it to a file.
+        </p>
+      )}
+      <ul>
+        {kept.map((design) => (
+          <KeptDesign key={design.id} design={design} designs={designs} onLeave={onLeave} />
+        ))}
+      </ul>
+      {deleted.length > 0 && (
+        <ul class="deleted">
+          {deleted.map((design) => (
+            <li key={design.id} data-design={design.id}>
+              <p>{titleOf(design)}</p>
+              <p class="aside">{DELETED_WORDS}</p>
+              <p class="commands">
+                <button type="button" class="word" onClick={() => void designs.bringBack(design)}>
+                  Bring back<span class="unseen"> {titleOf(design)}</span>
+                </button>
+                <button type="button" class="word" onClick={() => void designs.removeDesign(design)}>
+                  Delete for good<span class="unseen">: {titleOf(design)}</span>
+                </button>
+              </p>
+            </li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+const titleOf = (design: Design): string => design.title || 'Untitled sheet';
+
+interface Props {
+  readonly design: Design;
+  readonly designs: Designs;
+  readonly onLeave: () => void;
+}
+
+function KeptDesign({ design, designs, onLeave }: Props) {
+  const isOpen = design.id === designs.open.value;
+  const title = titleOf(design);
+  const named = <span class="unseen"> {title}</span>;
+  return (
+    <li data-design={design.id}>
+      <p>
+        <strong>{title}</strong>
+      </p>
+      <p class="aside">
+        {isOpen ? 'Open now' : 'Kept'}, changed {momentWords(design.changed, Date.now())}
+      </p>
+      <p class="commands">
+        {!isOpen && (
+          <button
+            type="button"
+            class="word"
+            onClick={() => {
+              onLeave();
+              designs.openDesign(design);
+            }}
+          >
+            Open{named}
+          </button>
+        )}
+        <button
+          type="button"
+          class="word"
+          onClick={() => {
+            onLeave();
+            designs.copyDesign(design);
+          }}
+        >
+          Copy{named}
+        </button>
+        {!isOpen && (
+          <button type="button" class="word" onClick={() => void designs.deleteDesign(design)}>
+            Delete{named}
+          </button>
+        )}
+      </p>
+    </li>
+  );
+}

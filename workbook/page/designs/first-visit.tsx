@@ -1,0 +1,28 @@
+import { useSheet } from '../../store/context';
+import { useDesigns } from '../../store/designs';
+
+/** At the first visit: what is open, and the ways to begin. It goes as soon as something is changed or chosen. */
+export function FirstVisit() {
+  const sheet = useSheet();
+  const designs = useDesigns();
+  if (!designs?.welcome.value || designs.file.value !== 'untouched') return null;
+  return (
+    <section class="first-visit" aria-label="Ways to begin">
+      <p>
+        <strong>What is open is an invented model to try things on.</strong> Move a slide and see what follows; or begin
+        with something of your own.
+      </p>
+      <p class="commands">
+        <button type="button" class="word" onClick={() => (designs.beginning.value = true)}>
+          Begin a design of your own
+        </button>
+        <button type="button" class="word" onClick={() => (sheet.choosing.value = true)}>
+          Open a file or a ready sheet
+        </button>
+        <button type="button" class="word" onClick={() => (designs.welcome.value = false)}>
+          Look around here first
+        </button>
+      </p>
+    </section>
+  );
+}

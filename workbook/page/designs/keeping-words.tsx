@@ -1,0 +1,29 @@
+import { useDesigns } from '../../store/designs';
+import type { FileState } from '../../store/keep/index';
+
+const FILE_WORDS: Readonly<Record<FileState, string>> = {
+  untouched: '',
+  none: 'kept in this browser, not in a file',
+  same: 'saved to a file',
+  older: 'kept in this browser, changed since it was saved to a file',
+};
+
+/** Where the design as it stands is kept. */
+export function KeepingWords() {
+  const designs = useDesigns();
+  if (!designs) return null;
+  const keeping = designs.keeping.value;
+  let words = FILE_WORDS[designs.file.value];
+  if (keeping.kind === 'elsewhere') words = 'open in another tab';
+  if (keeping.kind === 'refused' && designs.file.value !== 'same') words = 'not kept: save it to a file';
+  return words === '' ? null : (
+    <p
+      class={`keeping-words ${keeping.kind}`}
+      data-keeping={keeping.kind}
+      data-file={designs.file.value}
+      data-stored={designs.atRest.value}
+    >
+      {words}
+    </p>
+  );
+}

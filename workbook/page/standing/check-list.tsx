@@ -1,0 +1,40 @@
+import { verdict } from '../../cells/index';
+import { Mark } from '../../controls/mark';
+import { useSheet } from '../../store/context';
+
+/** Every check of the sheet on one line each, always in sight. */
+export function CheckList() {
+  const sheet = useSheet();
+  const checks = sheet.checks.value;
+  if (checks.length === 0) {
+    return (
+      <p class="aside checks">
+        No check yet. A check watches one number and says when to stop; “Add” at the top makes one.
+      </p>
+    );
+  }
+  return (
+    <section class="checks" aria-labelledby="checks-title">
+      <h2 id="checks-title">Stop if one of these is broken</h2>
+      <ul>
+        {checks.map((check) => {
+          const now = verdict(check, sheet);
+          return (
+            <li key={check.id} class={now.kind} data-check={check.name}>
+              <Mark holds={now.kind === 'waits' ? undefined : now.kind === 'holds'} />
+              <a href={`#cell-${check.name}`}>{check.title}</a>
+              {now.kind === 'broken' ? (
+                <span class="check-words">{now.words}</span>
+              ) : (
+                <span class="check-value">
+                  {now.now}
+                  <span class="unseen">{now.kind === 'holds' ? ', within its limits' : ', no answer yet'}</span>
+                </span>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

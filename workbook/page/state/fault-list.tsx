@@ -1,0 +1,88 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { Fault } from '../../../engine/index';
+import { FaultWords, WayTo } from '../../controls/fault-flag';
+import { useSheet } from '../../store/context';
+
+/** Everything that is wrong or waits, in the order of the sheet, each with a way to it. */
+export function FaultList({ onClose }: { onClose: () => void }) {
+  const sheet = useSheet();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  const faults = sheet.snapshot.value?.faults ?? [];
+  const leave = (): void => dialog.current?.close();
+  return (
+    <dialog ref={dialog} class="open-dialog fault-list" aria-labelledby="fault-list-title" onClose={onClose}>
+      <div class="dialog-head">
+        <h2 id="fault-list-title">What is wrong, and what waits</h2>
+        <button type="button" class="word" onClick={leave}>
+          Back to the sheet
+        </button>
+      </div>
+      {faults.length === 0 && <p>Nothing any more: every number of the sheet has its answer.</p>}
+      <Wrong faults={faults.filter((fault) => fault.state === 'fault')} onLeave={leave} />
+      <Waiting faults={faults.filter((fault) => fault.state === 'waits')} onLeave={leave} />
+    </dialog>
+  );
+}
+
+interface Listed {
+  readonly faults: readonly Fault[];
+  readonly onLeave: () => void;
+}
+
+function Wrong({ faults, onLeave }: Listed) {
+  const sheet = useSheet();
+  if (faults.length === 0) return null;
+  return (
+    <section>
+      <h3>Wrong</h3>
+      <ul>
+        {faults.map((fault) => (
+          <li key={`${fault.path} ${fault.message}`} data-listed={fault.path}>
+            <WayTo place={fault} onLeave={onLeave}>
+              {sheet.placeTitle(fault)}
+            </WayTo>
+            <p>
+              <FaultWords fault={fault} onLeave={onLeave} />
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** One cell a row: everything in it mostly waits for the same. */
+function Waiting({ faults, onLeave }: Listed) {
+  const sheet = useSheet();
+  if (faults.length === 0) return null;
+  const cells = [...new Set(faults.map((fault) => fault.cell))];
+  return (
+    <section>
+      <h3>Waiting</h3>
+      <ul>
+        {cells.map((cell) => {
+          const here = faults.filter((fault) => fault.cell === cell);
+          const causes = new Set(here.map((fault) => fault.waitsFor ?? ''));
+          return (
+            <li key={cell} data-listed={cell}>
+              <WayTo place={here[0]!} onLeave={onLeave}>
+                {sheet.placeTitle({ cell, path: '' })}
+              </WayTo>{' '}
+              waits for{' '}
+              {[...causes].map((path, k) => (
+                <>
+                  {k > 0 && ', '}
+                  <WayTo place={{ cell: sheet.cellHolding(path) ?? '', path }} onLeave={onLeave}>
+                    {path}
+                  </WayTo>
+                </>
+              ))}
+              .
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
