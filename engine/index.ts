@@ -21,44 +21,7 @@ export {
   reservedWords,
 } from './formula/index';
 export { readCsvTable } from './library/csv';
-export type {
-  BlockDescription,
-  ColumnDescription,
-  Description,
-  EngineService,
-  Fault,
-  FieldDescription,
-  FirstDesignAnswer,
-  FirstDesignForm,
-  FirstDesignService,
-  FitAnswer,
-  FittedFactor,
-  FittedNumber,
-  ForgottenThing,
-  FormField,
-  FormProblem,
-  KeptRange,
-  LeverChange,
-  LeversTold,
-  NameInfo,
-  ResultDescription,
-  RowDescription,
-  Snapshot,
-  SpreadFactor,
-  SpreadOfResult,
-  SpreadTold,
-  SweepAxisValues,
-  SweepProgress,
-  SweepRequest,
-  TableAnswer,
-  TableColumn,
-  TableDescription,
-  TableFormat,
-  TableView,
-  TraceAnswer,
-  TraceColumn,
-  TraceDescription,
-} from './protocol';
+export type { EngineService, FirstDesignService } from './protocol';
 export {
   blockAnchor,
   type Chapter,
@@ -160,6 +123,33 @@ export {
 } from './sheet/transaction';
 export { type Use, usesOf } from './sheet/uses';
 export type { FileProblem } from './sheet/validate';
+export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
+export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
+export type { ForgottenThing } from './study/forgotten-thing';
+export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
+export type { Snapshot, SweepRequest } from './study/told';
+export type {
+  BlockDescription,
+  ColumnDescription,
+  Description,
+  Fault,
+  FieldDescription,
+  LeverChange,
+  LeversTold,
+  NameInfo,
+  ResultDescription,
+  RowDescription,
+  SpreadFactor,
+  SpreadOfResult,
+  SpreadTold,
+  SweepAxisValues,
+  SweepProgress,
+  TableDescription,
+  TraceAnswer,
+  TraceColumn,
+  TraceDescription,
+} from './terms/index';
+export { NOT_COMPUTED } from './terms/index';
 export {
   type Dimension,
   describeDimension,

@@ -1,6 +1,6 @@
 /** The engine in a worker of its own, served to the page through Comlink. */
 import { expose, transfer } from 'comlink';
-import type { FirstDesignService } from './protocol';
+import type { EngineService, FirstDesignService } from './protocol';
 import { makeReference, type ReferenceService } from './reference/index';
 import { type FromSampler, firstDesign, library, type PoolPorts, startEngine } from './study/index';
 
@@ -51,4 +51,4 @@ expose({
     );
   },
   ...reference,
-} satisfies typeof engine & ReferenceService & FirstDesignService);
+} satisfies EngineService & ReferenceService & FirstDesignService);

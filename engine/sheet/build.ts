@@ -1,7 +1,7 @@
 import type { AnyBlock } from '../blocks/block';
 import type { Repair, ValueType } from '../formula/index';
 import type { LibraryTable } from '../library/index';
-import type { Fault, NameInfo } from '../protocol';
+import type { Fault, NameInfo } from '../terms/index';
 import type { Dimension } from '../units/index';
 import type { Document, PartShape } from './document';
 import type { ValueColumn } from './library-numbers';

@@ -1,5 +1,5 @@
 import { nearestName, type ValueType } from '../formula/index';
-import type { Fault } from '../protocol';
+import type { Fault } from '../terms/index';
 import { type Dimension, unitNamed } from '../units/index';
 import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './build';
 import type { Document } from './document';

@@ -1,5 +1,5 @@
 import type { ValueType } from '../formula/index';
-import type { Fault, NameInfo } from '../protocol';
+import type { Fault, NameInfo } from '../terms/index';
 import { spellDimension } from '../units/index';
 import { breakRings, needsOf } from './break-rings';
 import type { Library, StepSpec } from './build';

@@ -1,4 +1,4 @@
-import type { Fault } from '../protocol';
+import type { Fault } from '../terms/index';
 import type { Library } from './build';
 import { type Compiled, compile } from './compile';
 import type { Document } from './document';

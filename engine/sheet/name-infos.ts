@@ -1,4 +1,4 @@
-import type { NameInfo } from '../protocol';
+import type { NameInfo } from '../terms/index';
 import { ONE } from '../units/index';
 import type { NameTold } from './build';
 import type { Building, Named } from './builder';

@@ -1,4 +1,4 @@
-import type { SweepProgress } from '../protocol';
+import type { SweepProgress } from '../terms/index';
 
 /** A change this small beside the result itself is what is left over of solving, and counts as none. */
 const NOTHING = 1e-7;

@@ -1,4 +1,4 @@
-import type { Fault } from '../protocol';
+import type { Fault } from '../terms/index';
 import type { Bench } from './bench';
 import type { Compiled } from './compile';
 import { SETTLED, WAITS } from './program';

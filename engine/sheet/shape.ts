@@ -1,4 +1,4 @@
-import type { NameInfo } from '../protocol';
+import type { NameInfo } from '../terms/index';
 import type { Slot, Step } from './program';
 
 /** A short text that differs whenever names, slots or steps do, and never for the value of a constant. */

@@ -1,9 +1,9 @@
-import type { Fault } from '../protocol';
 import type { Bench } from '../sheet/bench';
 import type { Compiled } from '../sheet/compile';
 import { SETTLED, type Slot, WAITS } from '../sheet/program';
 import { faultOf } from '../sheet/sentences';
 import { wiringOf } from '../sheet/wiring';
+import type { Fault } from '../terms/index';
 
 /** Why a slot has no answer for sample i, said of the step where the trouble began; undefined where nothing went wrong. */
 export function causeOf(compiled: Compiled, bench: Bench, slot: Slot, i = 0): string | undefined {

@@ -1,6 +1,6 @@
 import { isOptionColumn, isWordColumn, type LibraryRow, type LibraryTable } from '../library/index';
-import type { RowDescription, TableDescription } from '../protocol';
 import { valueColumns } from '../sheet/library-numbers';
+import type { RowDescription, TableDescription } from '../terms/index';
 
 /** A table of the library as plain data: all that a list, a form or a reference page needs. */
 export function describeTable(table: LibraryTable): TableDescription {

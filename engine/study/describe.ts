@@ -1,6 +1,6 @@
 import type { AnyBlock, AnyTrace, Curve, Field, FieldSpecs, Link, Option, Result, ResultSpecs } from '../blocks/block';
 import { isCurve, isLink, isOption } from '../blocks/block';
-import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../protocol';
+import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../terms/index';
 import { ONE, writeQuantity } from '../units/index';
 
 /** A block's declaration as plain data: all that a form, a completion or a reference page needs. */

@@ -1,8 +1,8 @@
-import type { LeverChange, SweepProgress } from '../protocol';
 import { leverPath } from '../sheet/cells/index';
 import type { LeverRow, LeversCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
 import { wiringOf } from '../sheet/wiring';
+import type { LeverChange, SweepProgress } from '../terms/index';
 import { type PlannedAxis, typedSlot } from './axes';
 import { cone } from './cone';
 import type { SweepPlan } from './plan';

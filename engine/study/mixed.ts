@@ -1,5 +1,5 @@
 import { latinHypercube, quantileOf, seededRandom } from '../numerics/index';
-import type { SpreadFactor } from '../protocol';
+import type { SpreadFactor } from '../terms/index';
 import type { PlannedAxis } from './axes';
 
 /**

@@ -1,5 +1,5 @@
-import type { LeversTold } from '../protocol';
 import type { Program, Slot } from '../sheet/program';
+import type { LeversTold } from '../terms/index';
 import type { PlannedAxis } from './axes';
 import { cone } from './cone';
 import { lattice } from './lattice';

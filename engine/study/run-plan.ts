@@ -1,5 +1,5 @@
-import type { SweepProgress } from '../protocol';
 import type { Compiled } from '../sheet/compile';
+import type { SweepProgress } from '../terms/index';
 import type { SweepPlan } from './plan';
 import { type Chunk, startChunks } from './pool/chunks';
 import type { Joined, Pool } from './pool/pool';

@@ -1,21 +1,24 @@
 import type { Shape } from '../blocks/block';
-import type { Description, EngineService, Fault, Snapshot } from '../protocol';
 import type { Library } from '../sheet/build';
 import type { Document } from '../sheet/document';
 import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../sheet/live';
+import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/index';
 import { typedSlot } from './axes';
 import { describeBlock } from './describe';
 import { describeTable } from './describe-table';
 import { drawingOf } from './drawing';
 import { startFits } from './fit/index';
+import type { FitAnswer } from './fit/told';
 import { forgottenIn } from './forgotten';
 import { massesMadeOf } from './made-of';
 import { type SweepPorts, startSweeps } from './sweeps';
 import { startTables } from './tables/serve';
+import type { TableFormat, TableView } from './tables/told';
+import type { Checked, Snapshot, SweepRequest } from './told';
 import { traceOf } from './trace';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
-export function startEngine(library: Library, ports: SweepPorts): EngineService {
+export function startEngine(library: Library, ports: SweepPorts) {
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
   const sweeps = startSweeps(ports);
   const tables = startTables();
@@ -54,14 +57,14 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
   }
 
   return {
-    describe: async () => describe(library),
-    async open(document: Document) {
+    describe: async (): Promise<Description> => describe(library),
+    async open(document: Document): Promise<Snapshot> {
       sweeps.stopAll();
       revision++;
       take(live ? editLive(live, document, library).live : openLive(document, library));
       return snapshot(true);
     },
-    async set(texts) {
+    async set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot> {
       sweeps.stopAll();
       revision++;
       const held = present();
@@ -72,25 +75,27 @@ export function startEngine(library: Library, ports: SweepPorts): EngineService 
       const { faults, ...rest } = snapshot(renumbered);
       return { ...rest, faults: [...faults, ...edited.unknown.map(nowhere)] };
     },
-    async sweep(request, progress) {
+    async sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void> {
       await sweeps.run({ live: present(), baseline: before }, revision, request, progress);
     },
-    async stop(sweep) {
+    async stop(sweep: string): Promise<void> {
       sweeps.stop(sweep);
     },
-    fit: async (name) => fits.run(present(), revision, name, () => revision),
-    table: (view, from, to) => tables.answer(present(), sweeps.rows(view.sweep, revision), view, from, to),
-    tableFile: (view, format) => tables.file(present(), sweeps.rows(view.sweep, revision), view, format),
-    async trace(path) {
+    fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
+    table: (view: TableView, from: number, to: number) =>
+      tables.answer(present(), sweeps.rows(view.sweep, revision), view, from, to),
+    tableFile: (view: TableView, format: TableFormat) =>
+      tables.file(present(), sweeps.rows(view.sweep, revision), view, format),
+    async trace(path: string): Promise<TraceAnswer> {
       return { revision, ...traceOf(present(), baseline, blocks, path) };
     },
-    async madeOf(choices) {
+    async madeOf(choices: readonly string[]) {
       return choices.map((choice) => massesMadeOf(present(), choice));
     },
-    async forgotten(parts) {
+    async forgotten(parts: string) {
       return forgottenIn(present(), parts, library);
     },
-    async check(path, text) {
+    async check(path: string, text: string): Promise<Checked> {
       const { compiled } = present();
       const reading = compiled.read(path, text);
       if (!reading) return { ok: false, fault: nowhere(path) };

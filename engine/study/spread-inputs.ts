@@ -1,11 +1,11 @@
 import type { Spread } from '../numerics/index';
 import { AT_MASS_SPREAD, AT_STATION_SPREAD } from '../physics/index';
-import type { SpreadFactor } from '../protocol';
 import { isPartNumber, numbersKey, OFF_WAYS, offKey, spreadPath } from '../sheet/cells/index';
 import type { PartsCell, SpreadCell, SpreadKind, SpreadRow } from '../sheet/document';
 import type { Live } from '../sheet/live';
 import type { Slot } from '../sheet/program';
 import { wiringOf } from '../sheet/wiring';
+import type { SpreadFactor } from '../terms/index';
 import { typedSlot } from './axes';
 import type { SpreadInput } from './spread';
 

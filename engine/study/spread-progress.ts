@@ -1,5 +1,5 @@
 import { percentile, quantileOf, sobolIndices, summarize } from '../numerics/index';
-import type { SpreadOfResult, SpreadTold, SweepProgress } from '../protocol';
+import type { SpreadOfResult, SpreadTold, SweepProgress } from '../terms/index';
 import type { Mixed } from './mixed';
 import type { SweepPlan } from './plan';
 import { type Gathered, type Gathering, startGathering } from './sweep';

@@ -1,7 +1,7 @@
 import type { Spread } from '../numerics/index';
-import type { SpreadFactor, SpreadOfResult } from '../protocol';
 import type { Live } from '../sheet/live';
 import type { Slot } from '../sheet/program';
+import type { SpreadFactor, SpreadOfResult } from '../terms/index';
 import { cone } from './cone';
 import { drawDesigns } from './mixed';
 import type { SweepPlan } from './plan';

@@ -1,11 +1,9 @@
-import type { SweepProgress } from '../protocol';
+import { NOT_COMPUTED, type SweepProgress } from '../terms/index';
 import type { SweepPlan } from './plan';
 import type { Rows } from './run';
 
-/** Not computed yet. */
-export const MISSING = 0xffff;
-/** As many different sentences as there are codes beside MISSING; the last code says that there were more. */
-const MOST_SENTENCES = MISSING - 2;
+/** As many different sentences as there are codes beside NOT_COMPUTED; the last code says that there were more. */
+const MOST_SENTENCES = NOT_COMPUTED - 2;
 const MORE_SENTENCES = 'Too many different reasons were found to spell out this one. Take fewer points to read it.';
 
 /** All rows of a sweep, not to be changed. */
@@ -29,7 +27,7 @@ export interface Gathering {
 export function startGathering(plan: SweepPlan): Gathering {
   const total = plan.order.length;
   const columns = plan.wanted.map(() => new Float64Array(total).fill(Number.NaN));
-  const why = new Uint16Array(total).fill(MISSING);
+  const why = new Uint16Array(total).fill(NOT_COMPUTED);
   const sentences: string[] = [];
   const codes = new Map<string, number>();
   const early = new Map<number, Rows>();

@@ -1,6 +1,6 @@
-import type { SweepProgress, SweepRequest } from '../protocol';
 import type { LeversCell, SpreadCell, SweepCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
+import type { SweepProgress } from '../terms/index';
 import { axesOf, type PlannedAxis, typedSlot } from './axes';
 import { type Dependence, dependenceOf, sameDependence } from './depends';
 import { planLevers } from './levers';
@@ -10,6 +10,7 @@ import { type Running, type RunPorts, startRun } from './run-plan';
 import { planSpread } from './spread';
 import { inputsOf } from './spread-inputs';
 import { faultyProgress, type Gathered, type Gathering } from './sweep';
+import type { SweepRequest } from './told';
 
 /** What the place where the engine runs has to lend it. */
 export interface SweepPorts extends Omit<RunPorts, 'pool'> {

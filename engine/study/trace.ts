@@ -1,6 +1,6 @@
 import type { AnyBlock, AnyTrace } from '../blocks/block';
-import type { TraceAnswer } from '../protocol';
 import { faultsOfLive, type Live } from '../sheet/live';
+import type { TraceAnswer } from '../terms/index';
 import { causeOf } from './cause';
 import { traceColumns } from './describe';
 import { type PlacedBlock, placedBlocks } from './placed-blocks';

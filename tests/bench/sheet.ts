@@ -1,7 +1,7 @@
 import demo from '../../data/workbooks/quern-25.tetherwright.json?raw';
-import type { SweepProgress } from '../../engine/protocol';
 import { openText } from '../../engine/sheet/file';
 import { library, startEngine } from '../../engine/study/index';
+import type { SweepProgress } from '../../engine/terms/index';
 
 /** Milliseconds, each the median. */
 export interface SheetTimes {

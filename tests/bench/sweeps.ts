@@ -1,11 +1,11 @@
 import { Worker } from 'node:worker_threads';
 import demo from '../../data/workbooks/quern-25.tetherwright.json?raw';
-import type { SweepProgress } from '../../engine/protocol';
 import type { Document, SweepCell } from '../../engine/sheet/document';
 import { startState } from '../../engine/sheet/evaluate';
 import { openText } from '../../engine/sheet/file';
 import { openLive } from '../../engine/sheet/live';
 import { type FromSampler, library, type PoolPorts, startEngine } from '../../engine/study/index';
+import type { SweepProgress } from '../../engine/terms/index';
 
 /** Results of a flight, eight of them. */
 const FLIGHT = ['speed', 'lap_time', 'pull', 'pull_per_weight', 'nose_out', 'outboard_low', 'lift', 'drag'].map(

@@ -1,7 +1,4 @@
-import type { SweepProgress } from '../../engine/index';
-
-/** Sample that has not been computed. */
-const NOT_YET = 65535;
+import { NOT_COMPUTED, type SweepProgress } from '../../engine/index';
 
 /**
  * What to show of a sweep after newer rows have come. Where they say nothing else than the rows before them, and not more,
@@ -19,7 +16,7 @@ function agrees(before: SweepProgress, now: SweepProgress): boolean {
     same(before.sentences, now.sentences) &&
     before.axes.length === now.axes.length &&
     before.axes.every((axis, k) => axis.path === now.axes[k]?.path && same(axis.values, now.axes[k].values)) &&
-    now.why.every((why, row) => why === NOT_YET || sameRow(before, now, row))
+    now.why.every((why, row) => why === NOT_COMPUTED || sameRow(before, now, row))
   );
 }
 

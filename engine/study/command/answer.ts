@@ -1,7 +1,7 @@
-import type { NameInfo } from '../../protocol';
 import type { Library } from '../../sheet/build';
 import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
+import type { NameInfo } from '../../terms/index';
 import { sentenceOf } from '../cause';
 import type { SweepPlan } from '../plan';
 import { planSpread, runSpreadPlan, type SpreadInput } from '../spread';

@@ -1,6 +1,6 @@
-import type { NameInfo } from '../../protocol';
 import type { CheckCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import type { NameInfo } from '../../terms/index';
 import { textOf } from './values';
 
 /** How a check stands: inside, or beyond which limit; undefined where there is no answer. */

@@ -1,8 +1,9 @@
-import type { FitAnswer, NameInfo } from '../../protocol';
 import type { LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import type { NameInfo } from '../../terms/index';
 import { formatQuantity } from '../../units/index';
 import { fitNow } from '../fit/index';
+import type { FitAnswer } from '../fit/told';
 
 type Fit = Omit<FitAnswer, 'revision'>;
 

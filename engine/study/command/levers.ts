@@ -1,7 +1,7 @@
-import type { LeverChange, NameInfo, SweepProgress } from '../../protocol';
 import type { LeversCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { leverEffect, leverRatio, rankLevers } from '../../sheet/rank-levers';
+import type { LeverChange, NameInfo, SweepProgress } from '../../terms/index';
 import { differenceFromSI, formatNumber, formatQuantity } from '../../units/index';
 import { planLevers, runLevers } from '../levers';
 import { leversIn } from '../sweeps';

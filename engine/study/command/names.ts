@@ -1,4 +1,4 @@
-import type { NameInfo } from '../../protocol';
+import type { NameInfo } from '../../terms/index';
 
 /** One name a line, its parts set apart by tabs. */
 export function nameLine({ path, kind, unit, suffix, title, doc, options }: NameInfo): string {

@@ -1,9 +1,9 @@
 import { checkFormula, constantOf, readText } from '../../formula/index';
-import type { NameInfo, SpreadFactor, SpreadTold } from '../../protocol';
 import { isPartNumber } from '../../sheet/cells/index';
 import { SPREAD_KINDS } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { apartUnit } from '../../sheet/texts';
+import type { NameInfo, SpreadFactor, SpreadTold } from '../../terms/index';
 import { formatQuantity } from '../../units/index';
 import type { SpreadInput } from '../spread';
 import { inputFor } from '../spread-inputs';

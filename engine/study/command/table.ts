@@ -1,5 +1,5 @@
-import type { NameInfo, SweepProgress } from '../../protocol';
 import type { Live } from '../../sheet/live';
+import type { NameInfo, SweepProgress } from '../../terms/index';
 import { positions } from '../lattice';
 import { CHUNK, startRunner } from '../run';
 import { startGathering } from '../sweep';

@@ -1,7 +1,7 @@
 import { AIRSPEED_KNOTS } from '../../blocks/curve';
 import { nearestName } from '../../formula/index';
-import type { NameInfo } from '../../protocol';
 import type { Live } from '../../sheet/live';
+import type { NameInfo } from '../../terms/index';
 import { formatQuantity } from '../../units/index';
 import { causeOf } from '../cause';
 

@@ -1,7 +1,7 @@
-import type { FirstDesignForm } from '../../protocol';
 import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sheet/document';
 import { partsOf, STORE_SIDE } from './parts';
 import { layoutRules, massRules, propellerRules, type Rule } from './rules';
+import type { FirstDesignForm } from './told';
 
 /** What the trimming has found so far: texts of the variables that are set by it. */
 export interface Trim {

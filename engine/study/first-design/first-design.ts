@@ -1,4 +1,3 @@
-import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from '../../protocol';
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { sentenceOf } from '../cause';
@@ -6,6 +5,7 @@ import { library } from '../library';
 import { cellsOf, type KnownLap, type Trim } from './cells';
 import { asked, inTradeUnits, readEntry } from './form';
 import { misfitsOf, type Sizes, WATTS } from './misfits';
+import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './told';
 import { trim, valueAt } from './trim';
 
 type Numbers = Readonly<Partial<Record<FormField, number>>>;

@@ -1,5 +1,4 @@
 import { readText } from '../../formula/index';
-import type { FormField } from '../../protocol';
 import {
   type Dimension,
   describeDimension,
@@ -12,6 +11,7 @@ import {
   unitNamed,
   VOLUME,
 } from '../../units/index';
+import type { FormField } from './told';
 
 interface Asked {
   readonly title: string;

@@ -1,4 +1,4 @@
-import type { FirstDesignForm, FormProblem } from '../../protocol';
+import type { FirstDesignForm, FormProblem } from './told';
 
 /** What was typed, in SI, with rules in place of what was not. */
 export interface Sizes {

@@ -1,5 +1,5 @@
-import type { FirstDesignForm } from '../../protocol';
 import type { Part } from '../../sheet/document';
+import type { FirstDesignForm } from './told';
 
 const point = (name: string, title: string, mass: string, x: string, more: Part['fields'] = {}): Part => ({
   name,

@@ -1,4 +1,4 @@
-import type { FirstDesignForm } from '../../protocol';
+import type { FirstDesignForm } from './told';
 
 /** One size of a first design, worked out in the sheet itself from what a person knows of the model. Common practice, no source. */
 export interface Rule {

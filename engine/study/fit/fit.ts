@@ -1,9 +1,9 @@
 import { type Determination, determine, type LeastSquares, leastSquaresSteps } from '../../numerics/index';
-import type { FitAnswer, FittedFactor, FittedNumber } from '../../protocol';
 import type { Live } from '../../sheet/live';
 import type { Measured } from './log';
 import { type FitPlan, planFit } from './plan';
 import { type Predictions, predict, resultsOf } from './predict';
+import type { FitAnswer, FittedFactor, FittedNumber } from './told';
 import { fitSentences, type LeftOut, notFitted } from './words';
 
 /** A factor whose standard error is larger than the factor itself isn't known from the log. */

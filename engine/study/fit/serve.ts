@@ -1,7 +1,7 @@
-import type { FitAnswer } from '../../protocol';
 import type { Live } from '../../sheet/live';
 import type { RunPorts } from '../run-plan';
 import { faultyFit, fitSteps } from './fit';
+import type { FitAnswer } from './told';
 
 /** How long it computes before it lets messages in. */
 const TURN_MS = 8;

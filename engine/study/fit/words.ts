@@ -1,10 +1,10 @@
 import type { Determination, LeastSquares } from '../../numerics/index';
-import type { FittedFactor } from '../../protocol';
 import type { LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { formatQuantity } from '../../units/index';
 import type { Measured } from './log';
 import type { FitPlan } from './plan';
+import type { FittedFactor } from './told';
 
 /** A measured number that the fit could not count. */
 export interface LeftOut extends Measured {

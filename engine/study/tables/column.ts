@@ -1,4 +1,4 @@
-import type { TableColumn } from '../../protocol';
+import type { TableColumn } from './told';
 
 /** A column of a table of results: SI, or indices of options. */
 export interface Column extends TableColumn {

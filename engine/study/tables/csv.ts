@@ -1,5 +1,6 @@
-import type { NameInfo, TableColumn } from '../../protocol';
+import type { NameInfo } from '../../terms/index';
 import { fromSI } from '../../units/index';
+import type { TableColumn } from './told';
 
 /** What stands over the column that says why a design has no answer. */
 export const REASON_HEADING = 'no answer because';

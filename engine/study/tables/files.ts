@@ -1,6 +1,7 @@
-import type { NameInfo, TableFormat } from '../../protocol';
+import type { NameInfo } from '../../terms/index';
 import { csvLine, entry, heading, inUnit, REASON_HEADING } from './csv';
 import type { Shown } from './table';
+import type { TableFormat } from './told';
 
 type Names = ReadonlyMap<string, NameInfo>;
 type Piece = string | Uint8Array<ArrayBuffer>;

@@ -1,7 +1,8 @@
 import type { ColumnTable } from 'arquero';
-import type { SweepAxisValues, TableView } from '../../protocol';
 import type { Measure } from '../../sheet/document';
+import type { SweepAxisValues } from '../../terms/index';
 import type { Column } from './column';
+import type { TableView } from './told';
 
 export interface Designs {
   readonly axes: readonly SweepAxisValues[];

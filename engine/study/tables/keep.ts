@@ -1,4 +1,4 @@
-import type { KeptRange, TableView } from '../../protocol';
+import type { KeptRange, TableView } from './told';
 
 export interface Rows {
   readonly numbers: ReadonlyMap<string, Float64Array>;

@@ -1,9 +1,10 @@
-import type { NameInfo, TableAnswer, TableFormat, TableView } from '../../protocol';
 import type { Live } from '../../sheet/live';
+import type { NameInfo } from '../../terms/index';
 import { typedSlot } from '../axes';
 import type { Gathered } from '../sweep';
 import { fileOf } from './files';
 import { openTable, type ResultTable, type Shown } from './table';
+import type { TableAnswer, TableFormat, TableView } from './told';
 
 /** Rows that may be asked for at once. */
 const MOST_ROWS = 2000;

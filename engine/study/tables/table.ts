@@ -1,11 +1,11 @@
 import type { ColumnTable } from 'arquero';
-import type { TableView } from '../../protocol';
 import type { Gathered } from '../sweep';
 import type { Column } from './column';
 import { groupRows } from './groups';
 import { keepRows } from './keep';
 import { withoutNumbers } from './reasons';
 import { inOrder } from './sort';
+import type { TableView } from './told';
 
 /** What a view shows: columns, and which of their places stand in which row. */
 export interface Shown {

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { SweepProgress } from '../../../engine/protocol';
 import type { Document, LeverRow, LeversCell } from '../../../engine/sheet/document';
 import { serialise } from '../../../engine/sheet/file';
 import { openLive, setLive } from '../../../engine/sheet/live';
@@ -9,6 +8,7 @@ import { readArguments } from '../../../engine/study/command/arguments';
 import { runLevers } from '../../../engine/study/levers';
 import { startEngine } from '../../../engine/study/session';
 import { planFor } from '../../../engine/study/sweeps';
+import type { SweepProgress } from '../../../engine/terms/index';
 import { smallDesign, library as smallLibrary, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
 import { library, slideRule } from './slide-rule';

@@ -1,7 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import type { SweepProgress } from '../../../engine/protocol';
 import type { Cell, Document } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { baselineValues, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../../../engine/sheet/live';
@@ -9,6 +8,7 @@ import { sweepOf } from '../../../engine/study/command/table';
 import { library, startEngine } from '../../../engine/study/index';
 import type { SweepPlan } from '../../../engine/study/plan';
 import { planFor } from '../../../engine/study/sweeps';
+import type { SweepProgress } from '../../../engine/terms/index';
 
 const folder = fileURLToPath(new URL('../../../data/workbooks/', import.meta.url));
 const text = readFileSync(`${folder}quern-25.tetherwright.json`, 'utf8');

@@ -1,9 +1,10 @@
 import { setImmediate } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import type { EngineService, SweepProgress } from '../../../engine/protocol';
+import type { EngineService } from '../../../engine/protocol';
 import type { Document } from '../../../engine/sheet/document';
 import { withText } from '../../../engine/sheet/paths';
 import { startEngine } from '../../../engine/study/session';
+import type { SweepProgress } from '../../../engine/terms/index';
 import { library, slideRule } from './slide-rule';
 
 const pause = async (): Promise<void> => {

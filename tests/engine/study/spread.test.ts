@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import type { EngineService, SweepProgress } from '../../../engine/protocol';
+import type { EngineService } from '../../../engine/protocol';
 import type { Cell, Document, SpreadCell, SpreadRow } from '../../../engine/sheet/document';
 import { serialise } from '../../../engine/sheet/file';
 import { openLive } from '../../../engine/sheet/live';
@@ -12,6 +12,7 @@ import { startEngine } from '../../../engine/study/session';
 import { runSpreadPlan } from '../../../engine/study/spread';
 import { startSpreadGathering } from '../../../engine/study/spread-progress';
 import { planForSpread } from '../../../engine/study/sweeps';
+import type { SweepProgress } from '../../../engine/terms/index';
 import { documentOf, formula, library, part, parts, smallDesign, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
 import { library as ruleLibrary, slideRule } from './slide-rule';

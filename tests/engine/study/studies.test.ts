@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
-import type { SweepProgress } from '../../../engine/protocol';
 import { noteFormulas, saidPath } from '../../../engine/sheet/cells/note-pieces';
 import type { Cell, Document, Part } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
 import { sweepOf } from '../../../engine/study/command/table';
 import { library } from '../../../engine/study/index';
+import type { SweepProgress } from '../../../engine/terms/index';
 
 const folder = new URL('../../../data/workbooks/', import.meta.url);
 const textOf = (file: string): string => readFileSync(new URL(file, folder), 'utf8');

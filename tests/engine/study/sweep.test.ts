@@ -1,11 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { SweepProgress } from '../../../engine/protocol';
 import { type Live, openLive, setLive } from '../../../engine/sheet/live';
 import { faultOf } from '../../../engine/sheet/sentences';
 import { sweepOf } from '../../../engine/study/command/table';
 import type { SweepPlan } from '../../../engine/study/plan';
 import { CHUNK, startRunner } from '../../../engine/study/run';
 import { planFor } from '../../../engine/study/sweeps';
+import type { SweepProgress } from '../../../engine/terms/index';
 import { library, runs, slideRule } from './slide-rule';
 
 const open = (change?: Parameters<typeof slideRule>[0]): Live => openLive(slideRule(change), library);

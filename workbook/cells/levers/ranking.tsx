@@ -5,12 +5,12 @@ import {
   leverEffect,
   leverRatio,
   type NameInfo,
+  NOT_COMPUTED,
   rankLevers,
   type SweepProgress,
 } from '../../../engine/index';
 import { changeTitle, effectsIn } from '../../charts/index';
 import { useSheet } from '../../store/context';
-import { NOT_COMPUTED } from './words';
 
 /** Every change with what it does to each result, the strongest first; one that can't fly with its reason. */
 export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: SweepProgress }) {

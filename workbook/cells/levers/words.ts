@@ -1,8 +1,5 @@
 import type { LeverRow, LeverWay } from '../../../engine/index';
 
-/** Code of a sample that isn't computed yet. */
-export const NOT_COMPUTED = 0xffff;
-
 /** How a number is changed, and what is typed for it. */
 export const wayTitles: Readonly<Record<LeverWay, string>> = {
   both: 'up and down',

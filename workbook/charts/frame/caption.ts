@@ -1,7 +1,7 @@
-import { formatQuantity, type SweepProgress, toSI } from '../../../engine/index';
+import { formatQuantity, NOT_COMPUTED, type SweepProgress, toSI } from '../../../engine/index';
 import type { DrawnPanel } from '../line/layout';
 import { extent } from './extent';
-import { type Family, type FamilyLine, NOT_COMPUTED, type Panel, sampleAt } from './family';
+import { type Family, type FamilyLine, type Panel, sampleAt } from './family';
 import type { Zone } from './limits';
 import { capital, inSentence, leftOut, listed } from './words';
 

@@ -1,4 +1,4 @@
-import { fromSI, type NameInfo, type SweepAxisValues, type SweepProgress } from '../../../engine/index';
+import { fromSI, type NameInfo, NOT_COMPUTED, type SweepAxisValues, type SweepProgress } from '../../../engine/index';
 import { valueAt, valueText } from '../../drawing/index';
 import type { SweepChartProps } from './props';
 import { capital, withoutSharedEnd } from './words';
@@ -51,8 +51,6 @@ export interface Family {
   /** Axes that this chart does not show, at the value nearest to the present design. */
   readonly held: readonly string[];
 }
-
-export const NOT_COMPUTED = 65535;
 
 /** SI value of a sample, `gap` where it has no answer, undefined where it is not computed yet. */
 export function sampleAt(progress: SweepProgress, column: Float64Array, sample: number): number | 'gap' | undefined {

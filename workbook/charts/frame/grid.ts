@@ -1,15 +1,7 @@
 import type { SweepAxisValues } from '../../../engine/index';
+import { NOT_COMPUTED } from '../../../engine/index';
 import { valueAt } from '../../drawing/index';
-import {
-  type Family,
-  type Measure,
-  measure,
-  NOT_COMPUTED,
-  type Panel,
-  readFamily,
-  type Spot,
-  sampleAt,
-} from './family';
+import { type Family, type Measure, measure, type Panel, readFamily, type Spot, sampleAt } from './family';
 import type { SweepChartProps } from './props';
 
 /** A sweep over two axes, as far as it is computed. */

@@ -4,12 +4,13 @@ import {
   type LeverChange,
   leverEffect,
   type NameInfo,
+  NOT_COMPUTED,
   rankLevers,
   type SweepProgress,
 } from '../../../engine/index';
 import type { Names } from '../../drawing/index';
 import type { Bar, BarData, BarGroup, BarPanel } from '../bars/bars';
-import { measure, NOT_COMPUTED } from '../frame/family';
+import { measure } from '../frame/family';
 import { capital, inSentence, listed } from '../frame/words';
 
 export type OptionTitle = (path: string, option: string) => string | undefined;

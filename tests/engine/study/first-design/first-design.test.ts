@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { FirstDesignForm } from '../../../../engine/protocol';
 import { openText, serialise } from '../../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
 import { firstDesign } from '../../../../engine/study/first-design/index';
+import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
 import { valueAt } from '../../../../engine/study/first-design/trim';
 import { library } from '../../../../engine/study/library';
 

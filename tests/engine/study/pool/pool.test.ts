@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import type { EngineService, SweepProgress } from '../../../../engine/protocol';
+import type { EngineService } from '../../../../engine/protocol';
 import type { Document } from '../../../../engine/sheet/document';
 import { openLive } from '../../../../engine/sheet/live';
 import { sweepOf } from '../../../../engine/study/command/table';
 import { startEngine } from '../../../../engine/study/session';
+import type { SweepProgress } from '../../../../engine/terms/index';
 import { library, slideRule } from '../slide-rule';
 import { type Crew, crew, type Manner, sound } from './crew';
 

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { blocks } from '../../../../engine/blocks/registry';
-import type { SweepProgress } from '../../../../engine/protocol';
 import type { Library } from '../../../../engine/sheet/build';
 import type { Document, SweepCell } from '../../../../engine/sheet/document';
 import { openText } from '../../../../engine/sheet/file';
@@ -9,6 +8,7 @@ import { openLive, setLive } from '../../../../engine/sheet/live';
 import { library } from '../../../../engine/study/index';
 import { positions } from '../../../../engine/study/lattice';
 import { startEngine } from '../../../../engine/study/session';
+import type { SweepProgress } from '../../../../engine/terms/index';
 import { crew } from './crew';
 
 const file = new URL('../../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);

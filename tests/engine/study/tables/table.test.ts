@@ -1,10 +1,12 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { fromArrow } from 'arquero';
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { EngineService, SweepProgress, TableAnswer, TableView } from '../../../../engine/protocol';
+import type { EngineService } from '../../../../engine/protocol';
 import type { Document } from '../../../../engine/sheet/document';
 import { startEngine } from '../../../../engine/study/session';
 import { withoutNumbers } from '../../../../engine/study/tables/reasons';
+import type { TableAnswer, TableView } from '../../../../engine/study/tables/told';
+import type { SweepProgress } from '../../../../engine/terms/index';
 import { library, runs, slideRule } from '../slide-rule';
 
 const whole: TableView = {

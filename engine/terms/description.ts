@@ -1,0 +1,107 @@
+import type { Dimension } from '../units/index';
+import type { TraceColumn } from './trace';
+
+export interface TraceDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly doc: string;
+  /** `unit` is the metric one. */
+  readonly columns: readonly TraceColumn[];
+  /** Corners of outlines for a picture of the block's own; no chart is drawn from it. */
+  readonly outlines?: true;
+}
+
+/** Block declarations as plain data. */
+export interface BlockDescription {
+  readonly kind: string;
+  readonly role: string;
+  readonly title: string;
+  readonly doc: string;
+  readonly fields: readonly FieldDescription[];
+  readonly results: readonly ResultDescription[];
+  readonly reasons: readonly { readonly name: string; readonly text: string }[];
+  readonly traces: readonly TraceDescription[];
+}
+
+export interface FieldDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly doc: string;
+  readonly kind: 'quantity' | 'option' | 'link';
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit: string;
+  readonly suffix: string;
+  /** Default as text with its unit, '' when the block estimates it. */
+  readonly default: string;
+  readonly basis: string;
+  readonly range?: readonly [number, number];
+  readonly options?: readonly string[];
+  readonly role?: string;
+  readonly source: string;
+  readonly advanced: boolean;
+}
+
+export interface ResultDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly doc: string;
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit: string;
+  readonly suffix: string;
+  readonly source: string;
+  readonly curve: boolean;
+  readonly detail: boolean;
+  readonly usual?: readonly [number, number];
+}
+
+export interface Description {
+  readonly blocks: readonly BlockDescription[];
+  readonly tables: readonly TableDescription[];
+}
+
+/** A table of the library: what its rows give, and the rows that come with the program. */
+export interface TableDescription {
+  readonly name: string;
+  readonly title: string;
+  /** One of its rows, in a sentence: "line kind". */
+  readonly one: string;
+  readonly doc: string;
+  /** Stands wherever a row is picked; '' where there is none. */
+  readonly caution: string;
+  /** Role of the block that has fields of the same names; '' where there is none. */
+  readonly feeds: string;
+  readonly columns: readonly ColumnDescription[];
+  readonly rows: readonly RowDescription[];
+}
+
+/** Formulas reach it as `ROW.NAME`. */
+export interface ColumnDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly dimension: Dimension;
+  readonly unit: string;
+  readonly tradeUnit: string;
+  /** Option names where the value is an index. */
+  readonly options?: readonly string[];
+  /** A row may leave it out. */
+  readonly mayBeBlank: boolean;
+}
+
+export interface RowDescription {
+  readonly name: string;
+  readonly title: string;
+  /** Where it stands in a list; '' where the table has no groups. */
+  readonly group: string;
+  /** Column → SI value or index of an option; NaN: not known. */
+  readonly values: Readonly<Record<string, number>>;
+  /** What else is said of it: title of the column → words. */
+  readonly words: Readonly<Record<string, string>>;
+  readonly source: string;
+  /** Recalled, not read in the source. */
+  readonly memory: boolean;
+}

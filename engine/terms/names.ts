@@ -1,0 +1,36 @@
+import type { Dimension } from '../units/index';
+
+/** One name that can be read or set. Slots of one document shape. */
+export interface NameInfo {
+  readonly path: string;
+  readonly slot: number;
+  readonly kind:
+    | 'variable'
+    | 'limit'
+    | 'choice'
+    | 'formula'
+    | 'field'
+    | 'result'
+    | 'curve'
+    | 'part'
+    | 'fold'
+    | 'library';
+  readonly cell: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly dimension: Dimension;
+  /** Unit it is shown in, in the document's unit set; '' = plain number. */
+  readonly unit: string;
+  /** Written behind the number in place of a unit ("g" for pull per weight). */
+  readonly suffix: string;
+  readonly doc: string;
+  /** Option names where the slot holds an index. */
+  readonly options?: readonly string[];
+  /** A person may type here. */
+  readonly settable: boolean;
+  /** Usual band, SI (common practice, no source). */
+  readonly usual?: readonly [number, number];
+  /** Range allowed for a field, SI. */
+  readonly range?: readonly [number, number];
+  readonly detail?: boolean;
+}
