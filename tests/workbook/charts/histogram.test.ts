@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { binned } from '../../../workbook/charts/histogram/layout';
-import { quantile } from '../../../workbook/charts/histogram/view';
 
 test('every answered sample lies in one bin, between round numbers', () => {
   const values = Array.from({ length: 100 }, (_, k) => 20 + 0.0997 * k);
@@ -21,10 +20,4 @@ test('samples that are all the same have one bin, and none have none', () => {
   expect(binned([5, 5, 5], 10).map(({ count }) => count)).toEqual([3]);
   expect(binned([0, 0], 10).map(({ count }) => count)).toEqual([2]);
   expect(binned([Number.NaN], 10)).toEqual([]);
-});
-
-test('quantiles lie straight between their neighbours', () => {
-  expect(quantile([1, 2, 3, 4], 0.5)).toBe(2.5);
-  expect(quantile([1, 2, 3, 4], 0.25)).toBe(1.75);
-  expect(quantile([7], 0.75)).toBe(7);
 });

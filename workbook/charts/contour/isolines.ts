@@ -1,3 +1,5 @@
+import { bisector } from 'd3-array';
+import { contours } from 'd3-contour';
 import type { Point } from '../../drawing/index';
 
 /** A result over a grid of pixels: values[row][column], NaN where there is none. */
@@ -7,102 +9,65 @@ export interface Field {
   readonly values: readonly (readonly number[])[];
 }
 
-interface Piece {
-  readonly ends: readonly [number, number];
+/** A place by columns and rows: (0, 0) is the first value, (0.5, 0) between it and its neighbour in the row. */
+type Place = readonly [column: number, row: number];
+
+/** Outlines of what lies at a level or above it, half way between values; the first place comes again at the end. */
+function outlines({ x, y, values }: Field, level: number): Place[][] {
+  const areas = contours().size([x.length, y.length]).smooth(false);
+  // The module counts from the corner of a pixel whose middle has the value. What is missing is nowhere above.
+  return areas
+    .contour(values.flat(), level)
+    .coordinates.flatMap((rings) => rings.map((ring) => ring.map(([c, r]): Place => [c! - 0.5, r! - 0.5])));
 }
 
-/**
- * Lines of one level through a field, straight from edge to edge of its cells (marching squares). A cell with a missing
- * corner has none; where two corners across from each other stand out, the mean of the four says which of them are joined.
- */
-export function isolines({ x, y, values }: Field, level: number): Point[][] {
-  const wide = x.length;
-  const points = new Map<number, Point>();
-  const pieces: Piece[] = [];
-  // Edges have numbers of their own, so that neighbouring cells meet in the same point: even along a row, odd along a column.
-  const flat = (row: number, column: number): number => edge(2 * (row * wide + column), row, column, row, column + 1);
-  const steep = (row: number, column: number): number =>
-    edge(2 * (row * wide + column) + 1, row, column, row + 1, column);
-  const edge = (key: number, r0: number, c0: number, r1: number, c1: number): number => {
-    if (!points.has(key)) {
-      const a = values[r0]![c0]!;
-      const share = (level - a) / (values[r1]![c1]! - a);
-      points.set(key, { x: x[c0]! + share * (x[c1]! - x[c0]!), y: y[r0]! + share * (y[r1]! - y[r0]!) });
-    }
-    return key;
+/** Where the level is passed between two neighbouring values; beside a gap and at the edge of the field at the value that there is. */
+function crossing({ x, y, values }: Field, level: number, [column, row]: Place): Point {
+  const [c0, r0, c1, r1] = [Math.floor(column), Math.floor(row), Math.ceil(column), Math.ceil(row)];
+  const [a, b] = [values[r0]?.[c0], values[r1]?.[c1]];
+  const is = (value: number | undefined): value is number => value !== undefined && !Number.isNaN(value);
+  const share = is(a) && is(b) ? (level - a) / (b - a) : is(a) ? 0 : 1;
+  const along = (list: readonly number[], k0: number, k1: number): number => {
+    const [from, to] = [list[k0] ?? list[k1]!, list[k1] ?? list[k0]!];
+    return from + share * (to - from);
   };
-  for (let r = 0; r + 1 < y.length; r++) {
-    for (let c = 0; c + 1 < wide; c++) {
-      const corners = [values[r]![c]!, values[r]![c + 1]!, values[r + 1]![c + 1]!, values[r + 1]![c]!];
-      if (corners.some(Number.isNaN)) continue;
-      const above = corners.map((value) => value >= level);
-      const sides = [() => flat(r, c), () => steep(r, c + 1), () => flat(r + 1, c), () => steep(r, c)];
-      const crossed = sides.filter((_, k) => above[k] !== above[(k + 1) % 4]).map((side) => side());
-      if (crossed.length === 2) pieces.push({ ends: [crossed[0]!, crossed[1]!] });
-      if (crossed.length === 4) {
-        const mean = corners.reduce((a, b) => a + b, 0) / 4 >= level;
-        const [s0, s1, s2, s3] = crossed as [number, number, number, number];
-        const firstAlone = mean !== above[0];
-        pieces.push({ ends: firstAlone ? [s0, s3] : [s0, s1] }, { ends: firstAlone ? [s1, s2] : [s2, s3] });
+  return { x: along(x, c0, c1), y: along(y, r0, r1) };
+}
+
+/** Whether a piece of an outline runs within a cell whose four corners all have a value. */
+function within({ values }: Field, a: Place, b: Place): boolean {
+  const c = Math.floor((a[0] + b[0]) / 2);
+  const r = Math.floor((a[1] + b[1]) / 2);
+  const corners = [values[r]?.[c], values[r]?.[c + 1], values[r + 1]?.[c], values[r + 1]?.[c + 1]];
+  return corners.every((value) => value !== undefined && !Number.isNaN(value));
+}
+
+/** Lines of one level through a field: outlines without what runs along the edge of the field or beside a gap. */
+export const isolines = (field: Field, level: number): Point[][] =>
+  outlines(field, level).flatMap((ring) => {
+    const lines: Place[][] = [];
+    let line: Place[] = [];
+    for (const [k, place] of ring.entries()) {
+      if (k > 0 && !within(field, ring[k - 1]!, place)) {
+        lines.push(line);
+        line = [];
       }
+      line.push(place);
     }
-  }
-  return joined(pieces).map((keys) => keys.map((key) => points.get(key)!));
-}
+    // An outline begins anywhere: where it is broken, its end and its beginning are one line.
+    const [first] = lines;
+    if (first) lines[0] = [...line, ...first.slice(1)];
+    else lines.push(line);
+    return lines
+      .filter(({ length }) => length > 1)
+      .map((places) => places.map((place) => crossing(field, level, place)));
+  });
 
-/** Pieces that share an end, in one line each. */
-function joined(pieces: readonly Piece[]): number[][] {
-  const at = new Map<number, Set<Piece>>();
-  for (const piece of pieces) {
-    for (const end of piece.ends) at.set(end, (at.get(end) ?? new Set()).add(piece));
-  }
-  const left = new Set(pieces);
-  const lengthen = (line: number[]): void => {
-    for (;;) {
-      const end = line.at(-1)!;
-      const next = [...(at.get(end) ?? [])].find((piece) => left.has(piece));
-      if (!next) return;
-      left.delete(next);
-      line.push(next.ends[0] === end ? next.ends[1] : next.ends[0]);
-    }
-  };
-  const lines: number[][] = [];
-  for (const piece of pieces) {
-    if (!left.delete(piece)) continue;
-    const line = [...piece.ends];
-    lengthen(line);
-    line.reverse();
-    lengthen(line);
-    lines.push(line);
-  }
-  return lines;
-}
-
-/** Outlines of the parts of the cells where the field lies beyond a level. */
+/** Outlines of where a field lies beyond a level; a hole runs the other way round. */
 export function beyond({ x, y, values }: Field, level: number, side: 'below' | 'above'): Point[][] {
-  const outlines: Point[][] = [];
-  const depth = (value: number): number => (side === 'above' ? value - level : level - value);
-  for (let r = 0; r + 1 < y.length; r++) {
-    for (let c = 0; c + 1 < x.length; c++) {
-      const corners = [
-        { x: x[c]!, y: y[r]!, d: depth(values[r]![c]!) },
-        { x: x[c + 1]!, y: y[r]!, d: depth(values[r]![c + 1]!) },
-        { x: x[c + 1]!, y: y[r + 1]!, d: depth(values[r + 1]![c + 1]!) },
-        { x: x[c]!, y: y[r + 1]!, d: depth(values[r + 1]![c]!) },
-      ];
-      if (corners.some(({ d }) => Number.isNaN(d))) continue;
-      const outline: Point[] = [];
-      for (const [k, a] of corners.entries()) {
-        const b = corners[(k + 1) % 4]!;
-        if (a.d >= 0) outline.push({ x: a.x, y: a.y });
-        if (a.d >= 0 === b.d >= 0) continue;
-        const share = a.d / (a.d - b.d);
-        outline.push({ x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) });
-      }
-      if (outline.length > 2) outlines.push(outline);
-    }
-  }
-  return outlines;
+  const sign = side === 'above' ? 1 : -1;
+  const field = { x, y, values: values.map((row) => row.map((value) => sign * value)) };
+  return outlines(field, sign * level).map((ring) => ring.map((place) => crossing(field, sign * level, place)));
 }
 
 /** Value of the field at a place, straight between the four corners around it; NaN outside and beside a gap. */
@@ -118,6 +83,8 @@ export function fieldAt({ x, y, values }: Field, at: Point): number {
 
 /** Which interval of a rising or falling list holds a number. */
 function interval(list: readonly number[], at: number): number {
-  for (let k = 0; k + 1 < list.length; k++) if ((at - list[k]!) * (at - list[k + 1]!) <= 0) return k;
-  return -1;
+  const way = list[0]! <= list.at(-1)! ? 1 : -1;
+  const k = bisector((each: number) => way * each).left(list, way * at);
+  if (k === 0) return list[0] === at && list.length > 1 ? 0 : -1;
+  return k < list.length ? k - 1 : -1;
 }

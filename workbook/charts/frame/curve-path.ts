@@ -1,23 +1,15 @@
+import { curveLinear, curveStep, line } from 'd3-shape';
 import type { Point } from '../../drawing/index';
 
-const short = (v: number): string => String(Math.round(v * 100) / 100);
+const through = line<Point>(
+  ({ x }) => x,
+  ({ y }) => y,
+)
+  .defined(({ x, y }) => Number.isFinite(x + y))
+  .digits(2);
 
 /** Path through points in order; a point that is not a number breaks it, one by itself is a dot. */
-export function curvePath(points: readonly Point[]): string {
-  let path = '';
-  let drawn = 0;
-  const end = (): void => {
-    if (drawn === 1) path += 'Z';
-    drawn = 0;
-  };
-  for (const { x, y } of points) {
-    if (!Number.isFinite(x + y)) {
-      end();
-      continue;
-    }
-    path += `${drawn === 0 ? 'M' : 'L'}${short(x)},${short(y)}`;
-    drawn++;
-  }
-  end();
-  return path;
-}
+export const curvePath = (points: readonly Point[]): string => through.curve(curveLinear)(points) ?? '';
+
+/** The same for what goes by whole steps: level, and half way between two points upright. */
+export const stepPath = (points: readonly Point[]): string => through.curve(curveStep)(points) ?? '';

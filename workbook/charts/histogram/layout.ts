@@ -1,10 +1,11 @@
+import { bin, nice, ticks } from 'd3-array';
 import { formatNumber, type SpreadOfResult } from '../../../engine/index';
 import { type Box, LABEL_SIZE, segmentsOf, textWidth, wrapText } from '../../drawing/index';
 import { extent } from '../frame/extent';
 import type { Zone } from '../frame/limits';
 import type { SweepChartProps } from '../frame/props';
 import type { SampleColumn } from '../frame/samples';
-import { linear } from '../frame/scales';
+import { exact, linear } from '../frame/scales';
 import { type DrawnSpot, type Marked, placeSpots, placesOf } from '../frame/spots';
 import { roundTicks, type Ticks } from '../frame/ticks';
 import { inSentence } from '../frame/words';
@@ -60,15 +61,11 @@ export function binned(values: readonly number[], most: number): Bin[] {
   if (!ends) return [];
   const [low, high] = ends;
   const wanted = Math.min(most, Math.max(FEWEST_BINS, Math.ceil(Math.sqrt(answered.length))));
-  const ticks = high > low ? roundTicks([low, high], wanted).values : [];
-  const step = ticks.length > 1 ? ticks[1]! - ticks[0]! : Math.abs(low) * 0.02 || 1;
-  const first = ticks.length > 1 ? ticks[0]! - (ticks[0]! > low ? step : 0) : low - step / 2;
-  const count = Math.max(1, Math.ceil((high - first) / step - 1e-9) || 1);
-  const counts = new Array<number>(count).fill(0);
-  // A value on the edge between two bins belongs to the upper one, the greatest of all to the last.
-  for (const value of answered) counts[Math.min(count - 1, Math.floor((value - first) / step + 1e-9))]!++;
-  const edge = (k: number): number => Number((first + k * step).toPrecision(12));
-  return counts.map((n, k) => ({ from: edge(k), to: edge(k + 1), count: n }));
+  const half = Math.abs(low) * 0.01 || 0.5;
+  const [first, last] = high > low ? nice(low, high, wanted) : [low - half, low + half];
+  const edges = high > low ? ticks(first, last, wanted).filter((edge) => edge > first && edge < last) : [];
+  const bins = bin().domain([first, last]).thresholds(edges)(answered);
+  return bins.map(({ x0, x1, length }) => ({ from: exact(x0!), to: exact(x1!), count: length }));
 }
 
 /** Marks of 5 %, half and 95 % along the top of a plot, one under another where they would touch. */

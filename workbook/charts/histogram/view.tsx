@@ -1,3 +1,4 @@
+import { quantileSorted } from 'd3-array';
 import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
 import { formatNumber, type SpreadTold } from '../../../engine/index';
@@ -177,21 +178,13 @@ function captionOf(props: SweepChartProps, columns: readonly SampleColumn[], cha
   return sentences;
 }
 
-/** Value below which a share of an ordered list lies, straight between its neighbours. */
-export function quantile(ordered: readonly number[], share: number): number {
-  const at = share * (ordered.length - 1);
-  const low = Math.floor(at);
-  const [a, b] = [ordered[low]!, ordered[Math.min(low + 1, ordered.length - 1)]!];
-  return a + (at - low) * (b - a);
-}
-
 /** "Half of 75 designs have a line pull between 24.1 N and 28.7 N, the middle one 26 N." */
 function spreadSentence(column: SampleColumn, told: SpreadTold | undefined): string {
   const result = told?.results.find((each) => each.path === column.path);
   if (told && result) return percentilesSentence(told, result, column.info);
   const ordered = column.values.filter(Number.isFinite).sort((a, b) => a - b);
   if (ordered.length < 2) return '';
-  const [low, middle, high] = [0.25, 0.5, 0.75].map((share) => withUnit(column, quantile(ordered, share)));
+  const [low, middle, high] = [0.25, 0.5, 0.75].map((share) => withUnit(column, quantileSorted(ordered, share)!));
   return `${column.info.title}: half of ${ordered.length} designs lie between ${low} and ${high}, as many below ${middle} as above.`;
 }
 
