@@ -3,6 +3,7 @@
  * Nothing here computes a design; that is done behind `EngineService`, in a worker.
  */
 export type { Shape } from './blocks/block';
+export { fillCaution } from './blocks/fill-caution';
 export { TANK_PARTS, TANK_VIEWS, type TankPart, type TankView } from './blocks/tank/parts';
 export {
   describeType,
@@ -138,6 +139,7 @@ export type {
   LeversTold,
   NameInfo,
   ResultDescription,
+  RoleCaution,
   RowDescription,
   SpreadFactor,
   SpreadOfResult,

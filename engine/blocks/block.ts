@@ -132,6 +132,14 @@ export interface Theory {
   readonly notModelled: readonly string[];
 }
 
+/** A warning beside the results that it bears on: one that stands everywhere is read nowhere. */
+export interface Caution {
+  /** Results of the block after which it stands among the key figures; missing: below the block alone. */
+  readonly beside?: readonly string[];
+  /** `{name|unit}` is the value of that result in that unit. What stands in square brackets falls away without a value. */
+  readonly sentences: readonly string[];
+}
+
 export interface Block<
   F extends FieldSpecs = FieldSpecs,
   R extends ResultSpecs = ResultSpecs,
@@ -149,6 +157,8 @@ export interface Block<
   readonly reasons: Readonly<Record<W, string>>;
   /** Equations with their sources, and what is left out; every block that is listed has it. */
   readonly theory?: Theory;
+  /** What can hurt here, as the trade warns of it. Blocks of one role share one list. */
+  readonly cautions?: readonly Caution[];
   /**
    * Computes sample i: reads fields, writes results, all SI. Returns the name of a reason where there is no answer
    * (the evaluator then turns every result into NaN), else undefined. Must depend on sample i alone.
@@ -193,6 +203,8 @@ export interface AnyBlock {
   readonly results: ResultSpecs;
   readonly reasons: Readonly<Record<string, string>>;
   readonly theory?: Theory;
+  /** What can hurt here, as the trade warns of it. Blocks of one role share one list. */
+  readonly cautions?: readonly Caution[];
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
   // biome-ignore lint/suspicious/noExplicitAny: as above.

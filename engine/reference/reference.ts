@@ -2,6 +2,7 @@ import { blocks } from '../blocks/registry';
 import { tables } from '../library/index';
 import { bandsChapter } from './bands';
 import { blockChapter } from './blocks';
+import { cautionsChapter } from './cautions';
 import type { Chapter } from './chapter';
 import { tableChapter } from './data';
 import { fitChapter } from './fit';
@@ -16,6 +17,7 @@ import { unitsChapter } from './units';
 /** Every chapter in reading order, made from the declarations: nothing that it says is written down a second time. */
 export function makeReference(): readonly Chapter[] {
   return [
+    cautionsChapter(blocks),
     signsChapter,
     bandsChapter(blocks),
     limitsChapter(blocks),

@@ -1,4 +1,5 @@
 import type { Shape } from '../blocks/block';
+import { cautionsOf } from '../blocks/cautions';
 import type { Library } from '../sheet/build';
 import type { Document } from '../sheet/document';
 import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../sheet/live';
@@ -111,6 +112,7 @@ export function startEngine(library: Library, ports: SweepPorts) {
 
 const describe = ({ blocks, tables }: Library): Description => ({
   blocks: blocks.map(describeBlock),
+  cautions: cautionsOf(blocks),
   tables: tables.map(describeTable),
 });
 

@@ -11,6 +11,13 @@ export interface TraceDescription {
   readonly outlines?: true;
 }
 
+/** A caution with the role of the cells below which it stands. */
+export interface RoleCaution {
+  readonly role: string;
+  /** Figures, as role.result, after which it stands in the list of key figures. */
+  readonly figures: readonly string[];
+  readonly sentences: readonly string[];
+}
 /** Block declarations as plain data. */
 export interface BlockDescription {
   readonly kind: string;
@@ -60,6 +67,8 @@ export interface ResultDescription {
 
 export interface Description {
   readonly blocks: readonly BlockDescription[];
+  /** Warnings of the blocks and of the parts, each once. */
+  readonly cautions: readonly RoleCaution[];
   readonly tables: readonly TableDescription[];
 }
 

@@ -5,6 +5,7 @@ export type {
   Description,
   FieldDescription,
   ResultDescription,
+  RoleCaution,
   RowDescription,
   TableDescription,
   TraceDescription,

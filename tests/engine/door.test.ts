@@ -32,7 +32,8 @@ test('what the page imports of the engine computes nothing of the trade', () => 
   const text = 'library/csv.ts';
   expect(files.filter((file) => /^(?:physics|numerics|library|study)\//.test(file) && file !== text)).toEqual([]);
   expect(files.filter((file) => file.startsWith('blocks/'))).toEqual([
-    'blocks/tank-parts.ts',
+    'blocks/fill-caution.ts',
+    'blocks/tank/parts.ts',
     'blocks/block.ts',
     'blocks/curve.ts',
   ]);

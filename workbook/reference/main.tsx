@@ -4,7 +4,6 @@ import { wrap } from 'comlink';
 import { render } from 'preact';
 import type { Chapter, ReferenceService } from '../../engine/index';
 import { watchPaper } from '../page/paper';
-import { cautionsChapter } from './cautions-chapter';
 import { ReferencePage } from './reference-page';
 
 /** The engine tells its own reference, so that the page says what this engine computes and no other. */
@@ -30,7 +29,7 @@ const paper = watchPaper();
 async function start(): Promise<void> {
   const app = document.getElementById('app')!;
   try {
-    const chapters = [cautionsChapter, ...(await readReference())];
+    const chapters = await readReference();
     render(<ReferencePage chapters={chapters} paper={paper} />, app);
     goToPlace();
   } catch (error) {

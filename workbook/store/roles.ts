@@ -5,8 +5,6 @@ import { type Description, type Document, roleOf } from '../../engine/index';
 export interface Roles {
   /** A path with the role in place of the cell's name: lap.pull → flight.pull where the cell lap is a flight. */
   rolePath(path: string): string;
-  /** The way back: to the named cell where that has the role, else to the first of the sheet that has it. */
-  pathOfRole(path: string, cell: string): string;
   /** Names of the cells that can stand in for a role, in the order of the sheet. */
   namesOfRole(role: string): readonly string[];
 }
@@ -32,11 +30,6 @@ export function createRoles(
     rolePath(path) {
       const first = path.split('.', 1)[0]!;
       return inPlaceOf(path, first, roles.value.get(first));
-    },
-    pathOfRole(path, cell) {
-      const role = path.split('.', 1)[0]!;
-      const named = namesOf(role)[0];
-      return inPlaceOf(path, role, roles.value.get(cell) === role ? cell : named);
     },
     namesOfRole: namesOf,
   };

@@ -22,6 +22,7 @@ import { block, type Columns, type Shape } from '../block';
 import { setupInWind, windLinks } from '../flight/in-wind';
 import { typedOr } from '../measures';
 import { heldAt, hingeLaw } from './air';
+import { controlCautions } from './cautions';
 import { drawControl } from './draw';
 import { controlLoadFields, linkageFields } from './fields';
 import { measuredPushrod, pushrodForNeutral, readLinkage } from './linkage';
@@ -86,6 +87,7 @@ export const control = block({
       'The up line is {up_line_longer} longer than the down line: the handle upright holds the bellcrank against a stop. Make the lines up alike.',
   },
   theory: controlTheory,
+  cautions: controlCautions,
   run(m, f, r, i, stride) {
     const at = (column: number): number => m[column + i]!;
     writeBuilt(m, f, r, i);

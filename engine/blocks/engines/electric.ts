@@ -5,6 +5,7 @@ import { block, type Field } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
 import { PLAIN, SHARE } from '../measures';
 import { propellerResults } from '../propeller/results';
+import { engineCautions } from './cautions';
 import { drawPlace, propellerMount, writePlace } from './mount';
 import { propelledReasons, propelledResults, writeDrive } from './propelled';
 import { engineResults } from './results';
@@ -148,6 +149,7 @@ export const electric = block({
     ...propelledReasons,
   },
   theory: electricTheory,
+  cautions: engineCautions,
   run(m, f, r, i, stride) {
     const motor = {
       speedPerVolt: m[f.speed_per_volt + i]!,

@@ -5,6 +5,7 @@ import { bodyResults } from '../body/results';
 import { AIRSPEED_KNOTS } from '../curve';
 import { typedOr } from '../measures';
 import { wingResults } from '../wing/results';
+import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { knownSetup, lapResults, powerUse } from './measured-lap-fields';
 import { drawMount, engineMount, writeMount } from './mount';
@@ -45,6 +46,7 @@ export const measuredLap = block({
       'The timed lap was {known_height} above the handle: that is out of reach of {known_radius}. Type the height of the model above the handle.',
   },
   theory: measuredLapTheory,
+  cautions: engineCautions,
   run(m, f, r, i, stride) {
     const radius = m[f.known_radius + i]! + m[f.known_arm + i]!;
     const height = m[f.known_height + i]!;

@@ -12,6 +12,7 @@ import { air } from '../air/index';
 import { block, type Field, type Option } from '../block';
 import { AIR_DENSITY, MILLIMETRES, TORQUE } from '../measures';
 import { propellerResults } from '../propeller/results';
+import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { drawPlace, propellerMount, writePlace } from './mount';
 import { powerFactor } from './power-factor';
@@ -117,6 +118,7 @@ export const tachometer = block({
     ...fuelReasons,
   },
   theory: tachometerTheory,
+  cautions: engineCautions,
   run(m, f, r, i, stride) {
     const density = m[f.air.density + i]!;
     const known = m[f.read_density + i]!;

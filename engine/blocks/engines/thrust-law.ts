@@ -4,6 +4,7 @@ import { air } from '../air/index';
 import { block } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
 import { AIRSPEED, NEWTONS, typedOr } from '../measures';
+import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { drawMount, engineMount, writeMount } from './mount';
 import { powerFactor } from './power-factor';
@@ -67,6 +68,7 @@ export const thrustLaw = block({
   results: engineResults,
   reasons: fuelReasons,
   theory: thrustLawTheory,
+  cautions: engineCautions,
   run(m, f, r, i, stride) {
     const staticThrust = m[f.static_thrust + i]!;
     const shaftSpeed = m[f.shaft_speed + i]!;

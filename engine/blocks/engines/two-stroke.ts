@@ -4,6 +4,7 @@ import { air } from '../air/index';
 import { block, type Field } from '../block';
 import { AIR_DENSITY, TORQUE } from '../measures';
 import { propellerResults } from '../propeller/results';
+import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { drawPlace, propellerMount, writePlace } from './mount';
 import { powerFactor } from './power-factor';
@@ -81,6 +82,7 @@ export const twoStroke = block({
     ...fuelReasons,
   },
   theory: twoStrokeTheory,
+  cautions: engineCautions,
   run(m, f, r, i, stride) {
     const torqueSpeed = m[f.torque_speed + i]!;
     const powerSpeed = m[f.power_speed + i]!;

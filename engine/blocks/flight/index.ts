@@ -1,6 +1,7 @@
 import { lineStretch, newSolution, pullAtHandle, solveFlight, stretchAngle } from '../../physics/index';
 import { block, type Shape } from '../block';
 import { typedOr } from '../measures';
+import { flightCautions } from './cautions';
 import { drawLines } from './draw';
 import { writeEngineUse } from './engine';
 import { flightFields, flightLinks } from './fields';
@@ -35,6 +36,7 @@ export const flight = block({
       'The quarter chords of wing ({wing.quarter_chord}) and tail ({tail.quarter_chord}) stand too close together to balance each other. Move the tail.',
   },
   theory: flightTheory,
+  cautions: flightCautions,
   run(m, f, r, i, stride) {
     for (const name of AS_FLOWN) m[r[name] + i] = m[f[name] + i]!;
     const setup = readSetup(m, f, i, stride);

@@ -20,6 +20,7 @@ import { engineResults } from '../engines/results';
 import { finiteShapes } from '../finite-shapes';
 import { MILLIMETRES, PRESSURES, TORQUE, typedOr } from '../measures';
 import { partsResults, partsRole } from '../parts/results';
+import { gearCautions } from './cautions';
 import { gearFields } from './fields';
 import { placeLeg } from './leg';
 import { gearResults } from './results';
@@ -62,6 +63,7 @@ export const gear = block({
     no_leg: 'The gear wire has no length: its strap lies at the axle. Type the height of the strap.',
   },
   theory: gearTheory,
+  cautions: gearCautions,
   run(m, f, r, i) {
     const at = (column: number): number => m[column + i]!;
     const { parts, body, engine } = f;

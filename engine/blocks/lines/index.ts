@@ -10,6 +10,7 @@ import {
 import { block } from '../block';
 import { leadoutResults } from '../leadouts/index';
 import { typedOr } from '../measures';
+import { linesCautions } from './cautions';
 import { linesFields } from './fields';
 import { linesResults } from './results';
 import { linesTheory } from './theory';
@@ -29,6 +30,7 @@ export const lines = block({
       'The lines are {length} long, measured as typed; what stands between grip and guide beside them is longer. Type a longer length, or shorter handle cable, connectors and leadout.',
   },
   theory: linesTheory,
+  cautions: linesCautions,
   run(m, f, r, i) {
     const kind = LINE_KINDS[m[f.kind + i]!]!;
     const count = m[f.count + i]!;

@@ -17,6 +17,7 @@ import { leadoutResults } from '../leadouts/index';
 import { linesResults } from '../lines/results';
 import { ANGLE, degrees, MILLIMETRES, NEWTONS, PLAIN, typedOr } from '../measures';
 import { tailResults } from '../tail/results';
+import { shutoffCautions } from './cautions';
 import { shutoffTheory } from './theory';
 
 const PRACTICE = 'Common practice, no source.';
@@ -173,6 +174,7 @@ export const shutoff = block({
       'It does not trip: full down pulls {cable_travel} of the cable, and slack and way to the trip take {cable_needed}. Less slack, a longer arm, or more down travel would trip it.',
   },
   theory: shutoffTheory,
+  cautions: shutoffCautions,
   run(m, f, r, i) {
     const at = (column: number): number => m[column + i]!;
     const cable = cableOf(m, f, i);

@@ -13,6 +13,7 @@ import { leadoutResults } from '../leadouts/index';
 import { linesResults } from '../lines/results';
 import { typedOr } from '../measures';
 import { partsResults, partsRole } from '../parts/results';
+import { strengthCautions } from './cautions';
 import { strengthFields } from './fields';
 import { strengthResults } from './results';
 import { strengthTheory } from './theory';
@@ -35,6 +36,7 @@ export const strength = block({
     edge: 'The engine screw {screw_diameter} is as wide as its bearer, {bearer_width}.',
   },
   theory: strengthTheory,
+  cautions: strengthCautions,
   run(m, f, r, i) {
     const at = (column: number): number => m[column + i]!;
     if (at(f.bellcrank_hole) >= at(f.bellcrank_width)) return 'hole';

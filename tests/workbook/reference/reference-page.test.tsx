@@ -4,7 +4,6 @@ import { h, render } from 'preact';
 import { beforeAll, expect, test } from 'vitest';
 import { makeReference } from '../../../engine/reference/index';
 import type { Paper } from '../../../workbook/page/paper';
-import { cautionsChapter } from '../../../workbook/reference/cautions-chapter';
 
 const { document, window } = parseHTML('<!doctype html><html><body><div id="app"></div></body></html>');
 
@@ -17,7 +16,7 @@ beforeAll(async () => {
   Object.assign(globalThis, { document, window, ResizeObserver: Observer });
   const { ReferencePage } = await import('../../../workbook/reference/reference-page');
   const paper = signal<Paper>('device');
-  render(h(ReferencePage, { chapters: [cautionsChapter, ...makeReference()], paper }), document.getElementById('app')!);
+  render(h(ReferencePage, { chapters: makeReference(), paper }), document.getElementById('app')!);
 });
 
 test('the contents lead to every chapter, and every chapter is there', () => {

@@ -46,7 +46,7 @@ export function smallEngine() {
     return answer;
   };
   const engine: EngineService = {
-    describe: async () => ({ blocks: [], tables: [] }),
+    describe: async () => ({ blocks: [], cautions: [], tables: [] }),
     async open(next) {
       calls.push('open');
       document = next;

@@ -9,6 +9,7 @@ export function KeyFigures() {
   const sheet = useSheet();
   const figures = sheet.part('figures');
   const inRoles = figures.map(sheet.rolePath);
+  const cautions = sheet.offered.value?.cautions ?? [];
   return (
     <section class="figures" aria-labelledby="figures-title">
       <div class="figures-head">
@@ -32,7 +33,7 @@ export function KeyFigures() {
             </span>
           </div>
           <FigureFault path={path} />
-          <CautionNote cautions={cautionsAfter(inRoles, index)} cell={path.split('.', 1)[0]!} />
+          <CautionNote cautions={cautionsAfter(cautions, inRoles, index)} cell={path.split('.', 1)[0]!} />
         </Fragment>
       ))}
     </section>

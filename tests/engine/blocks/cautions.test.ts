@@ -1,0 +1,76 @@
+import { expect, test } from 'vitest';
+import { cautionsOf } from '../../../engine/blocks/cautions';
+import { fillCaution } from '../../../engine/blocks/fill-caution';
+import { partsResults } from '../../../engine/blocks/parts/results';
+import { blocks } from '../../../engine/blocks/registry';
+
+const cautions = cautionsOf(blocks);
+const saidOf = (wanted: string): string =>
+  cautions
+    .filter(({ role }) => role === wanted)
+    .flatMap(({ sentences }) => sentences)
+    .join(' ');
+
+test('what can hurt has a caution, and what cannot has none', () => {
+  for (const role of ['flight', 'lines', 'engine', 'parts', 'control', 'shutoff', 'strength', 'gear'])
+    expect(saidOf(role)).not.toBe('');
+  expect(saidOf('air')).toBe('');
+});
+
+test('blocks of one role share one list, so that none of them goes without', () => {
+  for (const block of blocks) {
+    const first = blocks.find(({ role, kind }) => (role ?? kind) === (block.role ?? block.kind));
+    expect(block.cautions, block.kind).toBe(first?.cautions);
+  }
+});
+
+test('a caution stands beside results of its own block, and its holes are such results', () => {
+  const resultsOf = new Map<string, object>([
+    ...blocks.map(({ kind, role, results }) => [role ?? kind, results] as const),
+    ['parts', partsResults],
+  ]);
+  for (const { role, figures, sentences } of cautions) {
+    const names = [
+      ...figures.map((path) => path.slice(role.length + 1)),
+      ...sentences.flatMap((sentence) => [...sentence.matchAll(/\{(\w+)\|/g)].map(([, name = '']) => name)),
+    ];
+    expect(
+      names.filter((name) => !(name in (resultsOf.get(role) ?? {}))),
+      role,
+    ).toEqual([]);
+  }
+});
+
+test('the control linkage says up is up, what to look at, and who decides', () => {
+  for (const words of [
+    'up is up',
+    'hinge',
+    'Stop if the margin of the pull is below 1',
+    'rule book',
+    'club practice',
+  ]) {
+    expect(saidOf('control')).toContain(words);
+  }
+});
+
+test('holes are filled with the value in the unit that the sentence asks for', () => {
+  const show = (name: string, unit: string) => `<${name} in ${unit}>`;
+  expect(fillCaution('Pull-test first.[ The pull is {pull|N} ({pull|lbf}).]', show)).toBe(
+    'Pull-test first. The pull is <pull in N> (<pull in lbf>).',
+  );
+});
+
+test('without a value the caution stands, and the piece that would name it falls away', () => {
+  expect(fillCaution('Keep clear of a circle[ of {guide_radius|m}], always.', () => undefined)).toBe(
+    'Keep clear of a circle, always.',
+  );
+  for (const sentence of cautions.flatMap((caution) => caution.sentences)) {
+    expect(fillCaution(sentence, () => undefined)).not.toMatch(/[{}[\]|]/);
+  }
+});
+
+test('no caution tells anybody to go', () => {
+  for (const sentence of cautions.flatMap((caution) => caution.sentences)) {
+    expect(sentence).not.toMatch(/\bgo\b|\bsafe to\b|\bok\b/i);
+  }
+});
