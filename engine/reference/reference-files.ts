@@ -7,7 +7,7 @@ export function referenceFiles(): ReadonlyMap<string, string> {
   const list = chapters.map((chapter) => `- [${chapter.title}](${chapterFile(chapter)})`);
   const first = [
     '# Reference',
-    'Made from the declarations in `engine/` by `npm run reference`; not written by hand. “Reference” at the top of the page shows the same.',
+    'Made from the declarations in `engine/` by `npm run reference`. “Reference” at the top of the page shows the same.',
     list.join('\n'),
   ];
   return new Map([

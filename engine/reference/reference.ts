@@ -8,6 +8,7 @@ import { tableChapter } from './data';
 import { fitChapter } from './fit';
 import { formulasChapter } from './formulas';
 import { limitsChapter } from './limits';
+import { namesChapter } from './names';
 import { partsChapter } from './parts';
 import { bladeShapesChapter, propellerAgreementChapter } from './propellers';
 import { signsChapter } from './signs';
@@ -19,6 +20,7 @@ export function makeReference(): readonly Chapter[] {
   return [
     cautionsChapter(blocks),
     signsChapter,
+    namesChapter(blocks),
     bandsChapter(blocks),
     limitsChapter(blocks),
     partsChapter(),

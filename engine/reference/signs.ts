@@ -1,4 +1,5 @@
 import type { Chapter } from './chapter';
+import { flightSymbols } from './flight-symbols';
 
 /** Axes, signs and marks: what everything else on the page takes for granted. */
 export const signsChapter: Chapter = {
@@ -31,6 +32,7 @@ export const signsChapter: Chapter = {
       kind: 'text',
       text: 'Lateral signs are outboard positive, so nothing but the torque and the turning of the propeller depends on the direction of flight.',
     },
+    flightSymbols,
     {
       kind: 'list',
       items: [
