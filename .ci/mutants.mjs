@@ -1,8 +1,9 @@
 // npm run mutants: makes the physics wrong at one place after another and tells which of these faults no test notices.
 import { readdirSync, readFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { chooseMutants } from './mutants/choose.mjs';
+import { holdersIn } from './mutants/holders.mjs';
 import { mutantsOf } from './mutants/places.mjs';
 import { reachedBy } from './mutants/reached.mjs';
 import { openRunner } from './mutants/runner.mjs';
@@ -30,12 +31,17 @@ checkNode();
 installIfNeeded();
 if (runNode('.ci/grammar.mjs') !== 0) process.exit(1);
 
-const folder = join(root, 'engine/physics');
-const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts') && !/(^|\/)(index|domain)\.ts$/.test(name))
-  .map((name) => relative(root, join(folder, name)).replaceAll('\\', '/'))
-  .sort();
-const all = files.flatMap((file) => mutantsOf(file, readFileSync(join(root, file), 'utf8')));
+/** @param {string} folder @returns {Map<string, string>} what its files hold, by path from the root */
+const sourcesIn = (folder) =>
+  new Map(
+    readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts') && !/(^|[\\/])(index|domain)\.ts$/.test(name))
+      .sort()
+      .map((name) => [`${folder}/${name.replaceAll('\\', '/')}`, readFileSync(join(root, folder, name), 'utf8')]),
+  );
+const sources = sourcesIn('engine/physics');
+const blocks = [...sourcesIn('engine/blocks').values()];
+const all = [...sources].flatMap(([file, source]) => mutantsOf(file, source));
 const chosen = chooseMutants(
   all.filter(({ id }) => id.includes(values.in)),
   Number(values.seed),
@@ -48,7 +54,8 @@ const accepted = new Map(
   ),
 );
 
-const reach = await reachedBy(files);
+const reach = await reachedBy([...sources.keys()]);
+const holdersOf = holdersIn(sources, (name) => blocks.some((text) => new RegExp(`\\b${name}\\b`).test(text)), reach);
 /** @type {import('./mutants/places.mjs').Mutant | undefined} */
 let mutant;
 const runner = await openRunner({
@@ -63,8 +70,7 @@ let stale = 0;
 let before = '';
 for (const each of chosen) {
   mutant = each;
-  // A constant is no function that a test could be seen to reach.
-  const tests = each.isFunction ? (reach.reached[`${each.file} ${each.owner}`] ?? []) : reach.tests;
+  const tests = holdersOf(each);
   const { failed } = tests.length > 0 ? await runner.run(tests, [before, each.file].filter(Boolean)) : { failed: [] };
   before = each.file;
   const place = `${each.file}:${each.line}  ${each.id.slice(each.file.length + 1)}`;

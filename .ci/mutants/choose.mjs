@@ -31,7 +31,8 @@ export function chooseMutants(mutants, seed, count) {
   /** @type {Mutant[]} */
   const chosen = [];
   for (let round = 0; chosen.length < count && piles.some((pile) => round < pile.length); round++) {
-    for (const pile of piles) if (pile[round] && chosen.length < count) chosen.push(/** @type {Mutant} */ (pile[round]));
+    for (const pile of piles)
+      if (pile[round] && chosen.length < count) chosen.push(/** @type {Mutant} */ (pile[round]));
   }
   const order = new Map(mutants.map((mutant, k) => [mutant, k]));
   return chosen.sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0));

@@ -22,7 +22,7 @@ const TINY = 1e-8;
 
 /** @param {Node} node */
 const isArithmetic = (node) => node.type === 'BinaryExpression' && ARITHMETIC.has(node.operator);
-/** @param {Node} node */
+/** @type {(node: Node) => boolean} */
 const isText = (node) =>
   node.type === 'TemplateLiteral' ||
   (node.type === 'Literal' && typeof node.value === 'string') ||
@@ -100,7 +100,8 @@ export function mutantsOf(file, source) {
     for (const [key, child] of Object.entries(node)) {
       if (isLeftAlone(node, key)) continue;
       for (const each of Array.isArray(child) ? child : [child]) {
-        if (each && typeof each.type === 'string') walk(each, isArithmetic(node) || (inside && node.type === 'ParenthesizedExpression'));
+        if (each && typeof each.type === 'string')
+          walk(each, isArithmetic(node) || (inside && node.type === 'ParenthesizedExpression'));
       }
     }
   };
@@ -121,7 +122,8 @@ export function mutantsOf(file, source) {
 export function ownersOf(program) {
   return program.body.flatMap((/** @type {Node} */ statement) => {
     const declared = statement.type === 'ExportNamedDeclaration' ? statement.declaration : statement;
-    if (declared?.type === 'FunctionDeclaration') return [{ name: declared.id.name, node: declared, body: declared.body }];
+    if (declared?.type === 'FunctionDeclaration')
+      return [{ name: declared.id.name, node: declared, body: declared.body }];
     if (declared?.type !== 'VariableDeclaration') return [];
     return declared.declarations.map((/** @type {Node} */ each) => {
       const isFunction = each.init?.type === 'ArrowFunctionExpression';

@@ -40,7 +40,6 @@ export async function openRunner({ change, isolate, bail }) {
       sequence: { sequencer: InThisOrder },
     },
     {
-      configFile: false,
       cacheDir: '.cache/mutants',
       plugins: [
         {

@@ -8,6 +8,8 @@ const materials = table.rows.map(({ name, memory, values }) => ({
   density: values.density!,
   modulus: values.modulus!,
 }));
+/** A row may be read but for one of its values; what was recalled earlier has been replaced by what was read. */
+const RECALLED = /(?<!earlier )recalled/;
 const named = (name: string) => materials.find((each) => each.name === name)!;
 /** Within a hundredth: what rounding a density to a whole number and a modulus to three digits costs. */
 const near = (value: number, printed: number): void => {
@@ -98,7 +100,7 @@ describe('metals, plastics, composites, fuels', () => {
     if (row.youngs_modulus_MPa !== '') {
       expect(Math.abs(stuff.modulus / (Number(row.youngs_modulus_MPa) * 1e6) - 1)).toBeLessThan(tolerance);
     }
-    expect(stuff.memory).toBe(row.memory === 'true');
+    expect(stuff.memory).toBe(row.memory === 'true' || RECALLED.test(row.source!));
   });
   it('glow fuel is its three parts by volume', () => {
     const mixed =
