@@ -61,6 +61,10 @@ const offline = VitePWA({
   },
 });
 
+const ALONE = 'tests/**/*.alone.test.{ts,tsx}';
+/** The engine's numbers never come from code made of strings: it's refused in its tests as the page's policy refuses it. */
+const FROM_NO_STRINGS = ['--disallow-code-generation-from-strings'];
+
 export default defineConfig({
   root: `${here}workbook`,
   base: './',
@@ -91,9 +95,22 @@ export default defineConfig({
           testTimeout: 180_000,
           hookTimeout: 180_000,
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**', 'tests/boundaries/**'],
-          // The engine's numbers never come from code made of strings: it's refused here as the page's policy refuses it.
-          execArgv: ['--disallow-code-generation-from-strings'],
+          exclude: ['tests/browser/**', 'tests/boundaries/**', ALONE],
+          // All files of a worker share what they import, which otherwise takes as long as the tests themselves.
+          isolate: false,
+          execArgv: FROM_NO_STRINGS,
+        },
+      },
+      {
+        extends: true,
+        root: here,
+        test: {
+          // Files that put something else in a module's place: in a process of their own, so that no other file meets it.
+          name: 'alone',
+          include: [ALONE],
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          execArgv: FROM_NO_STRINGS,
         },
       },
       {

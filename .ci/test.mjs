@@ -1,5 +1,5 @@
 // npm test: everything that must hold before a change is taken. Ends with a line "N passed, N failed" that counts tests,
-// and every other step that fails as one more failure.
+// and every other step that fails as one more failure. npm run test:long tries every random case as well, and not a fifth of them.
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { constants } from 'node:os';
 import { join } from 'node:path';
@@ -8,6 +8,7 @@ import { checkNode, installIfNeeded, root, runNode, runNodeBeside } from './proj
 
 checkNode();
 installIfNeeded();
+if (process.argv.includes('--long')) process.env.TESTS_LONG = '1';
 
 const total = { passed: 0, failed: 0, skipped: 0 };
 /** @type {string[]} */
@@ -29,13 +30,18 @@ function check(title, { code, said }) {
 /** @param {string} project */
 const reportOf = (project) => join(root, `.cache/tests-${project}.json`);
 
-/** What to run for the tests of a project. @param {string} project @returns {[script: string, ...args: string[]]} */
-function testsOf(project) {
+/**
+ * What to run for the tests of a project, and of others with it.
+ * @param {string} project
+ * @param {string[]} more
+ * @returns {[script: string, ...args: string[]]}
+ */
+function testsOf(project, ...more) {
   rmSync(reportOf(project), { force: true });
   return [
     'node_modules/vitest/vitest.mjs',
     'run',
-    `--project=${project}`,
+    ...[project, ...more].map((each) => `--project=${each}`),
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${reportOf(project)}`,
@@ -92,7 +98,7 @@ const browser = check('a Chromium for the browser tests', await chromium());
 // A browser leaves a processor idle for much of its time, and is disturbed by all that takes it away: the other tests stand back for it.
 const behind = { niceness: constants.priority.PRIORITY_LOW };
 const others = (async () => {
-  const unit = await runNodeBeside(behind, ...testsOf('unit'));
+  const unit = await runNodeBeside(behind, ...testsOf('unit', 'alone'));
   return { unit, boundaries: await runNodeBeside(behind, ...testsOf('boundaries')) };
 })();
 if (built && browser) {

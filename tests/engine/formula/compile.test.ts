@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkFormula, compileFormula, parseFormula, type Scope } from '../../../engine/formula/index';
+import { cases } from '../../cases';
 import { anyExpression } from './arbitrary';
 
 const columns: Readonly<Record<string, number>> = { a: 0, b: 1, c: 2 };
@@ -106,7 +107,7 @@ describe(`samples, seed ${SEED}`, () => {
         const among = compileFormula(e, (name) => (names.length - 1 - names.indexOf(name)) * stride)(wide, 37);
         expect(Object.is(among, alone)).toBe(true);
       }),
-      { seed: SEED, numRuns: 3000 },
+      { seed: SEED, numRuns: cases(3000) },
     );
   });
 });

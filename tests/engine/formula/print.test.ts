@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Expression, parseFormula, printFormula } from '../../../engine/formula/index';
+import { cases } from '../../cases';
 import { anyExpression } from './arbitrary';
 import { spell } from './spell';
 
@@ -13,7 +14,7 @@ const read = (text: string): Expression => {
 const SEED = 2511;
 
 describe(`printing, seed ${SEED}`, () => {
-  const settings = { seed: SEED, numRuns: 5000 };
+  const settings = { seed: SEED, numRuns: cases(5000) };
   // Longer texts are refused by the reader.
   const printed = anyExpression.map((e) => ({ e, text: printFormula(e) })).filter(({ text }) => text.length <= 2000);
 

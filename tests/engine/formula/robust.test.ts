@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkFormula, parseFormula, readText, renameInFormula } from '../../../engine/formula/index';
+import { cases } from '../../cases';
 
 const SEED = 902;
 const pieces = fc.constantFrom(
@@ -19,7 +20,7 @@ const text = fc.oneof(
 );
 
 describe(`whatever is typed, seed ${SEED}`, () => {
-  const settings = { seed: SEED, numRuns: 10_000 };
+  const settings = { seed: SEED, numRuns: cases(10_000) };
 
   test('it is read, or refused at a place in it with sentences', () => {
     fc.assert(

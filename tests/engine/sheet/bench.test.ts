@@ -4,6 +4,7 @@ import type { Compiled } from '../../../engine/sheet/compile';
 import { type Live, openLive, setLive } from '../../../engine/sheet/live';
 import type { Slot } from '../../../engine/sheet/program';
 import { wiringOf } from '../../../engine/sheet/wiring';
+import { someOf } from '../../cases';
 import { type Random, randomFrom } from './random';
 import { library, smallDesign } from './small';
 
@@ -73,7 +74,7 @@ function compute(
 }
 
 describe('the numbers of a sample', () => {
-  for (const seed of [1, 2, 3, 4, 5]) {
+  for (const seed of someOf([1, 2, 3, 4, 5])) {
     test(`are bitwise the same for any order of slots, and for one sample or ${SAMPLES} at a time (seed ${seed})`, () => {
       const random = randomFrom(seed);
       const live = openLive(smallDesign(), library);

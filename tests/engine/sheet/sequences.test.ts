@@ -3,11 +3,12 @@ import type { Document } from '../../../engine/sheet/document';
 import { type Edited, editLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
 import type { Program, Slot } from '../../../engine/sheet/program';
 import { applyChanges, type Change } from '../../../engine/sheet/transaction';
+import { cases } from '../../cases';
 import { randomEdit } from './edits';
 import { randomFrom } from './random';
 import { library, smallDesign } from './small';
 
-const SEQUENCES = 300;
+const SEQUENCES = cases(300);
 const EDITS = 12;
 
 /** Texts only: what the page sends while a finger is down. Anything else is an edit of structure. */

@@ -4,6 +4,7 @@ import { noteFormulas, saidPath } from '../../../engine/sheet/cells/note-pieces'
 import type { Cell, Document, Part } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
+import { textAt } from '../../../engine/sheet/paths';
 import { sweepOf } from '../../../engine/study/command/table';
 import { library } from '../../../engine/study/index';
 import type { SweepProgress } from '../../../engine/terms/index';
@@ -89,12 +90,15 @@ describe.each(studies)('%s', (file) => {
     expect(said.length).toBeGreaterThanOrEqual(6);
     const still = new Set(said);
     for (const path of said) expect([path, Number.isFinite(read(live, path))]).toEqual([path, true]);
+    let moved = openLive(document, library);
     for (const edit of EDITS) {
       // Not every study has every piece.
       if (!live.compiled.program.slotOf.has(edit[0])) continue;
-      const moved = setLive(openLive(document, library), [edit], library).live;
+      moved = setLive(moved, [edit], library).live;
       for (const path of said) if (read(moved, path) !== read(live, path)) still.delete(path);
+      moved = setLive(moved, [[edit[0], textAt(document, edit[0]) ?? '']], library).live;
     }
+    for (const path of said) expect([path, read(moved, path)]).toEqual([path, read(live, path)]);
     expect([...still]).toEqual([]);
   });
 });

@@ -10,6 +10,7 @@ import {
   units,
   writeQuantity,
 } from '../../../engine/units/index';
+import { cases } from '../../cases';
 
 const SEED = 5025;
 const unitName = fc.constantFrom(...units.map((unit) => unit.name));
@@ -29,7 +30,7 @@ describe(`units, seed ${SEED}`, () => {
       fc.property(amount, unitName, (x, unit) => {
         expect(near(fromSI(toSI(x, unit), unit), x, unitNamed(unit)!.offset)).toBe(true);
       }),
-      { seed: SEED, numRuns: 3000 },
+      { seed: SEED, numRuns: cases(3000) },
     );
   });
 
@@ -41,7 +42,7 @@ describe(`units, seed ${SEED}`, () => {
         expect(near(differenceFromSI(toSI(x, unit) - toSI(y, unit), unit), x - y, size)).toBe(true);
         expect(near(differenceFromSI(differenceToSI(x, unit), unit), x, 0)).toBe(true);
       }),
-      { seed: SEED, numRuns: 3000 },
+      { seed: SEED, numRuns: cases(3000) },
     );
   });
 
@@ -54,7 +55,7 @@ describe(`units, seed ${SEED}`, () => {
         const size = (Math.abs(x) + unitNamed(unit)!.offset) * unitNamed(unit)!.factor;
         expect(Math.abs(value - si)).toBeLessThanOrEqual(1e-11 * size);
       }),
-      { seed: SEED, numRuns: 3000 },
+      { seed: SEED, numRuns: cases(3000) },
     );
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { FlightSetup, FlightSolution } from '../../../engine/physics/flight/index';
 import { balance, fullStep, newBalance, newConstants, newStep, prepare } from '../../../engine/physics/flight/index';
 import type * as physics from '../../../engine/physics/index';
+import { cases } from '../../cases';
 import { bruteRoots } from '../physics/flight/brute';
 import { flyRandom, seeded } from './random-designs';
 import { newRig } from './rig';
@@ -22,11 +23,11 @@ vi.mock('../../../engine/physics/index', async (original) => {
 });
 
 const SEEDS = [11, 12, 13, 14, 15, 16, 17, 18, 19, 20];
-const EACH = 1000;
+const EACH = cases(1000);
 /** Every so many designs the brute scan looks closely; the others get a coarse look. */
 const CLOSE = 50;
 
-describe.each(SEEDS)('1000 random designs over the declared ranges, seed %i', (seed) => {
+describe.each(SEEDS)(`${EACH} random designs over the declared ranges, seed %i`, (seed) => {
   it('settled means balanced on the fast side; a reason means that a brute scan finds nothing', () => {
     const next = seeded(seed);
     const rig = newRig();
