@@ -124,9 +124,9 @@ export {
 } from './sheet/transaction';
 export { type Use, usesOf } from './sheet/uses';
 export type { FileProblem } from './sheet/validate';
+export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
-export type { ForgottenThing } from './study/forgotten-thing';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
 export type { Snapshot, SweepRequest } from './study/told';
 export type {

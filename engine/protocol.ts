@@ -4,9 +4,9 @@
  */
 
 import type { Document } from './sheet/document';
+import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
 import type { FitAnswer } from './study/fit/told';
-import type { ForgottenThing } from './study/forgotten-thing';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
 import type { Checked, Snapshot, SweepRequest } from './study/told';
 import type { Description } from './terms/description';

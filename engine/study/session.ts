@@ -4,19 +4,19 @@ import type { Library } from '../sheet/build';
 import type { Document } from '../sheet/document';
 import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../sheet/live';
 import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/index';
-import { typedSlot } from './axes';
-import { describeBlock } from './describe';
-import { describeTable } from './describe-table';
-import { drawingOf } from './drawing';
-import { startFits } from './fit/index';
+import { describeBlock } from './describe/blocks';
+import { describeTable } from './describe/tables';
+import { drawingOf } from './design/drawing';
+import { forgottenIn } from './design/forgotten';
+import { massesMadeOf } from './design/made-of';
+import { traceOf } from './design/trace';
 import type { FitAnswer } from './fit/told';
-import { forgottenIn } from './forgotten';
-import { massesMadeOf } from './made-of';
-import { type SweepPorts, startSweeps } from './sweeps';
+import { startFits } from './fits';
+import { typedSlot } from './run/axis';
+import { type SweepPorts, startSweeps } from './runs';
 import { startTables } from './tables/serve';
 import type { TableFormat, TableView } from './tables/told';
 import type { Checked, Snapshot, SweepRequest } from './told';
-import { traceOf } from './trace';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
 export function startEngine(library: Library, ports: SweepPorts) {

@@ -1,19 +1,21 @@
 import type { Library } from '../../sheet/build';
+import type { SpreadCell } from '../../sheet/document';
 import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import type { NameInfo } from '../../terms/index';
-import { sentenceOf } from '../cause';
-import type { SweepPlan } from '../plan';
-import { planSpread, runSpreadPlan, type SpreadInput } from '../spread';
-import { planForSpread } from '../sweeps';
+import { tellFit } from '../fit/command';
+import { findStudy } from '../kinds/find';
+import { studyKinds } from '../kinds/index';
+import type { Section, StudyCell, StudyKind } from '../kinds/kind';
+import { sentenceOf } from '../run/cause';
+import { readSpread } from '../spread/command';
+import { spreadSection } from '../spread/index';
+import type { SpreadInput } from '../spread/input';
+import { planDesigns } from '../spread/plan';
 import type { Request } from './arguments';
 import { tellCheck } from './checks';
-import { tellFits } from './fit';
-import { leversData, leversOf, leversTable } from './levers';
 import { nameData, nameLine } from './names';
 import { setTexts } from './set';
-import { readSpread, spreadTable } from './spread';
-import { sweepData, sweepOf, sweepTable } from './table';
 import { meant, namesByPath, tellValue } from './values';
 
 /** What the command prints, and what it ends with. */
@@ -22,13 +24,6 @@ export interface Answer {
   /** Notes and faults, a sentence a line. */
   readonly err: string;
   readonly code: 0 | 1;
-}
-
-/** One of the things that were asked for: as text, as plain data, and what has no answer. */
-interface Section {
-  readonly out: string;
-  readonly data: Readonly<Record<string, unknown>>;
-  readonly faults: readonly string[];
 }
 
 type Names = ReadonlyMap<string, NameInfo>;
@@ -58,11 +53,14 @@ function ended(out: string, lines: readonly string[], code: 0 | 1): Answer {
 function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   const sections: Section[] = [];
   if (request.names) sections.push(listNames(names));
-  if (request.spread.length > 0) return [...sections, spreadSection(request, live, names)];
-  if (request.spreadCell !== '') return [...sections, spreadCellSection(request, live, names)];
+  if (request.spread.length > 0) return [...sections, typedSpread(request, live, names)];
+  if (request.spreadCell !== '') {
+    const { spread } = studyKinds;
+    return [...sections, studySection(spread, live, request.spreadCell, names, askedDesigns(request))];
+  }
   if (request.get.length > 0) sections.push(readValues(request.get, live, names));
-  if (request.sweep !== '') sections.push(runSweep(request.sweep, live, names));
-  if (request.levers !== '') sections.push(leversSection(request.levers, live, names));
+  if (request.sweep !== '') sections.push(studySection(studyKinds.sweep, live, request.sweep, names));
+  if (request.levers !== '') sections.push(studySection(studyKinds.levers, live, request.levers, names));
   return sections.length > 0 ? sections : overview(live, names);
 }
 
@@ -84,19 +82,20 @@ function readValues(paths: readonly string[], live: Live, names: Names): Section
   return { out: lines.join(''), data: { values }, faults };
 }
 
-function runSweep(name: string, live: Live, names: Names): Section {
-  const sweep = sweepOf(live, name);
-  if (typeof sweep === 'string') return { out: '', data: {}, faults: [sweep] };
-  return { out: sweepTable(sweep, names), data: { sweep: sweepData(sweep, names) }, faults: [] };
+/** A study of the workbook, with other samples where that is asked for. */
+function studySection<C extends StudyCell>(
+  kind: Pick<StudyKind<C, unknown, unknown, unknown, unknown>, 'kind' | 'words' | 'command'>,
+  live: Live,
+  name: string,
+  names: Names,
+  asked: Partial<C> = {},
+): Section {
+  const cell = findStudy<C>(live, kind, name);
+  if (typeof cell === 'string') return { out: '', data: {}, faults: [cell] };
+  return kind.command({ ...cell, ...asked }, live, names);
 }
 
-function leversSection(name: string, live: Live, names: Names): Section {
-  const levers = leversOf(live, name);
-  if (typeof levers === 'string') return { out: '', data: {}, faults: [levers] };
-  return { out: leversTable(levers, names), data: { levers: leversData(levers) }, faults: [] };
-}
-
-function spreadSection(request: Request, live: Live, names: Names): Section {
+function typedSpread(request: Request, live: Live, names: Names): Section {
   const wanted = request.get.length > 0 ? request.get : live.compiled.document.figures;
   const inputs: SpreadInput[] = [];
   const faults: string[] = [];
@@ -111,23 +110,14 @@ function spreadSection(request: Request, live: Live, names: Names): Section {
   );
   if (faults.length > 0) return { out: '', data: {}, faults };
   const { samples = USUAL_SAMPLES, seed = USUAL_SEED } = request;
-  return toldSection(live, planSpread(live, { revision: 0, spread: '', inputs, wanted, samples, seed }), names);
+  return spreadSection(live, planDesigns(live, { revision: 0, spread: '', inputs, wanted, samples, seed }), names);
 }
 
-/** A spread of the workbook, with other designs where that is asked for. */
-function spreadCellSection(request: Request, live: Live, names: Names): Section {
-  const asked = {
-    ...(request.samples === undefined ? {} : { samples: request.samples }),
-    ...(request.seed === undefined ? {} : { seed: request.seed }),
-  };
-  const plan = planForSpread(live, 0, request.spreadCell, asked);
-  return typeof plan === 'string' ? { out: '', data: {}, faults: [plan] } : toldSection(live, plan, names);
-}
-
-function toldSection(live: Live, plan: SweepPlan, names: Names): Section {
-  const told = runSpreadPlan(live, plan);
-  return { out: spreadTable(told, names), data: { spread: told }, faults: [] };
-}
+/** Other designs than the cell of a spread asks for. */
+const askedDesigns = ({ samples, seed }: Request): Partial<SpreadCell> => ({
+  ...(samples === undefined ? {} : { samples }),
+  ...(seed === undefined ? {} : { seed }),
+});
 
 const USUAL_SAMPLES = 1000;
 const USUAL_SEED = 1;
@@ -137,7 +127,7 @@ function overview(live: Live, names: Names): Section[] {
   const { document } = live.compiled;
   const figures = readValues(document.figures, live, names);
   const checks = document.cells.filter((cell) => cell.kind === 'check').map((check) => tellCheck(check, live, names));
-  const fits = tellFits(live, names);
+  const fits = document.cells.flatMap((cell) => (cell.kind === 'fit' ? [tellFit(cell, live, names)] : []));
   const untold = fits.flatMap(({ fault }) => fault ?? []);
   const others = faultsOfLive(live)
     .filter((fault) => fault.state === 'fault')

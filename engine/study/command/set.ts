@@ -1,7 +1,7 @@
 import type { Library } from '../../sheet/build';
 import { faultsOfLive, type Live, setLive } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
-import { sentenceOf } from '../cause';
+import { sentenceOf } from '../run/cause';
 import { meant } from './values';
 
 export type SetResult =

@@ -3,7 +3,7 @@ import { nearestName } from '../../formula/index';
 import type { Live } from '../../sheet/live';
 import type { NameInfo } from '../../terms/index';
 import { formatQuantity } from '../../units/index';
-import { causeOf } from '../cause';
+import { causeOf } from '../run/cause';
 
 /** One value as it is printed: SI beside the text that the page shows. Null: nothing is known or typed there. */
 export interface Told {

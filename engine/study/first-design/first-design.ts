@@ -1,7 +1,7 @@
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
-import { sentenceOf } from '../cause';
 import { library } from '../library';
+import { sentenceOf } from '../run/cause';
 import { cellsOf, type KnownLap, type Trim } from './cells';
 import { asked, inTradeUnits, readEntry } from './form';
 import { misfitsOf, type Sizes, WATTS } from './misfits';

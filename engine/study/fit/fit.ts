@@ -1,7 +1,9 @@
 import { type Determination, determine, type LeastSquares, leastSquaresSteps } from '../../numerics/index';
+import type { FitCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { findStudy } from '../kinds/find';
 import type { Measured } from './log';
-import { type FitPlan, planFit } from './plan';
+import { FIT, type FitPlan, planFit } from './plan';
 import { type Predictions, predict, resultsOf } from './predict';
 import type { FitAnswer, FittedFactor, FittedNumber } from './told';
 import { fitSentences, type LeftOut, notFitted } from './words';
@@ -18,7 +20,9 @@ type Answer = Omit<FitAnswer, 'revision'>;
  * the same flights. Yields between pieces of its work.
  */
 export function* fitSteps(live: Live, name: string): Generator<void, Answer, void> {
-  const plan = planFit(live, name);
+  const cell = findStudy<FitCell>(live, FIT, name);
+  if (typeof cell === 'string') return faultyFit(name, cell);
+  const plan = planFit(cell, live);
   if (typeof plan === 'string') return faultyFit(name, plan);
   const { factors, log } = plan;
   const rows = 1 + Math.max(...log.measured.map(({ row }) => row));
@@ -95,7 +99,8 @@ function tellerOf(plan: FitPlan, { values, reason }: Predictions, rows: number):
   };
 }
 
-function answerOf(
+/** What is told of the factors that were found. */
+export function answerOf(
   live: Live,
   plan: FitPlan,
   found: LeastSquares,

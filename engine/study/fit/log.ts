@@ -2,8 +2,8 @@ import type { LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
 import { formatQuantity } from '../../units/index';
-import { typedSlot } from '../axes';
-import { causeOf } from '../cause';
+import { typedSlot } from '../run/axis';
+import { causeOf } from '../run/cause';
 
 /** A number measured on one flight, SI. */
 export interface Measured {

@@ -2,7 +2,7 @@ import { fittedResults, logResults } from '../../sheet/cells/index';
 import type { FitCell, LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
-import { typedSlot } from '../axes';
+import { typedSlot } from '../run/axis';
 import { type ReadLog, readLog } from './log';
 
 /** A number of the design that a fit may change, SI. */
@@ -15,6 +15,9 @@ export interface Factor {
   readonly scale: number;
 }
 
+/** How sentences speak of fits. */
+export const FIT = { kind: 'fit', words: { none: 'is no fit', all: 'fits' } } as const;
+
 export interface FitPlan {
   readonly cell: FitCell;
   readonly log: ReadLog;
@@ -25,12 +28,11 @@ export interface FitPlan {
 const SHARE_OF_RANGE = 0.1;
 
 /** What a fit cell asks for, or the sentence that says why it can't be fitted. */
-export function planFit(live: Live, name: string): FitPlan | string {
+export function planFit(cell: FitCell, live: Live): FitPlan | string {
   const { document, faults, names } = live.compiled;
-  const cell = document.cells.find((each): each is FitCell => each.kind === 'fit' && each.name === name);
-  if (!cell) return `There is no fit called "${name}".`;
+  const { name } = cell;
   const log = document.cells.find((each): each is LogCell => each.kind === 'log' && each.name === cell.log);
-  const fault = faults.find((each) => each.cell === cell.id) ?? faults.find((each) => each.cell === log?.id);
+  const fault = faults.find((each) => each.cell === log?.id);
   if (fault || !log) return fault?.message ?? `${name} has no log.`;
   const settable = new Set(names.filter((info) => info.settable).map((info) => info.path));
   const measured = fittedResults(

@@ -1,7 +1,11 @@
 import type { Live } from '../../sheet/live';
-import { cone } from '../cone';
-import { startRunner } from '../run';
+import { fillTogether } from '../run/fill';
+import { type Orderless, type PlanOf, planCore } from '../run/plan';
+import { startRunner } from '../run/runner';
 import type { FitPlan } from './plan';
+
+/** Every row of the log with every set of factors. */
+export type Flights = Orderless<PlanOf<'fit'>>;
 
 /** So many designs between two rests: a lap in wind takes part of a millisecond. */
 const BETWEEN_RESTS = 16;
@@ -29,7 +33,7 @@ export function* predict(
 ): Generator<void, Predictions, void> {
   const { program } = compiled;
   const { factors, log } = plan;
-  const wanted = resultsOf(plan).map((path) => ({ path, slot: program.slotOf.get(path)! }));
+  const wanted = resultsOf(plan);
   const count = points.length * rows;
   const axes = [
     ...factors.map(({ path, slot }, j) => ({
@@ -43,21 +47,9 @@ export function* predict(
       values: spreadOut(count, (k) => values[k % rows]!),
     })),
   ].map((axis) => ({ ...axis, choice: false }));
-  const runner = startRunner(compiled, {
-    shape: program.shape,
-    revision: 0,
-    sweep: plan.cell.name,
-    base: state.m.slice(0, program.size),
-    why: state.why.slice(0, program.steps.length),
-    axes,
-    wanted,
-    together: true,
-    each: cone(
-      program,
-      axes.map(({ slot }) => slot),
-      wanted.map(({ slot }) => slot),
-    ),
-  });
+  const start = { revision: 0, name: plan.cell.name, values: state.m, why: state.why };
+  const flights: Flights = { kind: 'fit', ...planCore(program, start, axes, wanted), axes, key: '' };
+  const runner = startRunner(compiled, flights, fillTogether(flights));
   const values = wanted.map(() => new Float64Array(count));
   const reasons = new Map<number, string>();
   try {

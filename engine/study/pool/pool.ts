@@ -1,6 +1,6 @@
 import type { Compiled } from '../../sheet/compile';
-import type { SweepPlan } from '../plan';
-import type { Rows } from '../run';
+import type { Plan } from '../kinds/index';
+import type { Rows } from '../run/runner';
 import type { Chunk, Chunks } from './chunks';
 import type { FromSampler, ToSampler } from './messages';
 
@@ -35,7 +35,7 @@ export interface PoolPorts {
 /** One run that the pool takes part in. */
 export interface Job {
   readonly compiled: Compiled;
-  readonly plan: SweepPlan;
+  readonly plan: Plan;
   readonly chunks: Chunks;
   /** Guess from what has been computed so far. */
   msPerSample(): number;

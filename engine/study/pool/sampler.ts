@@ -1,6 +1,7 @@
 import type { Library } from '../../sheet/build';
 import { type Compiled, compile } from '../../sheet/compile';
-import { type Rows, type Runner, startRunner } from '../run';
+import { runnerOf } from '../kinds/index';
+import type { Rows, Runner } from '../run/runner';
 import type { FromSampler, ToSampler } from './messages';
 
 /** Programs that are kept: the design, its baseline, and those of the last edits. */
@@ -31,7 +32,7 @@ export function startSampler(library: Library, { post, now }: SamplerPorts): (me
     const { run } = message;
     switch (message.ask) {
       case 'begin':
-        runners.set(run, startRunner(programOf(message), message.plan));
+        runners.set(run, runnerOf(programOf(message), message.plan));
         post({ tell: 'begun', run }, []);
         return;
       case 'rows': {

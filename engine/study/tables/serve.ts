@@ -1,7 +1,7 @@
 import type { Live } from '../../sheet/live';
 import type { NameInfo } from '../../terms/index';
-import { typedSlot } from '../axes';
-import type { Gathered } from '../sweep';
+import { typedSlot } from '../run/axis';
+import type { Gathered } from '../run/gathering';
 import { fileOf } from './files';
 import { openTable, type ResultTable, type Shown } from './table';
 import type { TableAnswer, TableFormat, TableView } from './told';

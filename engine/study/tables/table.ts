@@ -1,5 +1,5 @@
 import type { ColumnTable } from 'arquero';
-import type { Gathered } from '../sweep';
+import type { Gathered } from '../run/gathering';
 import type { Column } from './column';
 import { groupRows } from './groups';
 import { keepRows } from './keep';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openLive, setLive } from '../../../engine/sheet/live';
-import { cone } from '../../../engine/study/cone';
 import { library } from '../../../engine/study/index';
+import { cone } from '../../../engine/study/run/cone';
 import { block, curve, faults, KINDS, MEASURED, openWith, read, rpm, withEngine } from './engine-designs';
 
 describe.each(Object.keys(KINDS))('a design with %s', (kind) => {

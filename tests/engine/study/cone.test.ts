@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Program, Step } from '../../../engine/sheet/program';
-import { cone } from '../../../engine/study/cone';
+import { cone } from '../../../engine/study/run/cone';
 
 const step = (path: string, reads: number[], writes: number[]): Step => ({
   key: path,

@@ -5,9 +5,9 @@ import { blocks } from '../../../engine/blocks/registry';
 import type { ChartCell, Document } from '../../../engine/sheet/document';
 import { openText } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
-import { describeBlock } from '../../../engine/study/describe';
+import { describeBlock } from '../../../engine/study/describe/blocks';
+import { traceOf } from '../../../engine/study/design/trace';
 import { library } from '../../../engine/study/index';
-import { traceOf } from '../../../engine/study/trace';
 
 const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
 const opened = openText(readFileSync(file, 'utf8'));

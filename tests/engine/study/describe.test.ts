@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { block } from '../../../engine/blocks/block';
-import { describeBlock } from '../../../engine/study/describe';
+import { describeBlock } from '../../../engine/study/describe/blocks';
 import { FORCE, LENGTH, ONE } from '../../../engine/units/index';
 
 const gauge = block({

@@ -5,7 +5,7 @@ import type { Document, PartsCell } from '../../../engine/sheet/document';
 import { openText } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
 import { nameFault } from '../../../engine/sheet/names';
-import { forgottenIn } from '../../../engine/study/forgotten';
+import { forgottenIn } from '../../../engine/study/design/forgotten';
 import { library } from '../../../engine/study/index';
 
 const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { coarsePoints, lattice, positions } from '../../../engine/study/lattice';
+import { coarsePoints, lattice, positions } from '../../../engine/study/sweep/lattice';
 
 describe('order of a grid', () => {
   it.each([

@@ -5,13 +5,13 @@ import { openLive, setLive } from '../../../engine/sheet/live';
 import { leverEffect, leverRatio, rankLevers } from '../../../engine/sheet/rank-levers';
 import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
-import { runLevers } from '../../../engine/study/levers';
+import { planFor } from '../../../engine/study/kinds/index';
 import { startEngine } from '../../../engine/study/session';
-import { planFor } from '../../../engine/study/sweeps';
 import type { SweepProgress } from '../../../engine/terms/index';
 import { smallDesign, library as smallLibrary, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
 import { library, slideRule } from './slide-rule';
+import { wholeOf } from './whole';
 
 const row = (of: string, text: string, change: Partial<LeverRow> = {}): LeverRow => ({
   ...{ of, way: 'both', text },
@@ -29,8 +29,7 @@ const withLevers = (change: Partial<LeversCell>): Document => {
 
 function run(change: Partial<LeversCell>): SweepProgress | string {
   const live = openLive(withLevers(change), library);
-  const plan = planFor(live, 1, 'tried');
-  return typeof plan === 'string' ? plan : runLevers(live, plan);
+  return wholeOf(live, 'tried');
 }
 function ran(change: Partial<LeversCell>): SweepProgress {
   const progress = run(change);

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { openText } from '../../../engine/sheet/file';
 import { openLive, setLive } from '../../../engine/sheet/live';
+import { massesMadeOf } from '../../../engine/study/design/made-of';
 import { library } from '../../../engine/study/index';
-import { massesMadeOf } from '../../../engine/study/made-of';
 
 const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
 const opened = openText(readFileSync(file, 'utf8'));

@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import type { Cell, Document } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { baselineValues, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../../../engine/sheet/live';
-import { sweepOf } from '../../../engine/study/command/table';
 import { library, startEngine } from '../../../engine/study/index';
-import type { SweepPlan } from '../../../engine/study/plan';
-import { planFor } from '../../../engine/study/sweeps';
+import { planFor } from '../../../engine/study/kinds/index';
+import type { SweepPlan } from '../../../engine/study/sweep/plan';
 import type { SweepProgress } from '../../../engine/terms/index';
+import { wholeOf } from './whole';
 
 const folder = fileURLToPath(new URL('../../../data/workbooks/', import.meta.url));
 const text = readFileSync(`${folder}quern-25.tetherwright.json`, 'utf8');
@@ -169,7 +169,7 @@ describe('the sweeps of the Quern 25', () => {
     ['balance_sweep', 'stabiliser_stock', ['balsa', 'balsa_ply', 'light_ply']],
     ['pull_sweep', 'line_set', ['strand_30', 'strand_38', 'strand_46']],
   ])('give in every row of %s, bit for bit, what setting it by hand gives', (name, choice, options) => {
-    const { axes, wanted, columns, why, total } = sweepOf(drawn, name) as SweepProgress;
+    const { axes, wanted, columns, why, total } = wholeOf(drawn, name) as SweepProgress;
     expect([...why].every((code) => code === 0)).toBe(true);
     expect(total).toBe(axes[0]!.values.length * options.length);
     expect(axes[1]!.path).toBe(choice);

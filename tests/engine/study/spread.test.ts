@@ -6,16 +6,14 @@ import { serialise } from '../../../engine/sheet/file';
 import { openLive } from '../../../engine/sheet/live';
 import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
-import type { SweepPlan } from '../../../engine/study/plan';
-import { startRunner } from '../../../engine/study/run';
+import { gatheringOf, planFor, runnerOf } from '../../../engine/study/kinds/index';
 import { startEngine } from '../../../engine/study/session';
-import { runSpreadPlan } from '../../../engine/study/spread';
-import { startSpreadGathering } from '../../../engine/study/spread-progress';
-import { planForSpread } from '../../../engine/study/sweeps';
+import type { SpreadPlan } from '../../../engine/study/spread/plan';
 import type { SweepProgress } from '../../../engine/terms/index';
 import { documentOf, formula, library, part, parts, smallDesign, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
 import { library as ruleLibrary, slideRule } from './slide-rule';
+import { runPlan } from './whole';
 
 const row = (of: string, size: string, change: Partial<SpreadRow> = {}): SpreadRow => ({
   ...{ of, spread: 'normal', size, above: '' },
@@ -30,12 +28,12 @@ const withCell = (document: Document, cell: Cell): Document => ({ ...document, c
 
 function told(document: Document, cell: SpreadCell) {
   const live = openLive(withCell(document, cell), library);
-  const plan = planForSpread(live, 0, cell.name);
+  const plan = planFor(live, 0, cell.name);
   if (typeof plan === 'string') throw new Error(plan);
-  return runSpreadPlan(live, plan);
+  return runPlan(live, plan).spread!;
 }
 const refusal = (document: Document, cell: SpreadCell): unknown =>
-  planForSpread(openLive(withCell(document, cell), library), 0, cell.name);
+  planFor(openLive(withCell(document, cell), library), 0, cell.name);
 
 /** y = 3 a + 2 b + c with standard deviations 1, 2 and 0.5: 3, 4 and 0.5 of their own. */
 const linear = documentOf([
@@ -248,9 +246,9 @@ describe('a spread in the engine', () => {
   it('tells of the first 20 000 on the way, and of all at the end', () => {
     const many = spread({ rows: [row('a', '1')], wanted: ['y'], samples: 30_000 });
     const live = openLive(withCell(linear, many), library);
-    const plan = planForSpread(live, 0, 'shop') as SweepPlan;
-    const runner = startRunner(live.compiled, plan);
-    const gathering = startSpreadGathering(plan, plan.mixed!);
+    const plan = planFor(live, 0, 'shop') as SpreadPlan;
+    const runner = runnerOf(live.compiled, plan);
+    const gathering = gatheringOf(plan);
     gathering.take(0, runner.run(plan.order));
     expect(gathering.progress('running').spread).toMatchObject({ designs: 20_000, samples: 30_000, compared: 20_000 });
     const last = gathering.progress('done');

@@ -5,9 +5,9 @@ import type { Cell, Document, Part } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
 import { textAt } from '../../../engine/sheet/paths';
-import { sweepOf } from '../../../engine/study/command/table';
 import { library } from '../../../engine/study/index';
 import type { SweepProgress } from '../../../engine/terms/index';
+import { wholeOf } from './whole';
 
 const folder = new URL('../../../data/workbooks/', import.meta.url);
 const textOf = (file: string): string => readFileSync(new URL(file, folder), 'utf8');
@@ -75,7 +75,7 @@ describe.each(studies)('%s', (file) => {
     const sweeps = cellsOf(document, 'sweep');
     expect(sweeps.length).toBeGreaterThan(0);
     for (const { name, axes } of sweeps) {
-      const { why, columns, total } = sweepOf(live, name) as SweepProgress;
+      const { why, columns, total } = wholeOf(live, name) as SweepProgress;
       expect(total).toBeGreaterThanOrEqual(3);
       expect([...why].every((code) => code === 0)).toBe(true);
       for (const column of columns) expect(new Set(column).size).toBeGreaterThan(2);

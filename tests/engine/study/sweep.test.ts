@@ -1,18 +1,18 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type Live, openLive, setLive } from '../../../engine/sheet/live';
 import { faultOf } from '../../../engine/sheet/sentences';
-import { sweepOf } from '../../../engine/study/command/table';
-import type { SweepPlan } from '../../../engine/study/plan';
-import { CHUNK, startRunner } from '../../../engine/study/run';
-import { planFor } from '../../../engine/study/sweeps';
+import { planFor, runnerOf } from '../../../engine/study/kinds/index';
+import { CHUNK } from '../../../engine/study/run/runner';
+import type { SweepPlan } from '../../../engine/study/sweep/plan';
 import type { SweepProgress } from '../../../engine/terms/index';
 import { library, runs, slideRule } from './slide-rule';
+import { wholeOf } from './whole';
 
 const open = (change?: Parameters<typeof slideRule>[0]): Live => openLive(slideRule(change), library);
 const stepOf = (live: Live, path: string): number =>
   live.compiled.program.steps.findIndex((step) => step.path === path);
 const plan = (live: Live): SweepPlan => planFor(live, 1, 'grid') as SweepPlan;
-const whole = (live: Live): SweepProgress => sweepOf(live, 'grid') as SweepProgress;
+const whole = (live: Live): SweepProgress => wholeOf(live, 'grid') as SweepProgress;
 
 beforeEach(() => {
   runs.root = runs.sum = runs.aside = 0;
@@ -108,7 +108,7 @@ describe('a sweep', () => {
     const live = open();
     const { columns } = whole(live);
     const shuffled = { ...plan(live), order: plan(live).order.slice().reverse() };
-    const runner = startRunner(live.compiled, shuffled);
+    const runner = runnerOf(live.compiled, shuffled);
     for (let from = 0; from < shuffled.order.length; from += 7) {
       const rows = runner.run(shuffled.order.subarray(from, from + 7));
       for (const [k, sample] of rows.samples.entries()) {
@@ -147,16 +147,14 @@ describe('a sweep', () => {
     const sent = structuredClone(plan(live));
     const elsewhere = open();
     const some = sent.order.subarray(0, 3 * CHUNK + 5);
-    const rows = startRunner(elsewhere.compiled, sent).run(some);
-    expect(rows).toEqual(startRunner(live.compiled, plan(live)).run(some));
+    const rows = runnerOf(elsewhere.compiled, sent).run(some);
+    expect(rows).toEqual(runnerOf(live.compiled, plan(live)).run(some));
     expect(structuredClone(rows)).toEqual(rows);
   });
 
   it('does not run on another program', () => {
     const other = setLive(open(), [['a', '3 × 7 mm']], library).live;
-    expect(() => startRunner(other.compiled, plan(open()))).toThrow(
-      /^A plan for program \w+ cannot run on program \w+$/,
-    );
+    expect(() => runnerOf(other.compiled, plan(open()))).toThrow(/^A plan for program \w+ cannot run on program \w+$/);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { applyChanges, type Document, type TableDescription } from '../../../engine/index';
-import { describeTable } from '../../../engine/study/describe-table';
+import { describeTable } from '../../../engine/study/describe/tables';
 import { addRow, changeRow, draftFaults, emptyDraft, removeRow, rowOf } from '../../../workbook/library/own-edits';
 import { numbersTold } from '../../../workbook/library/told';
 import { smallTables } from '../../engine/sheet/small-library';

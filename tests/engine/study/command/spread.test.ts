@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { serialise } from '../../../../engine/sheet/file';
 import { openLive } from '../../../../engine/sheet/live';
-import { typedSlot } from '../../../../engine/study/axes';
 import { answer } from '../../../../engine/study/command/answer';
 import { readArguments } from '../../../../engine/study/command/arguments';
-import { runSpread } from '../../../../engine/study/spread';
+import { typedSlot } from '../../../../engine/study/run/axis';
+import { planDesigns } from '../../../../engine/study/spread/plan';
 import { library, slideRule } from '../slide-rule';
+import { runPlan } from '../whole';
 
 const file = serialise(slideRule());
 function ask(...words: string[]) {
@@ -49,7 +50,9 @@ describe('a spread', () => {
     const slot = typedSlot('a', live.compiled.program);
     const at = live.state.m[slot]!;
     const spread = { kind: 'normal', middle: at, deviation: 1e-3 } as const;
-    const [told] = runSpread(live, [{ path: 'a', slot, spread }], ['a'], 4000, 1);
+    const inputs = [{ path: 'a', slot, spread }];
+    const plan = planDesigns(live, { revision: 0, spread: '', inputs, wanted: ['a'], samples: 4000, seed: 1 });
+    const [told] = runPlan(live, plan).spread!.results;
     // Every stratum holds one design, so the mean is far closer than at random.
     expect(Math.abs(told!.mean - at)).toBeLessThan(1e-5);
     expect(told!.deviation / 1e-3).toBeCloseTo(1, 2);

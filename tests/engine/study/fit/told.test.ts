@@ -111,7 +111,7 @@ describe('a fit that meets trouble', () => {
     expect(fitNow(live, 'found').message).toBe(
       'lines.length is a formula. A fit needs a number there: fit what the formula names, or type a number.',
     );
-    expect(fitNow(live, 'fund').message).toBe('There is no fit called "fund".');
+    expect(fitNow(live, 'fund').message).toBe('There is no fit called "fund". The fits are found.');
   });
 });
 

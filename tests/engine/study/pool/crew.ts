@@ -3,7 +3,7 @@ import type { Library } from '../../../../engine/sheet/build';
 import type { FromSampler, ToSampler } from '../../../../engine/study/pool/messages';
 import type { PoolPorts } from '../../../../engine/study/pool/pool';
 import { startSampler } from '../../../../engine/study/pool/sampler';
-import type { SweepPorts } from '../../../../engine/study/sweeps';
+import type { SweepPorts } from '../../../../engine/study/runs';
 
 /** What one sampler does with a message. `work` answers as a sound one does. */
 export type Manner = (message: ToSampler, work: () => void, die: () => void) => void;

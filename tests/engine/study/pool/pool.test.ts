@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { EngineService } from '../../../../engine/protocol';
 import type { Document } from '../../../../engine/sheet/document';
 import { openLive } from '../../../../engine/sheet/live';
-import { sweepOf } from '../../../../engine/study/command/table';
 import { startEngine } from '../../../../engine/study/session';
 import type { SweepProgress } from '../../../../engine/terms/index';
 import { library, slideRule } from '../slide-rule';
+import { wholeOf } from '../whole';
 import { type Crew, crew, type Manner, sound } from './crew';
 
 /** 30 000 designs, a fifth of which has no answer, each for a reason with numbers of its own. */
@@ -20,7 +20,7 @@ const large = (): Document =>
       ],
     },
   });
-const alone = sweepOf(openLive(large(), library), 'grid') as SweepProgress;
+const alone = wholeOf(openLive(large(), library), 'grid') as SweepProgress;
 
 async function opened({ ports }: Crew): Promise<EngineService> {
   const engine = startEngine(library, ports);

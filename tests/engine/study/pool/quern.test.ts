@@ -6,8 +6,8 @@ import type { Document, SweepCell } from '../../../../engine/sheet/document';
 import { openText } from '../../../../engine/sheet/file';
 import { openLive, setLive } from '../../../../engine/sheet/live';
 import { library } from '../../../../engine/study/index';
-import { positions } from '../../../../engine/study/lattice';
 import { startEngine } from '../../../../engine/study/session';
+import { positions } from '../../../../engine/study/sweep/lattice';
 import type { SweepProgress } from '../../../../engine/terms/index';
 import { crew } from './crew';
 

@@ -1,0 +1,39 @@
+import type { AnyBlock, Shape } from '../../blocks/block';
+import type { Compiled } from '../../sheet/compile';
+import { type PlacedBlock, placedBlocks } from './placed-blocks';
+
+/** The scale drawing of one design: what every block of the document adds to it. Values are one a slot. */
+export function drawingOf(
+  compiled: Compiled,
+  blocks: ReadonlyMap<string, AnyBlock>,
+  values: Float64Array,
+): readonly Shape[] {
+  const drawn = placedBlocks(compiled, blocks).map((placed) => ({
+    kind: placed.block.kind,
+    shapes: drawBlock(placed, values),
+  }));
+  // What has a block of its own is drawn by that one: the tank of a tank block stands for the box that the body has for its drag.
+  const own = new Set(
+    drawn.filter(({ kind, shapes }) => shapes.some(({ part }) => part === kind)).map(({ kind }) => kind),
+  );
+  return drawn
+    .flatMap(({ kind, shapes }) => shapes.filter(({ part }) => part === kind || !own.has(part)))
+    .filter((shape) => shape.points.every(Number.isFinite) && Number.isFinite(shape.radius ?? 0));
+}
+
+/** A design that a block's equations refuse has no drawing of that block. */
+function drawBlock({ block, name, fields, results }: PlacedBlock, values: Float64Array): Shape[] {
+  try {
+    return (block.draw?.(values, fields, results) ?? []).map((shape) => labelled(shape, block, name));
+  } catch (error) {
+    if (error instanceof RangeError) return [];
+    throw error;
+  }
+}
+
+/** A declaration names its own results by the block's kind or role; in this document the block may have another name. */
+function labelled(shape: Shape, block: AnyBlock, name: string): Shape {
+  const [first, ...rest] = shape.label?.split('.') ?? [];
+  if (first === undefined || first === name || (first !== block.kind && first !== block.role)) return shape;
+  return { ...shape, label: [name, ...rest].join('.') };
+}

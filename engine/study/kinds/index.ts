@@ -1,0 +1,43 @@
+import type { Compiled } from '../../sheet/compile';
+import type { Live } from '../../sheet/live';
+import { fit } from '../fit/index';
+import { levers } from '../levers/index';
+import type { LeversPlan } from '../levers/plan';
+import type { Fill } from '../run/fill';
+import type { Gathering } from '../run/gathering';
+import type { Orderless } from '../run/plan';
+import { type Runner, startRunner } from '../run/runner';
+import { spread } from '../spread/index';
+import type { SpreadPlan } from '../spread/plan';
+import { sweep } from '../sweep/index';
+import type { SweepPlan } from '../sweep/plan';
+import { findStudy } from './find';
+import type { StudyCell } from './kind';
+
+/** Every kind of study; one that lacks a verb does not compile. */
+export const studyKinds = { sweep, spread, levers, fit } satisfies { [K in StudyCell['kind']]: { readonly kind: K } };
+
+/** Plans whose samples are flown once, in chunks, and whose rows are told as they come. */
+export type Plan = SweepPlan | SpreadPlan | LeversPlan;
+
+/** A kind of plan meets only plans of its own. */
+interface Running {
+  fill(plan: Orderless<Plan>): Fill;
+  gather(plan: Plan): Gathering;
+  plan(cell: StudyCell, live: Live, revision: number): Plan | string;
+}
+const running = studyKinds as unknown as Readonly<Record<Plan['kind'], Running>>;
+
+export const gatheringOf = (plan: Plan): Gathering => running[plan.kind].gather(plan);
+
+export const runnerOf = (compiled: Compiled, plan: Orderless<Plan>): Runner =>
+  startRunner(compiled, plan, running[plan.kind].fill(plan));
+
+/** The plan of the study of this name, or the sentence that says why it can't run; a name that nothing has is looked for among the sweeps. */
+export function planFor(live: Live, revision: number, name: string): Plan | string {
+  const asked =
+    live.compiled.document.cells.find((each) => each.name === name && each.kind in running)?.kind ?? 'sweep';
+  const kind = studyKinds[asked as Plan['kind']];
+  const cell = findStudy(live, kind, name);
+  return typeof cell === 'string' ? cell : running[kind.kind as Plan['kind']].plan(cell, live, revision);
+}

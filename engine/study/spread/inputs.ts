@@ -1,0 +1,141 @@
+import type { Spread } from '../../numerics/index';
+import { AT_MASS_SPREAD, AT_STATION_SPREAD } from '../../physics/index';
+import { isPartNumber, numbersKey, OFF_WAYS, offKey, spreadPath } from '../../sheet/cells/index';
+import type { PartsCell, SpreadCell, SpreadKind, SpreadRow } from '../../sheet/document';
+import type { Live } from '../../sheet/live';
+import type { Slot } from '../../sheet/program';
+import { wiringOf } from '../../sheet/wiring';
+import type { SpreadFactor } from '../../terms/index';
+import { typedSlot } from '../run/axis';
+import type { SpreadInput } from './input';
+
+/** Numbers that a spread may hold at a time. */
+const MOST_NUMBERS = 20_000_000;
+
+/**
+ * What differs in a spread cell and how, for the design as it stands, or the sentence that says why it can't be told. What a
+ * compiled document has found wrong with the cell is not looked for again.
+ */
+export function inputsOf(cell: SpreadCell, live: Live): readonly SpreadInput[] | string {
+  const inputs: SpreadInput[] = [];
+  for (const [k, row] of cell.rows.entries()) {
+    const input = inputOfRow(cell, row, k, live);
+    if (typeof input === 'string') return input;
+    inputs.push(input);
+  }
+  const hidden = hiddenInput(inputs, live);
+  if (hidden !== undefined) return hidden;
+  if (cell.parts) inputs.push(...inputsOfParts(inputs, live));
+  const sets = new Set(inputs.map(({ factor, path }) => factor ?? path)).size + 2;
+  const designs = cell.samples * sets;
+  if (inputs.length === 0) return `${cell.name} has nothing that differs: the parts have no uncertainty.`;
+  if (designs * cell.wanted.length > MOST_NUMBERS) {
+    const most = Math.floor(MOST_NUMBERS / (sets * cell.wanted.length));
+    return `${cell.name} asks for ${designs} designs with ${cell.wanted.length} results each: ${cell.samples}, and as many again for each thing that differs. Take ${most} or fewer, or fewer things.`;
+  }
+  return inputs;
+}
+
+function inputOfRow(cell: SpreadCell, row: SpreadRow, k: number, live: Live): SpreadInput | string {
+  const { of } = row;
+  const { program } = live.compiled;
+  const { m } = live.state;
+  const part = partOf(of, live);
+  const typed = (size: 'size' | 'above'): number => m[program.slotOf.get(`${spreadPath(cell, k)}.${size}`)!]!;
+  const own = part && row.size.trim() === '' ? ownSpread(part, live) : Number.NaN;
+  const below = Number.isNaN(own) ? typed('size') : own;
+  const isLopsided = row.spread !== 'normal' && row.above.trim() !== '';
+  const above = isLopsided ? typed('above') : below;
+  for (const [size, amount] of [
+    ['size', below],
+    ['above', above],
+  ] as const) {
+    if (Number.isNaN(amount))
+      return `${cell.name} does not know how far ${of} may be off: look at “${row[size]}” there.`;
+    if (amount < 0)
+      return `${cell.name} lets ${of} be off by “${row[size]}”, which is less than nothing. Type 0 or more.`;
+  }
+  if (below === 0 && above === 0) return `${cell.name} lets ${of} be off by nothing. Type an amount, or take it off.`;
+  return inputFor(of, row.spread, below, above, live);
+}
+
+/** A number that differs about what it is now, or the sentence that says why it can't. */
+export function inputFor(of: string, kind: SpreadKind, below: number, above: number, live: Live): SpreadInput | string {
+  const { program } = live.compiled;
+  const part = partOf(of, live);
+  const slot = typedSlot(of, program);
+  const middle = live.state.m[part ? program.slotOf.get(of)! : slot]!;
+  if (Number.isNaN(middle)) return `${of} has no value to spread around. Type one.`;
+  if (!part) return { path: of, slot, spread: spreadOf(kind, middle, below, above) };
+  const factor: SpreadFactor = { path: of, what: part.way === 'mass' ? 'mass' : 'station' };
+  return { path: of, slot: part.slot, about: middle, spread: spreadOf(kind, 0, below, above), factor };
+}
+
+/** Normal: `below` is the standard deviation. Else as much as that below the middle, and `above` over it. */
+function spreadOf(kind: SpreadKind, middle: number, below: number, above: number): Spread {
+  if (kind === 'normal') return { kind, middle, deviation: below };
+  const [low, high] = [middle - below, middle + above];
+  return kind === 'uniform' ? { kind, low, high } : { kind, low, mode: middle, high };
+}
+
+interface PartNumber {
+  readonly path: string;
+  readonly way: (typeof OFF_WAYS)[number];
+  /** How far it is off. */
+  readonly slot: Slot;
+}
+
+const tablesOf = ({ compiled }: Live): readonly PartsCell[] =>
+  compiled.document.cells.filter((each) => each.kind === 'parts');
+
+function partOf(of: string, live: Live): PartNumber | undefined {
+  if (!isPartNumber(of, tablesOf(live))) return undefined;
+  const dot = of.lastIndexOf('.');
+  return partNumber(of.slice(0, dot), of.slice(dot + 1) as PartNumber['way'], live);
+}
+
+const partNumber = (path: string, way: PartNumber['way'], { compiled }: Live): PartNumber | undefined => {
+  const off = compiled.slotRuns.get(offKey(path));
+  return off && { path, way, slot: off.start + OFF_WAYS.indexOf(way) };
+};
+
+/** The standard deviation that the parts table gives, or has for a part that says nothing. */
+function ownSpread({ path, way }: PartNumber, { compiled, state }: Live): number {
+  const numbers = compiled.slotRuns.get(numbersKey(path))!.start;
+  return state.m[numbers + (way === 'mass' ? AT_MASS_SPREAD : AT_STATION_SPREAD)]!;
+}
+
+/** Mass and place of every part that has no row of its own: normal, by its own standard deviations. */
+function inputsOfParts(named: readonly SpreadInput[], live: Live): SpreadInput[] {
+  const taken = new Set(named.map(({ slot }) => slot));
+  return tablesOf(live).flatMap(({ name, rows }) =>
+    rows.flatMap((row) => {
+      const path = `${name}.${row.name}`;
+      const place: SpreadFactor = { path: `${path}.x`, what: 'place' };
+      const mass: SpreadFactor = { path: `${path}.mass`, what: 'mass' };
+      return OFF_WAYS.flatMap((way): SpreadInput[] => {
+        const part = partNumber(path, way, live);
+        if (!part || taken.has(part.slot)) return [];
+        const deviation = ownSpread(part, live);
+        if (!(deviation > 0)) return [];
+        const spread = { kind: 'normal', middle: 0, deviation } as const;
+        const factor = way === 'mass' ? mass : place;
+        return [{ path: `${path}.${way}`, slot: part.slot, spread, factor, unshown: true }];
+      });
+    }),
+  );
+}
+
+/** A formula that differs by itself no longer follows what it names: that may not differ too, unseen. */
+function hiddenInput(inputs: readonly SpreadInput[], { compiled }: Live): string | undefined {
+  const { writer, downstream } = wiringOf(compiled.program);
+  for (const { path, slot } of inputs) {
+    const step = writer[slot]!;
+    if (step < 0) continue;
+    const other = inputs.find((each) => each.slot !== slot && downstream([each.slot]).includes(step));
+    if (other) {
+      return `${path} is computed from ${other.path}, and both are to differ: what ${path} gets of its own would hide the other. Take one of them off.`;
+    }
+  }
+  return undefined;
+}
