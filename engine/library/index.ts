@@ -9,6 +9,7 @@ export {
   type TableTold,
 } from './library-table';
 export { type PropellerAgreement, propellerAgreement } from './propeller-agreement';
+export { type SmoothSection, smoothSections } from './section-points';
 export { type Section, type SectionFamily, sections, sectionsOf } from './sections';
 export type { Sourced } from './table';
 export { FUEL_KINDS } from './tables/engines';

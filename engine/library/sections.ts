@@ -19,6 +19,8 @@ export interface Section extends Sourced {
   readonly drag: number;
   /** Greatest lift coefficient. */
   readonly liftLimit: number;
+  /** Lift coefficient at which drag is least. */
+  readonly leastDragLift: number;
 }
 
 function sectionOf({ values, words, ...sourced }: LibraryRow): Section {
@@ -31,6 +33,7 @@ function sectionOf({ values, words, ...sourced }: LibraryRow): Section {
     moment: values.moment!,
     drag: values.drag!,
     liftLimit: values.lift_limit!,
+    leastDragLift: values.least_drag_lift!,
   };
 }
 

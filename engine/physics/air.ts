@@ -58,3 +58,7 @@ export function viscosityOfAir(temperature: number): number {
 export function soundSpeed(pressure: number, density: number): number {
   return Math.sqrt((1.4 * positive('pressure', pressure)) / positive('density', density));
 }
+
+/** Density (kg/m³) and kinematic viscosity (m²/s) of standard air at sea level. Source: ISO 2533:1975, by the laws above. */
+export const STANDARD_DENSITY = dryAirDensity(SEA_LEVEL_PRESSURE, SEA_LEVEL_TEMPERATURE);
+export const STANDARD_KINEMATIC_VISCOSITY = viscosityOfAir(SEA_LEVEL_TEMPERATURE) / STANDARD_DENSITY;

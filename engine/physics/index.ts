@@ -7,6 +7,7 @@ export {
   SEA_LEVEL_PRESSURE,
   SEA_LEVEL_TEMPERATURE,
   STANDARD_GRAVITY,
+  STANDARD_KINEMATIC_VISCOSITY,
   soundSpeed,
   standardPressure,
   standardTemperature,
@@ -209,7 +210,21 @@ export {
   stintsOf,
   thrustInStandardAir,
 } from './race/index';
-export { type SectionFacts, sectionAt, VISCOUS_LIFT_DRAG, WING_SHARE_OF_SECTION_LIFT } from './section';
+export { type SectionFacts, sectionAt, WING_SHARE_OF_SECTION_LIFT } from './section';
+export {
+  dragGrowth,
+  LEAST_REYNOLDS,
+  powerOfReynolds,
+  type SectionCurves,
+  type SectionPoint,
+  sectionCurves,
+  smoothDrag,
+  smoothLiftLimit,
+  THICKEST,
+  THIN_STALL,
+  THINNEST,
+} from './section-reynolds';
+export { nearPower } from './speed-law';
 export { MUSIC_WIRE_ELASTIC_SHARE, musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';
 export {
   type Arm,

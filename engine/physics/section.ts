@@ -14,6 +14,8 @@ export interface SectionFacts {
   readonly drag: number;
   /** Greatest lift coefficient at the Reynolds number of the source. */
   readonly liftLimit: number;
+  /** c_l at which drag is least; 0 for a symmetrical section. */
+  readonly leastDragLift: number;
 }
 
 /**
@@ -37,19 +39,13 @@ export function sectionAt(rows: readonly SectionFacts[], thickness: number): Sec
         moment: between(low.moment, high.moment),
         drag: between(low.drag, high.drag),
         liftLimit: between(low.liftLimit, high.liftLimit),
+        leastDragLift: between(low.leastDragLift, high.leastDragLift),
       };
     }
     low = high;
   }
   return { ...low, thickness: t };
 }
-
-/**
- * c_d = c_d0 + k_v c_l²: growth of section drag with lift at the Reynolds number of a model.
- * k_v = (0.0098 − 0.0079)/0.44² from NACA 0012 at Re 3.6e5, 0° and 4°.
- * Source: R. E. Sheldahl and P. C. Klimas, SAND80-2114 (1981), drag table.
- */
-export const VISCOUS_LIFT_DRAG = (0.0098 - 0.0079) / 0.44 ** 2;
 
 /**
  * C_L,max = 0.9 c_l,max: greatest lift of an unswept wing of moderate aspect ratio against its section's.

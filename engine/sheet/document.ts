@@ -11,7 +11,7 @@
  *   library row `balsa_medium`       → `balsa_medium.density` … (own rows first, else the library's)
  */
 export const FORMAT = 'tetherwright';
-export const VERSION = 2;
+export const VERSION = 3;
 
 export interface Document {
   readonly format: typeof FORMAT;

@@ -1,4 +1,4 @@
-import { lapPower, STANDARD_GRAVITY, thrustAtPower } from '../../physics/index';
+import { lapPower, nearPower, STANDARD_GRAVITY, thrustAtPower } from '../../physics/index';
 import { air } from '../air/index';
 import { block } from '../block';
 import { bodyResults } from '../body/results';
@@ -52,7 +52,13 @@ export const measuredLap = block({
     const height = m[f.known_height + i]!;
     if (Math.abs(height) > 0.98 * radius) return 'too_high';
     const area = m[f.wing.area + i]!;
-    const wingDrag = area * m[f.wing.profile_drag + i]!;
+    // The wing's own drag at the airspeed of the timed lap, and what its camber makes of the weight.
+    const speed = (2 * Math.PI * Math.sqrt(radius * radius - height * height)) / m[f.lap_time + i]!;
+    const sectionSpeed =
+      (m[f.wing.section_reynolds + i]! * m[f.air.kinematic_viscosity + i]!) / m[f.wing.mean_chord + i]!;
+    const profile = m[f.wing.profile_drag + i]! * nearPower(speed, sectionSpeed, m[f.wing.drag_power + i]!);
+    const weightArea = (2 * m[f.known_mass + i]! * STANDARD_GRAVITY) / (m[f.known_density + i]! * speed * speed);
+    const wingDrag = area * profile + m[f.wing.drag_slope + i]! * weightArea;
     const dragArea = typedOr(m[f.known_drag_area + i]!, wingDrag + m[f.body.drag_area + i]!);
     const inducedArea = typedOr(m[f.known_induced_area + i]!, area / m[f.wing.induced_factor + i]!);
     const diameter = m[f.propeller_diameter + i]!;

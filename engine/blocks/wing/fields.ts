@@ -1,6 +1,6 @@
 import { SECTION_FAMILIES } from '../../library/index';
 import type { Field, Option } from '../block';
-import { ANGLE, degrees, MILLIMETRES, PER_RADIAN, PLAIN, SHARE, SURFACE } from '../measures';
+import { AIRSPEED, ANGLE, degrees, MILLIMETRES, PER_RADIAN, PLAIN, SHARE, SURFACE } from '../measures';
 
 const panel = (symbol: string, title: string, doc: string, length: number): Field => ({
   ...MILLIMETRES,
@@ -104,41 +104,53 @@ export const wingEstimates = {
     range: [-0.3, 0.1],
     basis: SECTION_BASIS,
   }),
-  low_re_factor: {
+  section_speed: {
+    ...AIRSPEED,
+    symbol: 'V_0',
+    title: 'Airspeed of the section values',
+    doc: 'Airspeed near which the model flies. Drag and greatest lift of the section are read at the Reynolds number of the mean chord at it in standard air, and follow the airspeed from there by a power of it.',
+    default: 25,
+    range: [5, 80],
+    basis: 'A usual one. From half to twice it the values are within some 3 % of those read at the airspeed itself.',
+    advanced: true,
+  } as Field,
+  roughness_factor: {
     ...PLAIN,
-    symbol: 'f_d',
-    title: 'Drag factor for model size',
-    doc: 'Multiplies the section drag of the full-size source. Smooth sections of this kind measure about 1.4 at a Reynolds number of 360 000 (SAND80-2114); hinge gaps, spars under the covering and finish make the rest.',
-    default: 2,
-    range: [0.5, 6],
+    symbol: 'f_r',
+    title: 'Drag factor for roughness',
+    doc: 'Multiplies the drag of a smooth section. A strip that makes the air turbulent from the nose on measures 1.27 times the smooth drag at a Reynolds number of 6 000 000 (NASA TM 4074 over SAND80-2114); hinge gaps, spars under the covering and the join at the body make the rest.',
+    default: 1.5,
+    range: [0.5, 5],
     basis: 'An estimate: common practice, no source. One measured lap time tells better.',
     advanced: true,
   } as Field,
-  low_re_lift_factor: {
+  roughness_lift_factor: {
     ...PLAIN,
     symbol: 'f_l',
-    title: 'Lift factor for model size',
-    doc: 'Multiplies the greatest section lift of the full-size source. Sections of this kind stall at 0.6 to 0.7 of it at a Reynolds number of 360 000 (SAND80-2114).',
-    default: 0.65,
+    title: 'Lift factor for roughness',
+    doc: 'Multiplies the greatest lift of a smooth section at the Reynolds number of the model.',
+    default: 1,
     range: [0.2, 1.5],
-    basis: 'An estimate between published tables.',
+    basis: 'The smooth section as it is: its values at the stall lie rather low already (SAND80-2114).',
     advanced: true,
   } as Field,
   profile_drag: estimated({
     ...PLAIN,
     symbol: 'c_d0',
     title: 'Profile drag coefficient',
-    doc: 'Of the wing at no lift, on the wing area.',
+    doc: 'Of the wing at no lift, on the wing area. Typed, it holds at every airspeed.',
     range: [0.002, 0.1],
-    basis: 'Least section drag (NACA Report 824) × drag factor for model size.',
+    basis:
+      'Drag of the smooth section at its Reynolds number (SAND80-2114), with the camber (NACA Report 824), × drag factor for roughness.',
   }),
   lift_limit: estimated({
     ...PLAIN,
     symbol: 'C_L,max',
     title: 'Greatest lift coefficient',
-    doc: 'Of the wing; beyond it the wing stalls.',
+    doc: 'Of the wing; beyond it the wing stalls. Typed, it holds at every airspeed.',
     range: [0.2, 3],
-    basis: 'Greatest section lift (NACA Report 824) × lift factor for model size × 0.9 for a wing of finite span.',
+    basis:
+      'Greatest lift of the smooth section at its Reynolds number (SAND80-2114), with camber and a thin nose (NACA Report 824), × lift factor for roughness × 0.9 for a wing of finite span.',
   }),
   lift_slope: estimated({
     ...PER_RADIAN,
@@ -154,8 +166,7 @@ export const wingEstimates = {
     title: 'Span efficiency',
     doc: 'e in k = 1/(π A e), the drag due to lift.',
     range: [0.3, 1.2],
-    basis:
-      'Induced drag by lifting line, and growth of section drag with lift of NACA 0012 at a Reynolds number of 360 000 (SAND80-2114).',
+    basis: 'Induced drag by lifting line, and growth of section drag with lift at its Reynolds number (SAND80-2114).',
   }),
   lift_station: estimated({
     ...MILLIMETRES,

@@ -1,12 +1,11 @@
-import { SECTION_FAMILIES, sectionsOf } from '../../library/index';
+import { SECTION_FAMILIES } from '../../library/index';
 import {
   chordLoadStation,
   datcomSlope,
   liftingLine,
   measurePlanform,
   type Planform,
-  sectionAt,
-  VISCOUS_LIFT_DRAG,
+  STANDARD_KINEMATIC_VISCOSITY,
   WING_SHARE_OF_SECTION_LIFT,
 } from '../../physics/index';
 import { block, type Shape } from '../block';
@@ -15,6 +14,7 @@ import { typedOr } from '../measures';
 import { drawWing } from './draw';
 import { wingEstimates, wingShape } from './fields';
 import { wingResults } from './results';
+import { modelSection } from './section';
 import { wingTheory } from './theory';
 
 /** Wing of two panels that may differ. */
@@ -48,23 +48,26 @@ export const wing = block({
     m[r.quarter_chord + i] = measures.quarterChord;
     m[r.incidence + i] = m[f.incidence + i]!;
 
-    const family = SECTION_FAMILIES[m[f.shape + i]!]!;
-    const section = sectionAt(sectionsOf(family), m[f.thickness_ratio + i]!);
+    const reynolds = (m[f.section_speed + i]! * measures.meanChord) / STANDARD_KINEMATIC_VISCOSITY;
+    m[r.section_reynolds + i] = reynolds;
+    const section = modelSection(SECTION_FAMILIES[m[f.shape + i]!]!, m[f.thickness_ratio + i]!, reynolds);
     const slope = typedOr(m[f.section_slope + i]!, section.slope);
     m[r.section_slope + i] = slope;
     m[r.zero_lift_angle + i] = typedOr(m[f.zero_lift_angle + i]!, section.zeroLiftAngle);
     m[r.moment_coefficient + i] = typedOr(m[f.moment_coefficient + i]!, section.moment);
-    m[r.profile_drag + i] = typedOr(m[f.profile_drag + i]!, section.drag * m[f.low_re_factor + i]!);
-    const liftLimit = section.liftLimit * m[f.low_re_lift_factor + i]! * WING_SHARE_OF_SECTION_LIFT;
+    const { growth, leastDragLift } = section;
+    const profileDrag = section.drag * m[f.roughness_factor + i]! + growth * leastDragLift * leastDragLift;
+    m[r.profile_drag + i] = typedOr(m[f.profile_drag + i]!, profileDrag);
+    m[r.drag_power + i] = Number.isNaN(m[f.profile_drag + i]!) ? section.dragPower : 0;
+    m[r.drag_slope + i] = -2 * growth * leastDragLift;
+    const liftLimit = section.liftLimit * m[f.roughness_lift_factor + i]! * WING_SHARE_OF_SECTION_LIFT;
     m[r.lift_limit + i] = typedOr(m[f.lift_limit + i]!, liftLimit);
+    m[r.lift_power + i] = Number.isNaN(m[f.lift_limit + i]!) ? section.liftPower : 0;
 
     const line = liftingLine(planform, slope);
     m[r.lift_slope + i] = typedOr(m[f.lift_slope + i]!, datcomSlope(slope, aspectRatio, measures.halfChordSweep));
     m[r.line_slope + i] = line.slope;
-    const efficiency = typedOr(
-      m[f.span_efficiency + i]!,
-      1 / (1 + line.delta + Math.PI * aspectRatio * VISCOUS_LIFT_DRAG),
-    );
+    const efficiency = typedOr(m[f.span_efficiency + i]!, 1 / (1 + line.delta + Math.PI * aspectRatio * growth));
     m[r.span_efficiency + i] = efficiency;
     m[r.induced_factor + i] = 1 / (Math.PI * aspectRatio * efficiency);
 

@@ -11,10 +11,16 @@ export const wingTheory: Theory = {
     },
     {
       title: 'Section',
-      text: 'c_d0 = c_d (section) · factor for low Reynolds number\nC_L,max = 0.9 · c_l,max (section) · factor for low Reynolds number',
-      doc: 'Section values stand straight between the rows of its family by thickness; beyond the first and last row that row is held.',
+      text: 'Re_0 = V_0 c̄/ν_0\nc_d0 = f_r c_d(t/c, Re_0) · (camber) + k_v c_l,i²\nC_L,max = 0.9 f_l c_l,max(t/c, Re_0) · (camber, nose)',
+      doc: 'c_d and c_l,max of a smooth symmetrical section: the logarithm of those of 15 %, and of the ratio of each other thickness to it, straight in the logarithm of Re between measured rows, then straight across thickness. A thickness left out comes back from the others within 6 % in drag and 12 % in greatest lift. Ends: below the first row the first slope of 15 % is carried on down to Re 40 000 and then held, above the last row it is held, and so are the ratios beyond theirs; drag is carried on across thickness to 6 % and 25 % and is no less than that of a laminar plate, greatest lift to 12 % and 25 %. (camber): the ratio of full-size values with and without it; (nose): that of full-size greatest lift to that at 12 %, for thinner sections. ν_0 of standard air at sea level. Slope, zero-lift angle and moment are full-size ones.',
       source:
-        'Rows of the section table with their sources; 0.9 from D. P. Raymer, Aircraft Design: A Conceptual Approach, ch. 12 (from memory); the factors are estimates.',
+        'Rows of the two section tables with their sources, chiefly R. E. Sheldahl and P. C. Klimas, SAND80-2114 (1981), made from tests and computation; a later study finds its greatest lift too low at Re 160 000. Interpolation: derivation. 0.9 from D. P. Raymer, Aircraft Design: A Conceptual Approach, ch. 12 (from memory). The factors for roughness are estimates.',
+    },
+    {
+      title: 'Section and airspeed',
+      text: 'c_d0 ∝ V^n,  n = ln[c_d(2 Re_0)/c_d(Re_0/2)]/ln 4,  C_L,max ∝ V^p likewise\nV^n as (1 + ½ (1 + n) x)/(1 + ½ (1 − n) x),  x = V/V_r − 1,  V_r = Re_0 ν/c̄',
+      doc: 'V_r is the airspeed at which the values stand in the air of the day. From half to twice it the quotient is within 1 % of the power.',
+      source: 'Derivation: Padé’s form [1/1] of the power.',
     },
     {
       title: 'Lift slope',
@@ -31,10 +37,10 @@ export const wingTheory: Theory = {
     },
     {
       title: 'Drag due to lift',
-      text: 'C_D = c_d0 + k C_L²,  k = 1/(π A e)\n1/e = 1 + δ + π A k_v',
-      doc: 'δ = Σ n (A_n/A_1)² over n > 1 from the lifting line; k_v = 0.0098 is the growth of section drag with lift.',
+      text: 'C_D = c_d0 + j C_L + k C_L²,  k = 1/(π A e),  j = −2 k_v c_l,i\n1/e = 1 + δ + π A k_v',
+      doc: 'From c_d = c_d,min + k_v (c_l − c_l,i)²: a cambered section has its least drag at a lift of its own. δ = Σ n (A_n/A_1)² over n > 1 from the lifting line; k_v is the growth of section drag with lift between 0° and 4°, in Re and thickness as the drag is, held at 12 % and 18 %.',
       source:
-        'Lifting line as above; k_v from R. E. Sheldahl and P. C. Klimas, SAND80-2114 (1981), NACA 0012 at Re 3.6×10⁵.',
+        'Lifting line as above; k_v from R. E. Sheldahl and P. C. Klimas, SAND80-2114 (1981); c_l,i by the theory of thin sections (H. Glauert), as the section table has it.',
     },
     {
       title: 'Station of the profile drag',
@@ -44,7 +50,10 @@ export const wingTheory: Theory = {
   ],
   notModelled: [
     'Twist, dihedral and flaps.',
-    'Change of section drag with Reynolds number from tip to tip; one factor stands for a low Reynolds number.',
+    'Change of section values with Reynolds number from tip to tip: all are those at the mean chord.',
+    'Measurements of cambered sections, and of sections thinner than 12 % or thicker than 18 %, at the Reynolds numbers of a model: the library has none.',
+    'The small moment of a symmetrical section that lifts: its lift acts within about 1 % of the chord of the quarter chord, and at low Reynolds numbers the place moves with the lift.',
+    'Lift that changes by a jump or hangs on the way there, as some sections show below a Reynolds number of 100 000.',
     'The stall itself: only the lift coefficient at which it comes.',
     'Propeller wash on the wing.',
   ],

@@ -2,6 +2,9 @@ import text from '../../../data/section_points.csv?raw';
 import { ONE } from '../../units/index';
 import { libraryTable } from '../library-table';
 
+/** Transition left to itself, or fixed by a strip. */
+export const SURFACES = ['smooth', 'tripped'] as const;
+
 const plain = { dimension: ONE, unit: '', mayBeBlank: true } as const;
 
 export const readSectionPoints = (file: string, content: string) =>
@@ -10,10 +13,12 @@ export const readSectionPoints = (file: string, content: string) =>
       name: 'section_points',
       title: 'Wing sections by Reynolds number',
       one: 'section at one Reynolds number',
-      doc: 'How lift slope, greatest lift and drag of three sections change down to the Reynolds numbers of a model, to judge the factors of the wing block by. Lift slope between 0° and 4°.',
+      doc: 'How drag and greatest lift of three symmetrical sections change down to the Reynolds numbers of a model: the wing block computes with the smooth ones, between them by thickness and the logarithm of the Reynolds number. Lift slope between 0° and 4°; NACA 0012 has no greatest lift in what was read.',
       group: 'group',
       columns: {
         group: { title: 'Section', words: true },
+        thickness: { title: 'Thickness', symbol: 't/c', dimension: ONE, unit: '%' },
+        surface: { title: 'Surface', words: true, among: SURFACES },
         reynolds: { title: 'Reynolds number', symbol: 'Re', dimension: ONE, unit: '' },
         slope: { title: 'Lift slope', symbol: 'a_0', dimension: ONE, unit: '1/°', mayBeBlank: true },
         lift_limit: { title: 'Greatest lift', symbol: 'c_l,max', ...plain },

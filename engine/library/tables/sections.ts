@@ -13,7 +13,7 @@ export const readSections = (file: string, content: string) =>
       name: 'sections',
       title: 'Wing sections',
       one: 'wing section',
-      doc: 'Values at the Reynolds number of the source, ten times and more that of a model: the wing block corrects drag and greatest lift by factors that can be typed.',
+      doc: 'Values at the Reynolds number of the source, ten times and more that of a model: the wing block takes drag and greatest lift of a symmetrical section from those measured at low Reynolds numbers, and from here what camber and a thin nose change in them.',
       group: 'family',
       columns: {
         family: { title: 'Family', words: true, among: SECTION_FAMILIES },
@@ -23,6 +23,7 @@ export const readSections = (file: string, content: string) =>
         moment: { title: 'Moment', symbol: 'c_m', ...plain },
         drag: { title: 'Least drag', symbol: 'c_d0', ...plain },
         lift_limit: { title: 'Greatest lift', symbol: 'c_l,max', ...plain },
+        least_drag_lift: { title: 'Least drag at lift', symbol: 'c_l,i', ...plain },
         reynolds: { title: 'Reynolds number', words: true },
       },
     },

@@ -199,17 +199,25 @@ export function balance(c: Constants, V: number, beta: number, delta: number, th
   const Lt_D = up_D - Lw_D;
   const Lt_T = L_T - Lw_T;
 
-  // Drag: profile, wing induced, tail induced and the tail's lift leaning back in the downwash.
+  // Drag: profile (the wing's by the airspeed, `wingDragShare`), wing due to lift, tail induced and the tail's lift leaning back in the downwash.
+  const x = V * c.perSectionSpeed - 1;
+  const below = 1 / (1 + c.dragBelow * x);
+  const share = (1 + c.dragAbove * x) * below;
+  const share_V = (c.dragAbove - share * c.dragBelow) * below * c.perSectionSpeed;
+  const profile = q * (share * c.wingDragArea + c.otherDragArea);
+  const profile_V = (2 * profile) / V + q * share_V * c.wingDragArea;
+  const profileYaw = q * (share * c.wingDragMoment + c.otherDragMoment);
+  const profileYaw_V = (2 * profileYaw) / V + q * share_V * c.wingDragMoment;
   const k = s.inducedFactor / (q * s.wingArea);
   const kTail = s.tailInducedFactor / (q * s.tailArea);
   const lean = s.downwash / (q * c.wingStrength);
-  const wingInduced = k * Lw * Lw;
+  const wingInduced = (k * Lw + s.dragSlope) * Lw;
   const tailInduced = kTail * Lt * Lt + lean * Lt * Lw;
-  const D = q * c.dragArea + wingInduced + tailInduced;
-  const byWing = 2 * k * Lw;
+  const D = profile + wingInduced + tailInduced;
+  const byWing = 2 * k * Lw + s.dragSlope;
   const tailByTail = 2 * kTail * Lt + lean * Lw;
   const tailByWing = lean * Lt;
-  const wing_V = byWing * Lw_V - (2 * wingInduced) / V;
+  const wing_V = byWing * Lw_V - (2 * k * Lw * Lw) / V;
   const tail_V = tailByTail * Lt_V + tailByWing * Lw_V - (2 * tailInduced) / V;
   const tail_B = tailByTail * Lt_B + tailByWing * Lw_B;
   const tail_D = tailByTail * Lt_D + tailByWing * Lw_D;
@@ -220,7 +228,7 @@ export function balance(c: Constants, V: number, beta: number, delta: number, th
   const r = b.residual;
   const J = b.jacobian;
   r[0] = P * et - D - Y * sb - backward;
-  J[0] = P_V * et - qV * c.dragArea - wing_V - tail_V - Y_V * sb - backward_V;
+  J[0] = P_V * et - profile_V - wing_V - tail_V - Y_V * sb - backward_V;
   J[1] = -P * eo - byWing * Lw_B - tail_B - Y_B * sb - Y * cb - backward_B;
   J[2] = -byWing * Lw_D - tail_D - Y_D * sb - backward_D;
   J[3] = P * etT - byWing * Lw_T - tail_T - backward_T;
@@ -231,7 +239,7 @@ export function balance(c: Constants, V: number, beta: number, delta: number, th
     upright +
     Q * eu +
     gyro * pitchTurn * et +
-    q * c.dragMoment +
+    profileYaw +
     wingInduced * wingArm +
     tailInduced * tailArm;
   J[4] =
@@ -240,7 +248,7 @@ export function balance(c: Constants, V: number, beta: number, delta: number, th
     upright_V +
     Q_V * eu +
     gyro_V * pitchTurn * et +
-    qV * c.dragMoment +
+    profileYaw_V +
     wing_V * wingArm +
     tail_V * tailArm;
   J[5] =

@@ -1,4 +1,4 @@
-import { positive } from '../domain';
+import { positive, within } from '../domain';
 import { type LineDragLaw, newLineDragLaw, prepareLineDrag } from '../line-drag';
 import { circleRadius, type FlightSetup } from './setup';
 
@@ -23,9 +23,15 @@ export interface Constants {
   guideBehind: number;
   guideInboard: number;
   guideAbove: number;
-  /** Σ C_D A of all profile drag, m², and its yaw moment over q, −Σ C_D A (y_cg − y), m³. */
-  dragArea: number;
-  dragMoment: number;
+  /** C_D A of the wing's profile drag at its section speed and of all other, m², and yaw moments over q, −C_D A (y_cg − y), m³. */
+  wingDragArea: number;
+  wingDragMoment: number;
+  otherDragArea: number;
+  otherDragMoment: number;
+  /** 1/V_r, and ½(1 + n) and ½(1 − n) of the quotient that stands for (V/V_r)^n (`nearPower`). */
+  perSectionSpeed: number;
+  dragAbove: number;
+  dragBelow: number;
   /** S a, m²; quarter chord of the wing ahead of the CG and of the tail behind it, lift outboard of it, m. */
   wingStrength: number;
   wingAhead: number;
@@ -70,8 +76,13 @@ export function newConstants(): Constants {
     guideBehind: 0,
     guideInboard: 0,
     guideAbove: 0,
-    dragArea: 0,
-    dragMoment: 0,
+    wingDragArea: 0,
+    wingDragMoment: 0,
+    otherDragArea: 0,
+    otherDragMoment: 0,
+    perSectionSpeed: 0,
+    dragAbove: 0,
+    dragBelow: 0,
     wingStrength: 0,
     wingAhead: 0,
     tailBehind: 0,
@@ -123,9 +134,13 @@ export function prepare(s: FlightSetup, c: Constants): boolean {
   c.guideInboard = s.cgY - s.guideY;
   c.guideAbove = s.guideZ - s.cgZ;
   const wingDrag = positive('wing area', s.wingArea) * s.profileDrag;
-  const otherDrag = s.dragArea + s.tailDragArea;
-  c.dragArea = wingDrag + otherDrag;
-  c.dragMoment = wingDrag * (s.dragStation + s.dragStationTurn / radius - s.cgY) - otherDrag * s.cgY;
+  c.wingDragArea = wingDrag;
+  c.wingDragMoment = wingDrag * (s.dragStation + s.dragStationTurn / radius - s.cgY);
+  c.otherDragArea = s.dragArea + s.tailDragArea;
+  c.otherDragMoment = -c.otherDragArea * s.cgY;
+  c.perSectionSpeed = 1 / positive('airspeed of the section values', s.sectionSpeed);
+  c.dragAbove = 0.5 * (1 + within('power of the profile drag', s.dragPower, -0.9, 0.9));
+  c.dragBelow = 0.5 * (1 - s.dragPower);
   c.wingStrength = s.wingArea * positive('wing lift slope', s.wingSlope);
   c.wingAhead = s.cgX - s.wingQuarterChord;
   c.tailBehind = s.tailQuarterChord - s.cgX;
@@ -200,4 +215,10 @@ function prepareThrust(s: FlightSetup, c: Constants): void {
   c.thrustRoll = above * st - outboard * up;
   c.thrustPitch = ahead * up - above * forward;
   c.thrustYaw = ahead * st - outboard * forward;
+}
+
+/** Profile drag of the wing at an airspeed (m/s) over that at its section speed and the same q: `nearPower` of their ratio. */
+export function wingDragShare(c: Constants, airspeed: number): number {
+  const x = airspeed * c.perSectionSpeed - 1;
+  return (1 + c.dragAbove * x) / (1 + c.dragBelow * x);
 }

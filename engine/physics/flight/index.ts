@@ -1,8 +1,8 @@
 export { balance, CROSS_FLOW_FROM } from './balance';
-export { type Constants, newConstants, prepare, STEEPEST } from './constants';
+export { type Constants, newConstants, prepare, STEEPEST, wingDragShare } from './constants';
 export { fullStep, newStep, type Step, trimStep } from './elimination';
 export { type Balance, newBalance } from './loads';
-export { circleRadius, type FlightSetup } from './setup';
+export { circleRadius, type FlightSetup, liftLimitAt } from './setup';
 export { type FlightMethod, type FlightSolution, type FlightStatus, newSolution } from './solution';
 export { SETTLED_WITHIN, solveFlight } from './solve';
 export { trimAtSpeed } from './trim-at';

@@ -42,10 +42,15 @@ export interface FlightSetup {
   readonly wingIncidence: number;
   readonly zeroLiftAngle: number;
   readonly momentCoefficient: number;
+  /** c_d0 and C_L,max at the airspeed `sectionSpeed` (m/s); they go with its powers n and p. */
   readonly profileDrag: number;
-  /** k in C_D = C_D0 + k C_L². */
-  readonly inducedFactor: number;
   readonly liftLimit: number;
+  readonly sectionSpeed: number;
+  readonly dragPower: number;
+  readonly liftPower: number;
+  /** j and k in C_D = c_d0 + j C_L + k C_L². */
+  readonly dragSlope: number;
+  readonly inducedFactor: number;
   /** The lift acts at y_L = liftStation + liftStationTurn/R, the profile drag at y_D likewise. */
   readonly liftStation: number;
   readonly liftStationTurn: number;
@@ -111,3 +116,9 @@ export interface FlightSetup {
 /** R = R_g + a, a = y_cg − y_guide: radius to the CG, m. */
 export const circleRadius = (s: Pick<FlightSetup, 'guideRadius' | 'cgY' | 'guideY'>): number =>
   s.guideRadius + s.cgY - s.guideY;
+
+/** C_L,max (V/V_r)^p: greatest lift coefficient of the wing at an airspeed (m/s). Source: the section by Reynolds number. */
+export const liftLimitAt = (
+  s: Pick<FlightSetup, 'liftLimit' | 'sectionSpeed' | 'liftPower'>,
+  airspeed: number,
+): number => s.liftLimit * (airspeed / s.sectionSpeed) ** s.liftPower;

@@ -1,4 +1,4 @@
-import type { Constants } from './constants';
+import { type Constants, wingDragShare } from './constants';
 import type { Balance } from './loads';
 import type { State } from './newton';
 
@@ -120,7 +120,7 @@ export function readSolution(c: Constants, x: State, b: Balance, out: FlightSolu
   const ct = Math.cos(x.pitch);
   const flat = Math.sqrt(b.tensionInward * b.tensionInward + b.tensionBackward * b.tensionBackward);
   const lineTrail = Math.atan2(b.tensionBackward, b.tensionInward) + Math.atan2(b.guideTrail, b.guideReach);
-  const level = (s.inducedFactor * b.lift * b.lift) / (q * s.wingArea);
+  const level = ((s.inducedFactor * b.lift) / (q * s.wingArea) + s.dragSlope) * b.lift;
   const attack = x.pitch + s.wingIncidence - s.zeroLiftAngle;
   const tailAngle = x.pitch + s.tailIncidence - s.downwash * attack + (b.pitchTurn * c.tailBehind) / c.radius;
   out.speed = x.speed;
@@ -150,7 +150,7 @@ export function readSolution(c: Constants, x: State, b: Balance, out: FlightSolu
   out.torque = b.torque;
   out.shaftSpeed = b.shaftSpeed;
   out.drag = b.drag;
-  out.dragWing = q * s.wingArea * s.profileDrag;
+  out.dragWing = q * c.wingDragArea * wingDragShare(c, x.speed);
   out.dragInduced = level;
   out.dragTail = q * s.tailDragArea;
   out.dragItems = q * s.dragArea;

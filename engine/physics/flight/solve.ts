@@ -3,7 +3,7 @@ import { newStep } from './elimination';
 import { newBalance } from './loads';
 import { fullNewton, imbalance, inRange, newState, pitchGuess, standsTight } from './newton';
 import { march, newScan, scan } from './search';
-import type { FlightSetup } from './setup';
+import { type FlightSetup, liftLimitAt } from './setup';
 import { type FlightMethod, type FlightSolution, type FlightStatus, newSolution, readSolution } from './solution';
 import { firstSpeed } from './start';
 
@@ -73,7 +73,7 @@ function polish(): boolean {
 
 function settle(method: FlightMethod, iterations: number, out: FlightSolution): void {
   readSolution(c, state, b, out);
-  out.status = out.liftCoefficient > c.setup.liftLimit ? 'beyond lift limit' : 'settled';
+  out.status = out.liftCoefficient > liftLimitAt(c.setup, out.speed) ? 'beyond lift limit' : 'settled';
   out.method = method;
   out.iterations = iterations;
   out.residual = imbalance(c, b);

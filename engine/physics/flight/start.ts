@@ -15,7 +15,7 @@ export function firstSpeed(c: Constants): number {
   const half = 0.5 * s.density;
   lineDragAt(c.line, USUAL_SPEED / c.radius, lineScratch, 0);
   const lines = (lineScratch[0]! * s.guideRadius) / (c.radius * USUAL_SPEED * USUAL_SPEED);
-  const square = half * c.dragArea + lines;
+  const square = half * (c.wingDragArea + c.otherDragArea) + lines;
   const induced = s.inducedFactor / (half * s.wingArea);
   const lift = c.weight * c.cosElevation + c.pressStill;
   const liftSquare = (s.mass * c.tanElevation) / c.radius + c.pressTurning;

@@ -1,9 +1,6 @@
-import { dryAirDensity, SEA_LEVEL_PRESSURE, SEA_LEVEL_TEMPERATURE, viscosityOfAir } from '../air';
+import { STANDARD_DENSITY, STANDARD_KINEMATIC_VISCOSITY } from '../air';
 import { nonNegative, positive } from '../domain';
 import type { FlightSetup } from '../flight/index';
-
-const STANDARD_DENSITY = dryAirDensity(SEA_LEVEL_PRESSURE, SEA_LEVEL_TEMPERATURE);
-const STANDARD_KINEMATIC_VISCOSITY = viscosityOfAir(SEA_LEVEL_TEMPERATURE) / STANDARD_DENSITY;
 
 /**
  * f = (ρ_0/ρ)^κ: thrust in standard air over thrust in that of the day, at the same airspeed. Densities in kg/m³; κ 1 for an engine that

@@ -1,6 +1,6 @@
 import { interpolateAt } from '../../numerics/index';
 import type { Constants } from '../flight/index';
-import { CROSS_FLOW_FROM } from '../flight/index';
+import { CROSS_FLOW_FROM, wingDragShare } from '../flight/index';
 
 /** Wind at the model, m/s: along its path (with it positive) and outward from the pilot, level. */
 export interface WindThere {
@@ -119,6 +119,8 @@ export function windBalance(
   const upright = yawBody * ct - rollBody * st;
   const pitchBody = P * c.thrustPitch;
   const perArm = 1 / (c.tailBehind + c.wingAhead);
+  const share = wingDragShare(c, v);
+  const profile = q * (share * c.wingDragArea + c.otherDragArea);
   const k = s.inducedFactor / (q * s.wingArea);
   const kTail = s.tailInducedFactor / (q * s.tailArea);
   const washed = s.downwash / (q * c.wingStrength);
@@ -150,9 +152,9 @@ export function windBalance(
       gyro * yawTurn * et;
     const wing = (lift * c.tailBehind - moment) * perArm;
     const tail = lift - wing;
-    wingInduced = k * wing * wing;
+    wingInduced = (k * wing + s.dragSlope) * wing;
     tailInduced = kTail * tail * tail + washed * tail * wing;
-    const drag = q * c.dragArea + wingInduced + tailInduced;
+    const drag = profile + wingInduced + tailInduced;
     const change = Math.abs(lift - L) + Math.abs(wing - Lw) + Math.abs(drag - D);
     [L, Lw, D] = [lift, wing, drag];
     // Without wind nothing above hangs on lift or drag: one more round would only repeat it.
@@ -170,7 +172,7 @@ export function windBalance(
     upright +
     Q * eu +
     gyro * pitchTurn * et -
-    (q * c.dragMoment + wingInduced * wingArm + tailInduced * tailArm) * aT;
+    (q * (share * c.wingDragMoment + c.otherDragMoment) + wingInduced * wingArm + tailInduced * tailArm) * aT;
   out.roll =
     -(Lw * wingArm + Lt * tailArm) * lU -
     above * pullIn -

@@ -1,5 +1,5 @@
 import { periodicSlopes, solveDense } from '../../numerics/index';
-import { type FlightSetup, type FlightSolution, newConstants, prepare } from '../flight/index';
+import { type FlightSetup, type FlightSolution, liftLimitAt, newConstants, prepare } from '../flight/index';
 import { newWindLoads, type WindThere } from './balance';
 import { extremeOf } from './extremes';
 import { type Angles, newSlopes, trimInWind } from './trim';
@@ -108,7 +108,7 @@ function roundOf(wind: Wind, lap: WindLap, first: boolean, anew: boolean): boole
     room.pitch[k] = angles.pitch;
     room.path[k] = loads.path;
     room.tension[k] = loads.tensionInward;
-    room.lift[k] = loads.liftCoefficient;
+    room.lift[k] = loads.liftCoefficient / liftLimitAt(c.setup, loads.airspeed);
     lap.azimuth[k] = azimuth;
     lap.pull[k] = loads.pull;
     lap.noseOut[k] = noseOutOf(angles);
@@ -147,7 +147,7 @@ function stepOf(V: Float64Array): number {
 /** What follows from the speeds; false where lines would push or the wing would lift more than it can, between places as well. */
 function finish(lap: WindLap): boolean {
   const { places: n, tension, lift, path } = room;
-  if (!(extremeOf(tension, -1).value > 0 && extremeOf(lift, 1).value <= c.setup.liftLimit)) return false;
+  if (!(extremeOf(tension, -1).value > 0 && extremeOf(lift, 1).value <= 1)) return false;
   const reach = c.radius * c.cosElevation;
   let time = 0;
   let gain = 0;

@@ -16,11 +16,13 @@ export function withEngineOff(setup: FlightSetup, propellerDragArea: number): Fl
 }
 
 /**
- * V_s = √(2 m g/(ρ S C_L,max)): airspeed (m/s) at which level lift takes the greatest coefficient of the wing. Definition.
+ * V_s = [2 m g V_r^p/(ρ S C_L,max)]^(1/(2 + p)): airspeed (m/s) at which level lift takes the greatest coefficient of the wing, which goes with
+ * the airspeed as (V/V_r)^p. Definition.
  */
 export function stallSpeed(setup: FlightSetup): number {
-  const { mass, gravity, density, wingArea, liftLimit } = setup;
-  return Math.sqrt((2 * mass * gravity) / (density * wingArea * positive('greatest lift coefficient', liftLimit)));
+  const { mass, gravity, density, wingArea, liftLimit, sectionSpeed, liftPower } = setup;
+  const square = (2 * mass * gravity) / (density * wingArea * positive('greatest lift coefficient', liftLimit));
+  return (square * sectionSpeed ** liftPower) ** (1 / (2 + liftPower));
 }
 
 /** Drag area of a stopped two-bladed propeller over its disc: blades of a mean chord of a tenth of the diameter, square to the air. A guess without a source. */

@@ -1,6 +1,6 @@
 import { interpolateAt } from '../../numerics/index';
 import { nonNegative } from '../domain';
-import { type FlightSetup, newConstants, prepare } from '../flight/index';
+import { type FlightSetup, newConstants, prepare, wingDragShare } from '../flight/index';
 import { lineDragAt } from '../line-drag';
 import { lineDragByWind } from './lines-in-wind';
 import type { Wind } from './wind-lap';
@@ -125,7 +125,7 @@ function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number
     lineDragAt(c.line, V / c.radius, read, 0);
     lines = read[0]! + lineDragByWind(s, V / c.radius, along, wind.profile);
   }
-  const drag = q * c.dragArea;
+  const drag = q * (wingDragShare(c, v) * c.wingDragArea + c.otherDragArea);
   const path =
     P * c.cosSideThrust * Math.cos(how.noseOut) -
     (v > 0 ? (drag * u) / v : 0) -

@@ -1,4 +1,11 @@
-import { type Constants, type FlightSetup, type FlightSolution, newConstants, prepare } from '../flight/index';
+import {
+  type Constants,
+  type FlightSetup,
+  type FlightSolution,
+  liftLimitAt,
+  newConstants,
+  prepare,
+} from '../flight/index';
 import { newWindLoads, type WindThere } from './balance';
 import { type Angles, newSlopes, trimInWind } from './trim';
 import { noseOutOf, type Wind, type WindLap, type WindLapStatus } from './wind-lap';
@@ -109,5 +116,5 @@ function reasonAt(c: Constants, wind: Wind, V: number): WindLapStatus {
   }
   if (!(loads.tensionInward > 0)) return 'slack';
   lastTension = loads.tensionInward;
-  return loads.liftCoefficient > c.setup.liftLimit ? 'stalled' : 'settled';
+  return loads.liftCoefficient > liftLimitAt(c.setup, loads.airspeed) ? 'stalled' : 'settled';
 }

@@ -9,6 +9,8 @@ import { wing } from '../../../engine/blocks/wing/index';
 import { drawNothing, type Numbers, runBlock } from './bench';
 import { leadouts, lines, parts, quern } from './quern';
 
+/** k_v of NACA 0012 at the Reynolds number of the Quern's chord at 25 m/s, about 3.6e5: (0.0098 − 0.0079)/0.44². */
+const GROWTH = 0.0098;
 const RADIUS = 0.6 + 18.3 + 0.525;
 
 function areaOf(points: readonly number[]): number {
@@ -92,11 +94,39 @@ describe('wing', () => {
     expect(cambered.zero_lift_angle!).toBeLessThan(-0.06);
     expect(cambered.moment_coefficient!).toBeLessThan(-0.08);
   });
-  it('multiplies drag and greatest lift by the factors for model size', () => {
-    const one = runBlock(wing, { low_re_factor: 1, low_re_lift_factor: 1 }).results;
-    const other = runBlock(wing, { low_re_factor: 3, low_re_lift_factor: 0.5 }).results;
+  it('multiplies drag and greatest lift by the factors for roughness', () => {
+    const one = runBlock(wing, { roughness_factor: 1, roughness_lift_factor: 1 }).results;
+    const other = runBlock(wing, { roughness_factor: 3, roughness_lift_factor: 0.5 }).results;
     expect(other.profile_drag! / one.profile_drag!).toBeCloseTo(3, 12);
     expect(other.lift_limit! / one.lift_limit!).toBeCloseTo(0.5, 12);
+  });
+  it('reads the section at the Reynolds number of its mean chord, so that a small wing drags more and stalls sooner', () => {
+    const large = runBlock(wing).results;
+    expect(large.section_reynolds! / ((25 * large.mean_chord!) / 1.4607e-5)).toBeCloseTo(1, 4);
+    const halves = { inboard_span: 0.2575, outboard_span: 0.2425, root_chord: 0.115 };
+    const small = runBlock(wing, { ...halves, inboard_tip_chord: 0.1, outboard_tip_chord: 0.1 }).results;
+    expect(small.section_reynolds! / large.section_reynolds!).toBeCloseTo(0.5, 12);
+    expect(small.profile_drag! / large.profile_drag!).toBeGreaterThan(1.2);
+    expect(small.lift_limit! / large.lift_limit!).toBeLessThan(0.92);
+    const slow = runBlock(wing, { section_speed: 12.5 }).results;
+    expect(slow.profile_drag).toBeCloseTo(small.profile_drag!, 14);
+    expect([large.drag_power! < -0.2, large.lift_power! > 0.1]).toEqual([true, true]);
+  });
+  it('holds a typed drag and greatest lift at every airspeed', () => {
+    const { results } = runBlock(wing, { profile_drag: 0.012, lift_limit: 1 });
+    expect([results.drag_power, results.lift_power]).toEqual([0, 0]);
+  });
+  it('puts the least drag of a cambered section at a lift of its own', () => {
+    const { drag_slope, induced_factor, profile_drag, aspect_ratio, span_efficiency } = runBlock(wing, {
+      shape: 2,
+    }).results;
+    // Without the induced part the least drag lies where c_d = c_d0 + j c_l + k_v c_l² has its bottom: at 0.51.
+    const plain = runBlock(wing).results;
+    expect(plain.drag_slope).toBeCloseTo(0, 15);
+    expect(induced_factor).toBeCloseTo(1 / (Math.PI * aspect_ratio! * span_efficiency!), 14);
+    expect(drag_slope!).toBeCloseTo(-2 * GROWTH * 0.51, 4);
+    const rough = (runBlock(wing, { shape: 2, roughness_factor: 1 }).results.profile_drag! - profile_drag!) / -0.5;
+    expect(profile_drag! - 1.5 * rough).toBeCloseTo(GROWTH * 0.51 ** 2, 4);
   });
   it('lets the change by circling be typed beside a typed station', () => {
     const { results } = runBlock(wing, { lift_station: -0.01, lift_station_turn: 0.1, drag_station_turn: 0.2 });

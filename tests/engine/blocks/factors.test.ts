@@ -16,9 +16,11 @@ describe('drag factor', () => {
   const plain = withEngine('two_stroke');
   const first = openLive(plain, library);
   const scaled = (factor: number): Document => {
-    const profile = factor * read(first, 'wing.profile_drag');
+    const rough = factor * read(first, 'wing.roughness_factor');
     const area = factor * read(first, 'body.drag_area') * 1e4;
-    return withFields(withFields(plain, 'wing', { profile_drag: `${profile}` }), 'body', { drag_area: `${area} cm²` });
+    return withFields(withFields(plain, 'wing', { roughness_factor: `${rough}` }), 'body', {
+      drag_area: `${area} cm²`,
+    });
   };
   const both = [
     openLive(withFields(plain, 'flight', { drag_factor: '1.3' }), library),

@@ -1,6 +1,14 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { FlightSetup, FlightSolution } from '../../../engine/physics/flight/index';
-import { balance, fullStep, newBalance, newConstants, newStep, prepare } from '../../../engine/physics/flight/index';
+import {
+  balance,
+  fullStep,
+  liftLimitAt,
+  newBalance,
+  newConstants,
+  newStep,
+  prepare,
+} from '../../../engine/physics/flight/index';
 import type * as physics from '../../../engine/physics/index';
 import { cases } from '../../cases';
 import { bruteRoots } from '../physics/flight/brute';
@@ -38,6 +46,8 @@ describe.each(SEEDS)(`${EACH} random designs over the declared ranges, seed %i`,
     for (let k = 0; k < EACH; k++) {
       // Half of them with everything spread over its whole range, half nearer to the usual.
       const reason = flyRandom(rig, next, k % 2 === 0 ? 1 : 0.25);
+      // A whole drag area typed smaller than that of the tail in it leaves the rest pushing: no model.
+      if (setup.dragArea < 0) continue;
       counts[reason ?? 'settled'] = (counts[reason ?? 'settled'] ?? 0) + 1;
       if (reason === undefined || reason === 'stalled') {
         expect(prepare(setup, c)).toBe(true);
@@ -48,7 +58,7 @@ describe.each(SEEDS)(`${EACH} random designs over the declared ranges, seed %i`,
         expect(b.tensionInward).toBeGreaterThan(0);
         expect(step.slope).toBeLessThan(0);
         expect(step.determinant).toBeGreaterThan(0);
-        const over = solution.liftCoefficient > setup.liftLimit;
+        const over = solution.liftCoefficient > liftLimitAt(setup, solution.speed);
         expect(over).toBe(reason === 'stalled');
         if (k % CLOSE === 0) {
           const faster = bruteRoots(setup, 200, 3).filter(([low]) => low > 1.001 * solution.speed);

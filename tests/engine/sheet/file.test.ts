@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Document } from '../../../engine/sheet/document';
+import type { BlockCell, Document } from '../../../engine/sheet/document';
 import { VERSION } from '../../../engine/sheet/document';
 import { LARGEST_FILE, type Opened, openText, type Reads, serialise, tooLarge } from '../../../engine/sheet/file';
 import { jsonFault } from '../../../engine/sheet/json-fault';
@@ -50,7 +50,7 @@ describe('a document goes to its file and back', () => {
     expect(serialise(design).split('\n').slice(0, 6)).toEqual([
       '{',
       '  "format": "tetherwright",',
-      '  "version": 2,',
+      '  "version": 3,',
       '  "title": "Small",',
       '  "drawn": "",',
       '  "date": "2026-01-01",',
@@ -71,9 +71,9 @@ describe('a document goes to its file and back', () => {
 
 describe('a file is refused', () => {
   test('that is broken, with line and column', () => {
-    const text = serialise(design).replace('"version": 2,', '"version" 2,');
+    const text = serialise(design).replace('"version": 3,', '"version" 3,');
     expect(messageOf(openText(text))).toBe(
-      'This file is broken at line 3, column 13: expected a colon, found 2,. Nothing was opened.',
+      'This file is broken at line 3, column 13: expected a colon, found 3,. Nothing was opened.',
     );
     expect(messageOf(openText(serialise(design).slice(0, 200)))).toMatch(
       /^This file is broken at line \d+, column \d+: expected .+, found .+\. Nothing was opened\.$/,
@@ -94,7 +94,7 @@ describe('a file is refused', () => {
       file.cells = 'of a kind that nobody knows yet';
     });
     expect(messageOf(opened)).toBe(
-      'This file was written by a newer Tetherwright (version 7; this one reads up to 2). Nothing was opened. Load the newest Tetherwright and open the file there.',
+      'This file was written by a newer Tetherwright (version 7; this one reads up to 3). Nothing was opened. Load the newest Tetherwright and open the file there.',
     );
   });
   test('of no version', () => {
@@ -261,6 +261,21 @@ describe('the way up from old versions', () => {
     const live = openLive(opened.document, library);
     expect(faultsOfLive(live)).toEqual([]);
     expect(live.state.m[live.compiled.program.slotOf.get('parts.mass')!]).toBeCloseTo(0.0142 + 0.03, 12);
+  });
+  test('from version 2 turns the factors for model size into factors for roughness, and what names them', () => {
+    const stored = readFileSync(new URL('files/version-2.tetherwright.json', import.meta.url), 'utf8');
+    const opened = openText(stored);
+    if (!opened.ok) throw new Error(opened.message);
+    expect(opened.document.version).toBe(VERSION);
+    const wing = opened.document.cells.find((cell) => cell.name === 'wing') as BlockCell;
+    expect(wing.fields).toEqual({
+      root_chord: '230 mm',
+      roughness_factor: '(2) / 1.36',
+      roughness_lift_factor: '(half) / 0.62',
+    });
+    expect(opened.document.figures).toEqual(['rough_drag']);
+    expect(opened.document.baseline).toEqual({ 'wing.roughness_factor': '1.5' });
+    expect(JSON.stringify(opened.document)).toContain('wing.roughness_factor * 2');
   });
   test('from version 1 keeps what is wrong, to be told', () => {
     const file = JSON.parse(readFileSync(new URL('files/version-1.tetherwright.json', import.meta.url), 'utf8'));

@@ -132,8 +132,11 @@ export function leftOver({ setup: s, strips, clockwise, reversed }: WorldCase, x
 
   // Drag, each where it acts.
   const back = (size: number, out: number): void => load(times(-size, t), by(0, out - s.cgY));
-  back(q * s.wingArea * s.profileDrag, s.dragStation + s.dragStationTurn / R);
-  back((s.inducedFactor * x.wingLift ** 2) / (q * s.wingArea), yL);
+  const faster = V / s.sectionSpeed - 1;
+  const byReynolds = (1 + ((1 + s.dragPower) / 2) * faster) / (1 + ((1 - s.dragPower) / 2) * faster);
+  back(q * s.wingArea * s.profileDrag * byReynolds, s.dragStation + s.dragStationTurn / R);
+  const CL = x.wingLift / (q * s.wingArea);
+  back(q * s.wingArea * (s.dragSlope * CL + s.inducedFactor * CL * CL), yL);
   back(q * (s.dragArea + s.tailDragArea), 0);
   const lean = (s.downwash * x.wingLift) / (q * s.wingArea * s.wingSlope);
   back((s.tailInducedFactor * x.tailLift ** 2) / (q * s.tailArea) + x.tailLift * lean, 0);
