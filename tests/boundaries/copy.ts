@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -27,6 +27,7 @@ export interface Outcome {
 export interface Copy {
   /** Writes a file of the copy, as path → text. */
   plant(files: Readonly<Record<string, string>>): void;
+  /** Takes them away again; what stood in the place of one stands there as before. */
   remove(files: Iterable<string>): void;
   /** Runs a script of package.json in the copy. */
   npmRun(script: string, ...args: string[]): Outcome;
@@ -49,7 +50,10 @@ export function copySources(): Copy {
       }
     },
     remove(files) {
-      for (const path of files) rmSync(join(folder, path));
+      for (const path of files) {
+        rmSync(join(folder, path));
+        if (existsSync(join(root, path))) cpSync(join(root, path), join(folder, path));
+      }
     },
     npmRun(script, ...args) {
       const ran = spawnSync('npm', ['run', '--silent', script, '--', ...args], {
