@@ -18,8 +18,8 @@ export function comparableAmount(value: Typed): Amount {
 function mendAmount({ expression, type }: Typed): string {
   const about = label(expression);
   return type.kind === 'option'
-    ? `Compare it, such as ${about} = ${type.options[0]} ? 1 : 0.`
-    : `Give it answers, such as ${about} ? 1 : 0.`;
+    ? `Compare it, such as if ${about} = ${type.options[0]} then 1 else 0.`
+    : `Give it answers, such as if ${about} then 1 else 0.`;
 }
 
 function refuseScaleReading(e: Expression): void {

@@ -1,11 +1,11 @@
-import { unitNamed } from '../units/index';
+import { everydayUnit, sameDimension, unitNamed } from '../units/index';
 import { amountOf, comparableAmount } from './amount';
 import { arithmeticType, powerType } from './arithmetic-type';
 import { callType } from './call-type';
 import type { Call, Choice, Comparison, Expression, Name, OptionName } from './expression';
 import { attempt, type Refused } from './fault';
 import { refuseMismatch, refuseName, refuseType, refuseValue } from './type-fault';
-import type { Context, Scope, Typed } from './typed';
+import type { Context, Scope, Typed, Written } from './typed';
 import { constantOf } from './value';
 import { PLAIN, quantityOf, sameType, TRUTH, type ValueType } from './value-type';
 
@@ -22,16 +22,22 @@ export type CheckResult =
 
 /**
  * Checks names and dimensions before anything runs. `names`: what could be named, to offer the nearest. `wanted`: the type
- * that the value must have; where that is an option, the names of its options may be written.
+ * that the value must have; where that is an option, the names of its options may be written. `written`: the units of examples.
  */
 export function checkFormula(
   e: Expression,
   scope: Scope,
   names: () => readonly string[] = () => [],
   wanted?: ValueType,
+  written: Written = { set: 'metric' },
 ): CheckResult {
   return attempt(() => {
-    const context: Context = { scope, names, reads: new Set() };
+    const own = written.unit === undefined ? undefined : unitNamed(written.unit);
+    const unitOf: Context['unitOf'] = (dimension) =>
+      own && own.name !== '' && sameDimension(own.dimension, dimension)
+        ? own.name
+        : everydayUnit(dimension, written.set);
+    const context: Context = { scope, names, reads: new Set(), unitOf };
     const value = check(e, context, wanted);
     if (wanted && !sameType(value.type, wanted)) refuseValue(value, wanted, context);
     return { type: value.type, reads: [...context.reads], expression: value.expression };
@@ -121,6 +127,6 @@ function checkChoice(e: Choice, context: Context, wanted: ValueType | undefined)
   const when = condition(check(e.condition, context));
   const yes = check(e.yes, context, wanted);
   const no = check(e.no, context, wanted);
-  if (!sameType(yes.type, no.type)) refuseMismatch(yes, no, 'the two answers of one choice', context);
+  if (!sameType(yes.type, no.type)) refuseMismatch(yes, no, 'the two answers of one condition', context);
   return { expression: { ...e, condition: when, yes: yes.expression, no: no.expression }, type: yes.type };
 }

@@ -61,7 +61,7 @@ export interface Call extends Place {
   readonly name: string;
   readonly arguments: readonly Expression[];
 }
-/** `condition ? yes : no`; both answers are computed, and a fault in either is a fault of the whole. */
+/** `if condition then yes else no`; both answers are computed, and a fault in either is a fault of the whole. */
 export interface Choice extends Place {
   readonly kind: 'choice';
   readonly condition: Expression;

@@ -15,11 +15,9 @@ const FOREIGN: readonly (readonly [sign: string, mend: string])[] = [
   ['√', 'Write sqrt( ).'],
   ['·', 'Write × or * to multiply.'],
   [';', 'Write a comma between the arguments of a function.'],
-  ['″', 'Write in for inches.'],
-  ['′', 'Write ft for feet.'],
 ];
-/** Quotation marks behind a number are inches and feet; elsewhere they are not needed. */
-const QUOTES: Readonly<Record<string, string>> = { '"': 'Write in for inches.', "'": 'Write ft for feet.' };
+/** Marks of inches and feet, which belong behind a number. */
+const MARKS: ReadonlySet<string> = new Set(['"', '″', '”', '“', "'", '′', '’', '‘']);
 
 /** A sign of another notation where the reader stopped, which may be behind its first character. */
 export function foreignFault(text: string, from: number): FormulaFault | undefined {
@@ -27,9 +25,8 @@ export function foreignFault(text: string, from: number): FormulaFault | undefin
     const mend = 'Leave it out: a formula begins with its first value.';
     return fault({ from, to: from + 1 }, '= stands in front of the formula.', '', mend);
   }
-  const inches = QUOTES[text[from]!];
-  if (inches !== undefined) {
-    const mend = /[0-9]\s*$/.test(text.slice(0, from)) ? inches : 'Write names without quotation marks.';
+  if (MARKS.has(text[from]!)) {
+    const mend = 'Write names without quotation marks, and " or \' only behind the number of inches or feet.';
     return fault({ from, to: from + 1 }, `${text[from]} is not a sign of a formula.`, '', mend);
   }
   for (const [sign, mend] of FOREIGN) {

@@ -91,4 +91,4 @@ export function functionNamed(name: string): FormulaFunction | undefined {
 export const functionNames: readonly string[] = [...byName.keys()];
 
 /** Words that mean something in a formula by themselves and so can't name anything else. */
-export const reservedWords: ReadonlySet<string> = new Set(['and', 'or', 'not', 'pi', 'π']);
+export const reservedWords: ReadonlySet<string> = new Set(['and', 'or', 'not', 'if', 'then', 'else', 'pi', 'π']);

@@ -10,6 +10,7 @@ export const highlighting = styleTags({
   'PlusSign MinusSign TimesSign OverSign PowerSign Superscript': tags.arithmeticOperator,
   CompareSign: tags.compareOperator,
   'AndSign OrSign NotSign': tags.logicOperator,
+  'If Then Else': tags.controlKeyword,
   '"?" ":"': tags.controlOperator,
   '( )': tags.paren,
   '","': tags.separator,

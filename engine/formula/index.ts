@@ -1,13 +1,15 @@
 export { type CheckResult, checkFormula } from './check';
 export { compileFormula, type Run } from './compile';
+export { type EntryResult, keptText, literalIn, readEntry, typedUnit } from './entry';
 export { type Expression, isFixed, partsOf } from './expression';
 export type { FormulaFault, Repair } from './fault';
 export { parser as formulaParser } from './formula.parser';
 export { type FormulaFunction, functionNamed, functionNames, functions, reservedWords } from './functions';
+export { readPropellerSize } from './lone';
 export { nearestName } from './near';
 export { type ParseResult, parseFormula, readText } from './parse';
 export { printFormula } from './print';
 export { namesOf, renameInFormula } from './rename';
-export type { Scope } from './typed';
+export type { Scope, Written } from './typed';
 export { constantOf } from './value';
 export { describeType, type ValueType } from './value-type';

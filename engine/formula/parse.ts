@@ -1,9 +1,9 @@
 import type { SyntaxNode, Tree } from '@lezer/common';
-import { unitNamed } from '../units/index';
+import { type UnitSet, unitNamed } from '../units/index';
 import type { Expression, Literal } from './expression';
 import { attempt, Refusal, type Refused, refuse } from './fault';
 import { parser } from './formula.parser';
-import { readLiteral } from './literal';
+import { readLone, tidied } from './lone';
 import { readNode } from './read';
 import { syntaxFault } from './syntax-fault';
 
@@ -11,15 +11,16 @@ export type ParseResult = { readonly ok: true; readonly expression: Expression }
 
 /** Longer texts are refused, so that none can nest deeper than a call stack. */
 const LONGEST = 2000;
-const LONE_FRACTION = /^\s*(?:([-−–+])\s*)?([0-9]+\/[0-9]+)\s*$/;
 
-/** Reads a text as an expression, or says what is wrong with it and where. */
-export function parseFormula(text: string): ParseResult {
+/** Reads a text as an expression, or says what is wrong with it and where; `set`: the units of its examples. */
+export function parseFormula(text: string, set: UnitSet = 'metric'): ParseResult {
   return attempt(() => {
     if (text.length > LONGEST) refuseLength(text);
-    if (LONE_FRACTION.test(text)) return { expression: readFraction(text) };
-    const tree = parser.parse(text);
-    return { expression: readNode(firstFlaw(tree, text) ?? tree.topNode, text) };
+    const plain = tidied(text);
+    const lone = readLone(plain, set);
+    if (lone) return { expression: lone };
+    const tree = parser.parse(plain);
+    return { expression: readNode(firstFlaw(tree, plain, set) ?? tree.topNode, plain, set) };
   });
 }
 
@@ -27,13 +28,16 @@ export function parseFormula(text: string): ParseResult {
  * Reads the text of a field: one bare signed number is in the field's unit, everything else is a formula in which
  * quantities carry their units.
  */
-export function readText(text: string, unit: string): ParseResult {
+export function readText(text: string, unit: string, set: UnitSet = 'metric'): ParseResult {
   const field = unitNamed(unit);
   if (field === undefined) throw new RangeError(`${unit} is not a unit; a name from the unit table is allowed`);
-  const result = parseFormula(text);
+  const result = parseFormula(text, set);
   if (!result.ok) return result;
   const { expression } = result;
   const within = (literal: Literal): Literal => ({ ...literal, unit: field.name });
+  // A temperature may be written 75°.
+  const isBare = (e: Expression): e is Literal =>
+    e.kind === 'literal' && (e.unit === '' || (e.unit === '°' && field.offset !== 0));
   if (isBare(expression)) return { ok: true, expression: within(expression) };
   if (expression.kind === 'negative' && isBare(expression.of)) {
     return { ok: true, expression: { ...expression, of: within(expression.of) } };
@@ -41,26 +45,14 @@ export function readText(text: string, unit: string): ParseResult {
   return result;
 }
 
-const isBare = (e: Expression): e is Literal => e.kind === 'literal' && e.unit === '';
-
-/** `3/32` alone is a number as it stands on a ruler, not a division. */
-function readFraction(text: string): Expression {
-  const [, sign, digits] = LONE_FRACTION.exec(text) as unknown as [string, string | undefined, string];
-  const from = text.indexOf(digits);
-  const literal = readLiteral({ from, to: from + digits.length }, digits, '');
-  if (sign === undefined) return literal;
-  const signed = { from: text.indexOf(sign), to: literal.to };
-  return sign === '+' ? { ...literal, ...signed } : { kind: 'negative', ...signed, of: literal };
-}
-
 /**
  * Refuses the first place that the grammar could not take. A literal with an unknown unit in front of it is given back to
  * be refused by its own reader, since what follows may be wrong only because of it.
  */
-function firstFlaw(tree: Tree, text: string): SyntaxNode | undefined {
+function firstFlaw(tree: Tree, text: string, set: UnitSet): SyntaxNode | undefined {
   const cursor = tree.cursor();
   do {
-    if (cursor.type.isError) throw new Refusal(syntaxFault(text, cursor.from));
+    if (cursor.type.isError) throw new Refusal(syntaxFault(text, cursor.from, set));
     if (cursor.type.is('UnknownUnit')) return cursor.node.parent!;
   } while (cursor.next());
   return undefined;

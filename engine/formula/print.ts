@@ -1,4 +1,6 @@
-import type { Expression } from './expression';
+import { withUnit } from '../units/index';
+import type { Expression, Literal } from './expression';
+import { saysItsUnit } from './lone';
 
 /** How tightly an expression holds together; a looser one inside a tighter one needs parentheses. */
 const CHOICE = 0;
@@ -42,7 +44,7 @@ const whole = (e: Expression): string => atLeast(e, WHOLE);
 export function printFormula(e: Expression): string {
   switch (e.kind) {
     case 'literal':
-      return e.unit === '' ? e.digits : e.unit === '°' ? `${e.digits}°` : `${e.digits} ${e.unit}`;
+      return printLiteral(e);
     case 'name':
     case 'option':
       return e.name;
@@ -63,8 +65,12 @@ export function printFormula(e: Expression): string {
     case 'call':
       return `${e.name}(${e.arguments.map(printFormula).join(', ')})`;
     case 'choice':
-      return `${atLeast(e.condition, OR)} ? ${atLeast(e.yes, OR)} : ${printFormula(e.no)}`;
+      return `if ${atLeast(e.condition, OR)} then ${atLeast(e.yes, OR)} else ${printFormula(e.no)}`;
   }
+}
+
+function printLiteral({ digits, unit }: Literal): string {
+  return saysItsUnit(digits) ? digits : withUnit(digits, unit);
 }
 
 function printArithmetic(sign: string, left: Expression, right: Expression): string {

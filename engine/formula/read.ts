@@ -1,7 +1,8 @@
 import type { SyntaxNode } from '@lezer/common';
+import type { UnitSet } from '../units/index';
 import type { Expression, Literal, Place } from './expression';
 import { inPlace, refuse } from './fault';
-import { readLiteral } from './literal';
+import { type Amount, readLiteral } from './literal';
 import { ARITHMETIC_SIGNS, COMPARISON_SIGNS } from './signs';
 
 const children = (node: SyntaxNode): SyntaxNode[] => {
@@ -11,16 +12,16 @@ const children = (node: SyntaxNode): SyntaxNode[] => {
 };
 
 /** Makes an expression of a syntax tree without errors. Refuses what the grammar takes but nobody should have to guess. */
-export function readNode(node: SyntaxNode, text: string): Expression {
+export function readNode(node: SyntaxNode, text: string, set: UnitSet): Expression {
   const place: Place = { from: node.from, to: node.to };
   const parts = children(node);
-  const part = (i: number): Expression => readNode(parts[i]!, text);
+  const part = (i: number): Expression => readNode(parts[i]!, text, set);
   const words = (i: number): string => text.slice(parts[i]!.from, parts[i]!.to);
   switch (node.name) {
     case 'Formula':
       return part(0);
     case 'Literal':
-      return readLiteral(place, words(0), parts.length > 1 ? words(1) : '');
+      return readLiteral(amountsOf(parts, text), set);
     case 'Name': {
       const name = text.slice(node.from, node.to);
       return name === 'pi' || name === 'π' ? { kind: 'pi', ...place } : { kind: 'name', ...place, name };
@@ -29,7 +30,7 @@ export function readNode(node: SyntaxNode, text: string): Expression {
       return part(1);
     case 'Call': {
       const given = children(parts[1]!).filter((child) => child.type.is('Expression'));
-      return { kind: 'call', ...place, name: words(0), arguments: given.map((child) => readNode(child, text)) };
+      return { kind: 'call', ...place, name: words(0), arguments: given.map((child) => readNode(child, text, set)) };
     }
     case 'Signed': {
       const of = part(1);
@@ -57,10 +58,24 @@ export function readNode(node: SyntaxNode, text: string): Expression {
     case 'Disjunction':
       return { kind: 'logic', ...place, word: 'or', left: part(0), right: part(2) };
     case 'Choice':
-      return { kind: 'choice', ...place, condition: part(0), yes: part(2), no: part(4) };
+      return parts[0]!.name === 'If'
+        ? { kind: 'choice', ...place, condition: part(1), yes: part(3), no: part(5) }
+        : { kind: 'choice', ...place, condition: part(0), yes: part(2), no: part(4) };
     default:
       throw new RangeError(`${node.name} is a node that the reader does not know`);
   }
+}
+
+/** A number and its unit, as often as they stand in a row. */
+function amountsOf(parts: readonly SyntaxNode[], text: string): Amount[] {
+  const amounts: Amount[] = [];
+  for (const { name, from, to } of parts) {
+    const before = amounts.at(-1);
+    if (before && (name === 'Unit' || name === 'UnknownUnit')) {
+      amounts[amounts.length - 1] = { ...before, to, spelled: text.slice(from, to) };
+    } else amounts.push({ from, to, typed: text.slice(from, to), spelled: '' });
+  }
+  return amounts;
 }
 
 function readSuperscript({ from, to }: SyntaxNode, text: string): Literal {

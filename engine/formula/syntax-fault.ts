@@ -1,14 +1,15 @@
+import type { UnitSet } from '../units/index';
 import { type FormulaFault, fault } from './fault';
 import { foreignFault } from './foreign';
 import { functionNamed } from './functions';
 
 const ALLOWED =
-  'Allowed are numbers with their units, names, + − × ÷ ^, parentheses, functions, comparisons and condition ? a : b.';
-const CHOICE = 'A choice is written condition ? a : b.';
+  'Allowed are numbers with their units, names, + − × ÷ ^, parentheses, functions, comparisons and if condition then a else b.';
+const CHOICE = 'A condition is written if condition then a else b.';
 /** A sign that wants a value behind it. */
-const WANTS_VALUE = /(?:<=|>=|!=|[-+−–*×/÷^<>=≤≥≠?:,(∧∨¬]|(?<![\p{L}\p{N}_.])(?:and|or|not))$/u;
+const WANTS_VALUE = /(?:<=|>=|!=|[-+−–*×/÷^<>=≤≥≠?:,(∧∨¬]|(?<![\p{L}\p{N}_.])(?:and|or|not|if|then|else))$/u;
 /** A sign that wants a value in front of it. */
-const FOLLOWS_VALUE = /^(?:<=|>=|!=|[*×/÷^<>=≤≥≠?:,∧∨²³]|(?:and|or)(?![\p{L}\p{N}_.]))/u;
+const FOLLOWS_VALUE = /^(?:<=|>=|!=|[*×/÷^<>=≤≥≠?:,∧∨²³]|(?:and|or|then|else)(?![\p{L}\p{N}_.]))/u;
 const STARTS_VALUE = /^(?:[\p{L}\p{N}_.]+|\()/u;
 
 /** Where the reader stopped, and what lies on either side. */
@@ -22,11 +23,11 @@ interface Stop {
 }
 
 /** The first thing in a text that the grammar can't take, as sentences. `at`: where the reader stopped. */
-export function syntaxFault(text: string, at: number): FormulaFault {
+export function syntaxFault(text: string, at: number, set: UnitSet): FormulaFault {
   const from = at + /^\s*/.exec(text.slice(at))![0].length;
   const before = text.slice(0, from).trimEnd();
   const stop: Stop = { text, from, before, rest: text.slice(from), hungry: WANTS_VALUE.exec(before)?.[0] };
-  if (stop.rest === '') return atEnd(stop);
+  if (stop.rest === '') return atEnd(stop, set);
   return foreignFault(text, from) ?? atClosing(stop) ?? atComma(stop) ?? atSign(stop) ?? atValue(stop) ?? atOther(stop);
 }
 
@@ -34,16 +35,43 @@ export function syntaxFault(text: string, at: number): FormulaFault {
 const said = (sign: string): string => (sign === ',' ? 'the comma' : sign === ':' ? 'the colon' : sign);
 const one = (from: number): { from: number; to: number } => ({ from, to: from + 1 });
 
-function atEnd({ text, before, hungry }: Stop): FormulaFault {
+const EXAMPLE: Readonly<Record<UnitSet, string>> = { metric: '18.3 m', inch_pound: '60 ft' };
+
+function atEnd({ text, before, hungry }: Stop, set: UnitSet): FormulaFault {
   const place = { from: before.length, to: text.length };
   if (before === '') {
-    return fault(place, 'Nothing is written here.', '', 'Write a number with its unit, such as 18.3 m, or a formula.');
+    return fault(place, 'Nothing is written here.', '', `Write a number with its unit, such as ${EXAMPLE[set]}, or a formula.`);
   }
   const open = openParenthesis(before);
   if (hungry === '(') return fault(one(open), 'This ( has nothing behind it.', '', 'Write a value and ) behind it.');
   if (hungry !== undefined) return missing(place, `at the end, behind ${said(hungry)}`, `behind ${said(hungry)}`);
   if (open >= 0) return fault(one(open), 'This ( is not closed.', '', 'Write ) where it ends.');
-  return fault(place, 'A choice ends without its other answer.', CHOICE, 'Write : and the other answer.');
+  return lacking(before, place);
+}
+
+/** The text ends, or its parentheses do, while a condition has not all its answers. */
+function lacking(before: string, place: { from: number; to: number }): FormulaFault {
+  const wanted = wantedWord(before);
+  return wanted === 'then'
+    ? fault(place, 'A condition has no answers.', CHOICE, 'Write then and an answer, else and the other answer.')
+    : fault(place, 'A condition ends without its other answer.', CHOICE, `Write ${wanted} and the other answer.`);
+}
+
+/** What the innermost open condition wants next: then, else or, where it was begun with ?, the colon. */
+function wantedWord(before: string): 'then' | 'else' | ':' | undefined {
+  const open: ('then' | 'else' | ':' | '(')[] = [];
+  for (const [word] of before.matchAll(/[()?:]|(?<![\p{L}\p{N}_.])(?:if|then|else)(?![\p{L}\p{N}_.])/gu)) {
+    if (word === '(') open.push('(');
+    else if (word === ')') open.length = Math.max(open.lastIndexOf('('), 0);
+    else if (word === 'if') open.push('then');
+    else if (word === '?') open.push(':');
+    else if (word === ':' || word === open.at(-1)) {
+      open.pop();
+      if (word === 'then') open.push('else');
+    }
+  }
+  const inside = open.slice(open.lastIndexOf('(') + 1).at(-1);
+  return inside === '(' ? undefined : inside;
 }
 
 function missing(place: { from: number; to: number }, where: string, mend: string): FormulaFault {
@@ -68,7 +96,7 @@ function atClosing({ from, before, rest, hungry }: Stop): FormulaFault | undefin
   }
   if (hungry === '(') return fault(place, 'These parentheses hold nothing.', '', 'Write a value between them.');
   if (hungry !== undefined) return missing(place, `between ${said(hungry)} and )`, `behind ${said(hungry)}`);
-  return fault(place, 'A choice ends without its other answer.', CHOICE, 'Write : and the other answer.');
+  return lacking(before, place);
 }
 
 function atComma({ from, before, rest, hungry }: Stop): FormulaFault | undefined {
@@ -94,13 +122,21 @@ function atSign({ from, before, rest, hungry }: Stop): FormulaFault | undefined 
   if (before === '') return missing(place, `in front of ${said(sign)}`, `in front of ${said(sign)}`);
   if (hungry !== undefined)
     return missing(place, `between ${said(hungry)} and ${said(sign)}`, `in front of ${said(sign)}`);
-  if (sign !== ':') return undefined;
-  return fault(
-    place,
-    'This : has no ? in front of it.',
-    CHOICE,
-    'Leave it out, or write the condition and ? in front.',
-  );
+  const wanted = wantedWord(before);
+  if (sign === ':' || sign === 'then' || sign === 'else') {
+    if ((sign === 'else' && wanted === 'then') || (sign === ':' && wanted !== undefined)) {
+      return fault(
+        place,
+        `${sign === ':' ? 'A colon' : sign} stands where ${wanted} is wanted.`,
+        CHOICE,
+        `Write ${wanted}.`,
+      );
+    }
+    const front = sign === 'then' ? 'if' : sign === 'else' ? 'then' : '?';
+    const mend = `Leave it out, or write the condition and ${front} in front.`;
+    return fault(place, `This ${sign} has no ${front} in front of it.`, CHOICE, mend);
+  }
+  return undefined;
 }
 
 function atValue({ from, before, rest, hungry }: Stop): FormulaFault | undefined {

@@ -15,11 +15,12 @@ function ahead(input: InputStream): string {
   return text;
 }
 
-const isNumberStart = (code: number): boolean => code === 46 || (code >= 48 && code <= 57);
+const isNumberStart = (code: number): boolean =>
+  code === 46 || (code >= 48 && code <= 57) || '¼½¾⅓⅔⅛⅜⅝⅞'.includes(String.fromCharCode(code));
 const terms: Readonly<Record<NumberKind, number>> = { number: NumberTerm, fraction: Fraction, mixed: MixedNumber };
 
 export const numberTokens = new ExternalTokenizer((input) => {
-  if (!isNumberStart(input.next)) return;
+  if (input.next < 0 || !isNumberStart(input.next)) return;
   const number = scanNumber(ahead(input));
   if (number) input.acceptToken(terms[number.kind], number.length);
 });

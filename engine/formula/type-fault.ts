@@ -1,4 +1,4 @@
-import { differenceToSI, everydayUnit, unitNamed } from '../units/index';
+import { type Dimension, differenceToSI, sameDimension, unitNamed, withUnit } from '../units/index';
 import { type Expression, type Name, type Place, partsOf } from './expression';
 import { inPlace, type Repair, refuse } from './fault';
 import { functionNamed } from './functions';
@@ -11,7 +11,7 @@ import { describeType, isPlain, listed, sameType, type ValueType } from './value
 /** Refuses two values that would have to be of one type. `cannot`: "added". */
 export function refuseMismatch(left: Typed, right: Typed, cannot: string, context: Context): never {
   // The blame is on the second, unless it is plain that the first lacks its unit.
-  const [wrong, other] = missingUnit(left, right.type) === undefined ? [right, left] : [left, right];
+  const [wrong, other] = missingUnit(left, right.type, context) === undefined ? [right, left] : [left, right];
   const found = `${says(wrong)}, ${says(other)}: they cannot be ${cannot}.`;
   const { mend, repair } = mendMismatch(wrong, other, context);
   return refuse(wrong.expression, found, '', mend, repair);
@@ -29,7 +29,7 @@ const offer = (place: Place, better: string): Mend => ({
 });
 
 function mendMismatch(wrong: Typed, other: Typed, context: Context): Mend {
-  const unit = missingUnit(wrong, other.type);
+  const unit = missingUnit(wrong, other.type, context);
   if (unit !== undefined) return { mend: unit };
   for (const [one, against] of [
     [wrong, other],
@@ -47,10 +47,10 @@ function mendMismatch(wrong: Typed, other: Typed, context: Context): Mend {
 }
 
 /** A bare number beside a quantity lacks its unit. */
-function missingUnit({ expression, type }: Typed, wanted: ValueType): string | undefined {
+function missingUnit({ expression, type }: Typed, wanted: ValueType, context: Context): string | undefined {
   if (!isPlain(type) || wanted.kind !== 'quantity' || isPlain(wanted)) return undefined;
   if (constantOf(expression) === undefined) return undefined;
-  return `Write the unit behind the number, such as ${printFormula(expression)} ${everydayUnit(wanted.dimension)}.`;
+  return `Write the unit behind the number, such as ${printFormula(expression)} ${context.unitOf(wanted.dimension)}.`;
 }
 
 function betterName(wrong: Typed, other: Typed, context: Context): string | undefined {
@@ -88,15 +88,41 @@ function mendValue(value: Typed, wanted: ValueType, context: Context): Mend {
     const better = nearestFitting(value.expression.name, fitting(wanted, context));
     if (better !== undefined) return offer(value.expression, better);
   }
-  return { mend: adviceFor(value, wanted) };
+  const unit = wanted.kind === 'quantity' ? meantUnit(value, wanted) : undefined;
+  if (unit !== undefined && value.expression.kind === 'literal') {
+    return offer(value.expression, printFormula({ ...value.expression, unit }));
+  }
+  return { mend: adviceFor(value, wanted, context) };
 }
 
-function adviceFor(value: Typed, wanted: ValueType): string {
+/** A pull is often written as the mass that weighs as much, 10 lb, and a weight as a force. */
+const WEIGHED: readonly (readonly [mass: string, force: string])[] = [
+  ['g', 'gf'],
+  ['kg', 'kgf'],
+  ['oz', 'ozf'],
+  ['lb', 'lbf'],
+  ['oz·in', 'ozf·in'],
+];
+
+/** The unit that a literal lacks an f in, or has one too much in. */
+function meantUnit({ expression }: Typed, wanted: { readonly dimension: Dimension }): string | undefined {
+  if (expression.kind !== 'literal' || expression.digits.includes(' ')) return undefined;
+  const pair = WEIGHED.find((units) => units.includes(expression.unit));
+  const other = pair?.find((unit) => unit !== expression.unit);
+  return other !== undefined && sameDimension(unitNamed(other)!.dimension, wanted.dimension) ? other : undefined;
+}
+
+const EXAMPLE = 10;
+
+function adviceFor(value: Typed, wanted: ValueType, context: Context): string {
   if (wanted.kind === 'option') return `Write one of ${listed(wanted.options)}.`;
   if (wanted.kind === 'truth') return 'Write a comparison, such as a < b.';
-  const unit = missingUnit(value, wanted);
+  const unit = missingUnit(value, wanted, context);
   if (unit !== undefined) return unit;
-  if (isPlain(value.type)) return `Write its numbers with their units, such as 2 ${everydayUnit(wanted.dimension)}.`;
+  if (isPlain(value.type)) return `Write its numbers with their units, such as 2 ${context.unitOf(wanted.dimension)}.`;
+  if (constantOf(value.expression) !== undefined) {
+    return `Write ${describeType(wanted)}, such as ${isPlain(wanted) ? EXAMPLE : withUnit(String(EXAMPLE), context.unitOf(wanted.dimension))}.`;
+  }
   return isPlain(wanted) && value.type.kind === 'quantity'
     ? `Divide it by ${describeType(value.type)}.`
     : `Change it so that it gives ${describeType(wanted)}.`;

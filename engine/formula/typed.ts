@@ -1,4 +1,4 @@
-import type { Dimension } from '../units/index';
+import type { Dimension, UnitSet } from '../units/index';
 import type { Expression } from './expression';
 import { printFormula } from './print';
 import { describeType, type ValueType } from './value-type';
@@ -13,6 +13,14 @@ export interface Context {
   readonly names: () => readonly string[];
   /** Names read so far. */
   readonly reads: Set<string>;
+  /** The unit in which an example of such a quantity is given. */
+  readonly unitOf: (dimension: Dimension) => string;
+}
+
+/** In which units a text is written that is checked: the set of the design, and the unit that its own place shows. */
+export interface Written {
+  readonly set: UnitSet;
+  readonly unit?: string;
 }
 
 /** An expression whose type is known. */

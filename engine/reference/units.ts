@@ -3,7 +3,7 @@ import type { Chapter, TablePiece } from './chapter';
 
 const SYSTEMS: Readonly<Record<Unit['system'], string>> = {
   metric: 'metric',
-  trade: 'inch-pound',
+  inch_pound: 'inch-pound',
   both: 'both',
 };
 

@@ -26,6 +26,7 @@ import {
   VOLUME,
   VOLUME_FLOW,
 } from './dimension';
+import type { UnitSet } from './unit';
 
 interface NamedDimension {
   readonly dimension: Dimension;
@@ -35,34 +36,37 @@ interface NamedDimension {
   readonly unit: string;
   /** Unit in which a builder would write it, where that is another one. */
   readonly everyday?: string;
+  /** The same in inches and pounds. */
+  readonly inchPound?: string;
 }
 
 const named: readonly NamedDimension[] = [
-  { dimension: LENGTH, phrase: 'a length', unit: 'm', everyday: 'mm' },
-  { dimension: AREA, phrase: 'an area', unit: 'm²', everyday: 'dm²' },
-  { dimension: VOLUME, phrase: 'a volume', unit: 'm³', everyday: 'cm³' },
-  { dimension: MASS, phrase: 'a mass', unit: 'kg', everyday: 'g' },
+  { dimension: LENGTH, phrase: 'a length', unit: 'm', everyday: 'mm', inchPound: 'in' },
+  { dimension: AREA, phrase: 'an area', unit: 'm²', everyday: 'dm²', inchPound: 'in²' },
+  { dimension: VOLUME, phrase: 'a volume', unit: 'm³', everyday: 'cm³', inchPound: 'in³' },
+  { dimension: MASS, phrase: 'a mass', unit: 'kg', everyday: 'g', inchPound: 'oz' },
   { dimension: TIME, phrase: 'a time', unit: 's' },
-  { dimension: TEMPERATURE, phrase: 'a temperature', unit: 'K', everyday: '°C' },
+  { dimension: TEMPERATURE, phrase: 'a temperature', unit: 'K', everyday: '°C', inchPound: '°F' },
   { dimension: CURRENT, phrase: 'a current', unit: 'A' },
-  { dimension: SPEED, phrase: 'a speed', unit: 'm/s' },
-  { dimension: ACCELERATION, phrase: 'an acceleration', unit: 'm/s²' },
+  { dimension: SPEED, phrase: 'a speed', unit: 'm/s', inchPound: 'mph' },
+  { dimension: ACCELERATION, phrase: 'an acceleration', unit: 'm/s²', inchPound: 'ft/s²' },
   { dimension: RATE, phrase: 'a rate', unit: '1/s', everyday: 'rpm' },
-  { dimension: FORCE, phrase: 'a force', unit: 'N' },
-  { dimension: MOMENT, phrase: 'a moment', unit: 'N·m' },
-  { dimension: PRESSURE, phrase: 'a pressure', unit: 'Pa', everyday: 'hPa' },
+  { dimension: FORCE, phrase: 'a force', unit: 'N', inchPound: 'lbf' },
+  { dimension: MOMENT, phrase: 'a moment', unit: 'N·m', inchPound: 'lbf·in' },
+  { dimension: PRESSURE, phrase: 'a pressure', unit: 'Pa', everyday: 'hPa', inchPound: 'psi' },
   { dimension: POWER, phrase: 'a power', unit: 'W' },
-  { dimension: DENSITY, phrase: 'a density', unit: 'kg/m³' },
-  { dimension: AREAL_MASS, phrase: 'a mass per area', unit: 'kg/m²', everyday: 'g/m²' },
-  { dimension: LINEAR_MASS, phrase: 'a mass per length', unit: 'kg/m', everyday: 'g/m' },
-  { dimension: INERTIA, phrase: 'a moment of inertia', unit: 'kg·m²', everyday: 'g·m²' },
+  { dimension: DENSITY, phrase: 'a density', unit: 'kg/m³', inchPound: 'lb/ft³' },
+  { dimension: AREAL_MASS, phrase: 'a mass per area', unit: 'kg/m²', everyday: 'g/m²', inchPound: 'oz/yd²' },
+  { dimension: LINEAR_MASS, phrase: 'a mass per length', unit: 'kg/m', everyday: 'g/m', inchPound: 'oz/ft' },
+  { dimension: INERTIA, phrase: 'a moment of inertia', unit: 'kg·m²', everyday: 'g·m²', inchPound: 'oz·in²' },
   { dimension: VISCOSITY, phrase: 'a viscosity', unit: 'Pa·s' },
-  { dimension: KINEMATIC_VISCOSITY, phrase: 'a kinematic viscosity', unit: 'm²/s' },
-  { dimension: VOLUME_FLOW, phrase: 'a flow', unit: 'm³/s', everyday: 'mL/min' },
-  { dimension: BENDING_STIFFNESS, phrase: 'a bending stiffness', unit: 'N·m²' },
-  { dimension: dimension(1, 1), phrase: 'a mass times a length', unit: 'kg·m', everyday: 'g·mm' },
-  { dimension: dimension(0, 1, -1), phrase: 'a mass flow', unit: 'kg/s', everyday: 'g/min' },
-  { dimension: dimension(0, 1, -2), phrase: 'a force per length', unit: 'N/m' },
+  { dimension: KINEMATIC_VISCOSITY, phrase: 'a kinematic viscosity', unit: 'm²/s', inchPound: 'ft²/s' },
+  { dimension: VOLUME_FLOW, phrase: 'a flow', unit: 'm³/s', everyday: 'mL/min', inchPound: 'fl oz/min' },
+  { dimension: BENDING_STIFFNESS, phrase: 'a bending stiffness', unit: 'N·m²', inchPound: 'lbf·in²' },
+  { dimension: dimension(4), phrase: 'a second moment of area', unit: 'm⁴', everyday: 'cm⁴', inchPound: 'in⁴' },
+  { dimension: dimension(1, 1), phrase: 'a mass times a length', unit: 'kg·m', everyday: 'g·mm', inchPound: 'oz·in' },
+  { dimension: dimension(0, 1, -1), phrase: 'a mass flow', unit: 'kg/s', everyday: 'g/min', inchPound: 'oz/min' },
+  { dimension: dimension(0, 1, -2), phrase: 'a force per length', unit: 'N/m', inchPound: 'lbf/in' },
   { dimension: dimension(0, 0, 1, 0, 1), phrase: 'a charge', unit: 'A·s', everyday: 'mAh' },
   { dimension: dimension(2, 1, -3, 0, -1), phrase: 'a voltage', unit: 'V' },
   { dimension: dimension(2, 1, -3, 0, -2), phrase: 'a resistance', unit: 'Ω' },
@@ -72,16 +76,17 @@ function find(d: Dimension): NamedDimension | undefined {
   return named.find((row) => sameDimension(row.dimension, d));
 }
 
-/** A dimension as it stands in a sentence: "a length (m)", "a plain number", "a quantity in m²·kg/s³". */
+/** A dimension as it stands in a sentence: "a length", "a plain number", "a quantity in m²·kg/s³". */
 export function describeDimension(d: Dimension): string {
   if (sameDimension(d, ONE)) return 'a plain number';
   const row = find(d);
-  return row ? `${row.phrase} (${row.unit})` : `a quantity in ${spellDimension(d)}`;
+  return row ? row.phrase : `a quantity in ${spellDimension(d)}`;
 }
 
 /** Unit in which a builder would write such a quantity; the coherent SI unit where there is no usual one. */
-export function everydayUnit(d: Dimension): string {
+export function everydayUnit(d: Dimension, set: UnitSet = 'metric'): string {
   const row = find(d);
+  if (set === 'inch_pound' && row?.inchPound !== undefined) return row.inchPound;
   return row?.everyday ?? row?.unit ?? spellDimension(d);
 }
 

@@ -48,6 +48,11 @@ export function formatQuantity(si: number, unit: string, options: FormatOptions 
 export function writeQuantity(si: number, unit: string): string {
   if (!Number.isFinite(si)) return '';
   const number = String(Number(fromSI(si, unit).toPrecision(EXACT_DIGITS)));
+  return withUnit(number, unit);
+}
+
+/** A unit behind its number as both are typed: "38.1 mm", "12°". */
+export function withUnit(number: string, unit: string): string {
   if (unit === '') return number;
   return CLOSE_UP.has(unit) ? number + unit : `${number} ${unit}`;
 }

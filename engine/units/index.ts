@@ -35,8 +35,8 @@ export {
   VOLUME,
   VOLUME_FLOW,
 } from './dimension';
-export { type FormatOptions, formatNumber, formatQuantity, writeQuantity } from './format';
-export type { Unit, UnitSystem } from './unit';
+export { type FormatOptions, formatNumber, formatQuantity, withUnit, writeQuantity } from './format';
+export type { Unit, UnitSet, UnitSystem } from './unit';
 export {
   differenceFromSI,
   differenceToSI,

@@ -11,13 +11,16 @@ export interface Unit {
   readonly factor: number;
   /** Added before scaling; not 0 only for temperature scales with a zero of their own. */
   readonly offset: number;
-  /** Where it belongs: metric, the trade's inch-pound set, or both. */
+  /** The set that it belongs to. */
   readonly system: UnitSystem;
   /** Other spellings that are read, never shown. */
   readonly aliases: readonly string[];
 }
 
-export type UnitSystem = 'metric' | 'trade' | 'both';
+export type UnitSystem = UnitSet | 'both';
+
+/** The units in which a design is shown. */
+export type UnitSet = 'metric' | 'inch_pound';
 
 /** One row of a unit table, in a form that is short to write down. */
 export function unit(

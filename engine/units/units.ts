@@ -2,6 +2,7 @@ import { forceUnits } from './table/force';
 import { geometryUnits } from './table/geometry';
 import { heatAndCurrentUnits } from './table/heat-and-current';
 import { massUnits } from './table/mass';
+import { alsoSaid } from './table/said';
 import type { Unit } from './unit';
 
 /** Every unit that can be typed. A new unit is one row of one table. */
@@ -22,7 +23,8 @@ export function plainSpelling(name: string): string {
 /** A product of units may be typed without its dot where that cannot be taken for another unit: `Nm` for `N·m`. */
 function spellings(unit: Unit): string[] {
   const all = [unit.name, ...unit.aliases];
-  return [...all, ...all.filter((name) => name.includes('·')).map((name) => name.replaceAll('·', ''))];
+  const close = all.filter((name) => name.includes('·')).map((name) => name.replaceAll('·', ''));
+  return [...all, ...close, ...alsoSaid(unit.name, unit.aliases)];
 }
 
 const byName = new Map<string, Unit>();

@@ -97,7 +97,7 @@ export type Read =
 /** Whether an entry was typed in inch-pound units. */
 export function inTradeUnits(field: FormField, text: string): boolean {
   const read = readText(text, asked[field].unit);
-  return read.ok && read.expression.kind === 'literal' && unitNamed(read.expression.unit)?.system === 'trade';
+  return read.ok && read.expression.kind === 'literal' && unitNamed(read.expression.unit)?.system === 'inch_pound';
 }
 
 /** Reads one entry: a number with a unit, or a bare number in the unit of the entry. */

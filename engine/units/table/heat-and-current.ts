@@ -9,7 +9,7 @@ export const heatAndCurrentUnits: readonly Unit[] = [
   unit('K', 'kelvin', TEMPERATURE, 1, 'both'),
   { ...unit('°C', 'degree Celsius', TEMPERATURE, 1, 'metric', ['degC', '℃']), offset: CELSIUS_ZERO },
   {
-    ...unit('°F', 'degree Fahrenheit', TEMPERATURE, FAHRENHEIT_DEGREE, 'trade', ['degF', '℉']),
+    ...unit('°F', 'degree Fahrenheit', TEMPERATURE, FAHRENHEIT_DEGREE, 'inch_pound', ['degF', '℉']),
     offset: FAHRENHEIT_OFFSET,
   },
 

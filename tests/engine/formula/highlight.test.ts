@@ -8,6 +8,7 @@ const highlighter = tagHighlighter([
   { tag: tags.invalid, class: 'wrong' },
   { tag: tags.variableName, class: 'name' },
   { tag: tags.function(tags.variableName), class: 'function' },
+  { tag: tags.controlKeyword, class: 'word' },
   { tag: tags.operator, class: 'sign' },
   { tag: tags.paren, class: 'paren' },
   { tag: tags.separator, class: 'comma' },
@@ -42,6 +43,19 @@ test('the editor can tell the parts of a formula', () => {
     'sign ?',
     'name b',
     'sign :',
+    'name c',
+  ]);
+  expect(colours('if a < 4 ft 1" then b else c')).toEqual([
+    'word if',
+    'name a',
+    'sign <',
+    'number 4',
+    'unit ft',
+    'number 1',
+    'unit "',
+    'word then',
+    'name b',
+    'word else',
     'name c',
   ]);
 });

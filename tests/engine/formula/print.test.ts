@@ -60,8 +60,15 @@ test.each([
   ['5 Nm', '5 N·m'],
   ['a<=b and not(b=c)', 'a ≤ b and not (b = c)'],
   ['(a or b) and c', '(a or b) and c'],
-  ['a ? b : (c ? d : e)', 'a ? b : c ? d : e'],
-  ['a ? (b ? c : d) : e', 'a ? (b ? c : d) : e'],
+  ['a ? b : (c ? d : e)', 'if a then b else if c then d else e'],
+  ['a ? (b ? c : d) : e', 'if a then (if b then c else d) else e'],
+  ['1 + (if a then b else c)', '1 + (if a then b else c)'],
+  ['if a ? b : c then d else e', 'if (if a then b else c) then d else e'],
+  ['4\'1½"', '4 ft 1 1/2 in'],
+  ['2lb10oz', '2 lb 10 oz'],
+  ['0:26.1', '0:26.1'],
+  ['a 35', 'a 35'],
+  ['1,25 metres', '1.25 m'],
   ['arcsin(a)+pi', 'arcsin(a) + π'],
 ])('%s is printed %s', (text, expected) => {
   expect(printFormula(read(text))).toBe(expected);

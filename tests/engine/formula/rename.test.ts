@@ -11,7 +11,7 @@ test.each([
   ['m + 3 m', 'm', 'mass', 'mass + 3 m'],
   ['s + 3 m/s + 3 m / s', 's', 'span', 'span + 3 m/s + 3 m / span'],
   ['3 m/span', 'span', 's', '3 m/ s'],
-  ['3 m/span + span', 'span', 's2', '3 m/s2 + s2'],
+  ['3 m/span + span', 'span', 's2', '3 m/ s2 +  s2'],
   ['min + min(min, 2)', 'min', 'least', 'least + min(least, 2)'],
   ['flight_2.pull + preflight.pull', 'flight', 'x', 'flight_2.pull + preflight.pull'],
   ['a < b ? a : not (b = a) ? a : b', 'a', 'longer', 'longer < b ? longer : not (b = longer) ? longer : b'],

@@ -5,7 +5,7 @@ import { cases } from '../../cases';
 
 const SEED = 902;
 const pieces = fc.constantFrom(
-  ...'a b flight.pull 3 3/32 1 0.5 1e3 m mm m/s g ° % °C in ( ) , ? : + - − × * / ÷ ^ ² = == < <= ≠ ! and or not sin min log π . .. " \' # & ; é 𝛼'.split(
+  ...'if then else ft lb oz " 1,234 0,5 0:26.1 9x6 12 500 ¼ a b flight.pull 3 3/32 1 0.5 1e3 m mm m/s g ° % °C in ( ) , ? : + - − × * / ÷ ^ ² = == < <= ≠ ! and or not sin min log π . .. " \' # & ; é 𝛼'.split(
     ' ',
   ),
   ' ',

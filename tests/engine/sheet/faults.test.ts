@@ -32,7 +32,7 @@ const ofVariables = (...rows: Parameters<typeof variables>[1][]): string[] => of
 describe('a text', () => {
   test('of another dimension', () => {
     expect(wrongWith({ engine_station: '12 kg' })).toEqual([
-      'engine_station: 12 kg is a mass (kg); here a length (m) is wanted. Change it so that it gives a length (m).',
+      'engine_station: 12 kg is a mass; here a length is wanted. Change it so that it gives a length.',
     ]);
   });
   test('that cannot be read', () => {
@@ -47,7 +47,7 @@ describe('a text', () => {
   });
   test('that adds unlike things, where anything is wanted: the cause is said, not a ring', () => {
     expect(ofLines({ a: '20 N', b: 'a + 2 m' })).toEqual([
-      'b: 2 m is a length (m), a is a force (N): they cannot be added. Make both a force (N), or both a length (m).',
+      'b: 2 m is a length, a is a force: they cannot be added. Make both a force, or both a length.',
     ]);
   });
   test('that names a curve', () => {
@@ -58,7 +58,7 @@ describe('a text', () => {
   });
   test('that is blank', () => {
     expect(wrongWith({ tip_weight: ' ' })).toEqual([
-      'tip_weight: tip_weight is blank. Type a mass (kg), such as "10 g".',
+      'tip_weight: tip_weight is blank. Type a mass, such as "10 g".',
     ]);
     expect(ofLines({ a: '' })).toEqual(['a: a is blank. Write a formula or a value.']);
     expect(wrongWith({ cg_band: '' })).toEqual([
@@ -233,7 +233,7 @@ describe('a part', () => {
     ];
     const solid = parts([part('a', 'solid', { volume: '3', material: 'foam', x: '0' })]);
     expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '' })).toEqual([
-      'foam.density: foam.density is blank. Type a density (kg/m³), such as "10 kg/m³".',
+      'foam.density: foam.density is blank. Type a density, such as "10 kg/m³".',
     ]);
     expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '-3' })).toEqual([
       'parts.a.material: parts.a.material is −3 kg/m³. Allowed: at least 0 kg/m³. Type a value within that.',
@@ -289,7 +289,7 @@ describe('a choice', () => {
   });
   test('whose option lacks a number', () => {
     expect(wrongWith({ 'cord_set.thin.strength': '' })).toEqual([
-      'cord_set.thin.strength: cord_set.thin.strength is blank. Type a force (N), such as "10 N".',
+      'cord_set.thin.strength: cord_set.thin.strength is blank. Type a force, such as "10 N".',
     ]);
   });
 });
@@ -334,7 +334,7 @@ describe('a sweep', () => {
       'cg_sweep: cg_sweep has no greatest value for lap.height. Type one: only a variable has limits of its own.',
     );
     expect(sweep({ axes: [axis('tip_weight', { low: '3 m' })] })[0]).toBe(
-      'cg_sweep.axis1.low: 3 m is a length (m); here a mass (kg) is wanted. Change it so that it gives a mass (kg).',
+      'cg_sweep.axis1.low: 3 m is a length; here a mass is wanted. Change it so that it gives a mass.',
     );
   });
   test('of too few points, or of options that are not there', () => {
@@ -443,7 +443,7 @@ describe('a chart', () => {
 
 test('a limit of a check has to have the dimension of what is watched', () => {
   expect(wrongWith({ 'cg_band.low': '3 g' })).toEqual([
-    'cg_band.low: 3 g is a mass (kg); here a length (m) is wanted. Change it so that it gives a length (m).',
+    'cg_band.low: 3 g is a mass; here a length is wanted. Change it so that it gives a length.',
   ]);
 });
 

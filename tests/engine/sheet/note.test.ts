@@ -70,7 +70,7 @@ describe('a formula in a note', () => {
     [
       '{tip_weight + 2 m}',
       [
-        'reading.said1 fault: 2 m is a length (m), tip_weight is a mass (kg): they cannot be added. Make both a mass (kg), or both a length (m).',
+        'reading.said1 fault: 2 m is a length, tip_weight is a mass: they cannot be added. Make both a mass, or both a length.',
       ],
     ],
     ['{ }', ['reading.said1 fault: reading.said1 is blank. Write a formula or a value.']],

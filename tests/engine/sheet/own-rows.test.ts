@@ -56,11 +56,11 @@ describe('an own row', () => {
 
   test('without a number that its table needs is a fault at that place', () => {
     expect(told(documentOf([pick], { rows: [{ ...rope, values: { weave: 'plaited' } }] }))).toContain(
-      'rope.diameter: rope.diameter is blank. Type a length (m), such as "10 mm".',
+      'rope.diameter: rope.diameter is blank. Type a length, such as "10 mm".',
     );
     expect(told(documentOf([], { rows: [{ ...rope, values: { weave: 'knit', diameter: '3 kg' } }] }))).toEqual([
       'rope.weave: Nothing is called knit. Write one of laid, plaited.',
-      'rope.diameter: 3 kg is a mass (kg); here a length (m) is wanted. Change it so that it gives a length (m).',
+      'rope.diameter: 3 kg is a mass; here a length is wanted. Change it so that it gives a length.',
     ]);
   });
 

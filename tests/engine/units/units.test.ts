@@ -92,6 +92,24 @@ describe('unit table', () => {
     ['deg', '°'],
     ['º', '°'],
     ['cc', 'cm³'],
+    ['ccm', 'cm³'],
+    ['cm3', 'cm³'],
+    ['in3', 'in³'],
+    ['m2', 'm²'],
+    ['m/s2', 'm/s²'],
+    ['cu in', 'in³'],
+    ['cu. in.', 'in³'],
+    ['cubic inches', 'in³'],
+    ['square feet', 'ft²'],
+    ['oz/sq ft', 'oz/ft²'],
+    ['lb/cu ft', 'lb/ft³'],
+    ['Feet', 'ft'],
+    ['INCHES', 'in'],
+    ['KG', 'kg'],
+    ['grams', 'g'],
+    ['pounds', 'lb'],
+    ['F', '°F'],
+    ['"', 'in'],
     ['floz', 'fl oz'],
     ['degC', '°C'],
     ['℉', '°F'],
@@ -100,7 +118,7 @@ describe('unit table', () => {
   });
 
   test('what is no unit is none', () => {
-    for (const name of ['furlong', 'M', 'KG', 'mm2', ' mm', 'm/s/s']) expect(unitNamed(name)).toBeUndefined();
+    for (const name of ['furlong', 'M', 'Mm', 'G', ' mm', 'm/s/s', 'mW2']) expect(unitNamed(name)).toBeUndefined();
   });
 
   test('a gram is a mass, whatever stands beside it', () => {

@@ -24,9 +24,9 @@ test('a function is told with how many values it takes and what it does', () => 
 });
 
 test('a unit is told with its title, its dimension and its size in the everyday one', () => {
-  expect(said('18.3 f|t')).toBe('ft: Foot, a length (m). 1 ft is 304.8 mm.');
-  expect(said('20 °C|')).toBe('°C: Degree Celsius, a temperature (K).');
-  expect(said('21 g|')).toBe('g: Gram, a mass (kg).');
+  expect(said('18.3 f|t')).toBe('ft: Foot, a length. 1 ft is 304.8 mm.');
+  expect(said('20 °C|')).toBe('°C: Degree Celsius, a temperature.');
+  expect(said('21 g|')).toBe('g: Gram, a mass.');
 });
 
 test('words are told, what nobody has named is not', () => {

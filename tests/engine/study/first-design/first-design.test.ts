@@ -122,7 +122,7 @@ test.each<[Partial<FirstDesignForm>, string]>([
   [{ span: 'wide' }, 'span | Span: "wide" is not a number with a unit. Type the distance from wing tip to wing tip.'],
   [
     { span: '850 g' },
-    'span | Span: "850 g" is a mass (kg), not a length (m). Type the distance from wing tip to wing tip.',
+    'span | Span: "850 g" is a mass, not a length. Type the distance from wing tip to wing tip.',
   ],
   [{ span: '12 m' }, 'span | Span: 12 m is not between 0.4 m and 2 m. Type the distance from wing tip to wing tip.'],
   [{ span: '-1 m' }, 'span | Span: "-1 m" is not a number with a unit. Type the distance from wing tip to wing tip.'],
@@ -136,7 +136,7 @@ test.each<[Partial<FirstDesignForm>, string]>([
   ],
   [
     { weight: '850 mm' },
-    'weight | Weight: "850 mm" is a length (m), not a mass (kg). Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
+    'weight | Weight: "850 mm" is a length, not a mass. Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
   ],
   [
     { lap_time: '0.2 s' },
