@@ -40,7 +40,12 @@ const EXAMPLE: Readonly<Record<UnitSet, string>> = { metric: '18.3 m', inch_poun
 function atEnd({ text, before, hungry }: Stop, set: UnitSet): FormulaFault {
   const place = { from: before.length, to: text.length };
   if (before === '') {
-    return fault(place, 'Nothing is written here.', '', `Write a number with its unit, such as ${EXAMPLE[set]}, or a formula.`);
+    return fault(
+      place,
+      'Nothing is written here.',
+      '',
+      `Write a number with its unit, such as ${EXAMPLE[set]}, or a formula.`,
+    );
   }
   const open = openParenthesis(before);
   if (hungry === '(') return fault(one(open), 'This ( has nothing behind it.', '', 'Write a value and ) behind it.');

@@ -1,7 +1,11 @@
 /** The formula language by example; a test reads every example that is a formula. */
 export const formulaSymbols: readonly (readonly [written: string, means: string])[] = [
   ['18.3 m', 'a quantity: number and unit'],
-  ['1 3/32 in', 'a whole number and a fraction with a unit'],
+  ['1 3/32 in, 49¼ in', 'a whole number and a fraction with a unit'],
+  ['4 ft 1 in, 2 lb 10 oz, 1 min 5 s', 'one quantity in a greater and a smaller unit'],
+  ['60\', 18 1/4"', 'feet and inches by their marks'],
+  ['4.1 cm3, .35 cu in, 15 C, 75F, 2 lbs, 4 feet', 'units as a keyboard has them, shortened or written out'],
+  ['1,25 m, 12 500 rpm', 'a decimal comma, outside parentheses; thousands apart by a space'],
   ['3 m/s', 'a speed: the longest unit written without spaces is taken'],
   ['a + b, a − b', 'sum and difference, of one kind'],
   ['a × b, a * b', 'product'],
@@ -11,7 +15,7 @@ export const formulaSymbols: readonly (readonly [written: string, means: string]
   ['pi, π', '3.14159…'],
   ['a < b, a ≤ b, a = b, a ≠ b, a ≥ b, a > b', 'comparisons; typed also <=, >=, !='],
   ['not a = b and c < d or e > f', 'logic; not before and, and before or; also ¬, ∧, ∨'],
-  ['a > b ? c : d', 'c where a is above b, else d'],
-  ['tail_stock = balsa ? 1 mm : 2 mm', 'an option of a choice compared by its name'],
+  ['if a > b then c else d', 'c where a is above b, else d; once written a > b ? c : d, which is still read'],
+  ['if tail_stock = balsa then 1 mm else 2 mm', 'an option of a choice compared by its name'],
   ['flight.pull', 'a result of a block'],
 ];

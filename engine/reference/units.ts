@@ -24,7 +24,7 @@ export function unitsChapter(): Chapter {
     pieces: [
       {
         kind: 'text',
-        text: 'Any unit of its kind may be typed into any field; the sheet shows results in metric or in inch-pound units. Factors are exact by definition, NIST SP 811; where a digit is cut off here it is kept inside.',
+        text: 'Any unit of its kind may be typed into any field, also written out (inches, grams), shortened (cu in, lbs, sec.) or without raised digits (cm3); the sheet shows results in metric or in inch-pound units. Factors are exact by definition, NIST SP 811; where a digit is cut off here it is kept inside.',
       },
       ...[...kinds].map(
         ([kind, of]): TablePiece => ({

@@ -83,18 +83,24 @@ export function aboutUnit(unit: Unit): AboutWord {
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What words and signs mean that are neither names nor functions. */
-const WORDS: Readonly<Record<string, string>> = {
-  pi: 'Circumference of a circle over its diameter, 3.14159….',
-  π: 'Circumference of a circle over its diameter, 3.14159….',
-  and: 'Both conditions hold.',
-  or: 'One condition holds, or both.',
-  not: 'The condition behind it does not hold.',
-};
+const BETWEEN = 'A word between conditions.';
+const CONDITION = 'A word of a condition.';
+const PI = 'Circumference of a circle over its diameter, 3.14159….';
 
-export const knownWords: readonly string[] = ['pi', 'and', 'or', 'not'];
+const WORDS: ReadonlyMap<string, readonly [is: string, doc: string]> = new Map([
+  ['pi', ['A number.', PI]],
+  ['π', ['A number.', PI]],
+  ['and', [BETWEEN, 'Both conditions hold.']],
+  ['or', [BETWEEN, 'One condition holds, or both.']],
+  ['not', [BETWEEN, 'The condition behind it does not hold.']],
+  ['if', [CONDITION, 'Begins a condition: if a < b then c else d.']],
+  ['then', [CONDITION, 'What holds where the condition does.']],
+  ['else', [CONDITION, 'What holds where the condition does not.']],
+]);
+
+export const knownWords: readonly string[] = ['pi', 'and', 'or', 'not', 'if', 'then', 'else'];
 
 export function aboutWord(word: string): AboutWord | undefined {
-  const doc = WORDS[word];
-  if (doc === undefined) return undefined;
-  return { word, is: word === 'pi' || word === 'π' ? 'A number.' : 'A word between conditions.', doc };
+  const known = WORDS.get(word);
+  return known && { word, is: known[0], doc: known[1] };
 }

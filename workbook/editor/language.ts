@@ -12,7 +12,7 @@ const looks = HighlightStyle.define([
   { tag: tags.variableName, class: 'formula-name' },
   { tag: tags.function(tags.variableName), class: 'formula-function' },
   { tag: [tags.arithmeticOperator, tags.compareOperator, tags.controlOperator], class: 'formula-sign' },
-  { tag: tags.logicOperator, class: 'formula-word' },
+  { tag: [tags.logicOperator, tags.controlKeyword], class: 'formula-word' },
 ]);
 
 export const formulaText = new LanguageSupport(formulaLanguage, syntaxHighlighting(looks));

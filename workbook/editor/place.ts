@@ -7,6 +7,8 @@ const NAME_BEFORE = /[\p{L}_][\p{L}\p{N}_.]*$/u;
 const NAME_AFTER = /^[\p{L}\p{N}_.]*/u;
 /** Characters of a unit behind its number. */
 const UNIT_BEFORE = /[\p{L}%°µΩ][\p{L}\p{N}%°µΩ·⋅^²³⁴/]*$/u;
+/** A word behind which a value stands. */
+const WANTS_VALUE = /(?<![\p{L}\p{N}_.])(?:and|or|not|if|then|else)\s*$/u;
 const NUMBERS: ReadonlySet<string> = new Set(['Number', 'Fraction', 'MixedNumber']);
 
 /** Where the caret stands in a formula: what could be written there, over which characters. */
@@ -29,7 +31,8 @@ export function namePlace(text: string, at: number): FormulaPlace | undefined {
   const from = NAME_BEFORE.exec(text.slice(0, at))?.index ?? at;
   if (behindNumber(text, from)) return undefined;
   // Behind a whole value only a sign can stand.
-  if (from === at && /[\p{L}\p{N}_.)]\s*$/u.test(text.slice(0, from))) return undefined;
+  const before = text.slice(0, from);
+  if (from === at && /[\p{L}\p{N}_.)]\s*$/u.test(before) && !WANTS_VALUE.test(before)) return undefined;
   const to = at + NAME_AFTER.exec(text.slice(at))![0].length;
   return { from, to, word: text.slice(from, at) };
 }
@@ -57,4 +60,14 @@ export function wordAt(text: string, at: number): SyntaxNode | undefined {
   return undefined;
 }
 
-const WORDS: ReadonlySet<string> = new Set(['Name', 'Function', 'Unit', 'AndSign', 'OrSign', 'NotSign']);
+const WORDS: ReadonlySet<string> = new Set([
+  'Name',
+  'Function',
+  'Unit',
+  'AndSign',
+  'OrSign',
+  'NotSign',
+  'If',
+  'Then',
+  'Else',
+]);

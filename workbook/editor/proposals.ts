@@ -73,7 +73,7 @@ function unitProposals(word: string, wanted: Dimension | undefined, explicit: bo
   return word === '' ? proposals : [...proposals, ...goesOn];
 }
 
-const JOINING: ReadonlySet<string> = new Set(['and', 'or']);
+const JOINING: ReadonlySet<string> = new Set(['and', 'or', 'then', 'else']);
 
 /** A better fit counts more than any rank but that of what comes last. */
 const FIT_WEIGHT = 100;

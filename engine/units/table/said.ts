@@ -94,7 +94,9 @@ function spelledPowers(name: string): string[] {
     `${short}.${base}`,
   ];
   const written = SQUARE[base]!.flatMap((word) => [`${long} ${word}`, `${short} ${word}`]);
-  return [...new Set([...shortened, ...written, ...written.map(capitalised), `${short}${base}`])].map((spelling) => above + spelling);
+  return [...new Set([...shortened, ...written, ...written.map(capitalised), `${short}${base}`])].map(
+    (spelling) => above + spelling,
+  );
 }
 
 /** `cm3`, `m/s2`: a raised digit is on no keyboard. */

@@ -32,7 +32,7 @@ const ofVariables = (...rows: Parameters<typeof variables>[1][]): string[] => of
 describe('a text', () => {
   test('of another dimension', () => {
     expect(wrongWith({ engine_station: '12 kg' })).toEqual([
-      'engine_station: 12 kg is a mass; here a length is wanted. Change it so that it gives a length.',
+      'engine_station: 12 kg is a mass; here a length is wanted. Write a length, such as 10 mm.',
     ]);
   });
   test('that cannot be read', () => {
@@ -57,9 +57,7 @@ describe('a text', () => {
     ]);
   });
   test('that is blank', () => {
-    expect(wrongWith({ tip_weight: ' ' })).toEqual([
-      'tip_weight: tip_weight is blank. Type a mass, such as "10 g".',
-    ]);
+    expect(wrongWith({ tip_weight: ' ' })).toEqual(['tip_weight: tip_weight is blank. Type a mass, such as "10 g".']);
     expect(ofLines({ a: '' })).toEqual(['a: a is blank. Write a formula or a value.']);
     expect(wrongWith({ cg_band: '' })).toEqual([
       'cg_band: cg_band has nothing to watch. Write the name of a result in it, such as "flight.pull".',
@@ -334,7 +332,7 @@ describe('a sweep', () => {
       'cg_sweep: cg_sweep has no greatest value for lap.height. Type one: only a variable has limits of its own.',
     );
     expect(sweep({ axes: [axis('tip_weight', { low: '3 m' })] })[0]).toBe(
-      'cg_sweep.axis1.low: 3 m is a length; here a mass is wanted. Change it so that it gives a mass.',
+      'cg_sweep.axis1.low: 3 m is a length; here a mass is wanted. Write a mass, such as 10 g.',
     );
   });
   test('of too few points, or of options that are not there', () => {
@@ -443,7 +441,7 @@ describe('a chart', () => {
 
 test('a limit of a check has to have the dimension of what is watched', () => {
   expect(wrongWith({ 'cg_band.low': '3 g' })).toEqual([
-    'cg_band.low: 3 g is a mass; here a length is wanted. Change it so that it gives a length.',
+    'cg_band.low: 3 g is a mass; here a length is wanted. Write a length, such as 10 mm.',
   ]);
 });
 

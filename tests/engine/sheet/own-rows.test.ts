@@ -60,7 +60,7 @@ describe('an own row', () => {
     );
     expect(told(documentOf([], { rows: [{ ...rope, values: { weave: 'knit', diameter: '3 kg' } }] }))).toEqual([
       'rope.weave: Nothing is called knit. Write one of laid, plaited.',
-      'rope.diameter: 3 kg is a mass; here a length is wanted. Change it so that it gives a length.',
+      'rope.diameter: 3 kg is a mass; here a length is wanted. Write a length, such as 10 mm.',
     ]);
   });
 

@@ -31,6 +31,7 @@ test('a unit is told with its title, its dimension and its size in the everyday 
 
 test('words are told, what nobody has named is not', () => {
   expect(said('1 < 2 a|nd 2 < 3')).toBe('and: A word between conditions. Both conditions hold.');
+  expect(said('if 1 < 2 th|en 3 else 4')).toBe('then: A word of a condition. What holds where the condition does.');
   expect(said('2 * p|i')).toBe('pi: A number. Circumference of a circle over its diameter, 3.14159….');
   expect(said('2 * nob|ody')).toBeUndefined();
   expect(said('2 |* 3')).toBeUndefined();

@@ -55,6 +55,14 @@ test('words between conditions are proposed too', () => {
   expect(labels(ask('no|'))).toContain('not');
 });
 
+test('the words of a condition are proposed where they can stand', () => {
+  expect(labels(ask('i|'))).toContain('if');
+  expect(labels(ask('if flight.lap < 2 th|'))).toContain('then');
+  expect(labels(ask('if flight.lap < 2 s then tip_weight el|'))[0]).toBe('else');
+  expect(labels(ask('if |', { explicit: true }))).toContain('flight.pull');
+  expect(ask('flight.pull |', { explicit: true })).toBeNull();
+});
+
 test('behind a number come units, those of the wanted dimension first', () => {
   const mass = labels(ask('12 |', { path: 'tip_weight', explicit: true }));
   expect(mass.slice(0, 2)).toEqual(['mg', 'g']);
