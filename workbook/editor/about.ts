@@ -35,7 +35,7 @@ export function aboutAt(text: string, at: number, vocabulary: Vocabulary): About
     about && { kind, from, to, ...about };
   switch (node.name) {
     case 'Name': {
-      if (word in WORDS) return said('word', aboutWord(word));
+      if (WORDS.has(word)) return said('word', aboutWord(word));
       const info = vocabulary.name(word);
       return said('name', info && aboutName(info, vocabulary));
     }

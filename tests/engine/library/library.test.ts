@@ -48,9 +48,7 @@ describe('a data row', () => {
   });
   it('is refused without number', () => {
     expect(material('pine,Pine,wood,heavy kg/m³,9 GPa,no,A handbook\n')).toThrow(
-      new RangeError(
-        'stuff.csv: line 2: density is "heavy kg/m³", which is no number; write a density with its unit',
-      ),
+      new RangeError('stuff.csv: line 2: density is "heavy kg/m³", which is no number; write a density with its unit'),
     );
     expect(material('pine,Pine,wood,,9 GPa,no,A handbook\n')).toThrow(
       new RangeError('stuff.csv: line 2: density is blank'),
@@ -111,9 +109,7 @@ describe('a data row', () => {
     const columns = 'edition,line_length_min,line_length_max,line_diameter_min,test_factor,test_load';
     const head = `name,title,${columns},mass_max,displacement_max,span_max,memory,source\n`;
     expect(() => readClassRules('rules.csv', `${head}fast,Fast,2026,,,,,20 kg,,,,no,A rule book\n`)).toThrow(
-      new RangeError(
-        'rules.csv: line 2: test_load is "20 kg", which has the unit "kg"; write a force with its unit',
-      ),
+      new RangeError('rules.csv: line 2: test_load is "20 kg", which has the unit "kg"; write a force with its unit'),
     );
   });
 });

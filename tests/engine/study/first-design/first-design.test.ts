@@ -120,10 +120,7 @@ test('other units and bare numbers are taken', () => {
 test.each<[Partial<FirstDesignForm>, string]>([
   [{ span: '' }, 'span | Span: nothing is typed. Type the distance from wing tip to wing tip.'],
   [{ span: 'wide' }, 'span | Span: "wide" is not a number with a unit. Type the distance from wing tip to wing tip.'],
-  [
-    { span: '850 g' },
-    'span | Span: "850 g" is a mass, not a length. Type the distance from wing tip to wing tip.',
-  ],
+  [{ span: '850 g' }, 'span | Span: "850 g" is a mass, not a length. Type the distance from wing tip to wing tip.'],
   [{ span: '12 m' }, 'span | Span: 12 m is not between 0.4 m and 2 m. Type the distance from wing tip to wing tip.'],
   [{ span: '-1 m' }, 'span | Span: "-1 m" is not a number with a unit. Type the distance from wing tip to wing tip.'],
   [
