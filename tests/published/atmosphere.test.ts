@@ -8,6 +8,7 @@ import {
   SEA_LEVEL_PRESSURE,
   SEA_LEVEL_TEMPERATURE,
   STANDARD_GRAVITY,
+  soundSpeed,
   standardPressure,
   standardTemperature,
   viscosityOfAir,
@@ -24,6 +25,9 @@ describe('standard atmosphere', () => {
     temperature_K: standardTemperature,
     pressure_Pa: standardPressure,
     density_kg_m3: (h) => dryAirDensity(standardPressure(h), standardTemperature(h)),
+    // The tip Mach number of a propeller rests on it.
+    speed_of_sound_m_s: (h) =>
+      soundSpeed(standardPressure(h), dryAirDensity(standardPressure(h), standardTemperature(h))),
     dynamic_viscosity_Pa_s: (h) => viscosityOfAir(standardTemperature(h)),
     kinematic_viscosity_m2_s: (h) =>
       viscosityOfAir(standardTemperature(h)) / dryAirDensity(standardPressure(h), standardTemperature(h)),
@@ -50,6 +54,7 @@ describe('constants of the standard atmosphere', () => {
     g0: STANDARD_GRAVITY,
     R_specific: GAS_CONSTANT_OF_DRY_AIR,
     earth_radius_for_geopotential: EARTH_RADIUS,
+    gamma: soundSpeed(SEA_LEVEL_PRESSURE, 1.225) ** 2 / (SEA_LEVEL_PRESSURE / 1.225),
   };
   const file = jsonOf('atmosphere_constants.json');
   const used = usedIn('atmosphere_constants.json').filter((name) => !/^(sutherland|cipm|moist)/.test(name));

@@ -1,15 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { idealEfficiency, leastPower } from '../../engine/physics/index';
-import {
-  agreementCsv,
-  computedPropeller,
-  computedState,
-  designPoint,
-  errors,
-  nearDesign,
-  SHARES,
-} from './propeller-agreement';
+import { computedPropeller, computedState, designPoint, errors, nearDesign, SHARES } from './propeller-agreement';
 import { measuredPropellers, outlines } from './propeller-rows';
 
 const here = new URL('.', import.meta.url);
@@ -19,6 +11,11 @@ const notUsed: readonly { file: string; row: string; reason: string }[] = JSON.p
 );
 const rootMeanSquare = (values: readonly number[]): number =>
   Math.sqrt(values.reduce((sum, value) => sum + value * value, 0) / values.length);
+const meanOf = (values: readonly number[]): { mean: number; error: number } => {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
+  return { mean, error: Math.sqrt(variance / values.length) };
+};
 const withChords = measuredPropellers.filter((each) => each.blade.length > 0);
 
 describe('the measured sets', () => {
@@ -49,15 +46,36 @@ describe('blade elements', () => {
     expect(median(atBest.map((each) => Math.abs(each.power)))).toBeLessThan(0.12);
   });
   it('have no common bias near best efficiency', () => {
-    expect(Math.abs(median(atBest.map((each) => each.thrust)))).toBeLessThan(0.05);
-    expect(Math.abs(median(atBest.map((each) => each.power)))).toBeLessThan(0.05);
+    expect(Math.abs(median(atBest.map((each) => each.thrust)))).toBeLessThan(0.03);
+    expect(Math.abs(median(atBest.map((each) => each.power)))).toBeLessThan(0.03);
   });
-  it('spread by no more than a sixth over all propellers and three advance ratios', () => {
+  /*
+   * A blade set wrong puts thrust and power wrong together; what they are to each other tells the drag of the section, and scatters by a
+   * third as much. The numbers were fitted to all rows at once, which leaves the best efficiency 5 % low and the pull for the power at rest 2 %
+   * high in the mean: more than one standard error beside that, and the section has another drag or another stall.
+   */
+  it('put the best efficiency 5 % too low in the mean, to its standard error of 1.1 %', () => {
+    const { mean, error } = meanOf(atBest.map(({ thrust, power }) => (1 + thrust) / (1 + power) - 1));
+    expect(error).toBeLessThan(0.012);
+    expect(Math.abs(mean + 0.049)).toBeLessThan(error);
+  });
+  it('put the merit at rest 2 % too high in the mean, to its standard error of 1.9 %', () => {
+    const merits = withChords.flatMap((each) =>
+      [each.still[0]!, each.still.at(-1)!].map((state) => {
+        const { thrust, power } = errors(computedPropeller(each), state);
+        return (1 + thrust) ** 1.5 / (1 + power) - 1;
+      }),
+    );
+    const { mean, error } = meanOf(merits);
+    expect(error).toBeLessThan(0.02);
+    expect(Math.abs(mean - 0.023)).toBeLessThan(error);
+  });
+  it('spread by 13 % in thrust and 15 % in power over all propellers and three advance ratios', () => {
     const all = withChords.flatMap((each) =>
       SHARES.map((share) => errors(computedPropeller(each), nearDesign(each, share))),
     );
-    expect(rootMeanSquare(all.map((each) => each.thrust))).toBeLessThan(1 / 6);
-    expect(rootMeanSquare(all.map((each) => each.power))).toBeLessThan(1 / 6);
+    expect(rootMeanSquare(all.map((each) => each.thrust))).toBeLessThan(0.135);
+    expect(rootMeanSquare(all.map((each) => each.power))).toBeLessThan(0.153);
   });
   it.each(measuredPropellers)('$name: thrust at rest rises with rpm as measured, within 14 points', (measured) => {
     const computed = computedPropeller(measured);
@@ -79,10 +97,6 @@ describe('blade elements', () => {
     const thrust = (J: number): number => computedState(computed, { rpm, J, CT: 0, CP: 0 }).thrust;
     expect(thrust(0.9 * measured)).toBeGreaterThan(0);
     expect(thrust(1.1 * measured)).toBeLessThan(0);
-  });
-  it('are written down in the reference as they are', () => {
-    const file = readFileSync(new URL('../../data/propeller-agreement.csv', here), 'utf8');
-    expect(file, 'npm run reference writes it anew').toBe(agreementCsv());
   });
 });
 
