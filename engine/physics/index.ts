@@ -117,9 +117,9 @@ export {
   writeMassLayer,
   writeMaterialLayer,
 } from './laminate';
-export { datcomSlope, helmboldSlope, inducedDrag, liftingLineSlope } from './lift-slope';
+export { datcomSlope, inducedFactor } from './lift-slope';
 export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine, liftingLineOfChords } from './lifting-line';
-export { lineDrag, type TurningLines, wholeLineDrag } from './line-drag';
+export { lineDrag, type TurningLines } from './line-drag';
 export { LINE_KINDS, type LineKind, lineBreakingLoad, lineLinearMass, lineStiffness } from './line-kinds';
 export { LINE_MEASURES, type LineFittings, type LineMakeup, type LineMeasure, lineMakeup } from './line-makeup';
 export {
@@ -132,7 +132,6 @@ export {
   type LineEndForces,
   type LineEnds,
   type LineShape,
-  levelPullOfSag,
   lineLoad,
   lineShape,
   SHAPE_STEPS,
@@ -167,8 +166,6 @@ export {
   alongBlade,
   type BladeShape,
   bladeAngle,
-  idealEfficiency,
-  leastPower,
   newAnnulus,
   newAnnulusFlow,
   newPropellerState,
@@ -240,7 +237,6 @@ export {
   STEEL_BOLT_YIELD,
   strandsHold,
   threadStressArea,
-  tighteningTorque,
 } from './strength';
 export {
   downwashGradient,
@@ -250,8 +246,6 @@ export {
   hingedEffect,
   type LiftingPiece,
   neutralPoint,
-  neutralPointShare,
-  pitchingMoment,
   tailVolume,
 } from './tail';
 export {

@@ -1,5 +1,3 @@
-import { integrate } from '../numerics/index';
-import { cylinderDragCoefficient } from './cylinder-drag';
 import { nonNegative, positive, within } from './domain';
 import { meanCylinderDrag } from './mean-cylinder-drag';
 
@@ -79,8 +77,8 @@ const mean = new Float64Array(4);
  *     ∫ C_d η³ dη = C_d (1 − η_h⁴)/4, or g(Re_g) − η_h⁴ g(η_h Re_g) by the local Reynolds number, g as in
  *       `meanCylinderDrag`
  *
- * F (N) to out[o], dF/dω (N·s) to out[o + 1]; ω > 0 (rad/s), along the chord. The same lines' whole drag is
- * `wholeLineDrag`; the handle takes the rest. Valid for a straight line and flow across it.
+ * F (N) to out[o], dF/dω (N·s) to out[o + 1]; ω > 0 (rad/s), along the chord. The handle takes the rest of the
+ * lines' drag. Valid for a straight line and flow across it.
  * Derivation: moments about the pilot's axis; the line ends at the guide, not at the CG.
  */
 export function lineDragAt(law: LineDragLaw, rate: number, out: Float64Array, o: number): void {
@@ -105,21 +103,4 @@ export function lineDrag(lines: TurningLines, rate: number): number {
   prepareLineDrag(lines, law);
   lineDragAt(law, positive('rate of turn', rate), scratch, 0);
   return scratch[0]!;
-}
-
-/**
- * D = ∫_{r_h}^{R_g} ½ ρ C_d(Re) d n k (ω r)² dr: whole drag of the lines (N) at the rate of turn ω (rad/s). With r_h =
- * 0 and one C_d it is ⅓ of the drag at the guide's full speed; the model feels ¼ and the handle 1/12. Derivation:
- * direct integration.
- */
-export function wholeLineDrag(lines: TurningLines, rate: number): number {
-  const { count, diameter, dragCoefficient, dragFactor, density, kinematicViscosity } = lines;
-  const element = (r: number): number => {
-    const speed = rate * r;
-    const coefficient = Number.isNaN(dragCoefficient)
-      ? cylinderDragCoefficient((speed * diameter) / kinematicViscosity)
-      : dragCoefficient;
-    return 0.5 * density * coefficient * diameter * count * dragFactor * speed * speed;
-  };
-  return integrate(element, lines.handleReach, lines.guideRadius, 24);
 }

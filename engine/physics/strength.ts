@@ -76,13 +76,6 @@ export function preload(torque: number, coefficient: number, diameter: number): 
   );
 }
 
-/** T = K F d: torque (N·m) for a preload F (N); the inverse of `preload`. */
-export function tighteningTorque(force: number, coefficient: number, diameter: number): number {
-  return (
-    positive('torque coefficient', coefficient) * nonNegative('preload', force) * positive('screw diameter', diameter)
-  );
-}
-
 /** Tensile strength of nylon 6/6, Pa. Source: public engineering table. */
 export const NYLON_STRENGTH = 82e6;
 /** Yield strength of steel screws of class 5.8, Pa. Source: ISO 898-1. */

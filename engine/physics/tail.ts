@@ -46,15 +46,6 @@ export function tailVolume(arm: number, tailArea: number, meanChord: number, win
   return (arm * tailArea) / (positive('mean chord', meanChord) * positive('wing area', wingArea));
 }
 
-/**
- * h_n = h_ac + V_H (a_t/a)(1 − dε/dα): neutral point as share of the mean chord. Exact when the arm in V_H runs from the
- * neutral point to the tail; textbooks take the arm from the CG.
- * Source: J. D. Anderson, Introduction to Flight, ch. 7.
- */
-export function neutralPointShare(acShare: number, volume: number, slopeRatio: number, downwash: number): number {
-  return acShare + volume * slopeRatio * (1 - downwash);
-}
-
 /** A surface or body that makes lift with angle of attack. */
 export interface LiftingPiece {
   /** m aft of the datum. */
@@ -75,24 +66,4 @@ export function neutralPoint(pieces: readonly LiftingPiece[], couple: number): n
     moment += piece.strength * piece.x;
   }
   return (moment - couple) / positive('total lift strength', strength);
-}
-
-/**
- * C_m,cg = C_m,ac + C_L,wb (h − h_ac) − V_H a_t [α (1 − dε/dα) − ε_0 − i_t]: pitching moment about the CG, nose-up positive.
- * α from zero lift and all angles in the unit whose inverse a_t has; i_t the tail setting, leading edge down positive here.
- * Source: J. D. Anderson, Introduction to Flight, ch. 7.
- */
-export function pitchingMoment(m: {
-  readonly momentAtAc: number;
-  readonly liftCoefficient: number;
-  readonly cgBehindAc: number;
-  readonly tailVolume: number;
-  readonly tailSlope: number;
-  readonly alpha: number;
-  readonly downwash: number;
-  readonly downwashAtZeroLift: number;
-  readonly tailSetting: number;
-}): number {
-  const tailAngle = m.alpha * (1 - m.downwash) - m.downwashAtZeroLift - m.tailSetting;
-  return m.momentAtAc + m.liftCoefficient * m.cgBehindAc - m.tailVolume * m.tailSlope * tailAngle;
 }

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { findRoot, rungeKutta, shoot } from '../../engine/numerics/index';
-import { catenary, levelPullOfSag } from '../../engine/physics/index';
+import { catenary } from '../../engine/physics/index';
 import { halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
+import { levelPullOfSag } from './level-pull';
 
 /*
  * G. E. Alefeld, F. A. Potra, Y. Shi, Algorithm 748: enclosing zeros of continuous functions, ACM Trans. Math. Softw.

@@ -4,6 +4,7 @@ import {
   FIN_END_PLATE,
   FLAT_PLATE_SECTION_SLOPE,
   hingedEffect,
+  inducedFactor,
   measurePlanform,
   type PlanformMeasures,
   surfaceStiffness,
@@ -45,7 +46,7 @@ export const tail = block({
     m[r.mean_chord + i] = meanChord;
     const liftSlope = datcomSlope(FLAT_PLATE_SECTION_SLOPE, stabiliser.aspectRatio, stabiliser.halfChordSweep);
     m[r.lift_slope + i] = typedOr(m[f.lift_slope + i]!, liftSlope);
-    m[r.induced_factor + i] = 1 / (Math.PI * stabiliser.aspectRatio * TAIL_SPAN_EFFICIENCY);
+    m[r.induced_factor + i] = inducedFactor(stabiliser.aspectRatio, TAIL_SPAN_EFFICIENCY);
     const wing = f.wing;
     const downwash = downwashGradient(m[wing.lift_slope + i]!, m[wing.aspect_ratio + i]!);
     m[r.downwash + i] = typedOr(m[f.downwash + i]!, downwash);

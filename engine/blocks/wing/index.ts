@@ -2,6 +2,7 @@ import { SECTION_FAMILIES } from '../../library/index';
 import {
   chordLoadStation,
   datcomSlope,
+  inducedFactor,
   liftingLine,
   measurePlanform,
   type Planform,
@@ -69,7 +70,7 @@ export const wing = block({
     m[r.line_slope + i] = line.slope;
     const efficiency = typedOr(m[f.span_efficiency + i]!, 1 / (1 + line.delta + Math.PI * aspectRatio * growth));
     m[r.span_efficiency + i] = efficiency;
-    m[r.induced_factor + i] = 1 / (Math.PI * aspectRatio * efficiency);
+    m[r.induced_factor + i] = inducedFactor(aspectRatio, efficiency);
 
     const liftStation = m[f.lift_station + i]!;
     m[r.lift_station + i] = typedOr(liftStation, line.station);

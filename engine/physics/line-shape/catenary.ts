@@ -1,4 +1,3 @@
-import { findRoot } from '../../numerics/index';
 import { finite, positive } from '../domain';
 
 /** A line that hangs at rest between two ends. SI. */
@@ -46,14 +45,4 @@ export function catenary(span: number, rise: number, levelPull: number, weight: 
     nearTension: levelPull * Math.cosh(near),
     farTension: levelPull * Math.cosh(far),
   };
-}
-
-/**
- * The level pull H (N) with which a line of the weight per length w (N/m) hangs down by `sag` (m) between level ends `span` (m)
- * apart: c (cosh(l/2c) − 1) = sag, by a bracketed root in c around the parabola's l²/(8 sag).
- */
-export function levelPullOfSag(span: number, sag: number, weight: number): number {
-  const shallow = positive('span', span) ** 2 / (8 * positive('sag', sag));
-  const c = findRoot((each) => 2 * each * Math.sinh(span / (4 * each)) ** 2 - sag, shallow, shallow + sag);
-  return c.value * positive('weight per length', weight);
 }

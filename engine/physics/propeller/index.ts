@@ -11,7 +11,6 @@ export {
   setAnnulus,
 } from './blade-elements';
 export { propellerMass } from './blade-mass';
-export { idealEfficiency, leastPower } from './momentum';
 export { BLADE_SECTION, DRAG, LIFT, newSectionFlow, type SectionFlow, sectionAtAngle, sectionInFlow } from './section';
 export {
   ADVANCE_KNOTS,

@@ -5,7 +5,6 @@ import {
   advanceStepOf,
   FUELS,
   fuelFlow,
-  leastPower,
   motorCurrent,
   motorTorque,
   newPropellerState,
@@ -26,6 +25,7 @@ import {
   twoStrokeTorque,
   zeroThrustAdvance,
 } from '../../../engine/physics/index';
+import { leastPower } from '../../published/ideal-disc';
 
 const INCH = 0.0254;
 const RPM = (2 * Math.PI) / 60;

@@ -1,12 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  datcomSlope,
-  helmboldSlope,
-  liftingLine,
-  liftingLineOfChords,
-  liftingLineSlope,
-  type Planform,
-} from '../../../engine/physics/index';
+import { datcomSlope, liftingLine, liftingLineOfChords, type Planform } from '../../../engine/physics/index';
 
 const rectangle = (aspectRatio: number): Planform => ({
   inboardSpan: aspectRatio / 2,
@@ -93,10 +86,7 @@ describe('a rectangular wing', () => {
       expect(line.turn).toBeGreaterThan(0);
     }
   });
-  it('agrees with lifting-line theory in the form of τ: both slopes grow toward the section slope', () => {
-    const line = liftingLine(rectangle(6), 2 * Math.PI, 60);
-    const tau = (Math.PI * 6) / line.slope - 6 / 2 - 1;
-    expect(liftingLineSlope(2 * Math.PI, 6, tau)).toBeCloseTo(line.slope, 12);
+  it('grows toward the section slope', () => {
     const long = liftingLine(rectangle(400), 2 * Math.PI, 400).slope;
     expect(long).toBeGreaterThan(0.97 * 2 * Math.PI);
     expect(long).toBeLessThan(2 * Math.PI);
@@ -170,12 +160,13 @@ describe('closed forms of the lift slope', () => {
       [2 * Math.PI, 6],
       [6.1, 1.2],
     ] as const) {
-      expect(datcomSlope(a0, A, 0)).toBeCloseTo(helmboldSlope(a0, A), 13);
+      const x = a0 / (Math.PI * A);
+      expect(datcomSlope(a0, A, 0)).toBeCloseTo(a0 / (Math.sqrt(1 + x * x) + x), 13);
     }
   });
   it('tend to π A/2 for short wings and to the section for long ones', () => {
-    expect(helmboldSlope(2 * Math.PI, 1e-4) / ((Math.PI * 1e-4) / 2)).toBeCloseTo(1, 4);
-    expect(helmboldSlope(5.7, 1e6)).toBeCloseTo(5.7, 4);
+    expect(datcomSlope(2 * Math.PI, 1e-4, 0) / ((Math.PI * 1e-4) / 2)).toBeCloseTo(1, 4);
+    expect(datcomSlope(5.7, 1e6, 0)).toBeCloseTo(5.7, 4);
   });
   it('lose lift with sweep, either way alike', () => {
     expect(datcomSlope(5.7, 5, 0.4)).toBeLessThan(datcomSlope(5.7, 5, 0));

@@ -7,7 +7,6 @@ import {
   newLineDragLaw,
   prepareLineDrag,
   type TurningLines,
-  wholeLineDrag,
 } from '../../../engine/physics/line-drag';
 import { meanCylinderDrag } from '../../../engine/physics/mean-cylinder-drag';
 
@@ -60,12 +59,10 @@ describe('line drag by moments about the pilot', () => {
     );
   });
 
-  it('is the quarter rule for a line from the very axis with one coefficient; a third is the whole, a twelfth the hand', () => {
+  it('is the quarter rule for a line from the very axis with one coefficient', () => {
     const lines = { ...pair, handleReach: 0 };
     const full = 0.5 * 1.225 * (omega * 18.9) ** 2 * 1.15 * 2 * 0.00038 * 18.9;
     expect(lineDrag(lines, omega) / full).toBeCloseTo(1 / 4, 12);
-    expect(wholeLineDrag(lines, omega) / full).toBeCloseTo(1 / 3, 12);
-    expect((wholeLineDrag(lines, omega) - lineDrag(lines, omega)) / full).toBeCloseTo(1 / 12, 12);
   });
 
   it('is not the quarter rule when the coefficient falls outward: the slow part of the line counts more', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { catenary, levelPullOfSag } from '../../../../engine/physics/index';
+import { catenary } from '../../../../engine/physics/index';
 
 describe('catenary', () => {
   it('is the parabola where it hangs little', () => {
@@ -40,17 +40,9 @@ describe('catenary', () => {
     expect(down.nearTension).toBeCloseTo(up.farTension, 12);
   });
 
-  it('finds the pull of a sag', () => {
-    for (const sag of [0.02, 1, 30]) {
-      const H = levelPullOfSag(20, sag, 0.6);
-      expect(catenary(20, 0, H, 0.6).sag / sag).toBeCloseTo(1, 10);
-    }
-  });
-
   it('refuses a line without weight or pull', () => {
     expect(() => catenary(20, 0, 0, 0.6)).toThrow(new RangeError('level pull is 0; it must be greater than 0'));
     expect(() => catenary(20, 0, 5, 0)).toThrow(new RangeError('weight per length is 0; it must be greater than 0'));
     expect(() => catenary(20, Number.NaN, 5, 1)).toThrow(new RangeError('rise is NaN; it must be a finite number'));
-    expect(() => levelPullOfSag(20, 0, 1)).toThrow(new RangeError('sag is 0; it must be greater than 0'));
   });
 });

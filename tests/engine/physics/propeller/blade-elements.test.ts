@@ -2,8 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bladeShapes } from '../../../../engine/library/index';
 import {
-  idealEfficiency,
-  leastPower,
   newPropellerState,
   type PropellerState,
   preparePropeller,
@@ -22,6 +20,7 @@ import {
   setAnnulus,
   solveAnnulus,
 } from '../../../../engine/physics/propeller/index';
+import { idealEfficiency, leastPower } from '../../../published/ideal-disc';
 
 const AIR = { kinematicViscosity: 1.46e-5, soundSpeed: 340 };
 const INCH = 0.0254;
