@@ -1,13 +1,3 @@
-/** A function tabulated at 0, step, 2 step …, one number every `stride` places of an array. */
-export interface Table {
-  readonly values: Float64Array;
-  /** Index of the value at 0. */
-  readonly at: number;
-  readonly stride: number;
-  readonly step: number;
-  readonly count: number;
-}
-
 /**
  * Slope that keeps a cubic monotone where the data are: the harmonic mean of the two neighbouring secants, 0 at a
  * turning point. Equal secants give exactly that secant, so data on a straight line stay on it.
@@ -22,7 +12,8 @@ function atEnd(own: number, next: number): number {
 }
 
 /**
- * Piecewise cubic through a table that neither overshoots nor wiggles: value to out[o], derivative to out[o + 1].
+ * Piecewise cubic through a table that neither overshoots nor wiggles: value to out[o], derivative to out[o + 1]. The function stands in
+ * `values` at 0, step, 2 step …, `count` numbers from index `at` on, one every `stride` places.
  *
  *   y = y_0 + x t-form of Hermite's cubic with slopes m_i = 2 s_{i−1} s_i/(s_{i−1} + s_i) (0 where the secants s differ
  *     in sign)
@@ -32,11 +23,6 @@ function atEnd(own: number, next: number): number {
  * Source: F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM J.
  * Sci. Stat. Comput. 5 (1984) 300-304, for even steps (from memory).
  */
-export function interpolate(table: Table, x: number, out: Float64Array, o: number): void {
-  interpolateAt(table.values, table.at, table.stride, table.step, table.count, x, out, o);
-}
-
-/** The same from loose numbers, for loops that build no record. */
 export function interpolateAt(
   values: Float64Array,
   at: number,

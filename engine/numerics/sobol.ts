@@ -13,9 +13,6 @@ export interface SobolIndices {
   readonly count: number;
 }
 
-/** Which design each run is: of A and B, and of A with column k of B. */
-export const sobolRuns = (inputs: number): number => inputs + 2;
-
 /**
  * First-order and total indices from the results of A, of B, and of A with one column of B at a time:
  *

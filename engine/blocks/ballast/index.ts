@@ -1,4 +1,4 @@
-import { ballastAt, levelWingsCg, shiftOf } from '../../physics/index';
+import { ballastAt, levelWingsCg, STANDARD_GRAVITY, shiftOf } from '../../physics/index';
 import { block } from '../block';
 import { leadoutResults } from '../leadouts/index';
 import { linesResults } from '../lines/results';
@@ -6,9 +6,6 @@ import { GRAMS, MILLIMETRES, typedOr } from '../measures';
 import { partsResults, partsRole } from '../parts/results';
 import { wingResults } from '../wing/results';
 import { ballastTheory } from './theory';
-
-/** Standard gravity, m/s², for the weight that the lift carries. */
-const GRAVITY = 9.80665;
 
 const wantedX = {
   ...MILLIMETRES,
@@ -126,7 +123,7 @@ export const ballast = block({
     const wantedX = typedOr(m[f.wanted_x + i]!, m[wing.mean_chord_edge + i]! + 0.2 * m[wing.mean_chord + i]!);
     const lineWeight = m[lines.weight + i]!;
     // In level flight the lift carries the model and half of the lines.
-    const lift = mass * GRAVITY + lineWeight / 2;
+    const lift = mass * STANDARD_GRAVITY + lineWeight / 2;
     const wantedY = typedOr(m[f.wanted_y + i]!, levelWingsCg(liftStation, guideY, lineWeight, lift));
     m[r.wanted_x + i] = wantedX;
     m[r.wanted_y + i] = wantedY;

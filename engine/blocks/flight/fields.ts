@@ -1,3 +1,4 @@
+import { STANDARD_GRAVITY } from '../../physics/index';
 import { ACCELERATION } from '../../units/index';
 import { air } from '../air/index';
 import type { Field, Option } from '../block';
@@ -91,7 +92,7 @@ export const flightFields = {
     symbol: 'g',
     title: 'Gravity',
     doc: 'Acceleration of free fall.',
-    default: 9.80665,
+    default: STANDARD_GRAVITY,
     range: [9.7, 9.9],
     basis: 'Standard acceleration of free fall.',
     advanced: true,

@@ -1,3 +1,4 @@
+import { STANDARD_GRAVITY } from '../../physics/index';
 import type { FirstDesignForm, FormProblem } from './told';
 
 /** What was typed, in SI, with rules in place of what was not. */
@@ -12,7 +13,6 @@ export interface Sizes {
 
 /** From the pilot's axis to the grip, and from the guide to the middle of the model, m (common practice, no source). */
 const REACH = 1.1;
-const GRAVITY = 9.80665;
 
 const CM3 = 1e-6;
 
@@ -63,9 +63,9 @@ export function misfitsOf(sizes: Sizes, drive: FirstDesignForm['drive']): FormPr
   if (lapTime !== undefined) {
     const radius = lineLength + REACH;
     const speed = (2 * Math.PI * radius) / lapTime;
-    const pull = speed ** 2 / (GRAVITY * radius);
+    const pull = speed ** 2 / (STANDARD_GRAVITY * radius);
     if (outside(pull, PULL_PER_WEIGHT)) {
-      const [slow, fast] = PULL_PER_WEIGHT.map((g) => 2 * Math.PI * Math.sqrt(radius / (g * GRAVITY)));
+      const [slow, fast] = PULL_PER_WEIGHT.map((g) => 2 * Math.PI * Math.sqrt(radius / (g * STANDARD_GRAVITY)));
       problems.push({
         field: 'lap_time',
         message: `Lap time: ${round(lapTime)} s on these lines is ${round(speed, 2)} m/s and a pull of ${round(pull, 2)} times the weight; ${round(fast!, 2)} to ${round(slow!, 2)} s is taken. Look at lap time and line length.`,

@@ -25,12 +25,17 @@ describe('thrust law', () => {
     expect(zeroThrustSpeed(200 * 2 * Math.PI, 0.1524)).toBeCloseTo(1.15 * 200 * 0.1524, 10);
   });
 
-  it('guesses torque and inertia of believable size for a 9×6', () => {
-    const torque = staticTorque(8, 9 * 0.0254, 1.225, 1680);
-    expect(torque).toBeGreaterThan(0.05);
-    expect(torque).toBeLessThan(0.25);
-    expect(propellerInertia(9 * 0.0254)).toBeGreaterThan(3e-5);
-    expect(propellerInertia(9 * 0.0254)).toBeLessThan(1e-4);
+  it('guesses the torque at rest from twice the power of an ideal disc', () => {
+    const disc = (Math.PI / 4) * (9 * 0.0254) ** 2;
+    const ideal = 8 * Math.sqrt(8 / (2 * 1.225 * disc));
+    expect(staticTorque(8, 9 * 0.0254, 1.225, 1680) * 1680).toBeCloseTo(2 * ideal, 10);
+    expect(staticTorque(8, 9 * 0.0254, 1.225, 1680)).toBeLessThan(0.25);
+  });
+  it('guesses the inertia of a 9 in propeller of 20 g as that of a bar that tapers to a fifth', () => {
+    const [diameter, mass] = [9 * 0.0254, 0.02];
+    // ∫ (1 − 0.8 x) x² dx/∫ (1 − 0.8 x) dx over half of the length.
+    const share = (1 / 3 - 0.8 / 4) / (1 - 0.8 / 2) / 4;
+    expect(Math.abs(propellerInertia(diameter) / (share * mass * diameter ** 2) - 1)).toBeLessThan(0.02);
   });
 
   it('refuses negative pull', () => {

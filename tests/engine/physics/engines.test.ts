@@ -108,6 +108,16 @@ describe('torque of a two-stroke', () => {
     }
     expect(torque(2 * points.powerSpeed)).toBeCloseTo(0, 12);
   });
+  it('leaves seven tenths of its peak at rest, by a parabola with its top at the peak', () => {
+    expect(torque(0)).toBeCloseTo(0.7 * 0.25, 14);
+    expect(torque(points.torqueSpeed / 2)).toBeCloseTo((1 - 0.3 / 4) * 0.25, 14);
+  });
+  it('is a cubic between the peaks', () => {
+    // Half way, Hermite's cubic has the mean of both values and an eighth of the difference of their slopes times the distance.
+    const [low, high] = [points.torqueSpeed, points.powerSpeed];
+    const end = 300 / high;
+    expect(torque((low + high) / 2)).toBeCloseTo((0.25 + end) / 2 + ((high - low) * (end / high)) / 8, 14);
+  });
   it('is smooth across the peaks', () => {
     for (const at of [points.torqueSpeed, points.powerSpeed]) {
       const [before, after] = [torque(at) - torque(at - 0.01), torque(at + 0.01) - torque(at)];

@@ -135,6 +135,43 @@ describe('folding parts into one body', () => {
     expect(body.inertia_xy).toBeCloseTo(2 * 0.1 * 0.06, 15);
     expect(body.inertia_xz).toBeCloseTo(0, 15);
     expect(body.inertia_yz).toBeCloseTo(0, 15);
+    const other = fold([point(0.1, 0.2, 0, 0.4), point(0.1, -0.2, 0, -0.4)]);
+    expect([other.inertia_xy, other.inertia_yz]).toEqual([0, 0]);
+    expect(other.inertia_xz).toBeCloseTo(2 * 0.1 * 0.08, 15);
+    expect(fold([point(0.1, 0, 0.3, -0.4), point(0.1, 0, -0.3, 0.4)]).inertia_yz).toBeCloseTo(-2 * 0.1 * 0.12, 15);
+  });
+  it('has the inertia about its CG that the masses have one by one, fuel by its share', () => {
+    const parts = Array.from({ length: 7 }, (_, i) =>
+      point(0.02 + 0.01 * i, Math.sin(i), Math.cos(3 * i), Math.sin(5 * i)),
+    );
+    const body = fold(parts, [2, 5], 0.3);
+    const masses = parts.map((part, i) => part.estimate * (i === 2 || i === 5 ? 0.3 : 1));
+    const sum = (f: (x: number, y: number, z: number) => number): number =>
+      parts.reduce((s, { x, y, z }, i) => s + masses[i]! * f(x - body.x, y - body.y, z - body.z), 0);
+    expect(body.inertia_xx).toBeCloseTo(
+      sum((_, y, z) => y * y + z * z),
+      14,
+    );
+    expect(body.inertia_yy).toBeCloseTo(
+      sum((x, _, z) => x * x + z * z),
+      14,
+    );
+    expect(body.inertia_zz).toBeCloseTo(
+      sum((x, y) => x * x + y * y),
+      14,
+    );
+    expect(body.inertia_xy).toBeCloseTo(
+      sum((x, y) => x * y),
+      14,
+    );
+    expect(body.inertia_xz).toBeCloseTo(
+      sum((x, _, z) => x * z),
+      14,
+    );
+    expect(body.inertia_yz).toBeCloseTo(
+      sum((_, y, z) => y * z),
+      14,
+    );
   });
   it('keeps masses, CG and inertia whatever the order of the rows', () => {
     const parts = Array.from({ length: 12 }, (_, i) =>

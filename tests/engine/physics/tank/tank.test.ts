@@ -122,6 +122,29 @@ describe('apparent gravity', () => {
     expect((Math.atan2(out, -up) * 180) / Math.PI).toBeCloseTo(74.2, 1);
     expect(Math.hypot(out, 0) / 9.81).toBeCloseTo(3.54, 2);
   });
+  it('is turned by roll against the elevation: level wings feel the circle outboard and the weight down', () => {
+    const turning = 25 ** 2 / (18 * Math.cos(0.3));
+    const [, out, up] = gravityInFlight({ ...level, elevation: 0.3, outboardLow: 0.3 });
+    close(out, turning);
+    close(up, -9.81);
+    // Along the lines, wings in their plane: both pull along and across them.
+    const [, along, across] = gravityInFlight({ ...level, elevation: 0.3 });
+    close(along, turning * Math.cos(0.3) - 9.81 * Math.sin(0.3));
+    close(across, -turning * Math.sin(0.3) - 9.81 * Math.cos(0.3));
+    // The outboard wing below the horizon: the weight pulls the fuel outboard.
+    expect(gravityInFlight({ ...level, speed: 1e-6, elevation: 0.3, outboardLow: 0.4 })[1]).toBeCloseTo(
+      9.81 * Math.sin(0.1),
+      9,
+    );
+  });
+  it('is turned by yaw and pitch as axes are', () => {
+    const [aft, outboard] = gravityInFlight({ ...level, noseOut: 0.1, acceleration: 2 });
+    const turning = 25 ** 2 / 18;
+    close(aft, 2 * Math.cos(0.1) - turning * Math.sin(0.1));
+    close(outboard, turning * Math.cos(0.1) + 2 * Math.sin(0.1));
+    const [, , up] = gravityInFlight({ ...level, acceleration: 2, pitch: 0.2 });
+    close(up, 2 * Math.sin(0.2) - 9.81 * Math.cos(0.2));
+  });
   it('keeps its size however the model is turned', () => {
     const size = (a: Place): number => Math.hypot(...a);
     const turned = { ...level, elevation: 0.3, outboardLow: 0.2, noseOut: 0.1, pitch: -0.15 };
