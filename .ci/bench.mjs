@@ -29,6 +29,9 @@ console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms
 for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} moved: ${ms.toFixed(2)} ms`);
 for (const [name, count] of Object.entries(sheet.designs)) console.log(`  ${name}: ${whole(count)} designs a second`);
 
+const { measureAllocation } = await import(await makeForNode('tests/bench/allocation.ts'));
+console.log(`a design of a sweep leaves ${measureAllocation().toFixed(0)} bytes on the heap (aim 200)`);
+
 const sampler = await makeForNode('engine/sampler-node.ts');
 const { growthOf, measureAxes, measurePool, measureShare, measureSizes } = await import(
   await makeForNode('tests/bench/sweeps.ts')

@@ -3,7 +3,7 @@ export { solveDense } from './dense';
 export { gaussLegendre, integrate, type Quadrature } from './gauss-legendre';
 export { latinHypercube, type Random } from './latin-hypercube';
 export { type LeastSquares, type LeastSquaresProblem, leastSquares, leastSquaresSteps } from './least-squares';
-export { interpolateAt } from './monotone-cubic';
+export { findKnot, interpolateAt, newKnot, readKnot } from './monotone-cubic';
 export { normalDensity, normalQuantile, normalShare } from './normal';
 export { periodicSlopes } from './periodic';
 export { findRoot, type Root, type RootOptions } from './root';

@@ -33,11 +33,59 @@ export function interpolateAt(
   out: Float64Array,
   o: number,
 ): void {
+  findKnot(step, count, x, here);
+  readKnot(values, at, stride, here, out, o);
+}
+
+/** Where a number lies among even knots: what several tables on the same knots have in common. */
+export interface Knot {
+  /** Of the knot on its left, and of the last one that has two on its right. */
+  index: number;
+  last: number;
+  step: number;
+  perStep: number;
+  /** From that knot, and over the step. */
+  distance: number;
+  share: number;
+}
+
+export const newKnot = (): Knot => ({
+  index: 0,
+  last: 0,
+  step: Number.NaN,
+  perStep: Number.NaN,
+  distance: Number.NaN,
+  share: Number.NaN,
+});
+
+const here = newKnot();
+
+/** Fills `knot` for `x` among `count` knots at 0, step, 2 step …; three or more. */
+export function findKnot(step: number, count: number, x: number, knot: Knot): void {
   const last = count - 2;
   const perStep = 1 / step;
   let k = Math.floor(x * perStep);
   if (!(k > 0)) k = 0;
   else if (k > last) k = last;
+  const distance = x - k * step;
+  knot.index = k;
+  knot.last = last;
+  knot.step = step;
+  knot.perStep = perStep;
+  knot.distance = distance;
+  knot.share = distance * perStep;
+}
+
+/** Value and derivative of the table that begins at `at`, to out[o] and out[o + 1]. */
+export function readKnot(
+  values: Float64Array,
+  at: number,
+  stride: number,
+  knot: Knot,
+  out: Float64Array,
+  o: number,
+): void {
+  const { index: k, last, perStep, distance, share: t } = knot;
   const i = at + k * stride;
   const left = values[i]!;
   const right = values[i + stride]!;
@@ -46,13 +94,11 @@ export function interpolateAt(
   const before = k > 0 ? (left - values[i - stride]!) * perStep : secant;
   const m0 = k > 0 ? between(before, secant) : atEnd(secant, after);
   const m1 = k < last ? between(secant, after) : atEnd(secant, before);
-  const distance = x - k * step;
-  const t = distance * perStep;
   if (t < 0) {
     out[o] = left + distance * m0;
     out[o + 1] = m0;
   } else if (t > 1) {
-    out[o] = right + (distance - step) * m1;
+    out[o] = right + (distance - knot.step) * m1;
     out[o + 1] = m1;
   } else {
     // Differences first: they vanish exactly for a straight line.

@@ -1,30 +1,27 @@
-/** Guards for arguments of physics functions: each names the value found and the limit, and returns the value. */
+/**
+ * Guards for arguments of physics functions: each names the value found and the limit, and returns the value. What refuses stands apart: short
+ * guards are built into the functions that call them, and then nothing is put on the heap for a number that passes.
+ */
+
+const refuse = (name: string, value: number, limit: string): never => {
+  throw new RangeError(`${name} is ${value}; it must ${limit}`);
+};
 
 export function finite(name: string, value: number): number {
-  if (!Number.isFinite(value)) throw new RangeError(`${name} is ${value}; it must be a finite number`);
-  return value;
+  return Number.isFinite(value) ? value : refuse(name, value, 'be a finite number');
 }
 
 /** Refuses 0. */
 export function positive(name: string, value: number): number {
-  if (!(value > 0 && value < Number.POSITIVE_INFINITY)) {
-    throw new RangeError(`${name} is ${value}; it must be greater than 0`);
-  }
-  return value;
+  return value > 0 && value < Number.POSITIVE_INFINITY ? value : refuse(name, value, 'be greater than 0');
 }
 
 /** Takes 0. */
 export function nonNegative(name: string, value: number): number {
-  if (!(value >= 0 && value < Number.POSITIVE_INFINITY)) {
-    throw new RangeError(`${name} is ${value}; it must be 0 or greater`);
-  }
-  return value;
+  return value >= 0 && value < Number.POSITIVE_INFINITY ? value : refuse(name, value, 'be 0 or greater');
 }
 
 /** Both ends allowed. */
 export function within(name: string, value: number, low: number, high: number): number {
-  if (!(value >= low && value <= high)) {
-    throw new RangeError(`${name} is ${value}; it must lie from ${low} to ${high}`);
-  }
-  return value;
+  return value >= low && value <= high ? value : refuse(name, value, `lie from ${low} to ${high}`);
 }

@@ -85,7 +85,9 @@ export {
   type FlightSetup,
   type FlightSolution,
   type FlightStatus,
+  newSetup,
   newSolution,
+  type SetupRoom,
   solveFlight,
   trimAtSpeed,
 } from './flight/index';
@@ -148,6 +150,7 @@ export {
   AT_STATION_SPREAD,
   ESTIMATE_SPREAD,
   finishMass,
+  newPart,
   PART_STRIDE,
   type PartRow,
   rodMass,

@@ -77,11 +77,12 @@ const mean = new Float64Array(4);
  *     ∫ C_d η³ dη = C_d (1 − η_h⁴)/4, or g(Re_g) − η_h⁴ g(η_h Re_g) by the local Reynolds number, g as in
  *       `meanCylinderDrag`
  *
- * F (N) to out[o], dF/dω (N·s) to out[o + 1]; ω > 0 (rad/s), along the chord. The handle takes the rest of the
- * lines' drag. Valid for a straight line and flow across it.
+ * ω > 0 (rad/s) stands in out[o] and gives way to F (N); dF/dω (N·s) to out[o + 1]; along the chord. A number handed over by itself would be put
+ * on the heap at every call. The handle takes the rest of the lines' drag. Valid for a straight line and flow across it.
  * Derivation: moments about the pilot's axis; the line ends at the guide, not at the CG.
  */
-export function lineDragAt(law: LineDragLaw, rate: number, out: Float64Array, o: number): void {
+export function lineDragAt(law: LineDragLaw, out: Float64Array, o: number): void {
+  const rate = out[o]!;
   let share = law.constant;
   let slope = 0;
   if (Number.isNaN(share)) {
@@ -101,6 +102,7 @@ const law = newLineDragLaw();
 /** F of `lineDragAt` for a set of lines at the rate of turn ω (rad/s), N. */
 export function lineDrag(lines: TurningLines, rate: number): number {
   prepareLineDrag(lines, law);
-  lineDragAt(law, positive('rate of turn', rate), scratch, 0);
+  scratch[0] = positive('rate of turn', rate);
+  lineDragAt(law, scratch, 0);
   return scratch[0]!;
 }

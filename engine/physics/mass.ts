@@ -33,6 +33,8 @@ export const FOLD_NAMES = [
 const AT_INERTIA = 4;
 const AT_EMPTY = 10;
 const AT_SPREAD = 22;
+/** Shares of fuel for which mass and CG are told. */
+const LOADINGS = 4;
 
 /**
  * Adds parts into one body, fuel rows scaled by the share of fuel on board.
@@ -86,17 +88,16 @@ export function foldParts(
     out.fill(Number.NaN, 0, FOLD_NAMES.length);
     return 'weightless';
   }
-  const place = (at: number, f: number): void => {
+  // As flown, empty, half full and full; a loop and no function of its own, which would put every sum on the heap.
+  for (let k = 0; k < LOADINGS; k++) {
+    const at = k === 0 ? 0 : AT_EMPTY + 4 * (k - 1);
+    const f = k === 0 ? share : (k - 1) / 2;
     const total = m0 + f * m1;
     out[at] = total;
     out[at + 1] = (x0 + f * x1) / total;
     out[at + 2] = (y0 + f * y1) / total;
     out[at + 3] = (z0 + f * z1) / total;
-  };
-  place(0, share);
-  place(AT_EMPTY, 0);
-  place(AT_EMPTY + 4, 0.5);
-  place(AT_EMPTY + 8, 1);
+  }
 
   const x = out[1]!;
   const y = out[2]!;

@@ -64,6 +64,22 @@ export interface PartRow {
   readonly stationTolerance: number;
 }
 
+/** A part that is filled anew for every design. */
+export type PartRoom = { -readonly [K in keyof PartRow]: PartRow[K] };
+
+export const newPart = (): PartRoom => ({
+  estimate: Number.NaN,
+  weighed: Number.NaN,
+  x: Number.NaN,
+  y: Number.NaN,
+  z: Number.NaN,
+  sizeX: Number.NaN,
+  sizeY: Number.NaN,
+  sizeZ: Number.NaN,
+  massTolerance: Number.NaN,
+  stationTolerance: Number.NaN,
+});
+
 /**
  * Writes one part at `out[at + k · stride]`, k = 0 … 9: mass, x, y, z (kg, m), own inertia about the x, y and z axes
  * through its centre (kg·m²), standard deviation of mass (kg) and of station (m), 1 if weighed else 0.
@@ -74,9 +90,12 @@ export interface PartRow {
 export function writePart(part: PartRow, out: Float64Array, at: number, stride: number): void {
   const isWeighed = !Number.isNaN(part.weighed);
   const mass = isWeighed ? part.weighed : part.estimate;
-  const a2 = squareOrNothing(part.sizeX);
-  const b2 = squareOrNothing(part.sizeY);
-  const c2 = squareOrNothing(part.sizeZ);
+  const a = part.sizeX;
+  const b = part.sizeY;
+  const c = part.sizeZ;
+  const a2 = Number.isNaN(a) ? 0 : a * a;
+  const b2 = Number.isNaN(b) ? 0 : b * b;
+  const c2 = Number.isNaN(c) ? 0 : c * c;
   out[at] = mass;
   out[at + stride] = part.x;
   out[at + 2 * stride] = part.y;
@@ -92,5 +111,3 @@ export function writePart(part: PartRow, out: Float64Array, at: number, stride: 
   out[at + AT_STATION_SPREAD * stride] = Number.isNaN(part.stationTolerance) ? STATION_SPREAD : part.stationTolerance;
   out[at + 9 * stride] = isWeighed ? 1 : 0;
 }
-
-const squareOrNothing = (length: number): number => (Number.isNaN(length) ? 0 : length * length);

@@ -61,7 +61,8 @@ export interface LiftingPiece {
 export function neutralPoint(pieces: readonly LiftingPiece[], couple: number): number {
   let strength = 0;
   let moment = 0;
-  for (const piece of pieces) {
+  for (let k = 0; k < pieces.length; k++) {
+    const piece = pieces[k]!;
     strength += piece.strength;
     moment += piece.strength * piece.x;
   }

@@ -9,6 +9,11 @@ import { tailResults } from '../tail/results';
 import { wingResults } from '../wing/results';
 import { balanceTheory } from './theory';
 
+/** Filled anew for every design. */
+const ofWing = { x: Number.NaN, strength: Number.NaN };
+const ofTail = { x: Number.NaN, strength: Number.NaN };
+const pieces: readonly LiftingPiece[] = [ofWing, ofTail];
+
 /** Where the CG lies: on the mean chord, before the neutral point, and by the leadouts. */
 export const balance = block({
   kind: 'balance',
@@ -127,29 +132,26 @@ export const balance = block({
   run(m, f, r, i) {
     const { parts, wing, tail, body, leadouts } = f;
     const x = m[parts.x + i]!;
-    const [empty, half, full] = [m[parts.x_empty + i]!, m[parts.x_half + i]!, m[parts.x_full + i]!];
+    const empty = m[parts.x_empty + i]!;
+    const half = m[parts.x_half + i]!;
+    const full = m[parts.x_full + i]!;
     const chord = m[wing.mean_chord + i]!;
     const edge = m[wing.mean_chord_edge + i]!;
-    const share = (station: number): number => (station - edge) / chord;
     m[r.cg_x + i] = x;
     m[r.cg_y + i] = m[parts.y + i]!;
     m[r.cg_z + i] = m[parts.z + i]!;
-    m[r.cg_share + i] = share(x);
-    m[r.cg_share_empty + i] = share(empty);
-    m[r.cg_share_half + i] = share(half);
-    m[r.cg_share_full + i] = share(full);
+    m[r.cg_share + i] = (x - edge) / chord;
+    m[r.cg_share_empty + i] = (empty - edge) / chord;
+    m[r.cg_share_half + i] = (half - edge) / chord;
+    m[r.cg_share_full + i] = (full - edge) / chord;
 
-    const ofWing: LiftingPiece = {
-      x: m[wing.quarter_chord + i]!,
-      strength: m[wing.area + i]! * m[wing.lift_slope + i]!,
-    };
-    const ofTail: LiftingPiece = {
-      x: m[tail.quarter_chord + i]!,
-      strength: m[tail.area + i]! * m[tail.lift_slope + i]! * (1 - m[tail.downwash + i]!),
-    };
-    const neutral = neutralPoint([ofWing, ofTail], m[body.pitch_couple + i]!);
+    ofWing.x = m[wing.quarter_chord + i]!;
+    ofWing.strength = m[wing.area + i]! * m[wing.lift_slope + i]!;
+    ofTail.x = m[tail.quarter_chord + i]!;
+    ofTail.strength = m[tail.area + i]! * m[tail.lift_slope + i]! * (1 - m[tail.downwash + i]!);
+    const neutral = neutralPoint(pieces, m[body.pitch_couple + i]!);
     m[r.neutral_point + i] = neutral;
-    m[r.neutral_point_share + i] = share(neutral);
+    m[r.neutral_point_share + i] = (neutral - edge) / chord;
     m[r.static_margin + i] = (neutral - x) / chord;
     m[r.static_margin_empty + i] = (neutral - empty) / chord;
     m[r.static_margin_full + i] = (neutral - full) / chord;

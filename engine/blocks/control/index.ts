@@ -7,6 +7,7 @@ import {
   lineDifference,
   linkageAt,
   newLinkageState,
+  newSetup,
   newSolution,
   newTravel,
   pullToHold,
@@ -38,6 +39,7 @@ type Results = Columns<typeof controlResults>;
 const travel = newTravel();
 const state = newLinkageState();
 const landed = newSolution();
+const setup = newSetup();
 /** Speed of a manoeuvre and of landing where nobody types them. */
 const MANOEUVRE_SPEED = 1.1;
 const LANDING_OVER_STALL = 1.3;
@@ -177,7 +179,7 @@ export const control = block({
     m[r.needed + i] = trimmed;
     m[r.margin + i] = high - trimmed;
     m[r.margin_down + i] = trimmed - low;
-    const setup = setupInWind(m, f, i, stride);
+    setupInWind(m, f, i, stride, setup);
     const landing = typedOr(at(f.landing_speed), LANDING_OVER_STALL * stallSpeed(setup));
     m[r.landing_speed + i] = landing;
     const off = withEngineOff(setup, stoppedPropellerDragArea(at(f.engine.propeller_diameter)));

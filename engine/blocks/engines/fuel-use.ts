@@ -98,8 +98,10 @@ export function writeFuel(
   stride: number,
 ): 'half_measured' | undefined {
   const facts = FUELS[FUEL_KINDS[m[f.fuel + i]!]!];
-  const [drawn, laps, lapTime] = [m[f.fuel_drawn + i]!, m[f.fuel_laps + i]!, m[f.fuel_lap_time + i]!];
-  const typed = [drawn, laps, lapTime].filter((value) => !Number.isNaN(value)).length;
+  const drawn = m[f.fuel_drawn + i]!;
+  const laps = m[f.fuel_laps + i]!;
+  const lapTime = m[f.fuel_lap_time + i]!;
+  const typed = (Number.isNaN(drawn) ? 0 : 1) + (Number.isNaN(laps) ? 0 : 1) + (Number.isNaN(lapTime) ? 0 : 1);
   if (typed !== 0 && typed !== 3) return 'half_measured';
   const own = m[f.consumption + i]!;
   const consumption = Number.isNaN(own) ? facts.consumption : own;

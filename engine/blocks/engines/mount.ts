@@ -111,9 +111,25 @@ export function writeMount(
   r: Columns<typeof engineResults>,
   i: number,
 ): void {
+  writeStand(m, f, r, i);
   const diameter = m[f.propeller_diameter + i]!;
-  const onShaft = { diameter, pitch: m[f.pitch + i]!, inertia: propellerInertia(diameter) };
-  writePlace(m, f, r, i, onShaft);
+  m[r.propeller_diameter + i] = diameter;
+  m[r.pitch + i] = m[f.pitch + i]!;
+  m[r.rotor_inertia + i] = typedOr(m[f.rotor_inertia + i]!, propellerInertia(diameter));
+}
+
+/** Where the engine stands and how it points. */
+function writeStand(
+  m: Float64Array,
+  f: Columns<typeof propellerMount>,
+  r: Columns<typeof engineResults>,
+  i: number,
+): void {
+  m[r.station + i] = m[f.station + i]!;
+  m[r.offset_y + i] = m[f.offset_y + i]!;
+  m[r.height + i] = m[f.height + i]!;
+  m[r.side_thrust + i] = m[f.side_thrust + i]!;
+  m[r.down_thrust + i] = m[f.down_thrust + i]!;
 }
 
 /** The same where the propeller is a piece of its own. */
@@ -124,11 +140,7 @@ export function writePlace(
   i: number,
   { diameter, pitch, inertia }: OnShaft,
 ): void {
-  m[r.station + i] = m[f.station + i]!;
-  m[r.offset_y + i] = m[f.offset_y + i]!;
-  m[r.height + i] = m[f.height + i]!;
-  m[r.side_thrust + i] = m[f.side_thrust + i]!;
-  m[r.down_thrust + i] = m[f.down_thrust + i]!;
+  writeStand(m, f, r, i);
   m[r.rotor_inertia + i] = typedOr(m[f.rotor_inertia + i]!, inertia);
   m[r.propeller_diameter + i] = diameter;
   m[r.pitch + i] = pitch;

@@ -1,7 +1,7 @@
 import { staticTorque, thrustLaw as straightLaw, zeroThrustSpeed } from '../../physics/index';
 import { MOMENT, RATE } from '../../units/index';
 import { air } from '../air/index';
-import { block } from '../block';
+import { block, type Columns } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
 import { AIRSPEED, NEWTONS, typedOr } from '../measures';
 import { engineCautions } from './cautions';
@@ -11,80 +11,93 @@ import { powerFactor } from './power-factor';
 import { engineResults } from './results';
 import { thrustLawTheory } from './theory';
 
+const links = { air: { link: 'air', results: air.results, doc: 'The air, for the torque at rest.' } } as const;
+const fields = {
+  static_thrust: {
+    ...NEWTONS,
+    symbol: 'P_0',
+    title: 'Static thrust',
+    doc: 'Pull of the model on a spring scale, engine running, model held on the ground.',
+    default: 8,
+    range: [0.1, 200],
+  },
+  shaft_speed: {
+    dimension: RATE,
+    unit: 'rpm',
+    symbol: 'n',
+    title: 'Rpm in flight',
+    doc: 'Of the propeller, by ear or tachometer; in the air it runs faster than on the ground.',
+    default: (16000 * 2 * Math.PI) / 60,
+    range: [(1000 * 2 * Math.PI) / 60, (60000 * 2 * Math.PI) / 60],
+  },
+  zero_thrust_speed: {
+    ...AIRSPEED,
+    symbol: 'V_0',
+    title: 'Speed of zero thrust',
+    doc: 'Airspeed at which the propeller stops pulling.',
+    default: Number.NaN,
+    range: [3, 200],
+    basis: '1.15 × rpm × pitch (common practice, no source).',
+    advanced: true,
+  },
+  torque: {
+    dimension: MOMENT,
+    unit: 'N·m',
+    tradeUnit: 'ozf·in',
+    symbol: 'Q',
+    title: 'Torque',
+    doc: 'Of the propeller; taken as the same at all airspeeds.',
+    default: Number.NaN,
+    range: [0, 20],
+    basis: 'Ideal power for the static thrust (momentum theory), doubled, over rpm: a guess without a source.',
+    advanced: true,
+  },
+  power_factor: {
+    ...powerFactor.power_factor,
+    doc: 'What thrust and torque are multiplied by at every airspeed. A fit to flown laps can find it.',
+  },
+  ...engineMount,
+  ...fuelFields,
+} as const;
+
+/** Thrust, torque, power and shaft speed at every airspeed. */
+function writeLaw(
+  m: Float64Array,
+  f: Columns<typeof links & typeof fields>,
+  r: Columns<typeof engineResults>,
+  i: number,
+  stride: number,
+): void {
+  const staticThrust = m[f.static_thrust + i]!;
+  const shaftSpeed = m[f.shaft_speed + i]!;
+  const pitch = m[f.pitch + i]!;
+  const diameter = m[f.propeller_diameter + i]!;
+  const vanishing = typedOr(m[f.zero_thrust_speed + i]!, zeroThrustSpeed(shaftSpeed, pitch));
+  const factor = m[f.power_factor + i]!;
+  const torque =
+    factor * typedOr(m[f.torque + i]!, staticTorque(staticThrust, diameter, m[f.air.density + i]!, shaftSpeed));
+  for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
+    const at = k * stride + i;
+    m[r.thrust + at] = factor * straightLaw(staticThrust, vanishing, AIRSPEED_KNOTS[k]!);
+    m[r.torque + at] = torque;
+    m[r.power + at] = torque * shaftSpeed;
+    m[r.shaft_speed + at] = shaftSpeed;
+  }
+}
+
 /** Engine or motor known by its pull at rest and its rpm. */
 export const thrustLaw = block({
   kind: 'thrust_law',
   role: 'engine',
   title: 'Engine by thrust law',
   doc: 'Thrust falls in a straight line from what a spring scale reads at rest to nothing at the speed that the propeller screws itself forward. For a model that has not flown yet; a timed lap is better.',
-  fields: {
-    air: { link: 'air', results: air.results, doc: 'The air, for the torque at rest.' },
-    static_thrust: {
-      ...NEWTONS,
-      symbol: 'P_0',
-      title: 'Static thrust',
-      doc: 'Pull of the model on a spring scale, engine running, model held on the ground.',
-      default: 8,
-      range: [0.1, 200],
-    },
-    shaft_speed: {
-      dimension: RATE,
-      unit: 'rpm',
-      symbol: 'n',
-      title: 'Rpm in flight',
-      doc: 'Of the propeller, by ear or tachometer; in the air it runs faster than on the ground.',
-      default: (16000 * 2 * Math.PI) / 60,
-      range: [(1000 * 2 * Math.PI) / 60, (60000 * 2 * Math.PI) / 60],
-    },
-    zero_thrust_speed: {
-      ...AIRSPEED,
-      symbol: 'V_0',
-      title: 'Speed of zero thrust',
-      doc: 'Airspeed at which the propeller stops pulling.',
-      default: Number.NaN,
-      range: [3, 200],
-      basis: '1.15 × rpm × pitch (common practice, no source).',
-      advanced: true,
-    },
-    torque: {
-      dimension: MOMENT,
-      unit: 'N·m',
-      tradeUnit: 'ozf·in',
-      symbol: 'Q',
-      title: 'Torque',
-      doc: 'Of the propeller; taken as the same at all airspeeds.',
-      default: Number.NaN,
-      range: [0, 20],
-      basis: 'Ideal power for the static thrust (momentum theory), doubled, over rpm: a guess without a source.',
-      advanced: true,
-    },
-    power_factor: {
-      ...powerFactor.power_factor,
-      doc: 'What thrust and torque are multiplied by at every airspeed. A fit to flown laps can find it.',
-    },
-    ...engineMount,
-    ...fuelFields,
-  },
+  fields: { ...links, ...fields },
   results: engineResults,
   reasons: fuelReasons,
   theory: thrustLawTheory,
   cautions: engineCautions,
   run(m, f, r, i, stride) {
-    const staticThrust = m[f.static_thrust + i]!;
-    const shaftSpeed = m[f.shaft_speed + i]!;
-    const pitch = m[f.pitch + i]!;
-    const diameter = m[f.propeller_diameter + i]!;
-    const vanishing = typedOr(m[f.zero_thrust_speed + i]!, zeroThrustSpeed(shaftSpeed, pitch));
-    const factor = m[f.power_factor + i]!;
-    const torque =
-      factor * typedOr(m[f.torque + i]!, staticTorque(staticThrust, diameter, m[f.air.density + i]!, shaftSpeed));
-    for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
-      const at = k * stride + i;
-      m[r.thrust + at] = factor * straightLaw(staticThrust, vanishing, AIRSPEED_KNOTS[k]!);
-      m[r.torque + at] = torque;
-      m[r.power + at] = torque * shaftSpeed;
-      m[r.shaft_speed + at] = shaftSpeed;
-    }
+    writeLaw(m, f, r, i, stride);
     writeMount(m, f, r, i);
     return writeFuel(m, f, r, i, stride);
   },

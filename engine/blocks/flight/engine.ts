@@ -1,10 +1,17 @@
-import { interpolateAt } from '../../numerics/index';
+import { findKnot, newKnot, readKnot } from '../../numerics/index';
 import { type FlightSetup, type FlightSolution, propellerEfficiency, soundSpeed } from '../../physics/index';
 import type { Columns } from '../block';
 import type { flightLinks } from './fields';
 import type { flightResults } from './results';
 
-const read = new Float64Array(2);
+const knot = newKnot();
+const read = new Float64Array(4);
+
+/** A curve of the engine at the speed of the solution, to read[o]. */
+function readCurve(m: Float64Array, at: number, setup: FlightSetup, s: FlightSolution, o: number): void {
+  findKnot(setup.knotStep, setup.knotCount, s.speed, knot);
+  readKnot(m, at, setup.stride, knot, read, o);
+}
 
 /** What the solution says of the propeller and of fuel or charge. */
 export function writeEngineUse(
@@ -14,20 +21,19 @@ export function writeEngineUse(
   i: number,
   setup: FlightSetup,
   s: FlightSolution,
-  lap: number,
 ): void {
   const diameter = m[engine.propeller_diameter + i]!;
   const n = s.shaftSpeed / (2 * Math.PI);
+  const tip = Math.PI * n * diameter;
   m[r.advance_ratio + i] = s.speed / (n * diameter);
   m[r.thrust_coefficient + i] = s.thrust / (setup.density * n * n * diameter ** 4);
   m[r.propeller_efficiency + i] = propellerEfficiency(s.thrust, s.torque * s.shaftSpeed, s.speed);
-  m[r.tip_mach + i] = Math.hypot(Math.PI * n * diameter, s.speed) / soundSpeed(m[air.pressure + i]!, setup.density);
-  const at = (curve: number): number => {
-    interpolateAt(m, curve + i, setup.stride, setup.knotStep, setup.knotCount, s.speed, read, 0);
-    return read[0]!;
-  };
-  const fuel = at(engine.fuel_flow) * lap;
-  const charge = at(engine.current) * lap;
+  m[r.tip_mach + i] = Math.sqrt(tip * tip + s.speed * s.speed) / soundSpeed(m[air.pressure + i]!, setup.density);
+  readCurve(m, engine.fuel_flow + i, setup, s, 0);
+  readCurve(m, engine.current + i, setup, s, 2);
+  const lap = m[r.lap_time + i]!;
+  const fuel = read[0]! * lap;
+  const charge = read[2]! * lap;
   const laps = fuel > 0 ? m[engine.tank_volume + i]! / fuel : m[engine.pack_charge + i]! / charge;
   const spread = m[engine.flow_spread + i]!;
   m[r.fuel_per_lap + i] = fuel;

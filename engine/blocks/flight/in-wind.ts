@@ -1,4 +1,4 @@
-import type { FlightSetup } from '../../physics/index';
+import type { SetupRoom } from '../../physics/index';
 import type { Columns } from '../block';
 import { flightLinks } from './fields';
 import { flightResults } from './results';
@@ -14,8 +14,13 @@ export const windLinks = {
   },
 } as const;
 
-/** The set-up of the linked level flight. */
-export function setupInWind(m: Float64Array, f: Columns<typeof windLinks>, i: number, stride: number): FlightSetup {
-  const { height, handle_height, direction, rotation, gravity, drag_factor } = f.flight;
-  return readSetup(m, { ...f, height, handle_height, direction, rotation, gravity, drag_factor }, i, stride);
+/** The set-up of the linked level flight, into `setup`. */
+export function setupInWind(
+  m: Float64Array,
+  f: Columns<typeof windLinks>,
+  i: number,
+  stride: number,
+  setup: SetupRoom,
+): void {
+  readSetup(m, f, f.flight, i, stride, setup);
 }

@@ -1,6 +1,5 @@
-import { lineStretch, newSolution, pullAtHandle, solveFlight, stretchAngle } from '../../physics/index';
+import { newSetup, newSolution, solveFlight } from '../../physics/index';
 import { block, type Shape } from '../block';
-import { typedOr } from '../measures';
 import { flightCautions } from './cautions';
 import { drawLines } from './draw';
 import { writeEngineUse } from './engine';
@@ -8,8 +7,10 @@ import { flightFields, flightLinks } from './fields';
 import { AS_FLOWN, flightResults } from './results';
 import { readSetup } from './setup';
 import { flightTheory } from './theory';
+import { writeForces, writePull } from './write';
 
 const s = newSolution();
+const setup = newSetup();
 const METHODS = { newton: 1, march: 2, scan: 3 } as const;
 /** Closest that the quarter chords of wing and tail may stand, m: nearer, neither can balance the other. */
 const LEAST_ARM = 0.02;
@@ -39,7 +40,7 @@ export const flight = block({
   cautions: flightCautions,
   run(m, f, r, i, stride) {
     for (const name of AS_FLOWN) m[r[name] + i] = m[f[name] + i]!;
-    const setup = readSetup(m, f, i, stride);
+    readSetup(m, f, f, i, stride, setup);
     if (Math.abs(setup.tailQuarterChord - setup.wingQuarterChord) < LEAST_ARM) return 'no_tail_arm';
     solveFlight(setup, s);
     m[r.shortfall + i] = s.shortfall;
@@ -59,60 +60,9 @@ export const flight = block({
       case 'out of reach':
         return 'out_of_reach';
     }
-    const weight = setup.mass * setup.gravity;
-    const rate = s.speed / s.radius;
-    const lap = (2 * Math.PI * Math.cos(s.elevation)) / rate;
-    const hanging = m[f.lines.mass + i]! * setup.gravity;
-    const perLength = setup.lineCount * setup.lineLinearMass;
-    const { handleReach, guideRadius } = setup;
-    const atHandle = pullAtHandle(s.pull, perLength, rate, handleReach, guideRadius, hanging, s.elevation);
-    const perLine = atHandle / setup.lineCount;
-    const stretch = lineStretch(s.pull / setup.lineCount, guideRadius - handleReach, m[f.lines.stiffness + i]!);
-    const whole = stretch * setup.lineCount;
-    const q = 0.5 * setup.density * s.speed * s.speed;
-    const dragBody = q * m[f.drag_factor + i]! * m[f.body.drag_area_body + i]!;
-    m[r.lap_time + i] = lap;
-    m[r.laps_per_minute + i] = (2 * Math.PI) / lap;
-    m[r.pull + i] = s.pull;
-    m[r.pull_per_weight + i] = s.pull / weight;
-    m[r.pull_at_handle + i] = atHandle;
-    m[r.pull_per_line + i] = perLine;
-    const testLoad = typedOr(m[f.test_load + i]!, m[f.test_factor + i]! * weight);
-    m[r.test_load + i] = testLoad;
-    m[r.test_margin + i] = testLoad / atHandle;
-    m[r.breaking_margin + i] = m[f.lines.breaking_load + i]! / perLine;
-    m[r.nose_out + i] = s.noseOut;
-    m[r.outboard_low + i] = s.outboardLow;
-    m[r.pitch + i] = s.pitch;
-    m[r.sideslip + i] = s.sideslip;
-    m[r.line_trail + i] = s.lineTrail;
-    m[r.line_sag + i] = s.lineSag;
-    m[r.guide_trail + i] = s.guideTrail;
-    m[r.elevation + i] = s.elevation;
-    m[r.radius + i] = s.radius;
-    m[r.line_drag + i] = s.lineDrag;
-    m[r.line_weight_at_guide + i] = s.linePress;
-    m[r.line_stretch + i] = stretch;
-    m[r.stretch_angle + i] = stretchAngle(whole - stretch, m[f.lines.handle_spacing + i]!);
-    m[r.lift + i] = s.lift;
-    m[r.tail_lift + i] = s.tailLift;
-    m[r.elevator + i] = s.elevator;
-    m[r.side_force + i] = s.sideForce;
-    m[r.drag + i] = s.drag;
-    m[r.drag_wing + i] = s.dragWing;
-    m[r.drag_induced + i] = s.dragInduced;
-    m[r.drag_body + i] = dragBody;
-    m[r.drag_tail + i] = s.dragTail;
-    m[r.drag_items + i] = s.dragItems - dragBody;
-    m[r.drag_trim + i] = s.dragTrim;
-    m[r.drag_side + i] = s.dragSide;
-    m[r.drag_lines + i] = (s.lineDrag * guideRadius) / s.radius;
-    m[r.thrust + i] = s.thrust;
-    m[r.torque + i] = s.torque;
-    m[r.shaft_power + i] = s.torque * s.shaftSpeed;
-    m[r.shaft_speed + i] = s.shaftSpeed;
-    m[r.pitch_speed_share + i] = (2 * Math.PI * s.speed) / (s.shaftSpeed * m[f.engine.pitch + i]!);
-    writeEngineUse(m, f, r, i, setup, s, lap);
+    writePull(m, f, r, i, setup, s);
+    writeForces(m, f, r, i, setup, s);
+    writeEngineUse(m, f, r, i, setup, s);
     m[r.status + i] = 0;
     m[r.residual + i] = s.residual;
     m[r.iterations + i] = s.iterations;

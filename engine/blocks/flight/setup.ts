@@ -1,88 +1,96 @@
-import type { FlightSetup } from '../../physics/index';
+import type { SetupRoom } from '../../physics/index';
 import type { Columns } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
 import type { flightFields, flightLinks } from './fields';
 
-/** What a flight is computed from: all but what only tells it against a rule. */
-type Inputs = Omit<Columns<typeof flightLinks & typeof flightFields>, 'test_factor' | 'test_load'>;
+/** How the model is flown: all but what only tells it against a rule. */
+type Flown = Omit<Columns<typeof flightFields>, 'test_factor' | 'test_load'>;
 
-/** One sample of the linked blocks as one record. A literal: filling a record by names costs six times as much. */
-export function readSetup(m: Float64Array, f: Inputs, i: number, stride: number): FlightSetup {
+/**
+ * One sample of the linked blocks, into a record that is there already: a new one for every design of a sweep would cost more heap than all
+ * the rest of it.
+ */
+export function readSetup(
+  m: Float64Array,
+  f: Columns<typeof flightLinks>,
+  flown: Flown,
+  i: number,
+  stride: number,
+  s: SetupRoom,
+): void {
   const { air, parts, wing, tail, body, engine, leadouts, lines } = f;
-  const dragFactor = m[f.drag_factor + i]!;
-  return {
-    mass: m[parts.mass + i]!,
-    gravity: m[f.gravity + i]!,
-    cgX: m[parts.x + i]!,
-    cgY: m[parts.y + i]!,
-    cgZ: m[parts.z + i]!,
-    inertiaSpan: m[parts.inertia_yy + i]!,
-    inertiaUp: m[parts.inertia_zz + i]!,
-    density: m[air.density + i]!,
-    kinematicViscosity: m[air.kinematic_viscosity + i]!,
-    height: m[f.height + i]! - m[f.handle_height + i]!,
-    handleReach: m[lines.handle_reach + i]!,
-    guideRadius: m[lines.guide_radius + i]!,
-    lineCount: m[lines.count + i]!,
-    lineDiameter: m[lines.diameter + i]!,
-    lineLinearMass: m[lines.linear_mass + i]!,
-    lineDragCoefficient: m[lines.drag_coefficient + i]!,
-    lineDragFactor: m[lines.drag_factor + i]!,
-    guideX: m[leadouts.guide_x + i]!,
-    guideY: m[leadouts.guide_y + i]!,
-    guideZ: m[leadouts.guide_z + i]!,
-    wingArea: m[wing.area + i]!,
-    wingQuarterChord: m[wing.quarter_chord + i]!,
-    meanChord: m[wing.mean_chord + i]!,
-    wingSlope: m[wing.lift_slope + i]!,
-    wingIncidence: m[wing.incidence + i]!,
-    zeroLiftAngle: m[wing.zero_lift_angle + i]!,
-    momentCoefficient: m[wing.moment_coefficient + i]!,
-    profileDrag: dragFactor * m[wing.profile_drag + i]!,
-    liftLimit: m[wing.lift_limit + i]!,
-    sectionSpeed: (m[wing.section_reynolds + i]! * m[air.kinematic_viscosity + i]!) / m[wing.mean_chord + i]!,
-    dragPower: m[wing.drag_power + i]!,
-    liftPower: m[wing.lift_power + i]!,
-    dragSlope: m[wing.drag_slope + i]!,
-    inducedFactor: m[wing.induced_factor + i]!,
-    liftStation: m[wing.lift_station + i]!,
-    liftStationTurn: m[wing.lift_station_turn + i]!,
-    dragStation: m[wing.drag_station + i]!,
-    dragStationTurn: m[wing.drag_station_turn + i]!,
-    tailArea: m[tail.area + i]!,
-    tailQuarterChord: m[tail.quarter_chord + i]!,
-    tailSlope: m[tail.lift_slope + i]!,
-    downwash: m[tail.downwash + i]!,
-    tailIncidence: m[tail.incidence + i]!,
-    elevatorEffect: m[tail.elevator_effect + i]!,
-    tailInducedFactor: m[tail.induced_factor + i]!,
-    tailDragArea: dragFactor * m[body.drag_area_tail + i]!,
-    finArea: m[tail.fin_area + i]!,
-    finQuarterChord: m[tail.fin_quarter_chord + i]!,
-    finSlope: m[tail.fin_slope + i]!,
-    rudderAngle: m[tail.rudder_angle + i]!,
-    rudderEffect: m[tail.rudder_effect + i]!,
-    sideArea: m[body.side_area + i]!,
-    sideMoment: m[body.side_moment + i]!,
-    sideSecondMoment: m[body.side_second_moment + i]!,
-    sideSlope: m[body.side_slope + i]!,
-    slenderCouple: m[body.slender_couple + i]!,
-    crossFlowDrag: m[body.cross_flow_drag + i]!,
-    dragArea: dragFactor * (m[body.drag_area + i]! - m[body.drag_area_tail + i]!),
-    engineX: m[engine.station + i]!,
-    engineY: m[engine.offset_y + i]!,
-    engineZ: m[engine.height + i]!,
-    sideThrust: m[engine.side_thrust + i]!,
-    downThrust: m[engine.down_thrust + i]!,
-    rotorInertia: m[engine.rotor_inertia + i]!,
-    // Both options count from the usual one: either reversed turns the torque over, both together leave it.
-    turning: m[f.direction + i]! === m[f.rotation + i]! ? 1 : -1,
-    curves: m,
-    thrustAt: engine.thrust + i,
-    torqueAt: engine.torque + i,
-    shaftSpeedAt: engine.shaft_speed + i,
-    stride,
-    knotStep: AIRSPEED_KNOTS[1]!,
-    knotCount: AIRSPEED_KNOTS.length,
-  };
+  const dragFactor = m[flown.drag_factor + i]!;
+  s.mass = m[parts.mass + i]!;
+  s.gravity = m[flown.gravity + i]!;
+  s.cgX = m[parts.x + i]!;
+  s.cgY = m[parts.y + i]!;
+  s.cgZ = m[parts.z + i]!;
+  s.inertiaSpan = m[parts.inertia_yy + i]!;
+  s.inertiaUp = m[parts.inertia_zz + i]!;
+  s.density = m[air.density + i]!;
+  s.kinematicViscosity = m[air.kinematic_viscosity + i]!;
+  s.height = m[flown.height + i]! - m[flown.handle_height + i]!;
+  s.handleReach = m[lines.handle_reach + i]!;
+  s.guideRadius = m[lines.guide_radius + i]!;
+  s.lineCount = m[lines.count + i]!;
+  s.lineDiameter = m[lines.diameter + i]!;
+  s.lineLinearMass = m[lines.linear_mass + i]!;
+  s.lineDragCoefficient = m[lines.drag_coefficient + i]!;
+  s.lineDragFactor = m[lines.drag_factor + i]!;
+  s.guideX = m[leadouts.guide_x + i]!;
+  s.guideY = m[leadouts.guide_y + i]!;
+  s.guideZ = m[leadouts.guide_z + i]!;
+  s.wingArea = m[wing.area + i]!;
+  s.wingQuarterChord = m[wing.quarter_chord + i]!;
+  s.meanChord = m[wing.mean_chord + i]!;
+  s.wingSlope = m[wing.lift_slope + i]!;
+  s.wingIncidence = m[wing.incidence + i]!;
+  s.zeroLiftAngle = m[wing.zero_lift_angle + i]!;
+  s.momentCoefficient = m[wing.moment_coefficient + i]!;
+  s.profileDrag = dragFactor * m[wing.profile_drag + i]!;
+  s.sectionSpeed = (m[wing.section_reynolds + i]! * m[air.kinematic_viscosity + i]!) / m[wing.mean_chord + i]!;
+  s.dragPower = m[wing.drag_power + i]!;
+  s.liftPower = m[wing.lift_power + i]!;
+  s.dragSlope = m[wing.drag_slope + i]!;
+  s.inducedFactor = m[wing.induced_factor + i]!;
+  s.liftLimit = m[wing.lift_limit + i]!;
+  s.liftStation = m[wing.lift_station + i]!;
+  s.liftStationTurn = m[wing.lift_station_turn + i]!;
+  s.dragStation = m[wing.drag_station + i]!;
+  s.dragStationTurn = m[wing.drag_station_turn + i]!;
+  s.tailArea = m[tail.area + i]!;
+  s.tailQuarterChord = m[tail.quarter_chord + i]!;
+  s.tailSlope = m[tail.lift_slope + i]!;
+  s.downwash = m[tail.downwash + i]!;
+  s.tailIncidence = m[tail.incidence + i]!;
+  s.elevatorEffect = m[tail.elevator_effect + i]!;
+  s.tailInducedFactor = m[tail.induced_factor + i]!;
+  s.tailDragArea = dragFactor * m[body.drag_area_tail + i]!;
+  s.finArea = m[tail.fin_area + i]!;
+  s.finQuarterChord = m[tail.fin_quarter_chord + i]!;
+  s.finSlope = m[tail.fin_slope + i]!;
+  s.rudderAngle = m[tail.rudder_angle + i]!;
+  s.rudderEffect = m[tail.rudder_effect + i]!;
+  s.sideArea = m[body.side_area + i]!;
+  s.sideMoment = m[body.side_moment + i]!;
+  s.sideSecondMoment = m[body.side_second_moment + i]!;
+  s.sideSlope = m[body.side_slope + i]!;
+  s.slenderCouple = m[body.slender_couple + i]!;
+  s.crossFlowDrag = m[body.cross_flow_drag + i]!;
+  s.dragArea = dragFactor * (m[body.drag_area + i]! - m[body.drag_area_tail + i]!);
+  s.engineX = m[engine.station + i]!;
+  s.engineY = m[engine.offset_y + i]!;
+  s.engineZ = m[engine.height + i]!;
+  s.sideThrust = m[engine.side_thrust + i]!;
+  s.downThrust = m[engine.down_thrust + i]!;
+  s.rotorInertia = m[engine.rotor_inertia + i]!;
+  // Both options count from the usual one: either reversed turns the torque over, both together leave it.
+  s.turning = m[flown.direction + i]! === m[flown.rotation + i]! ? 1 : -1;
+  s.curves = m;
+  s.thrustAt = engine.thrust + i;
+  s.torqueAt = engine.torque + i;
+  s.shaftSpeedAt = engine.shaft_speed + i;
+  s.stride = stride;
+  s.knotStep = AIRSPEED_KNOTS[1]!;
+  s.knotCount = AIRSPEED_KNOTS.length;
 }

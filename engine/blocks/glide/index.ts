@@ -2,6 +2,7 @@ import {
   flyGlide,
   type Glide,
   newGlide,
+  newSetup,
   newSolution,
   rollOut,
   solveFlight,
@@ -20,6 +21,7 @@ import { glideTheory } from './theory';
 
 const TURN = 2 * Math.PI;
 const still = newSolution();
+const setup = newSetup();
 const glided = newGlide();
 const pictured = newGlide();
 
@@ -127,7 +129,7 @@ const glideResults = {
 type Fields = Columns<typeof windLinks & typeof glideFields>;
 
 function fly(m: Float64Array, f: Fields, i: number, stride: number, from: number, out: Glide): number {
-  const setup = setupInWind(m, f, i, stride);
+  setupInWind(m, f, i, stride, setup);
   solveFlight(setup, still);
   const area = typedOr(m[f.propeller_drag_area + i]!, stoppedPropellerDragArea(m[f.engine.propeller_diameter + i]!));
   const wind = {
@@ -189,7 +191,7 @@ export const glide = block({
   theory: glideTheory,
   run(m, f, r, i, stride) {
     const goal = azimuthOf(m, f.air, f.flight, i, m[f.pit + i]!);
-    const setup = setupInWind(m, f, i, stride);
+    setupInWind(m, f, i, stride, setup);
     const stall = stallSpeed(setup);
     const landing = stall * m[f.landing_factor + i]!;
     m[r.landing_speed + i] = landing;

@@ -2,6 +2,7 @@ import {
   extremeOf,
   flyWindLap,
   linesMass,
+  newSetup,
   newSolution,
   newWindLap,
   pullAtHandle,
@@ -23,6 +24,7 @@ const PLACES = 48;
 const RING_PLACES = 72;
 const TURN = 2 * Math.PI;
 const still = newSolution();
+const setup = newSetup();
 const lapNow = newWindLap(PLACES);
 const lapInGust = newWindLap(PLACES);
 const ring = newWindLap(RING_PLACES);
@@ -47,7 +49,7 @@ export const lap = block({
   },
   theory: lapTheory,
   run(m, f, r, i, stride) {
-    const setup = setupInWind(m, f, i, stride);
+    setupInWind(m, f, i, stride, setup);
     solveFlight(setup, still);
     const profile = profileOf(m, f.air, f.flight, i);
     const factor = windGrowth(m, f.air, f.flight, i);
@@ -124,7 +126,7 @@ export const lap = block({
       doc: 'Pull, speed and trim against azimuth from straight downwind of the pilot, in the direction of flight.',
       columns: ringColumns,
       run(m, f) {
-        const setup = setupInWind(m, f, 0, 1);
+        setupInWind(m, f, 0, 1, setup);
         solveFlight(setup, still);
         flyWindLap(
           setup,

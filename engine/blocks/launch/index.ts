@@ -1,4 +1,4 @@
-import { bestRelease, newLaunch, runFrom, stallSpeed } from '../../physics/index';
+import { bestRelease, newLaunch, newSetup, runFrom, stallSpeed } from '../../physics/index';
 import { TIME } from '../../units/index';
 import { azimuthOf, bearingOf, profileOf } from '../air/wind';
 import { block, type Columns, type Field, type Result } from '../block';
@@ -8,6 +8,7 @@ import { AIRSPEED, ANGLE, degrees, METRES, NEWTONS, PLAIN } from '../measures';
 import { solverResults } from '../solver';
 import { launchTheory } from './theory';
 
+const setup = newSetup();
 const launched = newLaunch();
 const pictured = newLaunch();
 /** Places of release that are tried. */
@@ -92,7 +93,7 @@ type Fields = Columns<typeof windLinks & typeof launchFields>;
 
 /** The run at its own height: wind as at the hand, where both are near the ground. */
 function read(m: Float64Array, f: Fields, i: number, stride: number) {
-  const setup = setupInWind(m, f, i, stride);
+  setupInWind(m, f, i, stride, setup);
   const profile = profileOf(m, f.air, f.flight, i);
   const low = { ...profile, height: Math.max(profile.handleHeight, 0.1) };
   const share = (low.height / m[f.air.wind_measured_at + i]!) ** profile.exponent;

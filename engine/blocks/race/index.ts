@@ -3,6 +3,7 @@ import {
   bestNeedle,
   correctedLapTime,
   inStandardAir,
+  newSetup,
   newSolution,
   pitTimeOf,
   type Race,
@@ -20,6 +21,7 @@ import { raceTheory } from './theory';
 type Fields = Columns<typeof windLinks & typeof raceFields>;
 
 const standard = newSolution();
+const setup = newSetup();
 
 /** The race at the fastest needle; fuel a lap is that of level flight, for the lap time typed. */
 function readRace(m: Float64Array, f: Fields, i: number): Race {
@@ -49,7 +51,8 @@ const needleOf = (m: Float64Array, f: Fields, i: number) => ({
 /** Lap time in standard air and calm; NaN where the model cannot fly there. */
 function standardLap(m: Float64Array, f: Fields, i: number, stride: number): number {
   const exponent = typedOr(m[f.density_exponent + i]!, m[f.flight.fuel_per_lap + i]! > 0 ? 1 : 0);
-  solveFlight(inStandardAir(setupInWind(m, f, i, stride), exponent), standard);
+  setupInWind(m, f, i, stride, setup);
+  solveFlight(inStandardAir(setup, exponent), standard);
   if (standard.status !== 'settled') return Number.NaN;
   return (2 * Math.PI * standard.radius * Math.cos(standard.elevation)) / standard.speed;
 }

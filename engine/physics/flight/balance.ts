@@ -1,7 +1,8 @@
-import { interpolateAt } from '../../numerics/index';
 import { lineDragAt } from '../line-drag';
 import type { Constants } from './constants';
+import { engineAt } from './engine-at';
 import type { Balance } from './loads';
+import type { State } from './state';
 
 /** Sine of the sideslip beyond which the cross-flow drag of the body counts. */
 export const CROSS_FLOW_FROM = Math.sin((10 * Math.PI) / 180);
@@ -34,7 +35,8 @@ const read = new Float64Array(8);
  * closed forms: yaw T [Δ cos(ψ + ε − γ) − a sin(ψ + ε − γ)] + …, roll −L (y_L − y_cg) − T [a sin(δ + σ) + …] + …, and
  * nose-out ψ = β + θ δ. Valid for |β|, |δ|, |θ| up to some 20°; C_L below the stall.
  */
-export function balance(c: Constants, V: number, beta: number, delta: number, theta: number, b: Balance): void {
+export function balance(c: Constants, state: State, b: Balance): void {
+  const { speed: V, sideslip: beta, roll: delta, pitch: theta } = state;
   const s = c.setup;
   const R = c.radius;
   const q = 0.5 * s.density * V * V;
@@ -50,9 +52,8 @@ export function balance(c: Constants, V: number, beta: number, delta: number, th
   const yawTurn = cd + c.tanElevation * sd;
 
   // Engine: P, Q, H and their slopes with airspeed.
-  interpolateAt(s.curves, s.thrustAt, s.stride, s.knotStep, s.knotCount, V, read, 0);
-  interpolateAt(s.curves, s.torqueAt, s.stride, s.knotStep, s.knotCount, V, read, 2);
-  interpolateAt(s.curves, s.shaftSpeedAt, s.stride, s.knotStep, s.knotCount, V, read, 4);
+  read[0] = V;
+  engineAt(s, read);
   const P = read[0]!;
   const P_V = read[1]!;
   const Q = s.turning * read[2]!;
@@ -88,7 +89,8 @@ export function balance(c: Constants, V: number, beta: number, delta: number, th
   const N_D = q * c.yawTurn * pitchTurn;
 
   // Lines: drag by moments about the pilot, press on the guide.
-  lineDragAt(c.line, V / R, read, 6);
+  read[6] = V / R;
+  lineDragAt(c.line, read, 6);
   const F = read[6]!;
   const F_V = read[7]! / R;
   const press = c.pressStill + c.pressTurning * V * V;

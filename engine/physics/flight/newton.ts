@@ -2,16 +2,7 @@ import { balance } from './balance';
 import type { Constants } from './constants';
 import { fullStep, type Step, trimStep } from './elimination';
 import type { Balance } from './loads';
-
-/** Where a solve stands: V (m/s), β, δ, θ (rad). */
-export interface State {
-  speed: number;
-  sideslip: number;
-  roll: number;
-  pitch: number;
-}
-
-export const newState = (): State => ({ speed: 0, sideslip: 0, roll: 0, pitch: 0 });
+import type { State } from './state';
 
 /** Angles beyond which the laws of lift and side force mean nothing; no state outside counts. */
 export const ANGLE_LIMIT = 0.8;
@@ -43,7 +34,7 @@ export const inRange = (s: State): boolean =>
  */
 export function fullNewton(c: Constants, s: State, b: Balance, at: Step): number {
   for (let n = 1; n <= FULL_STEPS; n++) {
-    balance(c, s.speed, s.sideslip, s.roll, s.pitch, b);
+    balance(c, s, b);
     fullStep(b, at);
     if (imbalance(c, b) < BALANCED) return n;
     const change = at.speed;
@@ -64,7 +55,7 @@ export function fullNewton(c: Constants, s: State, b: Balance, at: Step): number
 export function trim(c: Constants, s: State, b: Balance, at: Step): boolean {
   let last = Number.POSITIVE_INFINITY;
   for (let n = 0; n < TRIM_STEPS; n++) {
-    balance(c, s.speed, s.sideslip, s.roll, s.pitch, b);
+    balance(c, s, b);
     const r = b.residual;
     const out = Math.max(Math.abs(r[1]!), Math.abs(r[2]!), Math.abs(r[3]!)) / c.weight;
     trimStep(b, at);
@@ -102,7 +93,7 @@ export function trimAfresh(c: Constants, s: State, b: Balance, at: Step, thoroug
   for (let n = 0; n < most; n++) {
     s.sideslip = STARTS[n]![0];
     s.roll = STARTS[n]![1];
-    s.pitch = pitchGuess(c, s.speed);
+    guessPitch(c, s);
     if (trim(c, s, b, at) && standsTight(b, at)) return true;
   }
   return false;
@@ -111,12 +102,12 @@ export function trimAfresh(c: Constants, s: State, b: Balance, at: Step, thoroug
 /** Lines tight, yaw and roll stable. */
 export const standsTight = (b: Balance, at: Step): boolean => b.tensionInward > 0 && at.determinant > 0;
 
-/** θ = L/(q S a) − i_w + α_0 with the lift that level wings need, held to what the laws allow, rad. */
-export function pitchGuess(c: Constants, speed: number): number {
-  const square = speed * speed;
+/** Puts θ = L/(q S a) − i_w + α_0 with the lift that level wings need at its speed, held to what the laws allow, into the state. */
+export function guessPitch(c: Constants, s: State): void {
+  const square = s.speed * s.speed;
   const turning = ((c.setup.mass * c.tanElevation) / c.radius + c.pressTurning) * square;
   const lift = c.weight * c.cosElevation + c.pressStill + turning;
-  return clamp(
+  s.pitch = clamp(
     lift / (0.5 * c.setup.density * square * c.wingStrength) - c.setup.wingIncidence + c.setup.zeroLiftAngle,
     ANGLE_LIMIT,
   );

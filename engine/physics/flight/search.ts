@@ -2,8 +2,9 @@ import { findRoot } from '../../numerics/index';
 import type { Constants } from './constants';
 import { newStep } from './elimination';
 import type { Balance } from './loads';
-import { ANGLE_LIMIT, BALANCED, type State, standsTight, trim, trimAfresh } from './newton';
+import { ANGLE_LIMIT, BALANCED, standsTight, trim, trimAfresh } from './newton';
 import { topSpeed } from './start';
+import type { State } from './state';
 
 /**
  * The slow ways to a solution, along the curve on which yaw, roll and lift are balanced: f(V) is the spare thrust

@@ -1,6 +1,6 @@
 import { type Constants, wingDragShare } from './constants';
 import type { Balance } from './loads';
-import type { State } from './newton';
+import type { State } from './state';
 
 /**
  * `settled`; or why there is no steady flight: too little thrust, lines slack, more lift needed than the wing gives,

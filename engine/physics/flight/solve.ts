@@ -1,11 +1,12 @@
 import { newConstants, prepare } from './constants';
 import { newStep } from './elimination';
 import { newBalance } from './loads';
-import { fullNewton, imbalance, inRange, newState, pitchGuess, standsTight } from './newton';
+import { fullNewton, guessPitch, imbalance, inRange, standsTight } from './newton';
 import { march, newScan, scan } from './search';
 import { type FlightSetup, liftLimitAt } from './setup';
 import { type FlightMethod, type FlightSolution, type FlightStatus, newSolution, readSolution } from './solution';
-import { firstSpeed } from './start';
+import { guessSpeed } from './start';
+import { newState } from './state';
 
 const c = newConstants();
 const state = newState();
@@ -31,12 +32,10 @@ export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
     return;
   }
   let used = 0;
-  const first = firstSpeed(c);
-  if (first > 0) {
-    state.speed = first;
+  if (guessSpeed(c, state)) {
     state.sideslip = 0;
     state.roll = 0;
-    state.pitch = pitchGuess(c, first);
+    guessPitch(c, state);
     const steps = fullNewton(c, state, b, at);
     used = Math.abs(steps);
     if (steps > 0 && standing()) {

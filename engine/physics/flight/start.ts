@@ -1,5 +1,6 @@
 import { lineDragAt } from '../line-drag';
 import type { Constants } from './constants';
+import type { State } from './state';
 
 const lineScratch = new Float64Array(2);
 /** Speed at which the drag of the lines is taken for the first guess, m/s. */
@@ -8,12 +9,13 @@ const USUAL_SPEED = 25;
 /**
  * A first speed, m/s, from P(V) = c V² + k L²/(½ρ S V²): all drag that grows with V² in one number, level wings, nose
  * along the path. The highest knot of the thrust curve with more thrust than drag, and the crossing of the two by a
- * straight line and one step of Newton from there. NaN where drag beats thrust at all knots.
+ * straight line and one step of Newton from there. Puts it into the state; false where drag beats thrust at all knots.
  */
-export function firstSpeed(c: Constants): number {
+export function guessSpeed(c: Constants, state: State): boolean {
   const s = c.setup;
   const half = 0.5 * s.density;
-  lineDragAt(c.line, USUAL_SPEED / c.radius, lineScratch, 0);
+  lineScratch[0] = USUAL_SPEED / c.radius;
+  lineDragAt(c.line, lineScratch, 0);
   const lines = (lineScratch[0]! * s.guideRadius) / (c.radius * USUAL_SPEED * USUAL_SPEED);
   const square = half * (c.wingDragArea + c.otherDragArea) + lines;
   const induced = s.inducedFactor / (half * s.wingArea);
@@ -27,7 +29,10 @@ export function firstSpeed(c: Constants): number {
     const spare = s.curves[s.thrustAt + k * s.stride]! - square * V * V - (induced * total * total) / (V * V);
     if (spare > 0) {
       // `over` is the lack of thrust at the knot above; at the last knot it isn't known and the knot itself will do.
-      if (Number.isNaN(over)) return V;
+      if (Number.isNaN(over)) {
+        state.speed = V;
+        return true;
+      }
       const first = V + (step * spare) / (spare - over);
       const share = (first - V) / step;
       const low = s.curves[s.thrustAt + k * s.stride]!;
@@ -35,11 +40,12 @@ export function firstSpeed(c: Constants): number {
       const lifted = lift + liftSquare * first * first;
       const bend = (induced * lifted * lifted) / (first * first);
       const left = low + share * step * slope - square * first * first - bend;
-      return first - left / (slope - 2 * square * first + (2 * bend) / first);
+      state.speed = first - left / (slope - 2 * square * first + (2 * bend) / first);
+      return state.speed > 0;
     }
     over = spare;
   }
-  return Number.NaN;
+  return false;
 }
 
 /**

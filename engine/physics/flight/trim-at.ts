@@ -1,9 +1,10 @@
 import { newConstants, prepare } from './constants';
 import { newStep } from './elimination';
 import { newBalance } from './loads';
-import { imbalance, newState, trimAfresh } from './newton';
+import { imbalance, trimAfresh } from './newton';
 import type { FlightSetup } from './setup';
 import { type FlightSolution, readSolution } from './solution';
+import { newState } from './state';
 
 const c = newConstants();
 const state = newState();

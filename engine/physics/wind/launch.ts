@@ -122,7 +122,8 @@ function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number
   const load = s.mass * s.gravity * Math.max(0, 1 - (v / how.flyingSpeed) ** 2);
   let lines = 0;
   if (V > 0) {
-    lineDragAt(c.line, V / c.radius, read, 0);
+    read[0] = V / c.radius;
+    lineDragAt(c.line, read, 0);
     lines = read[0]! + lineDragByWind(s, V / c.radius, along, wind.profile);
   }
   const drag = q * (wingDragShare(c, v) * c.wingDragArea + c.otherDragArea);

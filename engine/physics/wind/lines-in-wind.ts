@@ -42,7 +42,8 @@ const still = new Float64Array(2);
 
 /** Drag of the lines (N) that the model feels at the guide at V (m/s) over the ground in a wind along the path. */
 export function linesInWind(c: Constants, V: number, along: number, profile: LineProfile): number {
-  lineDragAt(c.line, V / c.radius, still, 0);
+  still[0] = V / c.radius;
+  lineDragAt(c.line, still, 0);
   return still[0]! + lineDragByWind(c.setup, V / c.radius, along, profile);
 }
 

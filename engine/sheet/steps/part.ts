@@ -1,32 +1,51 @@
-import { finishMass, PART_STRIDE, rodMass, sheetMass, solidMass, stackMass, writePart } from '../../physics/index';
+import {
+  finishMass,
+  newPart,
+  PART_STRIDE,
+  rodMass,
+  sheetMass,
+  solidMass,
+  stackMass,
+  writePart,
+} from '../../physics/index';
 import type { PartStepSpec, StepSpec } from '../build';
 import { partFields } from '../cells/part-fields';
 import type { PartShape } from '../document';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
 
-/** Mass of the bare part from the numbers of its shape, each a column. */
-type Estimate = (m: Float64Array, i: number) => number;
+/** Puts the mass of the bare part at `m[to]`, from the numbers of its shape, each a column. To give it back would cost heap for every design. */
+type Estimate = (m: Float64Array, i: number, to: number) => void;
 
 const ESTIMATES: Readonly<Record<PartShape, (at: (input: string) => number) => Estimate>> = {
   point(at) {
     const mass = at('mass');
-    return (m, i) => m[mass + i]!;
+    return (m, i, to) => {
+      m[to] = m[mass + i]!;
+    };
   },
   sheet(at) {
     const [area, thickness, density] = [at('area'), at('thickness'), at('density')];
-    return (m, i) => sheetMass(m[area + i]!, m[thickness + i]!, m[density + i]!);
+    return (m, i, to) => {
+      m[to] = sheetMass(m[area + i]!, m[thickness + i]!, m[density + i]!);
+    };
   },
   stack(at) {
     const [area, arealMass] = [at('area'), at('areal_mass')];
-    return (m, i) => stackMass(m[area + i]!, m[arealMass + i]!);
+    return (m, i, to) => {
+      m[to] = stackMass(m[area + i]!, m[arealMass + i]!);
+    };
   },
   rod(at) {
     const [length, diameter, density] = [at('length'), at('diameter'), at('density')];
-    return (m, i) => rodMass(m[length + i]!, m[diameter + i]!, m[density + i]!);
+    return (m, i, to) => {
+      m[to] = rodMass(m[length + i]!, m[diameter + i]!, m[density + i]!);
+    };
   },
   solid(at) {
     const [volume, density] = [at('volume'), at('density')];
-    return (m, i) => solidMass(m[volume + i]!, m[density + i]!);
+    return (m, i, to) => {
+      m[to] = solidMass(m[volume + i]!, m[density + i]!);
+    };
   },
 };
 
@@ -54,6 +73,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
         const [sizeX, sizeY, sizeZ] = [at('size_x'), at('size_y'), at('size_z')];
         const [coatsArea, coat] = [at('coats_area'), at('coat')];
         const [massTolerance, stationTolerance] = [at('mass_tolerance'), at('station_tolerance')];
+        const part = newPart();
         return (m, why, n) => {
           for (let i = 0; i < n; i++) {
             if (why[i] !== 0) continue;
@@ -62,30 +82,25 @@ export function partStep(spec: PartStepSpec): StepSpec {
               why[i] = 1 + breach;
               continue;
             }
-            const mass = bare(m, i) + finishMass(m[coatsArea + i]!, m[coat + i]!);
+            bare(m, i, written + i);
+            const mass = m[written + i]! + finishMass(m[coatsArea + i]!, m[coat + i]!);
             if (Number.isNaN(mass)) {
               why[i] = 1 + unusable;
               continue;
             }
             m[written + i] = mass;
             m[less + i] = m[weighed + i]! - mass;
-            writePart(
-              {
-                estimate: mass + m[offMass + i]!,
-                weighed: m[weighed + i]! + m[offMass + i]!,
-                x: m[x + i]! + m[offX + i]!,
-                y: m[y + i]! + m[offY + i]!,
-                z: m[z + i]! + m[offZ + i]!,
-                sizeX: m[sizeX + i]!,
-                sizeY: m[sizeY + i]!,
-                sizeZ: m[sizeZ + i]!,
-                massTolerance: m[massTolerance + i]!,
-                stationTolerance: m[stationTolerance + i]!,
-              },
-              m,
-              out + i,
-              stride,
-            );
+            part.estimate = mass + m[offMass + i]!;
+            part.weighed = m[weighed + i]! + m[offMass + i]!;
+            part.x = m[x + i]! + m[offX + i]!;
+            part.y = m[y + i]! + m[offY + i]!;
+            part.z = m[z + i]! + m[offZ + i]!;
+            part.sizeX = m[sizeX + i]!;
+            part.sizeY = m[sizeY + i]!;
+            part.sizeZ = m[sizeZ + i]!;
+            part.massTolerance = m[massTolerance + i]!;
+            part.stationTolerance = m[stationTolerance + i]!;
+            writePart(part, m, out + i, stride);
           }
         };
       },

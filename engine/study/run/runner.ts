@@ -72,15 +72,19 @@ export function startRunner(compiled: Compiled, plan: Orderless, fill: Fill): Ru
           columns[w]!.set(bench.m.subarray(start, start + some.length), from);
         }
         for (let i = 0; i < some.length; i++) {
-          if (columns.some((column) => Number.isNaN(column[from + i]!))) {
-            why[from + i] = codeOf(codes, reasonOf(compiled, bench, plan, i));
-          }
+          if (lacks(columns, from + i)) why[from + i] = codeOf(codes, reasonOf(compiled, bench, plan, i));
         }
       }
       return { samples, columns, why, sentences: [...codes.keys()] };
     },
     finish: () => giveBack(bench),
   };
+}
+
+/** A wanted result of row k has no answer. */
+function lacks(columns: readonly Float64Array[], k: number): boolean {
+  for (let w = 0; w < columns.length; w++) if (Number.isNaN(columns[w]![k]!)) return true;
+  return false;
 }
 
 function codeOf(codes: Map<string, number>, reason: string): number {

@@ -51,7 +51,11 @@ describe.each(SEEDS)(`${EACH} random designs over the declared ranges, seed %i`,
       counts[reason ?? 'settled'] = (counts[reason ?? 'settled'] ?? 0) + 1;
       if (reason === undefined || reason === 'stalled') {
         expect(prepare(setup, c)).toBe(true);
-        balance(c, solution.speed, solution.sideslip, solution.outboardLow, solution.pitch, b);
+        balance(
+          c,
+          { speed: solution.speed, sideslip: solution.sideslip, roll: solution.outboardLow, pitch: solution.pitch },
+          b,
+        );
         fullStep(b, step);
         const weight = setup.mass * setup.gravity;
         for (const left of b.residual) expect(Math.abs(left) / weight).toBeLessThan(1e-9);

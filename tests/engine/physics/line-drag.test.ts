@@ -75,10 +75,14 @@ describe('line drag by moments about the pilot', () => {
     const law = newLineDragLaw();
     prepareLineDrag(lines, law);
     const out = new Float64Array(6);
+    const at = (rate: number, o: number): void => {
+      out[o] = rate;
+      lineDragAt(law, out, o);
+    };
     for (const rate of [0.2, 0.9, 2.7]) {
-      lineDragAt(law, rate, out, 0);
-      lineDragAt(law, rate * 1.00001, out, 2);
-      lineDragAt(law, rate * 0.99999, out, 4);
+      at(rate, 0);
+      at(rate * 1.00001, 2);
+      at(rate * 0.99999, 4);
       expect(out[1]! / ((out[2]! - out[4]!) / (2e-5 * rate))).toBeCloseTo(1, 6);
     }
   });

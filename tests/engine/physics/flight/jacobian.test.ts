@@ -35,7 +35,7 @@ describe('balance', () => {
     expect(prepare(busy, c)).toBe(true);
     const at = (x: readonly number[]) => {
       const b = newBalance();
-      balance(c, x[0]!, x[1]!, x[2]!, x[3]!, b);
+      balance(c, { speed: x[0]!, sideslip: x[1]!, roll: x[2]!, pitch: x[3]! }, b);
       return b;
     };
     const { jacobian } = at(state);

@@ -49,7 +49,7 @@ describe('the balance in wind', () => {
       [18, -0.3, 0.2, 0.1],
       [31, 0.25, -0.15, -0.05],
     ] as const) {
-      balance(c, V, beta, delta, theta, b);
+      balance(c, { speed: V, sideslip: beta, roll: delta, pitch: theta }, b);
       windBalance(c, { along: 0, outward: 0 }, linesInWind(c, V, 0, uniform), V, beta, delta, theta, out);
       const [path, yaw, roll, wing] = b.residual as unknown as [number, number, number, number];
       expect(out.path).toBeCloseTo(path, 11);
