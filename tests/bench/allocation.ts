@@ -3,8 +3,7 @@ import type { Document, SweepCell } from '../../engine/sheet/document';
 import { openText } from '../../engine/sheet/file';
 import { openLive } from '../../engine/sheet/live';
 import { library } from '../../engine/study/index';
-import { startRunner } from '../../engine/study/run';
-import { planFor } from '../../engine/study/sweeps';
+import { planFor, runnerOf } from '../../engine/study/kinds/index';
 
 /** Engine station, line length and tip weight move the whole of parts, balance and flight. */
 const SWEEP: SweepCell = {
@@ -33,7 +32,7 @@ export function measureAllocation(): number {
   const live = openLive(document, library);
   const plan = planFor(live, 0, SWEEP.name);
   if (typeof plan === 'string') throw new Error(plan);
-  const runner = startRunner(live.compiled, plan);
+  const runner = runnerOf(live.compiled, plan);
   for (let k = 0; k < WARM; k++) runner.run(plan.order);
   const median = (): number => {
     const taken: number[] = [];
