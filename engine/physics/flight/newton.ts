@@ -24,6 +24,13 @@ export function imbalance(c: Constants, b: Balance): number {
   return most / c.weight;
 }
 
+/** All four residuals count as nothing. */
+function balanced(c: Constants, b: Balance): boolean {
+  const r = b.residual;
+  const least = BALANCED * c.weight;
+  return Math.abs(r[0]!) < least && Math.abs(r[1]!) < least && Math.abs(r[2]!) < least && Math.abs(r[3]!) < least;
+}
+
 /** True where the state lies inside the range of the laws. */
 export const inRange = (s: State): boolean =>
   Math.abs(s.sideslip) <= ANGLE_LIMIT && Math.abs(s.roll) <= ANGLE_LIMIT && Math.abs(s.pitch) <= ANGLE_LIMIT;
@@ -36,7 +43,7 @@ export function fullNewton(c: Constants, s: State, b: Balance, at: Step): number
   for (let n = 1; n <= FULL_STEPS; n++) {
     balance(c, s, b);
     fullStep(b, at);
-    if (imbalance(c, b) < BALANCED) return n;
+    if (balanced(c, b)) return n;
     const change = at.speed;
     if (!Number.isFinite(change) || !Number.isFinite(at.roll)) return -n;
     s.speed += clamp(change, SPEED_STEP * s.speed);
