@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { plotAlong, readAlong } from '../../../workbook/charts/along/layout';
 import { AlongChart } from '../../../workbook/charts/along/view';
-import { alongCaption, alongReadings, alongTable } from '../../../workbook/charts/along/words';
+import { alongReadings, alongSentences, alongTable } from '../../../workbook/charts/along/words';
 import type { TraceChartProps } from '../../../workbook/charts/frame/props';
 import { layOutPlot } from '../../../workbook/charts/line/layout';
 import { openPage, type Page } from '../drawing/page';
@@ -20,10 +20,11 @@ function drawn(props: TraceChartProps, width = 560) {
   const along = readAlong(props);
   if (typeof along === 'string') throw new Error(along);
   const chart = layOutPlot(plotAlong(along, props), width);
+  const all = { of: props, data: along, chart };
   return {
     chart,
-    caption: alongCaption(along, chart, props).filter((sentence) => sentence !== ''),
-    readings: alongReadings(along, chart),
+    caption: alongSentences(all).filter((sentence) => sentence !== ''),
+    readings: alongReadings(all),
     table: alongTable(along, props.trace),
   };
 }
@@ -39,14 +40,14 @@ test('quantities of one unit stand in one panel, each with its name at its end',
 
 test('what runs down is drawn from the left to the right all the same', () => {
   const { chart } = drawn(alongProps({ of: 'tank.drain', across: 'left', up: ['head'] }, drainTrace));
-  expect(chart.xRange.map(Math.round)).toEqual([5, 45]);
+  expect(chart.panels[0]!.across.range.map(Math.round)).toEqual([5, 45]);
   const [line] = chart.panels[0]!.lines;
   expect(line!.placed[0]!.x).toBeCloseTo(chart.panels[0]!.box.right, 6);
 });
 
 test('without a name the first column runs across', () => {
-  expect(drawn(alongProps({ across: '' })).chart.xTitle.text).toBe('Distance run, m');
-  expect(drawn(alongProps({ across: 'speed', up: ['pull'] })).chart.xTitle.text).toBe('Speed, m/s');
+  expect(drawn(alongProps({ across: '' })).chart.xTitle?.text).toBe('Distance run, m');
+  expect(drawn(alongProps({ across: 'speed', up: ['pull'] })).chart.xTitle?.text).toBe('Speed, m/s');
 });
 
 test('it says from what to what each quantity runs, its own least, its limit and the baseline', () => {

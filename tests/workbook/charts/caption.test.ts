@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import { limitSentence, missingSentence, slopeSentence } from '../../../workbook/charts/frame/caption';
 import { readFamily } from '../../../workbook/charts/frame/family';
+import { limitSentence } from '../../../workbook/charts/frame/limit-words';
+import { missingSentence } from '../../../workbook/charts/frame/missing-words';
 import type { SweepChartProps } from '../../../workbook/charts/frame/props';
+import { slopeSentence } from '../../../workbook/charts/frame/slope-words';
 import { capital, inSentence, listed } from '../../../workbook/charts/frame/words';
 import { layOutChart } from '../../../workbook/charts/line/layout';
 import {

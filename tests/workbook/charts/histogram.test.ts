@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { binned } from '../../../workbook/charts/histogram/layout';
+import { binned } from '../../../workbook/charts/histogram/bins';
 
 test('every answered sample lies in one bin, between round numbers', () => {
   const values = Array.from({ length: 100 }, (_, k) => 20 + 0.0997 * k);

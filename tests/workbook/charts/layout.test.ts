@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { limitNotes } from '../../../workbook/charts/frame/caption';
 import { readFamily } from '../../../workbook/charts/frame/family';
+import { limitNotes } from '../../../workbook/charts/frame/limit-words';
 import { reasonInBrief } from '../../../workbook/charts/frame/limits';
 import type { SweepChartProps } from '../../../workbook/charts/frame/props';
-import { type ChartLayout, layOutChart } from '../../../workbook/charts/line/layout';
+import { type LineLayout, layOutChart } from '../../../workbook/charts/line/layout';
 import { type Box, overlaps, textWidth } from '../../../workbook/drawing/index';
 import {
   balanceChart,
@@ -26,14 +26,14 @@ const props = (more: Partial<SweepChartProps>): SweepChartProps => ({
   ...more,
 });
 
-function layOut(more: Partial<SweepChartProps>, width: number, before?: ChartLayout): ChartLayout {
+function layOut(more: Partial<SweepChartProps>, width: number, before?: LineLayout): LineLayout {
   const all = props(more);
   const family = readFamily(all);
   if (typeof family === 'string') throw new Error(family);
   return layOutChart(family, all, width, before);
 }
 
-const boxesOf = (chart: ChartLayout): Box[] =>
+const boxesOf = (chart: LineLayout): Box[] =>
   chart.panels.flatMap((p) => [
     ...p.zones.flatMap((z) => (z.words ? [z.words.box] : [])),
     ...p.spots.flatMap((s) => (s.label ? [s.label.box] : [])),
@@ -52,7 +52,7 @@ test.each([
   ['pull', 320],
   ['pull', 560],
 ] as const)('no two words of the %s chart meet at %i px while the present design slides along', (kind, width) => {
-  let before: ChartLayout | undefined;
+  let before: LineLayout | undefined;
   for (let k = 0; k <= 40; k++) {
     const values = kind === 'balance' ? designValues(-0.18 + k * 0.0015, 1) : designValues(-0.15, 1, 15 + k * 0.1625);
     const cell = kind === 'balance' ? balanceChart : pullChart;
@@ -81,12 +81,12 @@ test('the axes run to the right and upward', () => {
   const [panel] = chart.panels;
   expect(chart.x(-180)).toBeCloseTo(panel!.box.left, 9);
   expect(chart.x(-120)).toBeCloseTo(panel!.box.right, 9);
-  expect(panel!.y(panel!.range[0])).toBeCloseTo(panel!.box.bottom, 9);
-  expect(panel!.y(panel!.range[1])).toBeCloseTo(panel!.box.top, 9);
+  expect(panel!.y(panel!.up.range[0])).toBeCloseTo(panel!.box.bottom, 9);
+  expect(panel!.y(panel!.up.range[1])).toBeCloseTo(panel!.box.top, 9);
 });
 
 test('a baseline that is the present design is not drawn twice', () => {
-  const kinds = (chart: ChartLayout): string[] => chart.panels[0]!.spots.map((s) => s.kind);
+  const kinds = (chart: LineLayout): string[] => chart.panels[0]!.spots.map((s) => s.kind);
   expect(kinds(layOut({ baseline: designValues() }, 560))).toEqual(['now']);
   expect(kinds(layOut({ baseline }, 560))).toEqual(['now', 'baseline']);
 });
@@ -118,8 +118,8 @@ test('a line that breaks off has its name at its own end', () => {
 
 test('an axis of options has their names under it and one place for each', () => {
   const chart = layOut({ cell: { ...balanceChart, across: 'tail_stock', lines: '' } }, 560);
-  expect(chart.xTicks.values.map((v) => chart.xTicks.text(v))).toEqual(['balsa', 'balsa–ply', 'light ply']);
-  expect(chart.xTitle.text).toBe('Tail stock');
+  expect(chart.panels.at(-1)!.across.ticks!.values.map((v) => chart.panels.at(-1)!.across.ticks!.text(v))).toEqual(['balsa', 'balsa–ply', 'light ply']);
+  expect(chart.xTitle!.text).toBe('Tail stock');
 });
 
 test('without any answer there is still a chart', () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { LeverChange, SweepProgress } from '../../../engine/index';
-import { barsOfLevers, changeTitle, effectsIn, leverSentences } from '../../../workbook/charts/levers/layout';
+import { barsOfLevers, changeTitle, effectsIn } from '../../../workbook/charts/levers/layout';
+import { leverSentences } from '../../../workbook/charts/levers/words';
 import { leversProgress } from './levers-data';
 import { optionTitles, sweepNames } from './sweeps';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { splitShared } from '../../../workbook/charts/frame/shared-words';
+import { splitShared } from '../../../workbook/charts/line/shared-words';
 
 test.each([
   [

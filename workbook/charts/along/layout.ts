@@ -1,9 +1,9 @@
 import { formatQuantity, fromSI, type TraceAnswer, type TraceColumn } from '../../../engine/index';
 import type { Spot } from '../frame/family';
-import { byUnit, type Plot, type PlotPanel, titlesOf } from '../frame/plot';
+import { titleWithUnit } from '../frame/measure';
 import type { TraceChartProps } from '../frame/props';
 import { limitsOfColumn } from '../frame/trace-limits';
-import { capital } from '../frame/words';
+import { byUnit, type Plot, type PlotPanel, titlesOf } from '../line/plot';
 
 /** A column of a trace as a chart reads it. */
 export interface AlongColumn {
@@ -20,8 +20,7 @@ export interface Along {
 
 const columnAt = (trace: TraceAnswer, index: number): AlongColumn => {
   const info = trace.columns[index]!;
-  const unit = info.suffix || info.unit;
-  return { info, index, title: capital(unit === '' ? info.title : `${info.title}, ${unit}`) };
+  return { info, index, title: titleWithUnit(info) };
 };
 
 /** Reads the columns that the chart asks for; a sentence where there are none. The first column is across unless another one is named. */

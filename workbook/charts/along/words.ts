@@ -1,10 +1,11 @@
 import { formatNumber, fromSI, type TraceAnswer, toSI } from '../../../engine/index';
-import { limitNotes, whereWithin } from '../frame/caption';
 import type { TableData } from '../frame/figures';
+import type { Drawn } from '../frame/kind';
+import { limitNotes, whereWithin } from '../frame/limit-words';
 import type { TraceChartProps } from '../frame/props';
 import type { ReadSeries } from '../frame/readings';
 import { inSentence, leftOut, listed } from '../frame/words';
-import type { ChartLayout } from '../line/layout';
+import type { LineLayout } from '../line/layout';
 import { type Along, type AlongColumn, alongText } from './layout';
 
 interface Point {
@@ -41,7 +42,7 @@ function runSentence(of: AlongColumn, across: AlongColumn, props: TraceChartProp
 }
 
 /** Where the only column of a panel keeps within its limits; which of several a limit is meant for can't be told. */
-function withinSentences({ across, shown }: Along, chart: ChartLayout, props: TraceChartProps): string[] {
+function withinSentences({ across, shown }: Along, chart: LineLayout, props: TraceChartProps): string[] {
   return chart.panels.flatMap(({ panel, zones, outside }) => {
     const all = [...zones.map(({ zone }) => zone), ...outside];
     const [of, ...others] = shown.filter(({ info }) => panel.shows.includes(info.name));
@@ -57,7 +58,7 @@ function withinSentences({ across, shown }: Along, chart: ChartLayout, props: Tr
 }
 
 /** What to see in the chart, computed from it. */
-export function alongCaption(along: Along, chart: ChartLayout, props: TraceChartProps): string[] {
+export function alongSentences({ of: props, data: along, chart }: Drawn<TraceChartProps, Along, LineLayout>): string[] {
   const { across, shown } = along;
   const { trace } = props;
   const count = trace.present[across.index]!.length;
@@ -83,7 +84,8 @@ function ghostRange({ shown }: Along, { trace }: TraceChartProps): string {
 }
 
 /** Every answered point of the present design and of the baseline, panel by panel. */
-export function alongReadings({ across, shown }: Along, chart: ChartLayout): ReadSeries[] {
+export function alongReadings({ data, chart }: Drawn<TraceChartProps, Along, LineLayout>): ReadSeries[] {
+  const { across, shown } = data;
   const said = (of: AlongColumn, number: number): string =>
     `${of.info.title} ${alongText(of, toSI(number, of.info.unit))}`;
   return chart.panels.flatMap((drawn) => {

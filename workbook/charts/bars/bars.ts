@@ -1,6 +1,7 @@
 import type { NameInfo } from '../../../engine/index';
 import { valueAt } from '../../drawing/index';
-import { type Measure, measure, readFamily, sampleAt } from '../frame/family';
+import { readFamily } from '../frame/family';
+import { type Measure, measure, sampleAt } from '../frame/measure';
 import type { PartsChartProps, SweepChartProps } from '../frame/props';
 import { capital } from '../frame/words';
 
@@ -32,8 +33,8 @@ export interface BarPanel extends Measure {
   /** Greatest number that there can be, as it is shown. */
   readonly most?: number;
   readonly groups: readonly BarGroup[];
-  /** Why there is nothing: the sweep was not asked for it. */
-  readonly unasked?: true;
+  /** Where it is of a sweep: its samples; missing where the sweep was not asked for it. */
+  readonly column?: Float64Array | undefined;
 }
 export interface BarData {
   readonly panels: readonly BarPanel[];
@@ -68,7 +69,7 @@ export function barsOfSweep(props: SweepChartProps): BarData | string {
         baseline: typeof then === 'number' ? then : Number.NaN,
       };
     });
-    return { ...panel, groups, ...(panel.column ? {} : { unasked: true }) };
+    return { ...panel, groups };
   });
   return { panels, of: family.across.title, held: family.held, missing: 0, total: 0 };
 }

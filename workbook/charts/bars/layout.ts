@@ -1,14 +1,16 @@
 import { formatNumber } from '../../../engine/index';
 import { type Box, LABEL_SIZE, textWidth, wrapText } from '../../drawing/index';
-import { holdRange } from '../frame/hold-range';
-import { type Zone, zonesOf } from '../frame/limits';
+import { zonesOf } from '../frame/limits';
 import { type LineStyle, lineStyle } from '../frame/palette';
+import { type DrawnPanel, type Laid, ticksAcross, titleAt, X_AXIS } from '../frame/panels';
 import type { ChartProps } from '../frame/props';
+import { ranged } from '../frame/ranged';
 import { exact, linear } from '../frame/scales';
-import { roundTicks, type Ticks } from '../frame/ticks';
-import { type Range, yRange } from '../frame/y-range';
-import { placeWords, WORD_LINE, type ZoneWords } from '../frame/zone-words';
-import { shareFigure } from '../shares/layout';
+import type { Ticks } from '../frame/ticks';
+import type { Range } from '../frame/y-range';
+import { WORD_LINE } from '../frame/zone-words';
+import { placeZones } from '../frame/zones';
+import { shareFigure } from '../shares/figure';
 import type { Bar, BarData, BarGroup, BarPanel } from './bars';
 
 export interface DrawnBar {
@@ -37,22 +39,12 @@ export interface DrawnGroup {
   /** Pixel of the baseline's value. */
   readonly baseline: number | undefined;
 }
-export interface DrawnBarPanel {
+export interface BarPanelDrawn extends DrawnPanel {
   readonly panel: BarPanel;
-  readonly titleLines: readonly string[];
-  readonly titleTop: number;
-  readonly box: Box;
-  readonly range: Range;
-  readonly ticks: Ticks;
   readonly groups: readonly DrawnGroup[];
-  readonly zones: readonly { readonly zone: Zone; readonly words: ZoneWords | undefined }[];
-  readonly outside: readonly Zone[];
   x(value: number): number;
 }
-export interface BarLayout {
-  readonly width: number;
-  readonly height: number;
-  readonly panels: readonly DrawnBarPanel[];
+export interface BarLayout extends Laid<BarPanelDrawn> {
   /** Bars that a page has no room for. */
   readonly left: number;
 }
@@ -61,8 +53,7 @@ const BAR = 14;
 const BAR_GAP = 2;
 const GROUP_GAP = 7;
 const NAME_LINE = LABEL_SIZE + 2;
-export const BAR_TITLE_LINE = LABEL_SIZE + 3;
-const X_AXIS = 18;
+const TITLE_GAP = 4;
 /** Half a figure of the last tick stands beyond the plot. */
 const RIGHT = 14;
 const PANEL_GAP = 12;
@@ -83,39 +74,35 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
         Math.max(...data.panels.flatMap((p) => p.groups.map((g) => textWidth(g.label, LABEL_SIZE))), 30),
       );
   let top = 0;
-  let left = 0;
-  const panels = data.panels.map((panel, n): DrawnBarPanel => {
+  let notDrawn = 0;
+  const panels = data.panels.map((panel, n): BarPanelDrawn => {
     const groups = panel.groups.slice(0, MOST_GROUPS);
-    left += panel.groups.length - groups.length;
+    notDrawn += panel.groups.length - groups.length;
     const number = ({ si, error }: Bar): string =>
       error === undefined ? formatNumber(panel.shown(si)) : shareFigure(panel.shown(si), panel.shown(error));
     const figure = (bar: Bar): string => bar.text ?? [number(bar), bar.label].filter((each) => each !== '').join(' ');
     const texts = groups.flatMap((g) => g.bars.map(figure));
     const figureRoom = Math.max(0, ...texts.map((text) => textWidth(text, LABEL_SIZE))) + FIGURE_GAP + 2;
-    const titleLines = wrapText(panel.title, LABEL_SIZE, width - 4);
-    const plot = {
-      left: above ? 1 : Math.ceil(nameWidth) + 8,
-      right: width - RIGHT,
-      top: top + titleLines.length * BAR_TITLE_LINE + 4,
-    };
-    const plotWidth = plot.right - plot.left;
-    const zones = zonesOf(panel, props.checks, props.names, props.values);
-    const words = new Map(zones.map((zone) => [zone, wrapText(zone.reason, LABEL_SIZE, plotWidth * WORDS_SHARE)]));
+    const { title, plotTop } = titleAt([panel.title], top, width, TITLE_GAP);
+    const left = above ? 1 : Math.ceil(nameWidth) + 8;
+    const right = width - RIGHT;
+    const plotWidth = right - left;
     const numbers = groups.flatMap((g) => [
       ...g.bars.map((bar) => panel.shown(bar.si + (bar.error ?? 0))),
       panel.shown(g.baseline),
     ]);
-    const ranged = yRange([0, ...numbers.map(exact)], zones, (zone) => {
-      const wide = Math.max(...words.get(zone)!.map((line) => textWidth(line, LABEL_SIZE)));
-      return (wide + WORDS_PAD) / plotWidth;
+    const axis = ranged({
+      numbers: [0, ...numbers.map(exact)],
+      zones: zonesOf(panel, props.checks, props.names, props.values),
+      words: (zone) => wrapText(zone.reason, LABEL_SIZE, plotWidth * WORDS_SHARE),
+      room: (lines) => (Math.max(...lines.map((line) => textWidth(line, LABEL_SIZE))) + WORDS_PAD) / plotWidth,
+      held: props.moving ? before?.panels[n]?.across.range : undefined,
     });
-    const { shown, outside } = ranged ?? { shown: [], outside: zones };
-    const held = props.moving ? before?.panels[n]?.range : undefined;
-    const bare: Range = ranged ? fromZero(holdRange(ranged.range, ranged.needed, held), numbers) : [0, 1];
+    const bare = axis.answered ? fromZero(axis.range, numbers) : axis.range;
     const range = roomed(bare, numbers, figureRoom / plotWidth, above ? MOST_ROOM_ABOVE : MOST_ROOM);
-    const x = linear(range, plot.left, plot.right);
+    const x = linear(range, left, right);
 
-    let y = plot.top + GROUP_GAP / 2;
+    let y = plotTop + GROUP_GAP / 2;
     const drawn = groups.map((group): DrawnGroup => {
       const name = wrapText(group.label, LABEL_SIZE, above ? plotWidth : nameWidth + 1);
       const nameHigh = above ? name.length * NAME_LINE : 0;
@@ -144,30 +131,22 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
       y += high + GROUP_GAP;
       return group_;
     });
-    // The reasons of limits stand in a strip of their own under the bars.
-    const strip = Math.max(
-      0,
-      ...shown.map((zone) => (zone.reason === '' ? 0 : words.get(zone)!.length * WORD_LINE + 8)),
-    );
-    const box: Box = { ...plot, bottom: y + strip };
-    const taken: Box[] = [];
-    const placed = shown.map((zone) => {
-      const edge = x(zone.limit);
-      const under = { ...box, top: y - GROUP_GAP / 2 };
-      const area = zone.side === 'below' ? { ...under, right: edge } : { ...under, left: edge };
-      const found = zone.reason === '' ? undefined : placeWords(words.get(zone)!, area, 'top', [], taken);
-      if (found) taken.push(found.box);
-      return { zone, words: found };
-    });
-    const result = {
-      ...{ panel, titleLines, titleTop: top, box, range, groups: drawn, zones: placed, outside, x },
-      ticks: upTo(roundTicks(range, Math.max(2, Math.round(plotWidth / 70))), panel.most),
-    };
+    // The words of limits stand in a strip of their own under the bars.
+    const strip = Math.max(0, ...axis.shown.map((zone) => stripHeight(axis.words.get(zone)!)));
+    const box: Box = { left, right, top: plotTop, bottom: y + strip };
+    const under = { ...box, top: y - GROUP_GAP / 2 };
     top = box.bottom + X_AXIS + PANEL_GAP;
-    return result;
+    return {
+      ...{ key: panel.path, panel, title, box, groups: drawn, x, spots: [], outside: axis.outside },
+      zones: placeZones(axis, { along: 'across', box: under, at: x, strokes: [], taken: [] }),
+      across: { range, ticks: upTo(ticksAcross(range, { left, right }), panel.most), grid: true },
+      up: { range: [0, 1] },
+    };
   });
-  return { width, height: top - PANEL_GAP + 2, panels, left };
+  return { width, height: top - PANEL_GAP + 2, panels, left: notDrawn };
 }
+
+const stripHeight = (lines: readonly string[]): number => (lines.join('') === '' ? 0 : lines.length * WORD_LINE + 8);
 
 const upTo = (ticks: Ticks, most = Number.POSITIVE_INFINITY): Ticks => ({
   ...ticks,

@@ -2,14 +2,24 @@ import { formatNumber } from '../../../engine/index';
 import { type Box, LABEL_SIZE, overlaps, type Point, segmentsOf, textWidth, wrapText } from '../../drawing/index';
 import type { Panel, Spot } from '../frame/family';
 import { type Grid, type GridLine, gridValues } from '../frame/grid';
-import { holdRange } from '../frame/hold-range';
-import { type Zone, zonesOf } from '../frame/limits';
+import { zonesOf } from '../frame/limits';
+import {
+  type DrawnPanel,
+  type Heights,
+  type Laid,
+  leftRoom,
+  plotHeight,
+  TITLE_LINE,
+  ticksUp,
+  titleAt,
+} from '../frame/panels';
 import type { SweepChartProps } from '../frame/props';
+import { ranged } from '../frame/ranged';
 import { exact, linear } from '../frame/scales';
-import { type DrawnSpot, markedOn, NOW_RADIUS, placeSpots, placesOf } from '../frame/spots';
-import { roundTicks, type Ticks } from '../frame/ticks';
-import { type Range, yRange } from '../frame/y-range';
-import { placeWords, wordsHeight, type ZoneWords } from '../frame/zone-words';
+import { around, markedOn, NOW_RADIUS, placeSpots, placesOf } from '../frame/spots';
+import type { Range } from '../frame/y-range';
+import { wordsHeight } from '../frame/zone-words';
+import { placeZones } from '../frame/zones';
 
 /** One line of the carpet's own grid: one axis stays, the other runs. */
 export interface CarpetLine {
@@ -20,35 +30,22 @@ export interface CarpetLine {
   /** Place of its name. */
   readonly label: Box | undefined;
 }
-export interface DrawnCarpet {
+export interface CarpetPanel extends DrawnPanel {
   readonly panel: Panel;
-  readonly titleLines: readonly string[];
-  readonly titleTop: number;
-  readonly box: Box;
-  readonly range: Range;
-  readonly ticks: Ticks;
   readonly lines: readonly CarpetLine[];
   readonly ghost: readonly Point[];
-  readonly zones: readonly { readonly zone: Zone; readonly words: ZoneWords | undefined }[];
-  readonly outside: readonly Zone[];
-  readonly spots: readonly DrawnSpot[];
   /** placed[row][column], y NaN where there is no answer. */
   readonly placed: readonly (readonly Point[])[];
   readonly values: readonly (readonly number[])[];
 }
-export interface CarpetLayout {
-  readonly width: number;
-  readonly height: number;
+export interface CarpetLayout extends Laid<CarpetPanel> {
   /** How the second axis is shifted against the first. */
   readonly shift: number;
-  readonly panels: readonly DrawnCarpet[];
 }
 
-const LINE = LABEL_SIZE + 3;
 const KEY_LINES = 2;
-const NARROW = 420;
-const HEIGHTS: readonly number[] = [290, 220, 190];
-const NARROW_HEIGHTS: readonly number[] = [250, 210, 180];
+const HEIGHTS: Heights = { wide: [290, 220, 190], narrow: [250, 210, 180] };
+const TICK_EVERY = 36;
 const SHIFT = 0.62;
 /** Every value has a line of its own up to this number, beyond it five spread evenly: those are in the coarse lattice too. */
 const MOST_LINES = 7;
@@ -65,30 +62,40 @@ const NAME_UNDER = 9;
 /** Lays a carpet out: both axes run along a slanted abscissa of their own, the result upward. */
 export function layOutCarpet(grid: Grid, props: SweepChartProps, width: number, before?: CarpetLayout): CarpetLayout {
   const { family, columns, rows } = grid;
-  const plotHeight = (width < NARROW ? NARROW_HEIGHTS : HEIGHTS)[Math.min(family.panels.length, HEIGHTS.length) - 1]!;
+  const height = plotHeight(HEIGHTS, width, family.panels.length);
   const values = family.panels.map((panel) => gridValues(grid, panel, props));
   const held = props.moving ? before?.shift : undefined;
   const shift = held ?? (values[0] && slopesAgree(values[0]) ? -SHIFT : SHIFT);
   const u = share(columns);
   const v = share(rows);
   const along = (x: number, y: number): number => u(x) + shift * v(y);
-  const drafts = family.panels.map((panel, n) => draft(panel, n, props, values[n]!, plotHeight, width, before));
-  const widest = Math.max(
-    0,
-    ...drafts.flatMap((d) => d.ticks.values.map((t) => textWidth(d.ticks.text(t), LABEL_SIZE))),
+  const axes = family.panels.map((panel, n) =>
+    ranged({
+      numbers: [
+        ...values[n]!.flat(),
+        ...panel.ghost.map((spot) => spot.y),
+        panel.now?.y ?? Number.NaN,
+        panel.baseline?.y ?? Number.NaN,
+      ],
+      zones: zonesOf(panel, props.checks, props.names, props.values),
+      words: (zone) => wrapText(zone.reason, LABEL_SIZE, width * WORDS_SHARE),
+      room: (lines) => wordsHeight(lines.length) / height,
+      held: props.moving ? before?.panels[n]?.up.range : undefined,
+      aired,
+    }),
   );
-  const left = Math.ceil(widest) + 11;
+  const ticks = axes.map(({ range }) => ticksUp(range, height, TICK_EVERY));
+  const left = leftRoom(ticks);
   const right = width - 6;
   const x = linear([Math.min(0, shift), 1 + Math.max(0, shift)], left + SIDE, right - SIDE);
 
-  let top = KEY_LINES * LINE + 4;
-  const panels = drafts.map(({ panel, range, ticks, shown, outside, words }, n): DrawnCarpet => {
-    const titleLines = wrapText(panel.title, LABEL_SIZE, width - 4);
-    const titleTop = top;
-    const box: Box = { left, right, top: top + titleLines.length * LINE + 8, bottom: 0 };
-    const plot = { ...box, bottom: box.top + plotHeight };
-    top = plot.bottom + PANEL_GAP;
-    const y = linear(range, plot.bottom, plot.top);
+  let top = KEY_LINES * TITLE_LINE + 4;
+  const panels = family.panels.map((panel, n): CarpetPanel => {
+    const axis = axes[n]!;
+    const { title, plotTop } = titleAt([panel.title], top, width);
+    const box: Box = { left, right, top: plotTop, bottom: plotTop + height };
+    top = box.bottom + PANEL_GAP;
+    const y = linear(axis.range, box.bottom, box.top);
     const placed = rows.map((row, r) =>
       columns.map((column, c) => ({ x: x(along(column.shown, row.shown)), y: y(values[n]![r]![c]!) })),
     );
@@ -105,45 +112,20 @@ export function layOutCarpet(grid: Grid, props: SweepChartProps, width: number, 
     );
     const marks = marked.map(({ at }) => around(at, NOW_RADIUS));
     const labels = namesAtEnds(bare);
-    const taken = [...labels.values(), ...marks];
-    const zones = shown.map((zone) => {
-      const edge = y(zone.limit);
-      const area = zone.side === 'below' ? { ...plot, top: edge } : { ...plot, bottom: edge };
-      const found = placeWords(words.get(zone)!, area, zone.side === 'below' ? 'top' : 'bottom', strokes, taken);
-      if (found) taken.push(found.box);
-      return { zone, words: found };
-    });
     const ghost = panel.ghost.map((spot) => ({
       x: grid.baseline ? x(along(spot.x, grid.baseline.y)) : Number.NaN,
       y: y(spot.y),
     }));
     return {
-      ...{ panel, titleLines, titleTop, box: plot, range, ticks, ghost, zones, outside, placed, values: values[n]! },
+      ...{ key: panel.path, panel, title, box, ghost, placed, values: values[n]!, outside: axis.outside },
+      across: { range: [0, 1] },
+      up: { range: axis.range, ticks: ticks[n]!, grid: true },
+      zones: placeZones(axis, { along: 'up', box, at: y, strokes, taken: [...labels.values(), ...marks] }),
       lines: bare.map(({ end: _, inner: _i, ...line }) => ({ ...line, label: labels.get(line.key) })),
-      spots: placeSpots(marked, plot, [...labels.values()], strokes, placesOf(before?.panels[n]?.spots)),
+      spots: placeSpots(marked, box, [...labels.values()], strokes, placesOf(before?.panels[n]?.spots)),
     };
   });
   return { width, height: panels.at(-1)!.box.bottom + 10, shift, panels };
-}
-
-function draft(
-  panel: Panel,
-  n: number,
-  props: SweepChartProps,
-  values: readonly (readonly number[])[],
-  plotHeight: number,
-  width: number,
-  before: CarpetLayout | undefined,
-) {
-  const zones = zonesOf(panel, props.checks, props.names, props.values);
-  const words = new Map(zones.map((zone) => [zone, wrapText(zone.reason, LABEL_SIZE, width * WORDS_SHARE)]));
-  const ghost = panel.ghost.map((spot) => spot.y);
-  const numbers = [...values.flat(), ...ghost, panel.now?.y ?? Number.NaN, panel.baseline?.y ?? Number.NaN];
-  const ranged = yRange(numbers, zones, (zone) => wordsHeight(words.get(zone)!.length) / plotHeight);
-  const { shown, outside } = ranged ?? { shown: [], outside: zones };
-  const held = props.moving ? before?.panels[n]?.range : undefined;
-  const range: Range = ranged ? holdRange(aired(ranged.range), ranged.needed, held) : [0, 1];
-  return { panel, words, shown, outside, range, ticks: roundTicks(range, Math.round(plotHeight / 36)) };
 }
 
 /** With room above and below for the names at the ends of the grid's lines. */
@@ -225,5 +207,4 @@ function chosen(list: readonly GridLine[]): number[] {
   return Array.from({ length: LINES }, (_, k) => Math.round((k * last) / (LINES - 1)));
 }
 
-const around = ({ x, y }: Point, r: number): Box => ({ left: x - r, right: x + r, top: y - r, bottom: y + r });
 const strokesOf = (points: readonly Point[]) => segmentsOf(points, false).filter((s) => !Number.isNaN(s.y0 + s.y1));

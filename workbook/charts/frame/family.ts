@@ -1,19 +1,8 @@
-import { fromSI, type NameInfo, NOT_COMPUTED, type SweepAxisValues, type SweepProgress } from '../../../engine/index';
+import { fromSI, type NameInfo, type SweepAxisValues, type SweepProgress } from '../../../engine/index';
 import { valueAt, valueText } from '../../drawing/index';
+import { type Measure, measure, sampleAt } from './measure';
 import type { SweepChartProps } from './props';
-import { capital, withoutSharedEnd } from './words';
-
-/** A quantity as an axis shows it. */
-export interface Measure {
-  readonly path: string;
-  readonly info: NameInfo;
-  /** Title with unit. */
-  readonly title: string;
-  /** SI value → number on the axis. */
-  shown(si: number): number;
-  /** SI value as people read it, with its unit. */
-  text(si: number): string;
-}
+import { withoutSharedEnd } from './words';
 
 /** One line of the family: the samples along `across` at one value of `lines`. */
 export interface FamilyLine {
@@ -50,25 +39,6 @@ export interface Family {
   readonly panels: readonly Panel[];
   /** Axes that this chart does not show, at the value nearest to the present design. */
   readonly held: readonly string[];
-}
-
-/** SI value of a sample, `gap` where it has no answer, undefined where it is not computed yet. */
-export function sampleAt(progress: SweepProgress, column: Float64Array, sample: number): number | 'gap' | undefined {
-  const why = progress.why[sample];
-  if (why === undefined || why === NOT_COMPUTED) return undefined;
-  const value = column[sample];
-  return why !== 0 || value === undefined || !Number.isFinite(value) ? 'gap' : value;
-}
-
-export function measure(info: NameInfo): Measure {
-  const unit = info.suffix || info.unit;
-  return {
-    path: info.path,
-    info,
-    title: capital(unit === '' ? info.title : `${info.title}, ${unit}`),
-    shown: (si) => fromSI(si, info.unit),
-    text: (si) => valueText(info, si),
-  };
 }
 
 /** Index of the axis value nearest to a value. */
@@ -204,4 +174,18 @@ export function linePoints(family: Family, panel: Panel, line: FamilyLine, progr
     });
   }
   return points;
+}
+
+/** A line's answers as SI pairs, in order across; gaps and samples not yet computed are left out. */
+export function answersOf(
+  family: Family,
+  panel: Panel,
+  line: FamilyLine,
+  progress: SweepProgress,
+): { x: number; y: number }[] {
+  if (!panel.column) return [];
+  return line.samples.flatMap((sample, k) => {
+    const y = sampleAt(progress, panel.column!, sample);
+    return typeof y === 'number' ? [{ x: family.acrossValues[k]!, y }] : [];
+  });
 }

@@ -1,6 +1,6 @@
-import { type Measure, measure } from './family';
 import { type Grid, gridValues } from './grid';
 import { type Zone, zonesOf } from './limits';
+import { type Measure, measure } from './measure';
 import type { SweepChartProps } from './props';
 
 /** A limit with the values of the result that it is on. */

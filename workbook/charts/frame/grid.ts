@@ -1,8 +1,9 @@
-import type { SweepAxisValues } from '../../../engine/index';
-import { NOT_COMPUTED } from '../../../engine/index';
-import { valueAt } from '../../drawing/index';
-import { type Family, type Measure, measure, type Panel, readFamily, type Spot, sampleAt } from './family';
+import { NOT_COMPUTED, type SweepAxisValues } from '../../../engine/index';
+import { type Box, type Point, valueAt } from '../../drawing/index';
+import { type Family, type Panel, readFamily, type Spot } from './family';
+import { type Measure, measure, numberText, sampleAt } from './measure';
 import type { SweepChartProps } from './props';
+import type { ReadSeries } from './readings';
 
 /** A sweep over two axes, as far as it is computed. */
 export interface Grid {
@@ -94,3 +95,27 @@ export function gridValues(grid: Grid, panel: Panel, { progress }: SweepChartPro
     }),
   );
 }
+
+/** Where a design of the grid stands on both axes. */
+export const placeTexts = ({ family, along, rows, columns }: Grid, row: number, column: number): string[] => [
+  `${family.across.info.title} ${columns[column]!.label}`,
+  `${along.info.title} ${rows[row]!.label}`,
+];
+
+/** The answered designs of one result, one series for each row of the grid. */
+export const gridReadings = (
+  grid: Grid,
+  { info }: Panel,
+  values: readonly (readonly number[])[],
+  place: (row: number, column: number) => Point,
+  plot: Box,
+): ReadSeries[] =>
+  grid.rows.map((_, r) => ({
+    name: '',
+    plot,
+    points: grid.columns.flatMap((_c, c) => {
+      const value = values[r]![c]!;
+      if (Number.isNaN(value)) return [];
+      return [{ at: place(r, c), lines: [`${info.title} ${numberText(info, value)}`, ...placeTexts(grid, r, c)] }];
+    }),
+  }));

@@ -1,6 +1,6 @@
 import type { CheckCell, NameInfo } from '../../../engine/index';
 import { type Names, valueAt } from '../../drawing/index';
-import type { Measure } from './family';
+import type { Measure } from './measure';
 
 /** A range that a check forbids on a panel, in the panel's own numbers. */
 export interface Zone {

@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
-import { ink, LABEL_SIZE, lineKinds } from '../../drawing/index';
-import { type EndLabel, endLineHeight } from './end-labels';
+import { ink, LABEL_SIZE } from '../../drawing/index';
 import { BASELINE_RADIUS, type DrawnSpot, NOW_RADIUS } from './spots';
 import { WORD_LINE, type ZoneWords } from './zone-words';
 
@@ -24,32 +23,6 @@ export function Words({ words }: { words: ZoneWords }): JSX.Element {
         </tspan>
       ))}
     </text>
-  );
-}
-
-/** A line's name at its end. */
-export function End({ end }: { end: EndLabel }): JSX.Element {
-  const first = end.at.y - ((end.lines.length - 1) * endLineHeight) / 2 + LABEL_SIZE * 0.36;
-  return (
-    <g fill={end.colour}>
-      {end.leader && (
-        <line
-          x1={round(end.leader.x0)}
-          y1={round(end.leader.y0)}
-          x2={round(end.leader.x1)}
-          y2={round(end.leader.y1)}
-          stroke={end.colour}
-          stroke-width={lineKinds.thin.width}
-        />
-      )}
-      <text>
-        {end.lines.map((line, k) => (
-          <tspan key={line} x={round(end.at.x)} y={round(first + k * endLineHeight)}>
-            {line}
-          </tspan>
-        ))}
-      </text>
-    </g>
   );
 }
 

@@ -1,4 +1,4 @@
-import { type Measure, measure } from './family';
+import { type Measure, measure } from './measure';
 import type { SweepChartProps } from './props';
 
 /** One result of a sweep, sample by sample, in the unit in which it is shown; NaN where it has no answer or is not computed. */
@@ -6,8 +6,8 @@ export interface SampleColumn extends Measure {
   readonly values: readonly number[];
   readonly now: number;
   readonly baseline: number;
-  /** The sweep was not asked for it. */
-  readonly unasked: boolean;
+  /** Missing: the sweep was not asked for it. */
+  readonly column: Float64Array | undefined;
 }
 
 /** Undefined where there is no such result. */
@@ -19,7 +19,7 @@ export function samplesOf(props: SweepChartProps, path: string): SampleColumn | 
   const column = progress.columns[progress.wanted.indexOf(path)];
   const shown = Array.from(column ?? [], (si, sample) => (progress.why[sample] === 0 ? of.shown(si) : Number.NaN));
   const at = (design: Float64Array | undefined): number => of.shown(design?.[info.slot] ?? Number.NaN);
-  return { ...of, values: shown, now: at(values), baseline: at(baseline), unasked: column === undefined };
+  return { ...of, values: shown, now: at(values), baseline: at(baseline), column };
 }
 
 /** Place along one axis of every sample; the last axis runs fastest. */

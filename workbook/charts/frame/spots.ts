@@ -26,6 +26,9 @@ const HEIGHT = LABEL_SIZE + 2;
 /** Two designs nearer than this, in pixels, are one. */
 const SAME = 2.5;
 
+/** The room of a mark. */
+export const around = ({ x, y }: Point, r: number): Box => ({ left: x - r, right: x + r, top: y - r, bottom: y + r });
+
 /** A design to be marked. */
 export interface Marked {
   readonly kind: DrawnSpot['kind'];
@@ -63,12 +66,7 @@ export function placeSpots(
   const spots = marked
     .filter((each) => seen(each.at) && (each.kind === 'now' || !isPresent(each)))
     .map((each) => ({ ...each, radius: each.kind === 'now' ? NOW_RADIUS : BASELINE_RADIUS }));
-  const marks = spots.map(({ at, radius }) => ({
-    left: at.x - radius,
-    right: at.x + radius,
-    top: at.y - radius,
-    bottom: at.y + radius,
-  }));
+  const marks = spots.map(({ at, radius }) => around(at, radius));
   const labels = placeLabels(
     spots.map(({ at, text, radius, ...spot }) => ({
       key: keyOf(spot),

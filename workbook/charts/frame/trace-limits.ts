@@ -1,6 +1,6 @@
 import { sameDimension, type TraceColumn } from '../../../engine/index';
-import { measure } from './family';
 import { type Zone, zonesOf } from './limits';
+import { measure } from './measure';
 import type { TraceChartProps } from './props';
 
 /** Limits of the checks that the cell names, where they are of the quantity that the column tells. */

@@ -10,8 +10,8 @@ import {
 } from '../../../engine/index';
 import type { Names } from '../../drawing/index';
 import type { Bar, BarData, BarGroup, BarPanel } from '../bars/bars';
-import { measure } from '../frame/family';
-import { capital, inSentence, listed } from '../frame/words';
+import { measure } from '../frame/measure';
+import { capital, inSentence } from '../frame/words';
 
 export type OptionTitle = (path: string, option: string) => string | undefined;
 
@@ -104,21 +104,3 @@ const changeOf = (info: NameInfo, text: BarPanel['text']): Omit<BarPanel, 'group
     text,
   };
 };
-
-const NAMED = 3;
-
-/** "Line pull: the strongest is line length, then guide station and tip weight. Wheel station does not move it." */
-export function leverSentences({ panels, told }: LeverBars): string[] {
-  return panels.map(({ info }, n) => {
-    const { moves, still } = told[n]!;
-    const title = capital(info.title.replace(/^Change of /, ''));
-    const [first, ...rest] = moves.slice(0, NAMED).map(inSentence);
-    const none =
-      still.length === 0
-        ? ''
-        : ` ${capital(listed(still.map(inSentence)))} ${still.length === 1 ? 'does' : 'do'} not move it.`;
-    if (first === undefined) return still.length === 0 ? '' : `${title}:${none}`;
-    const then = rest.length === 0 ? '' : `, then ${listed(rest)}`;
-    return `${title}: the strongest lever is ${first}${then}.${none}`;
-  });
-}

@@ -1,5 +1,6 @@
 import { fromSI } from '../../../engine/index';
 import { LABEL_SIZE, textWidth, wrapText } from '../../drawing/index';
+import type { Laid } from '../frame/panels';
 import type { PartsChartProps } from '../frame/props';
 import { linear } from '../frame/scales';
 import { spread } from '../frame/spread';
@@ -37,7 +38,7 @@ export interface Moments {
 const SMALL = 0.025;
 
 /** The moments of all parts about the CG, by the side on which they lie. */
-export function readMoments({ parts, names, values, baseline }: PartsChartProps): Moments {
+export function readMoments({ parts, names, values, baseline }: PartsChartProps): Moments | string {
   const infos = parts.rows.map((row) => names.get(`${parts.name}.${row.name}.moment`));
   const unit = infos.find((info) => info !== undefined)?.unit ?? '';
   const shown = (column: Float64Array | undefined): number[] =>
@@ -58,10 +59,11 @@ export function readMoments({ parts, names, values, baseline }: PartsChartProps)
       moments: gather(on, total),
     };
   };
+  const [nose, tail] = [side('nose-heavy', -1), side('tail-heavy', 1)];
+  if (nose.moments.length + tail.moments.length === 0)
+    return `${parts.title} has no part with a moment yet. Give its parts a mass and a place.`;
   return {
-    unit,
-    nose: side('nose-heavy', -1),
-    tail: side('tail-heavy', 1),
+    ...{ unit, nose, tail },
     missing: now.filter((value) => !Number.isFinite(value)).length,
     total: parts.rows.length,
   };
@@ -94,9 +96,7 @@ export interface DrawnSide {
   readonly moments: readonly DrawnMoment[];
   readonly baseline: number | undefined;
 }
-export interface MomentLayout {
-  readonly width: number;
-  readonly height: number;
+export interface MomentLayout extends Laid {
   readonly top: number;
   readonly bottom: number;
   readonly ticks: Ticks;
@@ -113,7 +113,7 @@ const NAME_OFF = 14;
 const AXIS_PAD = 7;
 
 /** Two stacks back to back with the scale between them and the names outside. */
-export function layOutMoments(moments: Moments, width: number): MomentLayout {
+export function layOutMoments(moments: Moments, _of: PartsChartProps, width: number): MomentLayout {
   const { nose, tail } = moments;
   const most = Math.max(nose.total, tail.total, nose.baseline || 0, tail.baseline || 0) || 1;
   const range: Range = [0, most];
@@ -155,7 +155,7 @@ export function layOutMoments(moments: Moments, width: number): MomentLayout {
   const noseLeft = Math.round(middle - axis / 2 - bar);
   const tailLeft = Math.round(middle + axis / 2);
   return {
-    ...{ width, height: bottom + 8, top: TOP, bottom, ticks: roundTicks(range, 6), y },
+    ...{ width, height: bottom + 8, panels: [], top: TOP, bottom, ticks: roundTicks(range, 6), y },
     nose: drawn(nose, names[0]!, noseLeft, noseLeft - NAME_OFF),
     tail: drawn(tail, names[1]!, tailLeft, tailLeft + bar + NAME_OFF),
   };

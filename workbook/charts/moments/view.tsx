@@ -1,53 +1,26 @@
 import type { JSX } from 'preact';
-import { formatNumber } from '../../../engine/index';
-import { ink, LABEL_SIZE, lineKinds, useWidth } from '../../drawing/index';
-
-import { ChartFigure } from '../frame/chart-figure';
+import { ink, LABEL_SIZE, lineKinds } from '../../drawing/index';
+import { chartOf, type Drawn } from '../frame/kind';
 import { round } from '../frame/marks';
 import { lineStyle } from '../frame/palette';
-import { PLAIN_WIDTH } from '../frame/place-holder';
 import type { PartsChartProps } from '../frame/props';
-import type { ReadSeries } from '../frame/readings';
-import { inSentence, leftOut, listed } from '../frame/words';
-import {
-  type DrawnSide,
-  layOutMoments,
-  type MomentLayout,
-  type Moments,
-  momentLine,
-  percent,
-  readMoments,
-  type Side,
-} from './layout';
+import { type DrawnSide, layOutMoments, type MomentLayout, type Moments, momentLine, readMoments } from './layout';
+import { momentReadings, momentSentences, momentTable } from './words';
 
 /** Each part's moment about the CG: nose-heavy and tail-heavy ones stacked back to back. */
-export function MomentChart(props: PartsChartProps): JSX.Element {
-  const [host, measured] = useWidth(props.width ?? PLAIN_WIDTH);
-  const moments = readMoments(props);
-  const empty = moments.nose.moments.length + moments.tail.moments.length === 0;
-  return (
-    <div ref={host}>
-      {empty ? (
-        <p>{props.parts.title} has no part with a moment yet. Give its parts a mass and a place.</p>
-      ) : (
-        <Picture title={props.cell.title} moments={moments} width={props.width ?? measured} />
-      )}
-    </div>
-  );
-}
+export const MomentChart = chartOf({
+  read: readMoments,
+  layOut: layOutMoments,
+  Whole: Stacks,
+  sentences: momentSentences,
+  readings: momentReadings,
+  table: momentTable,
+});
 
-function Picture({ title, moments, width }: { title: string; moments: Moments; width: number }): JSX.Element {
-  const chart = layOutMoments(moments, width);
-  const middle = width / 2;
+function Stacks({ data: moments, chart }: Drawn<PartsChartProps, Moments, MomentLayout>): JSX.Element {
+  const middle = chart.width / 2;
   return (
-    <ChartFigure
-      title={title}
-      sentences={captionOf(moments)}
-      width={chart.width}
-      height={chart.height}
-      series={() => readings(moments, chart)}
-      table={() => tableOf(moments)}
-    >
+    <>
       <text x={0} y={LABEL_SIZE + 1}>
         Moment about the CG, {moments.unit}
       </text>
@@ -63,7 +36,7 @@ function Picture({ title, moments, width }: { title: string; moments: Moments; w
       ))}
       <Stack drawn={chart.nose} style={0} chart={chart} outward={-1} />
       <Stack drawn={chart.tail} style={1} chart={chart} outward={1} />
-    </ChartFigure>
+    </>
   );
 }
 
@@ -132,47 +105,4 @@ function Stack({ drawn, style, chart, outward }: StackProps): JSX.Element {
       )}
     </g>
   );
-}
-
-const readings = ({ unit }: Moments, chart: MomentLayout): ReadSeries[] =>
-  [chart.nose, chart.tail].map((drawn) => ({
-    name: drawn.side.name,
-    points: drawn.moments.map((each) => ({
-      at: { x: (drawn.left + drawn.right) / 2, y: (each.top + each.bottom) / 2 },
-      lines: [each.title, `${formatNumber(each.size)} ${unit}`, `${percent(each.share)} of its side`],
-    })),
-  }));
-
-const tableOf = ({ nose, tail, unit }: Moments) => ({
-  head: [[{ text: 'Part' }, { text: 'Side' }, { text: `Moment about the CG, ${unit}` }, { text: 'Share of its side' }]],
-  rows: [nose, tail].flatMap((side) =>
-    side.moments.map((each) => ({
-      head: each.title,
-      cells: [side.name, formatNumber(each.size), percent(each.share)],
-    })),
-  ),
-});
-
-/** About the CG both sides hold the same, unless a part is left out. */
-const balanced = (a: number, b: number): boolean => Math.abs(a - b) <= 0.005 * Math.max(a, b);
-const rounded = (value: number): string => formatNumber(Number(value.toPrecision(3)));
-
-/** Parts that the sentence names on each side. */
-const NAMED = 2;
-
-function captionOf({ nose, tail, unit, missing, total }: Moments): string[] {
-  const first = (side: Side): string =>
-    listed(side.moments.slice(0, NAMED).map((each) => `${inSentence(each.title)} ${percent(each.share)}`));
-  const sentences = [
-    balanced(nose.total, tail.total)
-      ? `Each side holds ${rounded(nose.total)} ${unit}.`
-      : `The nose-heavy side holds ${rounded(nose.total)} ${unit}, the tail-heavy side ${rounded(tail.total)} ${unit}.`,
-    ...(nose.moments.length > 0 && tail.moments.length > 0
-      ? [`Most of the nose-heavy side: ${first(nose)}; of the tail-heavy side: ${first(tail)}.`]
-      : []),
-  ];
-  const then = Math.max(nose.baseline || 0, tail.baseline || 0);
-  if (then > 0) sentences.push(`Dotted: the baseline, ${rounded(then)} ${unit}.`);
-  sentences.push(leftOut(missing, total, 'parts'));
-  return sentences;
 }

@@ -1,10 +1,13 @@
 import { fromSI, type TraceAnswer, type TraceColumn } from '../../../engine/index';
-import { LABEL_SIZE, type Point, wrapText } from '../../drawing/index';
+import type { Point } from '../../drawing/index';
 import { holdRange } from '../frame/hold-range';
 import type { Zone } from '../frame/limits';
+import { titleWithUnit } from '../frame/measure';
+import { type Laid, type Title, titleAt } from '../frame/panels';
 import type { TraceChartProps } from '../frame/props';
 import { linear } from '../frame/scales';
 import { roundTicks, type Ticks } from '../frame/ticks';
+import { limitsOfColumn } from '../frame/trace-limits';
 import type { Range } from '../frame/y-range';
 
 /** One value around the lap. */
@@ -20,10 +23,13 @@ export interface RingExtreme {
   readonly label: Point;
   readonly anchor: 'start' | 'end' | 'middle';
 }
-export interface RingLayout {
-  readonly width: number;
-  readonly height: number;
-  readonly titleLines: readonly string[];
+/** The column of a trace that is drawn, and its place among all. */
+export interface RingData {
+  readonly column: TraceColumn;
+  readonly index: number;
+}
+export interface RingLayout extends Laid {
+  readonly title: Title;
   readonly centre: Point;
   readonly radius: number;
   readonly range: Range;
@@ -38,7 +44,6 @@ export interface RingLayout {
   place(angle: number, radius: number): Point;
 }
 
-const LINE = LABEL_SIZE + 3;
 const MOST_RADIUS = 150;
 const SIDE = 62;
 const EDGE = 22;
@@ -47,36 +52,37 @@ const RINGS = 4;
 const HOLE = 0.18;
 
 /** Reads one column of a trace against its first, which is an angle. */
-export function ringColumn({ trace, cell }: TraceChartProps): { column: TraceColumn; index: number } | undefined {
+export function readRing({ trace, cell }: TraceChartProps): RingData | string {
   const index = trace.columns.findIndex((each) => each.name === cell.up[0]);
-  return index > 0 ? { column: trace.columns[index]!, index } : undefined;
+  if (index < 1) return trace.message ?? `${cell.of} does not tell "${cell.up[0] ?? ''}". Choose another.`;
+  if (trace.present.length === 0) return trace.message ?? `${trace.title} has nothing to show for this design.`;
+  return { column: trace.columns[index]!, index };
 }
 
 /** Lays a ring out: angle 0 at the top, running anticlockwise as the model flies seen from above, the value outward. */
 export function layOutRing(
+  { column, index }: RingData,
   props: TraceChartProps,
-  zones: readonly Zone[],
   width: number,
   before?: RingLayout,
 ): RingLayout {
-  const { column, index } = ringColumn(props)!;
   const { trace } = props;
   const read = (arrays: TraceAnswer['present'] | undefined): { angle: number; value: number }[] =>
     Array.from(arrays?.[0] ?? [], (angle, k) => ({ angle, value: fromSI(arrays![index]![k]!, column.unit) }));
   const present = read(trace.present);
   const baseline = read(trace.baseline);
   const numbers = [...present, ...baseline].map(({ value }) => value).filter(Number.isFinite);
-  const shownZones = zones.filter(({ limit }) => Number.isFinite(limit));
-  const high = Math.max(...numbers, ...shownZones.map(({ limit }) => limit));
-  const low = Math.min(...numbers, ...shownZones.map(({ limit }) => limit));
+  const zones = limitsOfColumn(column, props).filter(({ limit }) => Number.isFinite(limit));
+  const high = Math.max(...numbers, ...zones.map(({ limit }) => limit));
+  const low = Math.min(...numbers, ...zones.map(({ limit }) => limit));
   // A ring of what can't be negative shows its whole size: from nothing in the middle.
   const needed: Range = numbers.length === 0 ? [0, 1] : [low >= 0 ? 0 : low - HOLE * (high - low), high];
   const bare: Range = needed[1] > needed[0] ? needed : [needed[0] - 1, needed[1] + 1];
   const range = holdRange(bare, bare, props.moving ? before?.range : undefined);
 
-  const titleLines = wrapText(titleOf(column), LABEL_SIZE, width - 4);
+  const { title, plotTop } = titleAt([titleWithUnit(column)], 0, width, EDGE + 6);
   const radius = Math.min(MOST_RADIUS, (width - 2 * SIDE) / 2);
-  const centre = { x: width / 2, y: titleLines.length * LINE + EDGE + radius + 6 };
+  const centre = { x: width / 2, y: plotTop + radius };
   const r = linear(range, 0, radius);
   const place = (angle: number, far: number): Point => ({
     x: centre.x - far * Math.sin(angle),
@@ -88,18 +94,14 @@ export function layOutRing(
     );
   const points = drawn(present);
   return {
-    ...{ width, height: centre.y + radius + EDGE, titleLines, centre, radius, range, r, place },
+    ...{ width, height: centre.y + radius + EDGE, panels: [], title, centre, radius, range, r, place, zones },
     ticks: roundTicks(range, RINGS),
     present: points,
     baseline: drawn(baseline),
     extremes: extremesOf(points, centre, radius, place),
-    zones: shownZones,
     missing: present.length - points.length,
   };
 }
-
-export const titleOf = ({ title, unit, suffix }: TraceColumn): string =>
-  suffix || unit ? `${title}, ${suffix || unit}` : title;
 
 /** Least and greatest value with their labels outside the outermost ring. */
 function extremesOf(

@@ -1,66 +1,37 @@
 import type { JSX } from 'preact';
-import { useId, useRef } from 'preact/hooks';
-import { formatNumber, fromSI } from '../../../engine/index';
-import { ink, LABEL_SIZE, lineKinds, useWidth } from '../../drawing/index';
-import { ChartFigure } from '../frame/chart-figure';
+import { formatNumber } from '../../../engine/index';
+import { ink, LABEL_SIZE, lineKinds } from '../../drawing/index';
 import { Curve, GhostCurve } from '../frame/curve';
-import type { TableData } from '../frame/figures';
-import { Hatch } from '../frame/hatch';
+import { chartOf, type Drawn } from '../frame/kind';
 import type { Zone } from '../frame/limits';
 import { halo, round } from '../frame/marks';
 import { lineStyle } from '../frame/palette';
-import { PLAIN_WIDTH } from '../frame/place-holder';
+import { TitleWords } from '../frame/panel-view';
 import type { TraceChartProps } from '../frame/props';
-import type { ReadSeries } from '../frame/readings';
-import { limitsOfColumn } from '../frame/trace-limits';
-import { inSentence } from '../frame/words';
-import { layOutRing, type RingExtreme, type RingLayout, type RingPoint, ringColumn, titleOf } from './layout';
+import { layOutRing, type RingData, type RingExtreme, type RingLayout, type RingPoint, readRing } from './layout';
+import { ringReadings, ringSentences, ringTable } from './words';
 
 /** A value around the lap, seen from above. */
-export function RingChart(props: TraceChartProps): JSX.Element {
-  const [host, measured] = useWidth(props.width ?? PLAIN_WIDTH);
-  const { trace, cell } = props;
-  return (
-    <div ref={host}>
-      {!ringColumn(props) ? (
-        <p>{trace.message ?? `${cell.of} does not tell "${cell.up[0] ?? ''}". Choose another.`}</p>
-      ) : trace.present.length === 0 ? (
-        <p>{trace.message ?? `${trace.title} has nothing to show for this design.`}</p>
-      ) : (
-        <Picture of={props} width={props.width ?? measured} />
-      )}
-    </div>
-  );
-}
+export const RingChart = chartOf({
+  read: readRing,
+  layOut: layOutRing,
+  Whole: Ring,
+  sentences: ringSentences,
+  readings: ringReadings,
+  table: ringTable,
+  start: ({ extremes }) => extremes.find((each) => each.kind === 'least')?.point.at,
+});
 
 const TURN = 2 * Math.PI;
 const SPOKES: readonly number[] = [0, 0.25, 0.5, 0.75];
 
-function Picture({ of, width }: { of: TraceChartProps; width: number }): JSX.Element {
-  const hatch = `hatch-${useId()}`;
-  const before = useRef<RingLayout | undefined>(undefined);
-  const chart = layOutRing(of, limitsOfColumn(ringColumn(of)!.column, of), width, before.current);
-  before.current = chart;
+type Drawing = Drawn<TraceChartProps, RingData, RingLayout>;
+
+function Ring({ data: { column }, chart, hatch }: Drawing & { hatch: string }): JSX.Element {
   const { centre, radius } = chart;
-  const { column } = ringColumn(of)!;
   return (
-    <ChartFigure
-      title={of.cell.title}
-      sentences={captionOf(of, chart)}
-      width={chart.width}
-      height={chart.height}
-      start={chart.extremes.find((each) => each.kind === 'least')?.point.at}
-      series={() => readings(of, chart)}
-      table={() => tableOf(of)}
-    >
-      <Hatch id={hatch} />
-      <text>
-        {chart.titleLines.map((line, k) => (
-          <tspan key={line} x={0} y={LABEL_SIZE + 1 + k * (LABEL_SIZE + 3)}>
-            {line}
-          </tspan>
-        ))}
-      </text>
+    <>
+      <TitleWords of={chart.title} />
       {chart.zones.map((zone) => (
         <Forbidden key={`${zone.side} ${zone.limit}`} zone={zone} chart={chart} hatch={hatch} />
       ))}
@@ -123,7 +94,7 @@ function Picture({ of, width }: { of: TraceChartProps; width: number }): JSX.Ele
       {chart.extremes.map((each) => (
         <Extreme key={each.kind} of={each} unit={column.suffix || column.unit} />
       ))}
-    </ChartFigure>
+    </>
   );
 }
 
@@ -186,69 +157,4 @@ function Extreme({ of, unit }: { of: RingExtreme; unit: string }): JSX.Element {
       </text>
     </g>
   );
-}
-
-const degrees = (angle: number): string => `${formatNumber((angle * 360) / TURN)}°`;
-
-function readings(of: TraceChartProps, chart: RingLayout): ReadSeries[] {
-  const { column } = ringColumn(of)!;
-  const unit = column.suffix || column.unit;
-  const series = (name: string, points: readonly RingPoint[]): ReadSeries => ({
-    name,
-    points: points.map(({ at, angle, value }) => ({
-      at,
-      lines: [
-        `${column.title} ${formatNumber(value)}${unit === '' ? '' : ` ${unit}`}`,
-        `${of.trace.columns[0]!.title} ${degrees(angle)}`,
-      ],
-    })),
-  });
-  return chart.baseline.length === 0
-    ? [series('', chart.present)]
-    : [series('now', chart.present), series('baseline', chart.baseline)];
-}
-
-function tableOf({ trace, ...rest }: TraceChartProps): TableData {
-  const { column, index } = ringColumn({ trace, ...rest })!;
-  const shown = (arrays: typeof trace.present | undefined, k: number): string => {
-    const si = arrays?.[index]?.[k] ?? Number.NaN;
-    return Number.isFinite(si) ? formatNumber(fromSI(si, column.unit)) : '–';
-  };
-  const twice = trace.baseline !== undefined;
-  return {
-    head: [[{ text: trace.columns[0]!.title }, { text: titleOf(column) }, ...(twice ? [{ text: 'Baseline' }] : [])]],
-    rows: Array.from(trace.present[0] ?? [], (angle, k) => ({
-      head: degrees(angle),
-      cells: [shown(trace.present, k), ...(twice ? [shown(trace.baseline, k)] : [])],
-    })),
-  };
-}
-
-function captionOf(props: TraceChartProps, chart: RingLayout): string[] {
-  const { column } = ringColumn(props)!;
-  const unit = column.suffix || column.unit;
-  const said = (value: number): string => `${formatNumber(value)}${unit === '' ? '' : ` ${unit}`}`;
-  const at = (kind: RingExtreme['kind']) => chart.extremes.find((each) => each.kind === kind)?.point;
-  const [least, greatest] = [at('least'), at('greatest')];
-  const sentences = [
-    least && greatest
-      ? `Least ${inSentence(column.title)} ${said(least.value)} at ${degrees(least.angle)}, greatest ${said(greatest.value)} at ${degrees(greatest.angle)}.`
-      : chart.present[0]
-        ? `${column.title} is ${said(chart.present[0].value)} all round.`
-        : '',
-    `Seen from above. ${props.trace.columns[0]!.title} runs anticlockwise from the top.`,
-  ];
-  for (const zone of chart.zones) {
-    const side = zone.side === 'below' ? 'at least' : 'at most';
-    sentences.push(`${column.title} ${side} ${said(zone.limit)}${zone.reason === '' ? '' : `: ${zone.reason}`}.`);
-  }
-  if (chart.baseline.length > 0) {
-    const values = chart.baseline.map(({ value }) => value);
-    sentences.push(`Dotted: baseline, ${formatNumber(Math.min(...values))} to ${said(Math.max(...values))}.`);
-  }
-  if (chart.missing > 0) {
-    const total = chart.missing + chart.present.length;
-    sentences.push(`${chart.missing} of ${total} points have no answer and are left out.`);
-  }
-  return sentences;
 }

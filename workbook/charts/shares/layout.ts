@@ -1,6 +1,6 @@
-import { formatNumber, type NameInfo } from '../../../engine/index';
+import type { NameInfo } from '../../../engine/index';
 import type { BarData, BarGroup, BarPanel } from '../bars/bars';
-import { measure } from '../frame/family';
+import { measure } from '../frame/measure';
 import type { SweepChartProps } from '../frame/props';
 import { factorTitle, orderOf } from '../frame/spread-words';
 import { inSentence } from '../frame/words';
@@ -53,6 +53,7 @@ export function sharesOf({ progress, cell, names }: SweepChartProps): ShareData 
     });
     return [{ ...measure(shareInfo(info)), groups, most: 100 }];
   });
+  if (panels.every(({ groups }) => groups.length === 0)) return 'The shares come when enough designs are computed.';
   return { panels, of: 'What differs', held: [], missing: 0, total: 0, rest };
 }
 
@@ -64,7 +65,3 @@ const shareInfo = (info: NameInfo): NameInfo => ({
   unit: '%',
   suffix: '',
 });
-
-/** "62 ± 2": in whole percent, errors too. */
-export const shareFigure = (share: number, error: number): string =>
-  `${formatNumber(Math.round(share))} ± ${formatNumber(Math.max(1, Math.round(error)))}`;

@@ -1,5 +1,5 @@
 import { type Box, LABEL_SIZE, type Point, placeLabels, type Segment, textWidth } from '../../drawing/index';
-import { spread } from './spread';
+import { spread } from '../frame/spread';
 
 /** A line's name beside its end. */
 export interface EndLabel {

@@ -1,7 +1,7 @@
 import { formatNumber } from '../../../engine/index';
-import { type Family, linePoints, type Panel, type Spot } from './family';
-import { type Zone, zonesOf } from './limits';
-import type { SweepChartProps } from './props';
+import { type Family, linePoints, type Panel, type Spot } from '../frame/family';
+import { type Zone, zonesOf } from '../frame/limits';
+import type { SweepChartProps } from '../frame/props';
 import { splitShared } from './shared-words';
 
 /** One line of a panel, in the numbers of its axes; y is NaN where it breaks off. */

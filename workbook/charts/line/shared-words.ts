@@ -1,4 +1,4 @@
-import { inSentence, listed } from './words';
+import { inSentence, listed } from '../frame/words';
 
 /** Words that may stand at the end of what is shared no more than at the end of a line. */
 const LOOSE = /^(?:on|of|at|in|by|from|to|the|and|with|for)$/i;

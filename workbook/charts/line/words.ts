@@ -1,13 +1,36 @@
-import { formatNumber, formatQuantity } from '../../../engine/index';
-import { type Family, type Measure, type Panel, sampleAt } from '../frame/family';
+import { formatNumber } from '../../../engine/index';
+import type { Family, Panel } from '../frame/family';
 import type { TableData } from '../frame/figures';
+import type { Drawn } from '../frame/kind';
+import { limitNotes, limitSentence } from '../frame/limit-words';
+import { type Measure, sampleAt } from '../frame/measure';
+import { missingSentence } from '../frame/missing-words';
+import { heldNote, outsideNote, unaskedNotes } from '../frame/notes';
 import type { SweepChartProps } from '../frame/props';
 import type { ReadSeries } from '../frame/readings';
-import type { ChartLayout } from './layout';
+import { slopeSentence, spanSentence } from '../frame/slope-words';
+import type { LineLayout } from './layout';
+
+/** What to see in the chart, computed from it. */
+export function lineSentences({ of, data: family, chart }: Drawn<SweepChartProps, Family, LineLayout>): string[] {
+  const { progress, names, values, cell } = of;
+  const nowX = values[names.get(cell.across)?.slot ?? -1];
+  const told = [slopeSentence(family, progress, nowX), limitSentence(family, chart.panels, progress)];
+  return [
+    ...(told.some((sentence) => sentence !== '') ? told : [spanSentence(family, progress)]),
+    ...limitNotes(chart.panels),
+    ...unaskedNotes(cell, family.panels),
+    heldNote(family.held),
+    outsideNote(
+      family.panels.map(({ now }) => now),
+      chart.panels,
+    ),
+    missingSentence(progress),
+  ];
+}
 
 /** "Engine station −150 mm". */
-export const measured = ({ info }: Measure, si: number): string =>
-  `${info.title} ${formatQuantity(si, info.unit, { suffix: info.suffix })}`;
+export const measured = (of: Measure, si: number): string => `${of.info.title} ${of.text(si)}`;
 
 /** What stands across at one place of the family: a number with its unit, or the option. */
 export const acrossText = (family: Family, k: number): string => {
@@ -17,11 +40,11 @@ export const acrossText = (family: Family, k: number): string => {
 };
 
 /** Every answered point of every line, panel by panel. */
-export function lineReadings(
-  family: Family,
-  { progress }: Pick<SweepChartProps, 'progress'>,
-  chart: ChartLayout,
-): ReadSeries[] {
+export function lineReadings({
+  of: { progress },
+  data: family,
+  chart,
+}: Drawn<SweepChartProps, Family, LineLayout>): ReadSeries[] {
   return chart.panels.flatMap((drawn) =>
     family.panels
       .filter(({ path }) => drawn.panel.shows.includes(path))

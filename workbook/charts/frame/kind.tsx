@@ -1,0 +1,89 @@
+import type { ComponentType, JSX } from 'preact';
+import { useId, useRef } from 'preact/hooks';
+import { type Point, useWidth } from '../../drawing/index';
+import { ChartFigure } from './chart-figure';
+import type { TableData } from './figures';
+import { Hatch } from './hatch';
+import { AxisTitleWords, PanelFrame, Spots, TitleWords, ZoneNames } from './panel-view';
+import type { DrawnPanel, Laid } from './panels';
+import { PLAIN_WIDTH } from './place-holder';
+import type { ChartProps } from './props';
+import type { ReadSeries } from './readings';
+
+/** What a chart is drawn from, how it is asked for, and where everything lies. */
+export interface Drawn<P, D, L> {
+  readonly of: P;
+  readonly data: D;
+  readonly chart: L;
+}
+
+/** What is peculiar to one kind of chart; axes, limits, marks, reading and table are those of all. */
+export interface ChartKind<P extends ChartProps, D, N extends DrawnPanel, L extends Laid<N>> {
+  /** What is to be drawn; a sentence where there is nothing. */
+  read(of: P): D | string;
+  layOut(data: D, of: P, width: number, before: L | undefined): L;
+  /** Drawn over the frames of all plots. */
+  readonly Whole?: ComponentType<Drawn<P, D, L> & { readonly hatch: string }>;
+  /** Drawn in each plot under the words of its limits, and over them. */
+  readonly Under?: ComponentType<{ readonly panel: N }>;
+  readonly Over?: ComponentType<{ readonly panel: N }>;
+  /** What to see, in sentences; blank ones are left out. */
+  sentences(drawn: Drawn<P, D, L>): readonly string[];
+  readings(drawn: Drawn<P, D, L>): readonly ReadSeries[];
+  table(drawn: Drawn<P, D, L>): TableData;
+  /** Where reading by keys begins, if not at the present design. */
+  start?(chart: L): Point | undefined;
+}
+
+/** The component that draws a kind of chart as wide as its place. */
+export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends Laid<N>>(
+  kind: ChartKind<P, D, N, L>,
+): ComponentType<P> {
+  const { Whole, Under, Over } = kind;
+
+  function Picture({ of, data, width }: { of: P; data: D; width: number }): JSX.Element {
+    const hatch = `hatch-${useId()}`;
+    const before = useRef<L | undefined>(undefined);
+    const chart = kind.layOut(data, of, width, before.current);
+    before.current = chart;
+    const drawn = { of, data, chart };
+    const now = chart.panels.flatMap(({ spots }) => spots).find((spot) => spot.kind === 'now');
+    return (
+      <ChartFigure
+        title={of.cell.title}
+        sentences={kind.sentences(drawn)}
+        width={chart.width}
+        height={chart.height}
+        start={now?.at ?? kind.start?.(chart)}
+        series={() => kind.readings(drawn)}
+        table={() => kind.table(drawn)}
+      >
+        <Hatch id={hatch} />
+        {chart.panels.map((panel) => (
+          <PanelFrame key={panel.key} panel={panel} width={chart.width} hatch={hatch} />
+        ))}
+        {Whole && <Whole {...drawn} hatch={hatch} />}
+        {chart.panels.map((panel) => (
+          <g key={panel.key} data-panel={panel.key}>
+            <TitleWords of={panel.title} />
+            {Under && <Under panel={panel} />}
+            <ZoneNames zones={panel.zones} />
+            {Over && <Over panel={panel} />}
+            <Spots spots={panel.spots} />
+          </g>
+        ))}
+        {chart.xTitle && <AxisTitleWords of={chart.xTitle} />}
+      </ChartFigure>
+    );
+  }
+
+  return function Chart(of: P): JSX.Element {
+    const [host, measured] = useWidth(of.width ?? PLAIN_WIDTH);
+    const data = kind.read(of);
+    return (
+      <div ref={host}>
+        {typeof data === 'string' ? <p>{data}</p> : <Picture of={of} data={data} width={of.width ?? measured} />}
+      </div>
+    );
+  };
+}

@@ -1,0 +1,98 @@
+import { formatQuantity, type SweepProgress } from '../../../engine/index';
+import { answersOf, type Family } from './family';
+import type { Zone } from './limits';
+import { capital, inSentence, listed } from './words';
+import type { DrawnZone } from './zones';
+
+interface Stretch {
+  from: number;
+  to: number;
+}
+
+/** Where along `across` a line keeps within a panel's limits; crossings between samples by straight lines. */
+function stretchesWithin(points: readonly { x: number; y: number }[], low: number, high: number): Stretch[] {
+  const stretches: Stretch[] = [];
+  const add = (from: number, to: number): void => {
+    const last = stretches.at(-1);
+    if (last && last.to === from) last.to = to;
+    else stretches.push({ from, to });
+  };
+  for (let k = 1; k < points.length; k++) {
+    const a = points[k - 1]!;
+    const b = points[k]!;
+    const at = (limit: number): number => (limit - a.y) / (b.y - a.y);
+    let from = 0;
+    let to = 1;
+    const rising = b.y >= a.y;
+    const entry = rising ? low : high;
+    const exit = rising ? high : low;
+    if (rising ? a.y < entry : a.y > entry) from = b.y === a.y ? 2 : at(entry);
+    if (rising ? b.y > exit : b.y < exit) to = b.y === a.y ? -1 : at(exit);
+    if (from <= 1 && to >= 0 && from < to) {
+      add(from === 0 ? a.x : a.x + from * (b.x - a.x), to === 1 ? b.x : a.x + to * (b.x - a.x));
+    }
+  }
+  return stretches;
+}
+
+/** Where along its axis a line keeps within its limits: "everywhere", "up to 38 mm", "from 12 s to 15 s", "nowhere". */
+export function whereWithin(
+  points: readonly { x: number; y: number }[],
+  low: number,
+  high: number,
+  text: (x: number) => string,
+  [first, last]: readonly [number, number] = [points[0]!.x, points.at(-1)!.x],
+): string {
+  const where = stretchesWithin(points, low, high).map(({ from, to }) =>
+    from === first && to === last
+      ? 'everywhere'
+      : from === first
+        ? `up to ${text(to)}`
+        : to === last
+          ? `from ${text(from)}`
+          : `from ${text(from)} to ${text(to)}`,
+  );
+  return where.length === 0 ? 'nowhere' : listed(where);
+}
+
+/** Says for each line where it keeps within the limits of the first panel that has any. */
+export function limitSentence(family: Family, panels: readonly Limited[], progress: SweepProgress): string {
+  const all = panels.flatMap((p) => [...p.zones.map((z) => z.zone), ...p.outside]);
+  const limited = family.panels.find(({ path }) => path === all[0]?.of.path);
+  if (!limited || family.options) return '';
+  const zones = all.filter(({ of }) => of.path === limited.path);
+  const limits = (side: 'below' | 'above'): number[] => zones.filter((z) => z.side === side).map((z) => z.limitSI);
+  const low = Math.max(Number.NEGATIVE_INFINITY, ...limits('below'));
+  const high = Math.min(Number.POSITIVE_INFINITY, ...limits('above'));
+  const { info } = family.across;
+  const text = (x: number): string => formatQuantity(x, info.unit, { suffix: info.suffix });
+  const said = family.lines.flatMap((line) => {
+    const points = answersOf(family, limited, line, progress);
+    if (points.length < 2) return [];
+    const ends = [family.acrossValues[0]!, family.acrossValues.at(-1)!] as const;
+    return [{ label: line.label, where: whereWithin(points, low, high, text, ends) }];
+  });
+  if (said.length === 0) return '';
+  const subject = `${capital(limited.info.title)} keeps within ${zones.length === 1 ? 'its limit' : 'its limits'}`;
+  if (said.every((s) => s.where === said[0]!.where)) return `${subject} ${said[0]!.where}.`;
+  return `${subject}: ${said.map((s) => `${s.label} ${s.where}`).join('; ')}.`;
+}
+
+/** The limits of a panel, drawn and not drawn. */
+export interface Limited {
+  readonly zones: readonly DrawnZone[];
+  readonly outside: readonly Zone[];
+}
+
+/** Limits that the picture has no place for, and reasons that their zones have no room for. */
+export function limitNotes(panels: readonly Limited[]): string[] {
+  return panels.flatMap(({ zones, outside }) => {
+    const limit = ({ side, limitSI, of: { title, unit, suffix } }: Zone): string =>
+      `${title} ${side === 'below' ? 'at least' : 'at most'} ${formatQuantity(limitSI, unit, { suffix })}`;
+    const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
+    return [
+      ...outside.map((zone) => `Outside the picture: ${inSentence(limit(zone))}${because(zone)}.`),
+      ...zones.filter((z) => !z.words && z.zone.reason !== '').map(({ zone }) => `${limit(zone)}${because(zone)}.`),
+    ];
+  });
+}

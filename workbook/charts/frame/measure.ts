@@ -1,0 +1,45 @@
+import { formatNumber, fromSI, type NameInfo, NOT_COMPUTED, type SweepProgress } from '../../../engine/index';
+import { valueText } from '../../drawing/index';
+import { capital } from './words';
+
+/** A quantity as an axis shows it. */
+export interface Measure {
+  readonly path: string;
+  readonly info: NameInfo;
+  /** Title with unit. */
+  readonly title: string;
+  /** SI value → number on the axis. */
+  shown(si: number): number;
+  /** SI value as people read it, with its unit. */
+  text(si: number): string;
+}
+
+interface Shown {
+  readonly title: string;
+  readonly unit: string;
+  readonly suffix: string;
+}
+
+/** "Line pull, N". */
+export const titleWithUnit = ({ title, unit, suffix }: Shown): string =>
+  capital(suffix || unit ? `${title}, ${suffix || unit}` : title);
+
+/** A number of an axis with its unit: "26 N". */
+export const numberText = ({ unit, suffix }: Omit<Shown, 'title'>, shown: number): string =>
+  suffix || unit ? `${formatNumber(shown)} ${suffix || unit}` : formatNumber(shown);
+
+export const measure = (info: NameInfo): Measure => ({
+  path: info.path,
+  info,
+  title: titleWithUnit(info),
+  shown: (si) => fromSI(si, info.unit),
+  text: (si) => valueText(info, si),
+});
+
+/** SI value of a sample, `gap` where it has no answer, undefined where it is not computed yet. */
+export function sampleAt(progress: SweepProgress, column: Float64Array, sample: number): number | 'gap' | undefined {
+  const why = progress.why[sample];
+  if (why === undefined || why === NOT_COMPUTED) return undefined;
+  const value = column[sample];
+  return why !== 0 || value === undefined || !Number.isFinite(value) ? 'gap' : value;
+}
