@@ -118,7 +118,11 @@ test('a line that breaks off has its name at its own end', () => {
 
 test('an axis of options has their names under it and one place for each', () => {
   const chart = layOut({ cell: { ...balanceChart, across: 'tail_stock', lines: '' } }, 560);
-  expect(chart.panels.at(-1)!.across.ticks!.values.map((v) => chart.panels.at(-1)!.across.ticks!.text(v))).toEqual(['balsa', 'balsa–ply', 'light ply']);
+  expect(chart.panels.at(-1)!.across.ticks!.values.map((v) => chart.panels.at(-1)!.across.ticks!.text(v))).toEqual([
+    'balsa',
+    'balsa–ply',
+    'light ply',
+  ]);
   expect(chart.xTitle!.text).toBe('Tail stock');
 });
 
