@@ -21,7 +21,7 @@ export {
   readText,
   reservedWords,
 } from './formula/index';
-export { readCsvTable } from './library/csv';
+export { csvLine, readCsvTable } from './library/csv';
 export type { EngineService, FirstDesignService } from './protocol';
 export {
   blockAnchor,

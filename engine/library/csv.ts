@@ -68,3 +68,8 @@ function splitRecords(text: string, between: string): { line: number; fields: st
   if (field !== '' || fields.length > 0) endRecord();
   return records;
 }
+
+/** One row of RFC 4180: what holds a comma, a quote or a line end stands in quotes. */
+export const csvLine = (fields: readonly string[]): string => `${fields.map(quoted).join(',')}\r\n`;
+
+const quoted = (field: string): string => (/[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field);

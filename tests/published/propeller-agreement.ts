@@ -1,3 +1,4 @@
+import { csvLine } from '../../engine/library/csv';
 import { bladeShapes } from '../../engine/library/index';
 import {
   alongBlade,
@@ -95,7 +96,4 @@ export function agreementRows(): string[][] {
 }
 
 /** The text of data/propeller-agreement.csv. */
-export const agreementCsv = (): string =>
-  `${agreementRows()
-    .map((row) => row.map((cell) => (/[",]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell)).join(','))
-    .join('\n')}\n`;
+export const agreementCsv = (): string => agreementRows().map(csvLine).join('').replaceAll('\r\n', '\n');

@@ -1,6 +1,7 @@
+import { csvLine } from '../../library/csv';
 import type { NameInfo, SweepProgress } from '../../terms/index';
 import { plain } from '../command/values';
-import { csvLine, entry, heading, REASON_HEADING } from '../tables/csv';
+import { entry, heading, REASON_HEADING } from '../tables/csv';
 import { positions } from './lattice';
 
 /** A sweep as RFC 4180 text: one design a row, axes first, in the units of the sheet; why there is no answer comes last. */

@@ -34,8 +34,3 @@ export function entry(info: NameInfo | undefined, si: number): string {
   if (info?.options) return info.options[si] ?? '';
   return String(inUnit(info?.unit ?? '', si) ?? '');
 }
-
-/** One row of RFC 4180. */
-export const csvLine = (entries: readonly string[]): string => `${entries.map(quoted).join(',')}\r\n`;
-
-const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

@@ -1,5 +1,6 @@
+import { csvLine } from '../../library/csv';
 import type { NameInfo } from '../../terms/index';
-import { csvLine, entry, heading, inUnit, REASON_HEADING } from './csv';
+import { entry, heading, inUnit, REASON_HEADING } from './csv';
 import type { Shown } from './table';
 import type { TableFormat } from './told';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readCsv } from '../../../engine/library/csv';
+import { csvLine, readCsv } from '../../../engine/library/csv';
 
 const values = (text: string) => readCsv(text).map((row) => row.values);
 
@@ -33,4 +33,14 @@ describe('comma-separated values', () => {
     expect(() => readCsv('a,b\n1,2,3\n')).toThrow(new RangeError('line 2 has 3 fields; the heading has 2'));
     expect(() => readCsv('a,b\n1,"2\n')).toThrow(new RangeError('line 2 opens a quote that is never closed'));
   });
+});
+
+it('what is written is read back the same', () => {
+  const rows = [
+    ['a', ''],
+    ['comma, inside', 'quote " inside'],
+    ['two\r\nlines', '"'],
+  ];
+  const read = readCsv([['one', 'two'], ...rows].map(csvLine).join('')).map(({ values: { one, two } }) => [one, two]);
+  expect(read).toEqual(rows.map((fields) => fields.map((field) => field.replace('\r\n', '\r\n'))));
 });

@@ -1,5 +1,4 @@
-import { type LogCell, type LogRow, MOST_LOG_ROWS, readCsvTable } from '../../../engine/index';
-import { writeCsv } from '../../store/csv';
+import { csvLine, type LogCell, type LogRow, MOST_LOG_ROWS, readCsvTable } from '../../../engine/index';
 
 /** What each column of a log is called, for people: column name → title. */
 export type Titles = ReadonlyMap<string, string>;
@@ -17,10 +16,7 @@ const headingOf = (cell: LogCell): readonly string[] => [
 
 /** The rows of a log as typed, for other programs. */
 export const logCsv = (cell: LogCell): string =>
-  writeCsv(
-    headingOf(cell),
-    cell.rows.map((row) => headingOf(cell).map((name) => textOf(row, name))),
-  );
+  [headingOf(cell), ...cell.rows.map((row) => headingOf(cell).map((name) => textOf(row, name)))].map(csvLine).join('');
 
 function textOf(row: LogRow, name: string): string {
   if (name === 'flight') return row.label;

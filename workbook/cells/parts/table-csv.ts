@@ -1,5 +1,4 @@
-import { fromSI, type NameInfo, type PartsCell } from '../../../engine/index';
-import { writeCsv } from '../../store/csv';
+import { csvLine, fromSI, type NameInfo, type PartsCell } from '../../../engine/index';
 
 /** What a sheet says of a path: its unit, and its SI value. */
 export interface Numbers {
@@ -35,11 +34,10 @@ export function partsCsv(cell: PartsCell, numbers: Numbers): string {
       const value = numbers.value(`${path}.${column}`);
       return Number.isFinite(value) ? String(Number(fromSI(value, units[k]!).toPrecision(DIGITS))) : '';
     });
-  return writeCsv(
+  const rows = [
     ['part', 'name', ...heading],
-    [
-      ...cell.rows.map((row) => [row.title, row.name, ...numbersAt(`${cell.name}.${row.name}`)]),
-      ['all parts, fuel as set', cell.name, ...numbersAt(cell.name)],
-    ],
-  );
+    ...cell.rows.map((row) => [row.title, row.name, ...numbersAt(`${cell.name}.${row.name}`)]),
+    ['all parts, fuel as set', cell.name, ...numbersAt(cell.name)],
+  ];
+  return rows.map(csvLine).join('');
 }
