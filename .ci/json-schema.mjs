@@ -5,10 +5,10 @@ import { toJsonSchema } from '@valibot/to-json-schema';
  * The text of data/tetherwright.schema.json.
  * @param {typeof import('../engine/sheet/schema')} declared
  */
-export function jsonSchema({ fileSchema, cellSchemas, KEPT_NAMES }) {
+export function jsonSchema({ fileSchema, namedSchemas, KEPT_NAMES }) {
   const schema = toJsonSchema(fileSchema, {
     target: 'draft-2020-12',
-    definitions: cellSchemas,
+    definitions: namedSchemas,
     // What is read and what is written have one shape; a pipe's last schema says it.
     typeMode: 'output',
     overrideSchema: ({ valibotSchema, jsonSchema }) =>
@@ -19,9 +19,9 @@ export function jsonSchema({ fileSchema, cellSchemas, KEPT_NAMES }) {
   const { $schema, ...rest } = schema;
   const told = {
     $schema,
-    title: 'Tetherwright sheet',
+    title: 'Tetherwright design',
     description:
-      'A file that ends in .tetherwright.json. Every quantity is a text, as it was typed, with its unit. Beyond what is said here each cell has an id of its own, and a file has at most 5 MB.',
+      'A file that ends in .tetherwright.json. Every quantity is a text, as it was typed, with its unit. Names are unique in the design, and a piece or a sheet whose id stands twice gets another. A file has at most 5 MB.',
     ...rest,
   };
   return `${JSON.stringify(told, undefined, 2)}\n`;

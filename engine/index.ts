@@ -88,6 +88,7 @@ export type {
   Part,
   PartShape,
   PartsCell,
+  Sheet,
   SpreadCell,
   SpreadKind,
   SpreadRow,
@@ -115,6 +116,7 @@ export { baselineOf, textAt, textsOf, withText } from './sheet/paths';
 export { leverEffect, leverRatio, rankLevers } from './sheet/rank-levers';
 export { type Renaming, rename } from './sheet/rename';
 export { retitleCell } from './sheet/retitle';
+export { cellsOf, freeSheetId, placeOf, sheetOfPiece, sheetWith } from './sheet/sheets';
 export {
   applyChange,
   applyChanges,
@@ -165,6 +167,7 @@ export {
   sameDimension,
   toSI,
   type Unit,
+  type UnitSet,
   unitNamed,
   units,
   writeQuantity,

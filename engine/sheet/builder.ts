@@ -106,7 +106,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
 
   function reachOfValue(spec: ValueSpec): Reach {
     const { path, slot, cell, kind, unit, tradeUnit, suffix, dimension, options, mayBeBlank } = spec;
-    const shown = document.units === 'trade' ? (tradeUnit ?? unit) : unit;
+    const shown = document.units === 'inch_pound' ? (tradeUnit ?? unit) : unit;
     const type: ValueType = options ? { kind: 'option', options } : { kind: 'quantity', dimension };
     return { path, slot, cell, kind, unit, shown, suffix, type, settable: spec.settable ?? false, mayBeBlank };
   }

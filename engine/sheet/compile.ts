@@ -11,6 +11,7 @@ import { layOwnRows } from './own-rows';
 import type { Program, Slot } from './program';
 import { computingOrder } from './rings';
 import { shapeOf } from './shape';
+import { cellsOf } from './sheets';
 import { faultStep } from './steps/fault';
 import { formulaStep } from './steps/formula';
 import { tradeSteps } from './steps/trade';
@@ -37,7 +38,7 @@ export interface Compiled {
 export function compile(document: Document, library: Library): Compiled {
   const building = startBuilding(document, library, tradeSteps);
   layOwnRows(document, building.builder);
-  for (const cell of document.cells) kindOf(cell).lay(cell, building.builder);
+  for (const cell of cellsOf(document)) kindOf(cell).lay(cell, building.builder);
   building.finishLater();
 
   const constants = new Map<string, Slot>();

@@ -2,6 +2,7 @@ import { kindOf } from './cells/index';
 import type { Cell, Document } from './document';
 import { freeId, freeName, takenNames } from './free-names';
 import { rename } from './rename';
+import { cellsOf } from './sheets';
 import { applyChanges } from './transaction';
 
 /**
@@ -12,7 +13,7 @@ export function copyOfCell(document: Document, cell: Cell): Cell {
   const taken = new Set(takenNames(document));
   let alone: Document = {
     ...document,
-    cells: [{ ...cell, id: freeId(document), title: `${cell.title}, copy` }],
+    sheets: [{ id: '', title: '', pieces: [{ ...cell, id: freeId(document), title: `${cell.title}, copy` }] }],
     rows: [],
     figures: [],
     baseline: undefined,
@@ -24,7 +25,7 @@ export function copyOfCell(document: Document, cell: Cell): Cell {
     if (!renamed.ok) throw new Error(renamed.message);
     alone = applyChanges(alone, renamed.changes).document;
   }
-  return alone.cells[0]!;
+  return cellsOf(alone)[0]!;
 }
 
 /** Names that stand by themselves, not within the cell's own: those that two cells can't both have. */

@@ -1,7 +1,12 @@
+import type { UnitSet } from '../units/index';
+
 /**
- * The document: plain data, cells in reading order. Every value is kept as the text that a person typed.
+ * The document: a design as plain data, sheets of pieces in reading order. Every value is kept as the text that a person
+ * typed. A piece is called a cell in the code. What the file says of the kinds is what a builder calls them: a block is a
+ * `model` of a wing or a tail, a sweep is a `trial_series`, a spread `tolerances`, levers are `what_helps`.
  *
- * Names. A cell has an id (stable, in the file), a name (unique over the document, what formulas say) and a title.
+ * Names. A cell has an id (stable, in the file), a name (unique over the design, what formulas say) and a title. Which sheet
+ * it stands on changes nothing that is computed.
  * What one name reaches:
  *   variable `tip_weight`            → `tip_weight`, and its limits `tip_weight.low`, `tip_weight.high`
  *   choice `tail_stock`              → `tail_stock` (the picked option) and its numbers `tail_stock.areal_mass` …
@@ -20,17 +25,29 @@ export interface Document {
   /** Title block, ISO 7200. */
   readonly drawn: string;
   readonly date: string;
-  readonly sheet: string;
+  /** What it is flown in, such as a class of the rule book. */
+  readonly class?: string;
+  /** How results are shown; each entry keeps the unit in which it was typed. */
+  readonly units: UnitSet;
   /** Marks a document whose model, people and club are made up. */
   readonly invented?: boolean;
-  readonly units: 'metric' | 'trade';
-  readonly cells: readonly Cell[];
+  /** At least one. */
+  readonly sheets: readonly Sheet[];
   /** Rows of the library that live with this document; they stand before the library's rows of the same name. */
   readonly rows: readonly OwnRow[];
   /** Paths of the figures in the standing column, in order. */
   readonly figures: readonly string[];
   /** The design everything is compared with: path → text, only for paths whose text differs from the document's. Missing: no baseline. */
   readonly baseline?: Readonly<Record<string, string>>;
+}
+
+/** One page of the drawing set. */
+export interface Sheet {
+  /** Stable, in the file. */
+  readonly id: string;
+  readonly title: string;
+  /** In reading order. */
+  readonly pieces: readonly Cell[];
 }
 
 /** A material, a finish, a line kind … that somebody weighed or read. */
@@ -136,8 +153,9 @@ export interface FormulaCell extends CellBase {
 }
 
 export interface BlockCell extends CellBase {
-  readonly kind: 'block';
-  readonly block: string;
+  readonly kind: 'model';
+  /** Which block it is: wing, tail, lines. */
+  readonly of: string;
   /** Field → text; a field that is not named here has its default. */
   readonly fields: Readonly<Record<string, string>>;
 }
@@ -175,7 +193,7 @@ export interface Axis {
   readonly options?: readonly string[];
 }
 export interface SweepCell extends CellBase {
-  readonly kind: 'sweep';
+  readonly kind: 'trial_series';
   /** One to four; the last runs fastest. */
   readonly axes: readonly Axis[];
   /** Result paths. */
@@ -188,7 +206,7 @@ export type SpreadKind = (typeof SPREAD_KINDS)[number];
 export interface SpreadRow {
   /** A variable, a field of a block, or a number of a part: parts.engine.mass, parts.engine.x. */
   readonly of: string;
-  readonly spread: SpreadKind;
+  readonly distribution: SpreadKind;
   /** Text. Normal: standard deviation. Else: as much as this below what is typed, and above where `above` is blank. '' = the part's own uncertainty. */
   readonly size: string;
   /** Text: as much above, where that is another amount than below; '' = the same. Not used for normal. */
@@ -196,7 +214,7 @@ export interface SpreadRow {
 }
 /** Tolerances: many designs whose numbers differ at random from what is typed. */
 export interface SpreadCell extends CellBase {
-  readonly kind: 'spread';
+  readonly kind: 'tolerances';
   readonly rows: readonly SpreadRow[];
   /** Masses and places of all parts differ too, each by its own uncertainty. */
   readonly parts: boolean;
@@ -223,7 +241,7 @@ export interface LeverRow {
 }
 /** One change at a time from the present design, ranked by what it does to the results. */
 export interface LeversCell extends CellBase {
-  readonly kind: 'levers';
+  readonly kind: 'what_helps';
   readonly rows: readonly LeverRow[];
   /** Result paths. */
   readonly wanted: readonly string[];
@@ -250,7 +268,7 @@ export interface ChartCell extends CellBase {
   /** What each kind takes of the rest: `chartNeeds` in cells/chart-kinds.ts. What a kind doesn't take is kept and not shown. */
   readonly chart: (typeof CHART_KINDS)[number];
   /** Name of a sweep cell, or of a spread where the kind may be drawn from one; '' where there is none. */
-  readonly sweep: string;
+  readonly series: string;
   /** Instead of a sweep: a weight and balance table (moments, bars), or what runs along something, such as lap.ring (ring, along). */
   readonly of?: string;
   /** What runs across: an axis of the sweep; for a scatter one of its results; along, a column, '' = the first. */
@@ -273,7 +291,7 @@ export const TABLE_ROWS = ['all', 'answered', 'unanswered'] as const;
 export interface TableCell extends CellBase {
   readonly kind: 'table';
   /** Name of a sweep cell; '' where there is none. */
-  readonly sweep: string;
+  readonly series: string;
   /** Axes and results of the sweep, as columns in this order; none named: all. */
   readonly columns: readonly string[];
   /** Only rows that all of these keep. */

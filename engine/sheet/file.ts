@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { type Document, FORMAT, VERSION } from './document';
 import { jsonFault } from './json-fault';
-import { bringUp, type Migration, migrations } from './migrations';
+import { bringUp, type Migration, migrations } from './migrations/index';
 import { documentSchema } from './schema';
 import { type FileProblem, problem, validate } from './validate';
 

@@ -1,6 +1,7 @@
 import { kindOf } from './cells/index';
 import type { Document } from './document';
 import { nameFault } from './names';
+import { cellsOf } from './sheets';
 
 /** What a title is called in formulas: "Elevator horn, 25 mm" → elevator_horn_25_mm. */
 export function nameFromTitle(title: string): string {
@@ -27,7 +28,7 @@ export const isOwnName = (name: string, title: string): boolean =>
 
 /** Paths of everything in a document that has a name of its own. */
 export const ownedPaths = (document: Document): readonly string[] => [
-  ...document.cells.flatMap((cell) => kindOf(cell).owns(cell)),
+  ...cellsOf(document).flatMap((cell) => kindOf(cell).owns(cell)),
   ...document.rows.map((row) => row.name),
 ];
 
@@ -36,6 +37,6 @@ export const takenNames = (document: Document): ReadonlySet<string> => new Set(o
 
 /** An id that no cell of the document has. */
 export function freeId(document: Document): string {
-  const numbers = document.cells.map((cell) => Number(/^c(\d+)$/.exec(cell.id)?.[1] ?? 0));
+  const numbers = cellsOf(document).map((cell) => Number(/^c(\d+)$/.exec(cell.id)?.[1] ?? 0));
   return `c${String(Math.max(0, ...numbers) + 1).padStart(2, '0')}`;
 }

@@ -1,5 +1,6 @@
 import { mapFields } from './cells/rows';
 import type { Cell, Document } from './document';
+import { cellsOf } from './sheets';
 import type { Change } from './transaction';
 
 /** What has to be known of a block to say what it takes from others: a part of its declaration. */
@@ -15,14 +16,14 @@ export interface BlockLinks {
  */
 export function keptLinks(document: Document, cell: Cell, blocks: readonly BlockLinks[]): readonly Change[] {
   const role = roleOf(cell, blocks);
-  const places = role === undefined ? [] : document.cells.filter((each) => roleOf(each, blocks) === role);
+  const places = role === undefined ? [] : cellsOf(document).filter((each) => roleOf(each, blocks) === role);
   const only = places.length === 1 ? places[0] : undefined;
   if (!only) return [];
   const changes: Change[] = [];
-  for (const each of document.cells) {
-    if (each.kind !== 'block') continue;
+  for (const each of cellsOf(document)) {
+    if (each.kind !== 'model') continue;
     let { fields } = each;
-    for (const link of blocks.find((block) => block.kind === each.block)?.fields ?? []) {
+    for (const link of blocks.find((block) => block.kind === each.of)?.fields ?? []) {
       if (link.kind === 'link' && link.role === role && !(link.name in fields)) {
         fields = { ...fields, [link.name]: only.name };
       }
@@ -36,5 +37,5 @@ export function keptLinks(document: Document, cell: Cell, blocks: readonly Block
 /** What a cell can stand in for, where others take something from it. */
 export function roleOf(cell: Cell, blocks: readonly BlockLinks[]): string | undefined {
   if (cell.kind === 'parts') return cell.kind;
-  return cell.kind === 'block' ? blocks.find((block) => block.kind === cell.block)?.role : undefined;
+  return cell.kind === 'model' ? blocks.find((block) => block.kind === cell.of)?.role : undefined;
 }

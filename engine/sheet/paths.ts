@@ -1,15 +1,16 @@
 import { kindOf, type Text } from './cells/index';
 import type { Document } from './document';
 import { ownRowTexts, putInOwnRows } from './own-rows';
+import { cellsOf, withPiece } from './sheets';
 
 /** Every text that a person may set, in reading order. Fields of blocks that have their default aren't among them. */
 export function textsOf(document: Document): Text[] {
-  return [...document.cells.flatMap((cell) => kindOf(cell).texts(cell)), ...ownRowTexts(document)];
+  return [...cellsOf(document).flatMap((cell) => kindOf(cell).texts(cell)), ...ownRowTexts(document)];
 }
 
 /** The text at a path; '' for a field of a block that has its default; undefined where no text can stand. */
 export function textAt(document: Document, path: string): string | undefined {
-  for (const cell of document.cells) {
+  for (const cell of cellsOf(document)) {
     if (!mayHold(cell.name, cell.kind, path)) continue;
     const text = kindOf(cell)
       .texts(cell)
@@ -28,10 +29,10 @@ const mayHold = (name: string, kind: string, path: string): boolean =>
 
 /** The document with one text replaced and nothing else; undefined where no text can stand at this path. */
 export function putText(document: Document, path: string, text: string): Document | undefined {
-  for (const [k, cell] of document.cells.entries()) {
+  for (const cell of cellsOf(document)) {
     if (!mayHold(cell.name, cell.kind, path)) continue;
     const changed = kindOf(cell).put(cell, path, text);
-    if (changed) return { ...document, cells: document.cells.with(k, changed) };
+    if (changed) return withPiece(document, changed);
   }
   return putInOwnRows(document, path, text);
 }
@@ -50,8 +51,8 @@ export function withText(document: Document, path: string, text: string): Docume
 }
 
 /** What a note says of a design is no part of it, nor what was measured. */
-const isSaid = ({ cells }: Document, path: string): boolean =>
-  cells.some(({ kind, name }) => (kind === 'note' || kind === 'log') && path.startsWith(`${name}.`));
+const isSaid = (document: Document, path: string): boolean =>
+  cellsOf(document).some(({ kind, name }) => (kind === 'note' || kind === 'log') && path.startsWith(`${name}.`));
 
 /** The design of the baseline; undefined where the document has none. A path that is gone since is passed over. */
 export function baselineOf(document: Document): Document | undefined {

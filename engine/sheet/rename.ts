@@ -5,6 +5,7 @@ import { ownedPaths } from './free-names';
 import { movedPath, nameFault, renamedPath } from './names';
 import { rewriteOwnRows } from './own-rows';
 import { renameOption } from './rename-option';
+import { cellsOf } from './sheets';
 import type { Change, Head } from './transaction';
 
 export type Renaming =
@@ -22,7 +23,7 @@ export function rename(document: Document, path: string, to: string): Renaming {
   if (moved === path) return { ok: true, changes: [] };
   const rewrite = rewriteFor(document, path, to);
   const changes: Change[] = [];
-  for (const cell of document.cells) {
+  for (const cell of cellsOf(document)) {
     const kind = kindOf(cell);
     const changed: Cell = kind.rewrite(kind.rename(cell, path, to) ?? cell, rewrite);
     if (changed !== cell) changes.push({ change: 'cell', cell: changed });
@@ -58,7 +59,7 @@ function rewriteFor(document: Document, path: string, to: string): Rewrite {
 /** Where everything goes that is reached through the old name: a column of a choice is a number of each option too. */
 function movesOf(document: Document, path: string, to: string): readonly (readonly [from: string, to: string])[] {
   const paths = [path];
-  for (const cell of document.cells) {
+  for (const cell of cellsOf(document)) {
     if (cell.kind !== 'choice') continue;
     const column = cell.columns.find(({ name }) => path === `${cell.name}.${name}`);
     if (column) paths.push(...cell.options.map((option) => `${cell.name}.${option.name}.${column.name}`));
@@ -68,7 +69,7 @@ function movesOf(document: Document, path: string, to: string): readonly (readon
 
 /** Path of the choice that has an option at `path`. */
 function choiceWithOption(document: Document, path: string): string | undefined {
-  for (const cell of document.cells) {
+  for (const cell of cellsOf(document)) {
     if (cell.kind !== 'choice') continue;
     if (cell.options.some((option) => path === `${cell.name}.${option.name}`)) return cell.name;
   }
@@ -78,7 +79,7 @@ function choiceWithOption(document: Document, path: string): string | undefined 
 /** Whether the choice at `of` has the own row at `path` among its options. */
 const choosesAmong = (document: Document, of: string, path: string): boolean =>
   document.rows.some((row) => row.name === path) &&
-  document.cells.some((cell) => cell.kind === 'choice' && cell.name === of && cell.of === 'library');
+  cellsOf(document).some((cell) => cell.kind === 'choice' && cell.name === of && cell.of === 'library');
 
 function renameHead(document: Document, path: string, to: string, rewrite: Rewrite): Head {
   const head: { -readonly [K in keyof Head]: Head[K] } = {};

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { textsEntry } from './cells/entries';
+import { idEntry, textsEntry, unitEntry } from './cells/entries';
 import { cellKinds } from './cells/index';
 import type { Cell, CellKind, Document } from './document';
 import { FORMAT, VERSION } from './document';
@@ -15,6 +15,8 @@ const cellSchema = v.variant(
   cellKinds.map((kind) => kind.schema as unknown as CellSchema),
 ) as unknown as v.GenericSchema<unknown, Cell>;
 
+const sheetSchema = v.strictObject({ id: idEntry, title: v.string(), pieces: v.array(cellSchema) });
+
 /** What a file holds, in the order in which it holds it. */
 export const documentSchema = v.strictObject({
   format: v.literal(FORMAT),
@@ -22,10 +24,10 @@ export const documentSchema = v.strictObject({
   title: v.string(),
   drawn: v.string(),
   date: v.string(),
-  sheet: v.string(),
+  class: v.optional(v.string()),
+  units: v.picklist(['metric', 'inch_pound']),
   invented: v.optional(v.boolean()),
-  units: v.picklist(['metric', 'trade']),
-  cells: v.array(cellSchema),
+  sheets: v.pipe(v.array(sheetSchema), v.minLength(1)),
   rows: v.array(ownRowSchema),
   figures: v.array(v.string()),
   baseline: v.optional(textsEntry),
@@ -34,7 +36,8 @@ export const documentSchema = v.strictObject({
 /** A file as this build writes it: the version is the newest. */
 export const fileSchema = v.strictObject({ ...documentSchema.entries, version: v.literal(VERSION) });
 
-/** Each kind of cell by its name. */
-export const cellSchemas: Readonly<Record<string, v.GenericSchema>> = Object.fromEntries(
-  cellKinds.map(({ kind, schema }) => [kind, schema]),
-);
+/** What the published schema says once: each kind of cell by its name, and the units. */
+export const namedSchemas: Readonly<Record<string, v.GenericSchema>> = {
+  unit: unitEntry,
+  ...Object.fromEntries(cellKinds.map(({ kind, schema }) => [kind, schema])),
+};

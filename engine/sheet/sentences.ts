@@ -2,6 +2,7 @@ import type { Fault } from '../terms/index';
 import type { Bench } from './bench';
 import type { Compiled } from './compile';
 import { SETTLED, WAITS } from './program';
+import { cellsOf } from './sheets';
 
 /** Why step k has no answer for sample i, as sentences; undefined where it has one. */
 export function faultOf(compiled: Compiled, bench: Bench, k: number, i = 0): Fault | undefined {
@@ -25,7 +26,7 @@ export function faultsOf(compiled: Compiled, state: Bench): Fault[] {
     // The numbers of a choice wait for what is picked in the same place: that is said once.
     if (fault && fault.waitsFor !== fault.path) faults.push(fault);
   }
-  const order = new Map(compiled.document.cells.map((cell, k) => [cell.id, k]));
+  const order = new Map(cellsOf(compiled.document).map((cell, k) => [cell.id, k]));
   const placeOf = (fault: Fault): number => order.get(fault.cell) ?? -1;
   return faults.sort((a, b) => placeOf(a) - placeOf(b));
 }

@@ -2,6 +2,7 @@ import { kindOf, type Text } from './cells/index';
 import type { Document } from './document';
 import { ownRowTexts } from './own-rows';
 import { rename } from './rename';
+import { cellsOf } from './sheets';
 import { applyChanges } from './transaction';
 
 /** A place that names something: a text of a cell, or a cell as a whole where it names it outside of its texts. */
@@ -22,8 +23,8 @@ export function usesOf(document: Document, path: string): readonly Use[] {
   if (!renaming.ok) return [];
   const after = applyChanges(document, renaming.changes).document;
   const uses: Use[] = [];
-  for (const [k, cell] of document.cells.entries()) {
-    const changed = after.cells[k]!;
+  for (const [k, cell] of cellsOf(document).entries()) {
+    const changed = cellsOf(after)[k]!;
     if (changed === cell) continue;
     const texts = changedTexts(kindOf(cell).texts(cell), kindOf(changed).texts(changed));
     const within = texts.filter((text) => !isWithin(text.path, path));
@@ -46,12 +47,12 @@ const isWithin = (path: string, thing: string): boolean => path === thing || pat
 const changedTexts = (before: readonly Text[], after: readonly Text[]): readonly Text[] =>
   before.filter((text, k) => after[k]!.text !== text.text);
 
-function baselineUses({ baseline, cells }: Document, after: Document, path: string): readonly Use[] {
+function baselineUses({ baseline, ...document }: Document, after: Document, path: string): readonly Use[] {
   const texts = Object.entries(baseline ?? {});
   const renamed = Object.values(after.baseline ?? {});
   return texts.flatMap(([at, text], k): Use[] => {
     if (renamed[k] === text || isWithin(at, path)) return [];
-    const cell = cells.find((each) => at === each.name || at.startsWith(`${each.name}.`));
+    const cell = cellsOf(document).find((each) => at === each.name || at.startsWith(`${each.name}.`));
     return [{ cell: cell?.id ?? '', path: at, baseline: true }];
   });
 }

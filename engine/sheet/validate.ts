@@ -1,11 +1,12 @@
 import * as v from 'valibot';
 import type { Document } from './document';
 import { KEPT_NAMES } from './kept-names';
+import { withOwnIds } from './own-ids';
 import { documentSchema } from './schema';
 
 /** One thing that is wrong in a file. */
 export interface FileProblem {
-  /** `cells[3].rows[0].unit`; '' for the file as a whole. */
+  /** `sheets[0].pieces[3].rows[0].unit`; '' for the file as a whole. */
   readonly path: string;
   readonly expected: string;
   readonly found: string;
@@ -23,9 +24,7 @@ export function validate(file: unknown): Validated {
   if (kept.length > 0) return { ok: false, problems: kept };
   const parsed = v.safeParse(documentSchema, file);
   if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
-  const document: Document = parsed.output;
-  const twice = sameIds(document);
-  return twice.length > 0 ? { ok: false, problems: twice } : { ok: true, document };
+  return { ok: true, document: withOwnIds(parsed.output) };
 }
 
 export function problem(path: string, expected: string, found: string): FileProblem {
@@ -64,10 +63,15 @@ const CHECKS: Readonly<Record<string, string>> = {
 function expectedOf(issue: Issue): string {
   // A missing part is expected by its own name, which the path says already.
   if (issue.type === 'strict_object' && issue.received === 'undefined') return 'a value';
+  if (issue.type === 'min_length' && Array.isArray(issue.input)) return 'a list of at least one';
+  if (unitAsked(issue)) return 'a unit such as mm, g or m/s, or "" for a plain number';
   if (issue.kind === 'validation') return CHECKS[issue.type] ?? String(issue.expected);
   const expected = String(issue.expected);
   return KINDS[expected] ?? expected.replace(/^\(|\)$/g, '').replaceAll(' | ', ' or ');
 }
+
+/** All units there are would be too many to tell. */
+const unitAsked = ({ type, path }: Issue): boolean => type === 'picklist' && path?.at(-1)?.key === 'unit';
 
 const LONGEST = 40;
 
@@ -77,17 +81,6 @@ function describe(value: unknown): string {
   if (typeof value === 'object' && value !== null) return 'a group of named values';
   if (typeof value !== 'string') return String(value);
   return value.length > LONGEST ? `"${value.slice(0, LONGEST)}…"` : `"${value}"`;
-}
-
-function sameIds({ cells }: Document): FileProblem[] {
-  const first = new Map<string, number>();
-  const problems: FileProblem[] = [];
-  for (const [k, { id }] of cells.entries()) {
-    const other = first.get(id);
-    if (other === undefined) first.set(id, k);
-    else problems.push(problem(`cells[${k}].id`, 'an id of its own', `"${id}", which cells[${other}] has too`));
-  }
-  return problems;
 }
 
 function keptNamesIn(value: unknown, path: string): FileProblem[] {

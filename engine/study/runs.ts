@@ -105,6 +105,6 @@ function baselinePlan(
   name: string,
   along: readonly string[],
 ): Plan | string {
-  const cell = findStudy<SweepCell>(live, studyKinds.sweep, name);
+  const cell = findStudy<SweepCell>(live, studyKinds.trial_series, name);
   return typeof cell === 'string' ? cell : planForBaseline(cell, live, baseline, revision, along);
 }

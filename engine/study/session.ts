@@ -84,9 +84,9 @@ export function startEngine(library: Library, ports: SweepPorts) {
     },
     fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
     table: (view: TableView, from: number, to: number) =>
-      tables.answer(present(), sweeps.rows(view.sweep, revision), view, from, to),
+      tables.answer(present(), sweeps.rows(view.series, revision), view, from, to),
     tableFile: (view: TableView, format: TableFormat) =>
-      tables.file(present(), sweeps.rows(view.sweep, revision), view, format),
+      tables.file(present(), sweeps.rows(view.series, revision), view, format),
     async trace(path: string): Promise<TraceAnswer> {
       return { revision, ...traceOf(present(), baseline, blocks, path) };
     },

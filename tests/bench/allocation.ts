@@ -2,12 +2,14 @@ import demo from '../../data/workbooks/quern-25.tetherwright.json?raw';
 import type { Document, SweepCell } from '../../engine/sheet/document';
 import { openText } from '../../engine/sheet/file';
 import { openLive } from '../../engine/sheet/live';
+import { cellsOf } from '../../engine/sheet/sheets';
 import { library } from '../../engine/study/index';
 import { planFor, runnerOf } from '../../engine/study/kinds/index';
+import { onOneSheet } from '../engine/sheet/one-sheet';
 
 /** Engine station, line length and tip weight move the whole of parts, balance and flight. */
 const SWEEP: SweepCell = {
-  kind: 'sweep',
+  kind: 'trial_series',
   id: 'bench',
   name: 'bench',
   title: '',
@@ -28,7 +30,8 @@ const ROUNDS = 15;
 export function measureAllocation(): number {
   const opened = openText(demo);
   if (!opened.ok) throw new Error(opened.message);
-  const document: Document = { ...opened.document, cells: [...opened.document.cells, SWEEP] };
+  const sheets = onOneSheet([...cellsOf(opened.document), SWEEP]);
+  const document: Document = { ...opened.document, sheets };
   const live = openLive(document, library);
   const plan = planFor(live, 0, SWEEP.name);
   if (typeof plan === 'string') throw new Error(plan);

@@ -4,8 +4,10 @@ import type { Document, SweepCell } from '../../engine/sheet/document';
 import { startState } from '../../engine/sheet/evaluate';
 import { openText } from '../../engine/sheet/file';
 import { openLive } from '../../engine/sheet/live';
+import { cellsOf } from '../../engine/sheet/sheets';
 import { type FromSampler, library, type PoolPorts, startEngine } from '../../engine/study/index';
 import type { SweepProgress } from '../../engine/terms/index';
+import { onOneSheet } from '../engine/sheet/one-sheet';
 
 /** Results of a flight, eight of them. */
 const FLIGHT = ['speed', 'lap_time', 'pull', 'pull_per_weight', 'nose_out', 'outboard_low', 'lift', 'drag'].map(
@@ -34,14 +36,14 @@ function sheetWith(counts: readonly number[], wanted: readonly string[]): Docume
   const opened = openText(demo);
   if (!opened.ok) throw new Error(opened.message);
   const cell: SweepCell = {
-    kind: 'sweep',
+    kind: 'trial_series',
     id: 'bench',
     name: 'bench',
     title: '',
     axes: counts.map((count, k) => ({ ...AXES[k]!, count })),
     wanted,
   };
-  return { ...opened.document, cells: [...opened.document.cells, cell] };
+  return { ...opened.document, sheets: onOneSheet([...cellsOf(opened.document), cell]) };
 }
 
 function threads(size: number, sampler: string): PoolPorts & { end(): Promise<void> } {

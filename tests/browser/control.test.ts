@@ -3,6 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { DEMO } from './compute';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
+import { withPieces } from './with-pieces';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -11,12 +12,12 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const block = (name: string, title: string, fields: Readonly<Record<string, string>> = {}) => ({
-  ...{ kind: 'block', id: `planted-${name}`, name, title, block: name, fields },
+  ...{ kind: 'model', id: `planted-${name}`, name, title, of: name, fields },
 });
 const file = (): string => {
   const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
   const planted = [block('control', 'Control linkage'), block('shutoff', 'Fuel shutoff')];
-  return JSON.stringify({ ...demo, cells: [...planted, ...demo.cells] });
+  return JSON.stringify(withPieces(demo, planted));
 };
 const cell = (page: Page, name: string) => page.locator(`#cell-${name}`);
 const picture = (page: Page) => cell(page, 'control').locator('.linkage svg');

@@ -3,6 +3,7 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { compute, DEMO } from './compute';
 import { figure, handleOf, openSheet, type Place, placeOf, type Sheet, settled, slide, startBrowser } from './sheet';
+import { piecesOf } from './with-pieces';
 
 const ENGINE = 'engine_station';
 /** The slide and the chart along it are on the screen together. */
@@ -23,12 +24,13 @@ afterAll(() => browser.close());
 
 /** The chart in the demo whose sweep runs along this variable. */
 function chartAlong(variable: string): Locator {
-  const { cells } = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const cells = piecesOf(JSON.parse(readFileSync(DEMO, 'utf8')));
   const sweep = cells.find(
-    (cell: { kind: string; axes?: { of: string }[] }) => cell.kind === 'sweep' && cell.axes?.[0]?.of === variable,
+    (cell: { kind: string; axes?: { of: string }[] }) =>
+      cell.kind === 'trial_series' && cell.axes?.[0]?.of === variable,
   );
   const chart = cells.find(
-    (cell: { kind: string; sweep?: string }) => cell.kind === 'chart' && cell.sweep === sweep.name,
+    (cell: { kind: string; series?: string }) => cell.kind === 'chart' && cell.series === sweep.name,
   );
   return page.locator(`[data-chart="${chart.name}"]`);
 }

@@ -110,11 +110,15 @@ const refused: [kind: string, text: string, says: readonly string[]][] = [
   ],
   [
     'wrong',
-    JSON.stringify({ ...quern, title: 3, cells: [{ ...quern.cells[0], text: null }] }),
+    JSON.stringify({
+      ...quern,
+      title: 3,
+      sheets: [{ ...quern.sheets[0], pieces: [{ ...quern.sheets[0].pieces[0], text: null }] }],
+    }),
     [
       '2 things in it are not as it should be',
       'title: expected a text, found 3.',
-      'cells[0].text: expected a text, found',
+      'sheets[0].pieces[0].text: expected a text, found',
     ],
   ],
   [

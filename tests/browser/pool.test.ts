@@ -3,6 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { DEMO } from './compute';
 import { figure, openSheet, type Sheet, settled, slide, startBrowser } from './sheet';
+import { withPieces } from './with-pieces';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -22,14 +23,14 @@ async function openWith(count: number): Promise<void> {
   const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
   const axis = (of: string) => ({ of, low: '', high: '', count });
   const cell = {
-    kind: 'sweep',
+    kind: 'trial_series',
     id: 'planted',
     name: 'planted',
     title: 'Many designs',
     axes: [axis('engine_station'), axis('line_length')],
     wanted: ['flight.pull', 'balance.cg_x'],
   };
-  const text = JSON.stringify({ ...demo, cells: [cell, ...demo.cells] });
+  const text = JSON.stringify(withPieces(demo, [cell]));
   const file = { name: 'many.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
   await page.locator('input[type="file"]').first().setInputFiles(file);
   await page.getByRole('heading', { name: 'Many designs' }).waitFor();

@@ -6,6 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { compute, DEMO } from './compute';
 import { DESK, openSheet, PHONE, type Sheet, settled, slide, startBrowser } from './sheet';
+import { withPieces } from './with-pieces';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -14,13 +15,13 @@ beforeAll(async () => {
 afterAll(() => browser.close());
 
 const SPREAD = {
-  kind: 'spread',
+  kind: 'tolerances',
   id: 'planted-spread',
   name: 'shop',
   title: 'Shop and weather',
   rows: [
-    { of: 'line_length', spread: 'normal', size: '10 cm', above: '' },
-    { of: 'tip_weight', spread: 'triangular', size: '1 g', above: '3 g' },
+    { of: 'line_length', distribution: 'normal', size: '10 cm', above: '' },
+    { of: 'tip_weight', distribution: 'triangular', size: '1 g', above: '3 g' },
   ],
   parts: false,
   wanted: ['flight.pull', 'flight.lap_time'],
@@ -28,12 +29,12 @@ const SPREAD = {
   seed: 1,
 };
 const chart = (chart: string) => ({
-  ...{ kind: 'chart', id: `planted-${chart}`, name: `shop_${chart}`, title: `Pull as ${chart}`, chart, sweep: 'shop' },
+  ...{ kind: 'chart', id: `planted-${chart}`, name: `shop_${chart}`, title: `Pull as ${chart}`, chart, series: 'shop' },
   ...{ across: '', up: ['flight.pull'], lines: '' },
 });
 const file = (): string => {
   const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
-  return JSON.stringify({ ...demo, cells: [SPREAD, chart('histogram'), chart('shares'), ...demo.cells] });
+  return JSON.stringify(withPieces(demo, [SPREAD, chart('histogram'), chart('shares')]));
 };
 
 const cell = (page: Page) => page.locator('.cell-spread').first();

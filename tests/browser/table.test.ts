@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
 import { DEMO } from './compute';
 import { DESK, openSheet, PHONE, type Sheet, settled, slide, startBrowser } from './sheet';
+import { withPieces } from './with-pieces';
 
 const ROWS = 320 * 313;
 let browser: Browser;
@@ -18,7 +19,7 @@ async function openTable(page: Page): Promise<void> {
   const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
   const axis = (of: string, count: number, low = '', high = '') => ({ of, low, high, count });
   const sweep = {
-    kind: 'sweep',
+    kind: 'trial_series',
     id: 'planted-sweep',
     name: 'many',
     title: 'Many designs',
@@ -30,7 +31,7 @@ async function openTable(page: Page): Promise<void> {
     id: 'planted-table',
     name: 'many_rows',
     title: 'Rows of many designs',
-    sweep: 'many',
+    series: 'many',
     columns: [],
     keep: [],
     rows: 'all',
@@ -40,7 +41,7 @@ async function openTable(page: Page): Promise<void> {
     sort: '',
     descending: false,
   };
-  const text = JSON.stringify({ ...demo, cells: [sweep, table, ...demo.cells] });
+  const text = JSON.stringify(withPieces(demo, [sweep, table]));
   const file = { name: 'many.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
   await page.locator('input[type="file"]').first().setInputFiles(file);
   await page.locator('.table-room').waitFor({ timeout: 30_000 });

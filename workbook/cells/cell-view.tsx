@@ -35,17 +35,17 @@ function Content({ cell }: { cell: Cell }) {
       return <ChoiceView cell={cell} />;
     case 'formula':
       return <FormulaView cell={cell} />;
-    case 'block':
+    case 'model':
       return <BlockView cell={cell} />;
     case 'parts':
       return <PartsView cell={cell} />;
     case 'drawing':
       return <DrawingView title={cell.title} />;
-    case 'sweep':
+    case 'trial_series':
       return <SweepView cell={cell} />;
-    case 'spread':
+    case 'tolerances':
       return <SpreadView cell={cell} />;
-    case 'levers':
+    case 'what_helps':
       return <LeversView cell={cell} />;
     case 'chart':
       return <ChartView cell={cell} />;

@@ -5,12 +5,16 @@ import { wantPlace } from './place-in-text';
 /** A place of the sheet: a cell's id, what in it, and which characters of its text. */
 export type Place = Pick<Fault, 'cell' | 'path' | 'from' | 'to'>;
 
-/** Brings a place before the reader: unfolds what hides it and puts the focus there. */
-export function goTo(sheet: Pick<Sheet, 'document' | 'unfold'>, { cell: id, path, from, to }: Place): void {
-  const cell = sheet.document.value.cells.find((each) => each.id === id);
+/** Brings a place before the reader: shows its sheet, unfolds what hides it and puts the focus there. */
+export function goTo(
+  sheet: Pick<Sheet, 'cells' | 'showSheetOf' | 'unfold'>,
+  { cell: id, path, from, to }: Place,
+): void {
+  const cell = sheet.cells.value.find((each) => each.id === id);
   if (!cell) return;
+  sheet.showSheetOf(cell.id);
   if (cell.folded) sheet.unfold(cell);
-  // What was folded is drawn before the next frame.
+  // What was hidden is drawn before the next frame.
   requestAnimationFrame(() => {
     const piece = document.getElementById(`cell-${cell.name}`);
     if (!piece) return;

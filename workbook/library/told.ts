@@ -1,19 +1,21 @@
-import { type ColumnDescription, formatQuantity, type RowDescription, type TableDescription } from '../../engine/index';
+import {
+  type ColumnDescription,
+  formatQuantity,
+  type RowDescription,
+  type TableDescription,
+  type UnitSet,
+} from '../../engine/index';
 
 /** One number of a row of the library in the unit set of the sheet; undefined where it is not known. */
-export function numberTold(
-  column: ColumnDescription,
-  row: RowDescription,
-  units: 'metric' | 'trade',
-): string | undefined {
+export function numberTold(column: ColumnDescription, row: RowDescription, units: UnitSet): string | undefined {
   const value = row.values[column.name] ?? Number.NaN;
   if (Number.isNaN(value)) return undefined;
   if (column.options) return column.options[value]?.replaceAll('_', ' ');
-  return formatQuantity(value, units === 'trade' ? column.tradeUnit : column.unit);
+  return formatQuantity(value, units === 'inch_pound' ? column.tradeUnit : column.unit);
 }
 
 /** "density 135 kg/m³, Young’s modulus not known" */
-export const numbersTold = (table: TableDescription, row: RowDescription, units: 'metric' | 'trade'): string =>
+export const numbersTold = (table: TableDescription, row: RowDescription, units: UnitSet): string =>
   table.columns
     .map((column) => `${titleInside(column.title)} ${numberTold(column, row, units) ?? 'not known'}`)
     .join(', ');

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { blockOffer, focusContent, gapsOf, type Offer, plainOffers } from '../cells/index';
+import { blockOffer, focusContent, gapsOf, type Offer, plainOffers, standingDrawing } from '../cells/index';
 import { useSheet } from '../store/context';
 
 /** What can be added and where: one line for each kind of cell, then the pieces of the model in the order of building. */
@@ -7,7 +7,8 @@ export function AddList({ at }: { at: number }) {
   const sheet = useSheet();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
-  const cells = sheet.part('cells');
+  const cells = sheet.cells.value;
+  const { pieces } = sheet.shownSheet.value;
   const offered = sheet.offered.value;
   const close = (): void => {
     sheet.adding.value = undefined;
@@ -47,7 +48,7 @@ export function AddList({ at }: { at: number }) {
             sheet.adding.value = Number(event.currentTarget.value);
           }}
         >
-          {gapsOf(cells, at).map((gap) => (
+          {gapsOf(pieces, standingDrawing(cells), at).map((gap) => (
             <option key={gap.at} value={gap.at}>
               {gap.words}
             </option>
@@ -58,12 +59,12 @@ export function AddList({ at }: { at: number }) {
       <h3>Pieces of the model, in the order of building</h3>
       <ul>
         {(offered?.blocks ?? []).map((block) => {
-          const has = cells.some((cell) => cell.kind === 'block' && cell.block === block.kind);
-          return line(blockOffer(block), has ? ' The sheet has one already.' : '');
+          const has = cells.some((cell) => cell.kind === 'model' && cell.of === block.kind);
+          return line(blockOffer(block), has ? ' The design has one already.' : '');
         })}
       </ul>
     </dialog>
   );
 }
 
-const TITLED: ReadonlySet<string> = new Set(['block', 'drawing', 'parts']);
+const TITLED: ReadonlySet<string> = new Set(['model', 'drawing', 'parts']);

@@ -1,6 +1,6 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { Fragment } from 'preact';
-import { AddHere, CellView, columnOf, gapsOf } from '../cells/index';
+import { AddHere, CellView, columnOf, gapsOf, standingDrawing } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
@@ -10,6 +10,7 @@ import { FirstVisit } from './designs/first-visit';
 import { OnlyLooking } from './designs/only-looking';
 import type { Paper } from './paper';
 import { PaperChoice } from './paper-choice';
+import { SheetList } from './sheet-list';
 import { StandingColumn } from './standing/column';
 import { DrawingCommands } from './standing/drawing';
 import { StandingFigures } from './standing/figures';
@@ -31,6 +32,7 @@ export function App({ narrow, paper }: { narrow: ReadonlySignal<boolean>; paper:
         <Zones />
         <div class="frame">
           <TopBar />
+          <SheetList />
           <Notices />
           <OnlyLooking />
           <FirstVisit />
@@ -76,19 +78,20 @@ function Beginning() {
 
 const KeptCell = kept(CellView);
 
-/** In reading order. The first drawing stands in the column beside, so its balloon is not repeated here. */
+/** The shown sheet in reading order. The first drawing of the design stands in the column beside, so its balloon is not repeated here. */
 function Column() {
   const sheet = useSheet();
-  const cells = sheet.part('cells');
-  const gaps = gapsOf(cells);
+  const { pieces } = sheet.shownSheet.value;
+  const standing = standingDrawing(sheet.cells.value);
+  const gaps = gapsOf(pieces, standing);
   return (
     // A change that was refused leaves nothing of it in the controls.
     <main id="cells" tabIndex={-1} key={sheet.refusals.value}>
       <p class="unseen" role="status">
         {sheet.told.value}
       </p>
-      {cells.length === 0 && <EmptySheet />}
-      {columnOf(cells).map((cell, index) => (
+      {pieces.length === 0 && <EmptySheet />}
+      {columnOf(pieces, standing).map((cell, index) => (
         <Fragment key={cell.id}>
           <AddHere {...gaps[index]!} />
           <KeptCell cell={cell} number={index + 1} />

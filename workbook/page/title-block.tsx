@@ -1,10 +1,18 @@
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
+import type { Sheet } from '../store/sheet';
+
+/** "2 of 6": which sheet of the set is shown. */
+function sheetNumber({ sheetList, shownSheet }: Sheet): string {
+  const { id } = shownSheet.value;
+  const told = sheetList.value.find((each) => each.id === id);
+  return `${told?.number ?? 1} of ${sheetList.value.length}`;
+}
 
 /** Title block in the order of ISO 7200: title, who drew it, date, scale, sheet. */
 export function TitleBlock() {
   const sheet = useSheet();
-  const entry = (field: 'title' | 'drawn' | 'date' | 'sheet', label: string) => (
+  const entry = (field: 'title' | 'drawn' | 'date', label: string) => (
     <div class={`title-field title-${field}`}>
       <span class="title-label">{label}</span>
       <TextEntry
@@ -31,20 +39,23 @@ export function TitleBlock() {
         <span class="title-label">scale</span>
         <span class="title-plain">see drawing</span>
       </div>
-      {entry('sheet', 'sheet')}
+      <div class="title-field title-sheet">
+        <span class="title-label">sheet</span>
+        <span class="title-plain">{sheetNumber(sheet)}</span>
+      </div>
       <label class="title-field title-units">
         <span class="title-label">units</span>
         <select
           value={sheet.part('units')}
           onChange={(event) => {
-            const units = event.currentTarget.value === 'trade' ? 'trade' : 'metric';
+            const units = event.currentTarget.value === 'inch_pound' ? 'inch_pound' : 'metric';
             sheet.changeHead({ units }, 'units');
           }}
         >
           <option value="metric">metric</option>
-          <option value="trade">inch and pound</option>
+          <option value="inch_pound">inch and pound</option>
         </select>
-        <span class="on-paper">{sheet.part('units') === 'trade' ? 'inch and pound' : 'metric'}</span>
+        <span class="on-paper">{sheet.part('units') === 'inch_pound' ? 'inch and pound' : 'metric'}</span>
       </label>
     </footer>
   );

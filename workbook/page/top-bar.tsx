@@ -51,7 +51,7 @@ export function TopBar() {
           type="button"
           class="word"
           aria-haspopup="dialog"
-          onClick={() => (sheet.adding.value = sheet.document.peek().cells.length)}
+          onClick={() => (sheet.adding.value = sheet.shownSheet.peek().pieces.length)}
         >
           Add
         </button>

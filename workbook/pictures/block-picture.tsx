@@ -8,7 +8,7 @@ import type { PictureProps } from './props';
 
 /** The picture of a block, where its kind has one. */
 export function BlockPicture({ cell }: { cell: BlockCell }): JSX.Element | null {
-  const kind = pictureKinds[cell.block];
+  const kind = pictureKinds[cell.of];
   return kind ? <Watched cell={cell} kind={kind} /> : null;
 }
 

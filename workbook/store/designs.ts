@@ -128,11 +128,10 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         title: '',
         drawn: '',
         date: today(),
-        sheet: '1 of 1',
         units: sheet.document.value.units,
+        sheets: [{ id: 's1', title: 'Decide', pieces: [] }],
         rows: [],
         figures: [],
-        cells: [],
       };
       sheet.replace(empty, 'opening an empty sheet', () => keeper.begin());
     },

@@ -1,5 +1,5 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Document, EngineService, Snapshot } from '../../engine/index';
+import { cellsOf, type Document, type EngineService, type Snapshot } from '../../engine/index';
 import { byPath } from './by-path';
 
 /** What the parts made of each choice would weigh with each of its options, asked for when the hand rests. */
@@ -12,7 +12,7 @@ export function followMadeOf(
   const masses = signal<ReadonlyMap<string, readonly number[]>>(new Map());
   effect(() => {
     if (!snapshot.value || moving.value) return undefined;
-    const choices = document.peek().cells.flatMap((cell) => (cell.kind === 'choice' ? [cell.name] : []));
+    const choices = cellsOf(document.peek()).flatMap((cell) => (cell.kind === 'choice' ? [cell.name] : []));
     if (choices.length === 0) return undefined;
     let superseded = false;
     void engine.madeOf(choices).then((answer) => {

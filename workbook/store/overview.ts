@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import type { Cell, Document, Fault, NameInfo, Snapshot } from '../../engine/index';
+import { type Cell, cellsOf, type Document, type Fault, type NameInfo, type Snapshot } from '../../engine/index';
 import { byPath } from './by-path';
 
 /** What the page reads of the document as a whole; each part changes by itself. */
@@ -24,7 +24,7 @@ export function createOverview(
   snapshot: ReadonlySignal<Snapshot | undefined>,
   names: ReadonlySignal<ReadonlyMap<string, NameInfo>>,
 ): Overview {
-  const cellWith = (id: string | undefined): Cell | undefined => document.value.cells.find((cell) => cell.id === id);
+  const cellWith = (id: string | undefined): Cell | undefined => cellsOf(document.value).find((cell) => cell.id === id);
   return {
     part: byPath((key) => document.value[key as keyof Document]) as Overview['part'],
     cellName: (id) => cellWith(id)?.name ?? '',
@@ -32,7 +32,7 @@ export function createOverview(
       // The name of a step, such as that of a whole block, is told with its fault only.
       const told = names.value.get(path) ?? snapshot.value?.faults.find((each) => each.path === path);
       const first = path.split('.', 1)[0];
-      return told?.cell ?? document.value.cells.find((cell) => cell.name === first)?.id;
+      return told?.cell ?? cellsOf(document.value).find((cell) => cell.name === first)?.id;
     },
     placeTitle({ cell: id, path }) {
       const cell = cellWith(id);
@@ -40,7 +40,7 @@ export function createOverview(
       if (!cell) return title ?? path;
       return title === undefined || title === cell.title ? cell.title : `${cell.title}: ${title}`;
     },
-    drawingTitle: computed(() => document.value.cells.find((cell) => cell.kind === 'drawing')?.title),
+    drawingTitle: computed(() => cellsOf(document.value).find((cell) => cell.kind === 'drawing')?.title),
     baselineState: computed(() => {
       const { baseline } = document.value;
       if (!baseline) return 'none';

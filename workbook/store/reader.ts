@@ -1,6 +1,7 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import {
   type CheckCell,
+  cellsOf,
   type Document,
   type Fault,
   formatQuantity,
@@ -43,8 +44,8 @@ export function createReader(
 ): Reader {
   const faults = computed(() => new Map(snapshot.value?.faults.map((fault) => [fault.path, fault])));
   const byCell = computed(() => faultsByCell(snapshot.value?.faults ?? []));
-  const checks = steadyList(() => document.value.cells.filter((cell) => cell.kind === 'check'));
-  const choices = steadyList(() => document.value.cells.filter((cell) => cell.kind === 'choice'));
+  const checks = steadyList(() => cellsOf(document.value).filter((cell) => cell.kind === 'check'));
+  const choices = steadyList(() => cellsOf(document.value).filter((cell) => cell.kind === 'choice'));
 
   const name = byPath((path) => names.value.get(path));
   const read = (path: string, column: Float64Array | undefined): number => {

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { type Description, type Document, roleOf } from '../../engine/index';
+import { cellsOf, type Description, type Document, roleOf } from '../../engine/index';
 
 /** What the page says of a role (a caution beside the pull of a flight), whatever the cell in that role is called. */
 export interface Roles {
@@ -16,7 +16,7 @@ export function createRoles(
   const roles = computed(() => {
     const blocks = description.value?.blocks ?? [];
     const byName = new Map<string, string>();
-    for (const cell of document.value.cells) {
+    for (const cell of cellsOf(document.value)) {
       const role = roleOf(cell, blocks);
       if (role !== undefined) byName.set(cell.name, role);
     }

@@ -31,8 +31,8 @@ import { followMadeOf } from './made-of';
 import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
 import type { ReadySheet } from './ready';
-import { replaceDocument } from './replace-document';
 import { createRoles, type Roles } from './roles';
+import { createSheetSet, type SheetSet } from './sheet-set';
 import { type SheetState, sheetState } from './sheet-state';
 import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
@@ -62,7 +62,7 @@ export interface Picking {
 }
 
 /** The open sheet: its document, the engine's answers, and everything that can be done with it. */
-export interface Sheet extends Reader, Overview, Roles, CellCommands {
+export interface Sheet extends Reader, Overview, Roles, SheetSet, CellCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
   readonly state: ReadonlySignal<SheetState>;
@@ -232,7 +232,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     looking.value = undefined;
     editor.look(undefined);
     const opens = begin?.();
-    editor.change(replaceDocument(editor.document.value, document), says, opens);
+    editor.change([{ change: 'design', document }], says, opens);
+    set.showSheet(document.sheets[0]!.id);
   };
   const openFrom = async (opened: Opened, name: string, filed: boolean): Promise<void> => {
     notices.value = [];
@@ -248,6 +249,9 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       return opens;
     });
   };
+  const working = (): boolean => !snapshot.value || busy.value || sweeps.running.value > 0;
+  const removed = (title: string, after: Document): void => tell({ title, sentences: [], after });
+  const set = createSheetSet({ editor, faults: () => snapshot.value?.faults ?? [], working, removed });
   link.open(first);
   void engine.describe().then((answer) => {
     description.value = answer;
@@ -257,16 +261,16 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     ...reader,
     ...createOverview(editor.document, snapshot, names),
     ...createRoles(editor.document, description),
+    ...set,
     ...createCellCommands({
       editor,
       blocks: () => description.peek()?.blocks ?? [],
-      removed: (title, after) => tell({ title, sentences: [], after }),
+      shown: () => set.shownSheet.peek().id,
+      removed,
     }),
     document: editor.document,
     snapshot,
-    state: computed(() =>
-      sheetState(snapshot.value?.faults ?? [], !snapshot.value || busy.value || sweeps.running.value > 0),
-    ),
+    state: computed(() => sheetState(snapshot.value?.faults ?? [], working())),
     undoSays: editor.undoSays,
     redoSays: editor.redoSays,
     sweeps,

@@ -12,8 +12,8 @@ import { mapFields, mapTexts, withText } from './rows';
 
 /** A piece of the model. */
 export const blockCell: CellKindOf<BlockCell> = {
-  kind: 'block',
-  schema: v.strictObject({ ...baseEntries('block'), block: v.string(), fields: textsEntry }),
+  kind: 'model',
+  schema: v.strictObject({ ...baseEntries('model'), of: v.string(), fields: textsEntry }),
   owns: (cell) => [cell.name],
   texts: (cell) => Object.entries(cell.fields).map(([name, text]) => ({ path: `${cell.name}.${name}`, text })),
   put(cell, path, text) {
@@ -24,11 +24,11 @@ export const blockCell: CellKindOf<BlockCell> = {
   rewrite: (cell, { formula }) => mapFields(cell, { fields: mapTexts(cell.fields, formula) }),
   lay(cell, builder) {
     if (!builder.claim(cell.name, cell.id)) return;
-    const block = builder.blocks.get(cell.block);
+    const block = builder.blocks.get(cell.of);
     if (block) layBlock(cell, block, builder);
     else {
       const known = [...builder.blocks.keys()];
-      const message = `There is no block called "${cell.block}". The blocks are ${known.join(', ')}.${builder.meant(cell.block, known)}`;
+      const message = `There is no block called "${cell.of}". The blocks are ${known.join(', ')}.${builder.meant(cell.of, known)}`;
       builder.fault({ cell: cell.id, path: cell.name, message });
     }
   },

@@ -1,5 +1,6 @@
 import type { Builder } from '../build';
 import type { ChartCell, CheckCell, PartsCell, SpreadCell, SweepCell } from '../document';
+import { cellsOf } from '../sheets';
 import { chartNeeds, chartSource, PART_BARS } from './chart-kinds';
 
 type Say = (message: string) => void;
@@ -23,10 +24,10 @@ export function checkChart(cell: ChartCell, builder: Builder): void {
 
 function checkSweep(cell: ChartCell, builder: Builder, say: Say): void {
   const needs = chartNeeds[cell.chart];
-  const { cells } = builder.document;
-  const sweeps = needs.spread === 'only' ? [] : cells.filter((each): each is SweepCell => each.kind === 'sweep');
-  const spreads = needs.spread ? cells.filter((each): each is SpreadCell => each.kind === 'spread') : [];
-  const source = [...sweeps, ...spreads].find((each) => each.name === cell.sweep);
+  const cells = cellsOf(builder.document);
+  const sweeps = needs.spread === 'only' ? [] : cells.filter((each): each is SweepCell => each.kind === 'trial_series');
+  const spreads = needs.spread ? cells.filter((each): each is SpreadCell => each.kind === 'tolerances') : [];
+  const source = [...sweeps, ...spreads].find((each) => each.name === cell.series);
   if (!source) {
     const word = needs.spread === 'only' ? 'spread' : 'sweep';
     const names = [...sweeps, ...spreads].map((each) => each.name);
@@ -35,17 +36,17 @@ function checkSweep(cell: ChartCell, builder: Builder, say: Say): void {
         ? 'There is none yet; add one.'
         : [listOf('sweeps', sweeps), listOf('spreads', spreads)].filter(Boolean).join(' ');
     say(
-      cell.sweep === ''
+      cell.series === ''
         ? `${cell.name} has no ${word} to show. ${list}`
-        : `${cell.name} shows the ${word} "${cell.sweep}": there is none of that name. ${list}${builder.meant(cell.sweep, names)}`,
+        : `${cell.name} shows the ${word} "${cell.series}": there is none of that name. ${list}${builder.meant(cell.series, names)}`,
     );
     return;
   }
-  if (source.kind === 'sweep') checkAxes(cell, source, builder, say);
+  if (source.kind === 'trial_series') checkAxes(cell, source, builder, say);
   else if (cell.lines !== '') {
     say(`${cell.name} has a sign for each ${cell.lines}, and ${source.name} has no axes. Take nothing for the signs.`);
   }
-  const differs = source.kind === 'spread' && needs.spread === 'too' ? source.rows.map((row) => row.of) : [];
+  const differs = source.kind === 'tolerances' && needs.spread === 'too' ? source.rows.map((row) => row.of) : [];
   const computed = [...source.wanted, ...differs];
   const results = [...(needs.across === 'result' ? [cell.across] : []), ...cell.up];
   const wrong = results.find((path) => !computed.includes(path));
@@ -87,7 +88,7 @@ function checkAxes(cell: ChartCell, sweep: SweepCell, builder: Builder, say: Say
 }
 
 function checkParts(cell: ChartCell, builder: Builder, say: Say): void {
-  const tables = builder.document.cells.filter((each): each is PartsCell => each.kind === 'parts');
+  const tables = cellsOf(builder.document).filter((each): each is PartsCell => each.kind === 'parts');
   const of = cell.of ?? '';
   if (!tables.some((each) => each.name === of)) {
     const names = tables.map((each) => each.name);
@@ -112,8 +113,8 @@ function checkTrace(cell: ChartCell, builder: Builder, say: Say): void {
   const { round, across } = chartNeeds[cell.chart];
   const runs = round ? 'runs around the lap' : 'runs along a line';
   const traces = new Map<string, { readonly columns: Readonly<Record<string, { readonly unit: string }>> }>(
-    builder.document.cells.flatMap((each) => {
-      const block = each.kind === 'block' ? builder.blocks.get(each.block) : undefined;
+    cellsOf(builder.document).flatMap((each) => {
+      const block = each.kind === 'model' ? builder.blocks.get(each.of) : undefined;
       return Object.entries(block?.traces ?? {}).flatMap(([name, trace]) =>
         !trace.outlines && (!round || Object.values(trace.columns)[0]?.unit === '°')
           ? [[`${each.name}.${name}`, trace] as const]
@@ -155,7 +156,7 @@ function checkCount(cell: ChartCell, what: string, say: Say): void {
 }
 
 function checkLimits(cell: ChartCell, builder: Builder, say: Say): void {
-  const checks = builder.document.cells.filter((each): each is CheckCell => each.kind === 'check');
+  const checks = cellsOf(builder.document).filter((each): each is CheckCell => each.kind === 'check');
   const names = checks.map((each) => each.name);
   const wrong = cell.checks?.find((name) => !names.includes(name));
   if (wrong === undefined) return;

@@ -12,7 +12,7 @@ export const chartCell: CellKindOf<ChartCell> = {
   schema: v.strictObject({
     ...baseEntries('chart'),
     chart: v.picklist(CHART_KINDS),
-    sweep: v.string(),
+    series: v.string(),
     of: v.optional(v.string()),
     across: v.string(),
     up: v.array(v.string()),
@@ -29,7 +29,7 @@ export const chartCell: CellKindOf<ChartCell> = {
     const within = chartSource(cell) !== 'sweep';
     const up = within ? cell.up : mapRows(cell.up, path);
     return mapFields(cell, {
-      sweep: path(cell.sweep),
+      series: path(cell.series),
       ...(cell.of === undefined ? {} : { of: path(cell.of) }),
       across: within ? cell.across : path(cell.across),
       up,

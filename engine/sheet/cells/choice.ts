@@ -5,7 +5,7 @@ import type { ChoiceCell, ChoiceOption } from '../document';
 import type { Slot } from '../program';
 import { choiceStep } from '../steps/choice';
 import { layLibraryChoice } from './choice-library';
-import { baseEntries, textsEntry } from './entries';
+import { baseEntries, textsEntry, unitEntry } from './entries';
 import type { CellKindOf, Rewrite, Text } from './kind';
 import { mapFields, mapRows, mapTexts, withRow, withText } from './rows';
 import { layStack, STACK_COLUMNS } from './stack';
@@ -26,7 +26,7 @@ export const choiceCell: CellKindOf<ChoiceCell> = {
     ...baseEntries('choice'),
     of: v.picklist(['stack', 'numbers', 'library']),
     table: v.optional(v.string()),
-    columns: v.array(v.strictObject({ name: v.string(), unit: v.string(), title: v.string() })),
+    columns: v.array(v.strictObject({ name: v.string(), unit: unitEntry, title: v.string() })),
     options: v.array(optionSchema),
     text: v.string(),
   }),

@@ -1,9 +1,16 @@
 import * as v from 'valibot';
+import { unitSpellings } from '../../units/index';
+
+/** What a piece or a sheet is known by, whatever it is called. */
+export const idEntry = v.pipe(v.string(), v.minLength(1));
+
+/** A unit of the table by any of its spellings; '' for a plain number. */
+export const unitEntry = v.picklist(['', ...unitSpellings]);
 
 /** What every cell has, in the order in which a file lists it. */
 export const baseEntries = <K extends string>(kind: K) => ({
   kind: v.literal(kind),
-  id: v.pipe(v.string(), v.minLength(1)),
+  id: idEntry,
   name: v.string(),
   title: v.string(),
   folded: v.optional(v.boolean()),

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Builder } from '../build';
 import { FIT_ERRORS, type FitCell, type LogCell } from '../document';
+import { cellsOf } from '../sheets';
 import { baseEntries } from './entries';
 import type { CellKindOf } from './kind';
 import { isSet, logResults } from './log';
@@ -41,7 +42,7 @@ export const fitCell: CellKindOf<FitCell> = {
 
 function check(cell: FitCell, builder: Builder): void {
   const say = (message: string) => builder.fault({ cell: cell.id, path: cell.name, message });
-  const logs = builder.document.cells.filter((each): each is LogCell => each.kind === 'log');
+  const logs = cellsOf(builder.document).filter((each): each is LogCell => each.kind === 'log');
   const log = logs.find((each) => each.name === cell.log);
   if (!log) {
     const names = logs.map((each) => each.name);

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { FormulaCell } from '../document';
-import { baseEntries } from './entries';
+import { baseEntries, unitEntry } from './entries';
 import type { CellKindOf } from './kind';
 import { mapFields, mapRows, withRow } from './rows';
 
@@ -9,7 +9,7 @@ export const formulaCell: CellKindOf<FormulaCell> = {
   kind: 'formula',
   schema: v.strictObject({
     ...baseEntries('formula'),
-    lines: v.array(v.strictObject({ name: v.string(), text: v.string(), unit: v.string() })),
+    lines: v.array(v.strictObject({ name: v.string(), text: v.string(), unit: unitEntry })),
   }),
   owns: (cell) => [cell.name, ...cell.lines.map((line) => line.name)],
   texts: (cell) => cell.lines.map((line) => ({ path: line.name, text: line.text })),

@@ -14,9 +14,9 @@ export const leverPath = (cell: Pick<LeversCell, 'name'>, row: number): string =
 
 /** What could be changed, one thing at a time, and which results tell what that does. */
 export const leversCell: CellKindOf<LeversCell> = {
-  kind: 'levers',
+  kind: 'what_helps',
   schema: v.strictObject({
-    ...baseEntries('levers'),
+    ...baseEntries('what_helps'),
     rows: v.array(
       v.strictObject({
         of: v.string(),

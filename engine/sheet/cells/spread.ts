@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { unitNamed } from '../../units/index';
 import type { Builder, Reach } from '../build';
 import { type PartsCell, SPREAD_KINDS, type SpreadCell, type SpreadRow } from '../document';
+import { cellsOf } from '../sheets';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
 import { OFF_WAYS } from './part-row';
@@ -19,13 +20,13 @@ export const spreadPath = (cell: Pick<SpreadCell, 'name'>, row: number): string 
 
 /** Tolerances: many designs whose numbers differ at random from what is typed, and what that makes of the results. */
 export const spreadCell: CellKindOf<SpreadCell> = {
-  kind: 'spread',
+  kind: 'tolerances',
   schema: v.strictObject({
-    ...baseEntries('spread'),
+    ...baseEntries('tolerances'),
     rows: v.array(
       v.strictObject({
         of: v.string(),
-        spread: v.picklist(SPREAD_KINDS),
+        distribution: v.picklist(SPREAD_KINDS),
         size: v.string(),
         above: v.string(),
       }),
@@ -95,7 +96,7 @@ function laySize(cell: SpreadCell, k: number, row: SpreadRow, size: (typeof SIZE
     path: `${spreadPath(cell, k)}.${size}`,
     text: row[size],
     kind: 'limit',
-    title: `${row.of}, ${TITLES[row.spread][size]}`,
+    title: `${row.of}, ${TITLES[row.distribution][size]}`,
     doc: size === 'size' ? 'Blank: the uncertainty that the parts table gives.' : 'Blank: as much as below.',
     like: row.of,
     apart: true,
@@ -131,7 +132,7 @@ function checkRow(cell: SpreadCell, k: number, builder: Builder, say: (message: 
   const blank = row.size.trim() === '';
   if (blank && !part) {
     text(`${at}.size`, `${of} has no amount to differ by. Type one, such as "${exampleOf(reach)}".`);
-  } else if (blank && row.spread !== 'normal') {
+  } else if (blank && row.distribution !== 'normal') {
     text(
       `${at}.size`,
       `${of} has no amount to differ by. Type one, such as "${exampleOf(reach)}"; the uncertainty of the part itself is a standard deviation: for that take normal.`,
@@ -158,7 +159,7 @@ export const isPartNumber = (path: string, tables: readonly PartsCell[]): boolea
 const partNumber = (path: string, { document }: Builder): boolean =>
   isPartNumber(
     path,
-    document.cells.filter((each) => each.kind === 'parts'),
+    cellsOf(document).filter((each) => each.kind === 'parts'),
   );
 
 function checkWanted(cell: SpreadCell, builder: Builder, say: (message: string) => void): void {

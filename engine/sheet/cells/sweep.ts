@@ -15,9 +15,9 @@ export const axisPath = (cell: SweepCell, axis: number): string => `${cell.name}
 
 /** Many designs along one to four axes. */
 export const sweepCell: CellKindOf<SweepCell> = {
-  kind: 'sweep',
+  kind: 'trial_series',
   schema: v.strictObject({
-    ...baseEntries('sweep'),
+    ...baseEntries('trial_series'),
     axes: v.array(
       v.strictObject({
         of: v.string(),

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Builder } from '../build';
 import { type Kept, MEASURES, type SweepCell, TABLE_ROWS, type TableCell } from '../document';
+import { cellsOf } from '../sheets';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
 import { mapFields, mapRows, withRow } from './rows';
@@ -15,7 +16,7 @@ export const tableCell: CellKindOf<TableCell> = {
   kind: 'table',
   schema: v.strictObject({
     ...baseEntries('table'),
-    sweep: v.string(),
+    series: v.string(),
     columns: v.array(v.string()),
     keep: v.array(
       v.strictObject({
@@ -49,7 +50,7 @@ export const tableCell: CellKindOf<TableCell> = {
     const [of = '', measure] = cell.sort.split(' ');
     const sorted = of === '' || of === 'count' ? of : change.path(of);
     return mapFields(cell, {
-      sweep: cell.sweep === '' ? '' : change.path(cell.sweep),
+      series: cell.series === '' ? '' : change.path(cell.series),
       columns: mapRows(cell.columns, change.path),
       keep: mapRows(cell.keep, (kept) => rewriteKept(kept, change)),
       groups: mapRows(cell.groups, change.path),
@@ -89,15 +90,15 @@ function layLimit(cell: TableCell, k: number, kept: Kept, limit: (typeof LIMITS)
 
 function check(cell: TableCell, builder: Builder): void {
   const say = (message: string) => builder.fault({ cell: cell.id, path: cell.name, message });
-  const sweeps = builder.document.cells.filter((each): each is SweepCell => each.kind === 'sweep');
-  const sweep = sweeps.find((each) => each.name === cell.sweep);
+  const sweeps = cellsOf(builder.document).filter((each): each is SweepCell => each.kind === 'trial_series');
+  const sweep = sweeps.find((each) => each.name === cell.series);
   if (!sweep) {
     const names = sweeps.map((each) => each.name);
     const list = names.length === 0 ? 'There is none yet; add one.' : `The sweeps are ${names.join(', ')}.`;
     say(
-      cell.sweep === ''
+      cell.series === ''
         ? `${cell.name} has no sweep to show. ${list}`
-        : `${cell.name} shows the sweep "${cell.sweep}": there is none of that name. ${list}${builder.meant(cell.sweep, names)}`,
+        : `${cell.name} shows the sweep "${cell.series}": there is none of that name. ${list}${builder.meant(cell.series, names)}`,
     );
     return;
   }

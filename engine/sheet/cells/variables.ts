@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { Builder } from '../build';
 import type { Variable, VariablesCell } from '../document';
-import { baseEntries } from './entries';
+import { baseEntries, unitEntry } from './entries';
 import type { CellKindOf, Text } from './kind';
 import { mapFields, mapRows, withRow } from './rows';
 
@@ -18,7 +18,7 @@ export const variablesCell: CellKindOf<VariablesCell> = {
         name: v.string(),
         title: v.string(),
         symbol: v.string(),
-        unit: v.string(),
+        unit: unitEntry,
         text: v.string(),
         low: v.string(),
         high: v.string(),

@@ -1,6 +1,7 @@
 import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/block';
 import { isLink, isOption } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
+import type { UnitSet } from '../../units/index';
 import { formatQuantity } from '../../units/index';
 import type { BlockPlace, StepSpec } from '../build';
 import type { Slot, Step } from '../program';
@@ -33,7 +34,7 @@ function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields
 }
 
 /** Runs a block. Its reasons: the block's own, then one for each field with a range, then a refusal of its equations. */
-export function blockStep(spec: BlockStepSpec, units: 'metric' | 'trade'): StepSpec {
+export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
   const { cell, path, block } = spec;
   const own = Object.keys(block.reasons);
   const ranged = rangedFields(spec);
@@ -136,12 +137,7 @@ function rerun(spec: BlockStepSpec, read: (slot: Slot) => number) {
   return { value: (slot: Slot) => m[slots.get(slot)!]!, refusal };
 }
 
-function tellReason(
-  spec: BlockStepSpec,
-  reason: string,
-  read: (slot: Slot) => number,
-  units: 'metric' | 'trade',
-): string {
+function tellReason(spec: BlockStepSpec, reason: string, read: (slot: Slot) => number, units: UnitSet): string {
   const { value } = rerun(spec, read);
   return spec.block.reasons[reason]!.replace(/\{([\w.]+)\}/g, (hole, name: string) => {
     const found = lookUp(spec, name);
@@ -161,10 +157,10 @@ function lookUp({ block, fields, results, links }: BlockStepSpec, name: string) 
   return slot === undefined || spec === undefined ? undefined : { spec, slot };
 }
 
-function tellValue(spec: AnySpecs[string], value: number, units: 'metric' | 'trade'): string {
+function tellValue(spec: AnySpecs[string], value: number, units: UnitSet): string {
   if (isOption(spec)) return (spec as Option).option[value] ?? '–';
   const { unit, tradeUnit, suffix } = spec as Result;
-  return formatQuantity(value, units === 'trade' ? (tradeUnit ?? unit) : unit, { suffix });
+  return formatQuantity(value, units === 'inch_pound' ? (tradeUnit ?? unit) : unit, { suffix });
 }
 
 function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number): string {

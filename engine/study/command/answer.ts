@@ -2,6 +2,7 @@ import type { Library } from '../../sheet/build';
 import type { SpreadCell } from '../../sheet/document';
 import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
 import type { NameInfo } from '../../terms/index';
 import { tellFit } from '../fit/command';
 import { findStudy } from '../kinds/find';
@@ -55,12 +56,12 @@ function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   if (request.names) sections.push(listNames(names));
   if (request.spread.length > 0) return [...sections, typedSpread(request, live, names)];
   if (request.spreadCell !== '') {
-    const { spread } = studyKinds;
+    const { tolerances: spread } = studyKinds;
     return [...sections, studySection(spread, live, request.spreadCell, names, askedDesigns(request))];
   }
   if (request.get.length > 0) sections.push(readValues(request.get, live, names));
-  if (request.sweep !== '') sections.push(studySection(studyKinds.sweep, live, request.sweep, names));
-  if (request.levers !== '') sections.push(studySection(studyKinds.levers, live, request.levers, names));
+  if (request.sweep !== '') sections.push(studySection(studyKinds.trial_series, live, request.sweep, names));
+  if (request.levers !== '') sections.push(studySection(studyKinds.what_helps, live, request.levers, names));
   return sections.length > 0 ? sections : overview(live, names);
 }
 
@@ -126,8 +127,10 @@ const USUAL_SEED = 1;
 function overview(live: Live, names: Names): Section[] {
   const { document } = live.compiled;
   const figures = readValues(document.figures, live, names);
-  const checks = document.cells.filter((cell) => cell.kind === 'check').map((check) => tellCheck(check, live, names));
-  const fits = document.cells.flatMap((cell) => (cell.kind === 'fit' ? [tellFit(cell, live, names)] : []));
+  const checks = cellsOf(document)
+    .filter((cell) => cell.kind === 'check')
+    .map((check) => tellCheck(check, live, names));
+  const fits = cellsOf(document).flatMap((cell) => (cell.kind === 'fit' ? [tellFit(cell, live, names)] : []));
   const untold = fits.flatMap(({ fault }) => fault ?? []);
   const others = faultsOfLive(live)
     .filter((fault) => fault.state === 'fault')

@@ -11,6 +11,7 @@ import type {
 } from '../../blocks/block';
 import { isCurve, isLink, isOption } from '../../blocks/block';
 import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../../terms/index';
+import type { UnitSet } from '../../units/index';
 import { ONE, writeQuantity } from '../../units/index';
 
 /** A block's declaration as plain data: all that a form, a completion or a reference page needs. */
@@ -100,14 +101,14 @@ function describeResult(name: string, spec: Result | Curve): ResultDescription {
 }
 
 /** What a trace tells, in the units of a document's set. */
-export function traceColumns({ columns }: AnyTrace, units: 'metric' | 'trade'): TraceColumn[] {
+export function traceColumns({ columns }: AnyTrace, units: UnitSet): TraceColumn[] {
   return Object.entries(columns).map(([name, { title, symbol, doc, dimension, unit, tradeUnit, suffix }]) => ({
     name,
     title,
     symbol,
     doc,
     dimension,
-    unit: units === 'trade' ? (tradeUnit ?? unit) : unit,
+    unit: units === 'inch_pound' ? (tradeUnit ?? unit) : unit,
     suffix: suffix ?? '',
   }));
 }

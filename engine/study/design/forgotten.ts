@@ -4,12 +4,13 @@ import { cgShiftByAdding } from '../../physics/index';
 import type { Library } from '../../sheet/build';
 import type { Document, Part, PartsCell } from '../../sheet/document';
 import { editLive, type Live } from '../../sheet/live';
+import { cellsOf, withPiece } from '../../sheet/sheets';
 import type { ForgottenThing } from './forgotten-thing';
 
 /** What a parts cell lacks of the things that are often forgotten, each with what it would do to the CG of this design. */
 export function forgottenIn(live: Live, parts: string, library: Library): readonly ForgottenThing[] {
   const { document } = live.compiled;
-  const cell = document.cells.find((each) => each.kind === 'parts' && each.name === parts);
+  const cell = cellsOf(document).find((each) => each.kind === 'parts' && each.name === parts);
   if (cell?.kind !== 'parts') return [];
   const things = missing(cell);
   const roles = rolesOf(document, library);
@@ -57,10 +58,10 @@ function missing(cell: PartsCell): readonly OftenForgotten[] {
 /** Name of the first block of each role. */
 function rolesOf(document: Document, { blocks }: Library): ReadonlyMap<string, string> {
   const roles = new Map<string, string>();
-  for (const cell of document.cells) {
-    if (cell.kind !== 'block') continue;
-    const block = blocks.find((each) => each.kind === cell.block);
-    const role = block?.role ?? cell.block;
+  for (const cell of cellsOf(document)) {
+    if (cell.kind !== 'model') continue;
+    const block = blocks.find((each) => each.kind === cell.of);
+    const role = block?.role ?? cell.of;
     if (!roles.has(role)) roles.set(role, cell.name);
   }
   return roles;
@@ -78,10 +79,8 @@ function weightless({ title, place }: OftenForgotten, name: string, roles: Reado
   };
 }
 
-const withRows = (document: Document, cell: PartsCell, rows: readonly Part[]): Document => ({
-  ...document,
-  cells: document.cells.map((each) => (each === cell ? { ...cell, rows: [...cell.rows, ...rows] } : each)),
-});
+const withRows = (document: Document, cell: PartsCell, rows: readonly Part[]): Document =>
+  withPiece(document, { ...cell, rows: [...cell.rows, ...rows] });
 
 function valueAt({ compiled, state }: Live, path: string): number {
   const slot = compiled.program.slotOf.get(path);

@@ -1,5 +1,6 @@
 import type { Document, Part } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
 import { typedSlot } from '../run/axis';
 import { fillTogether } from '../run/fill';
 import { planCore } from '../run/plan';
@@ -11,7 +12,7 @@ import { startRunner } from '../run/runner';
  */
 export function massesMadeOf({ compiled, state }: Live, choice: string): readonly number[] {
   const { document, program } = compiled;
-  const cell = document.cells.find((each) => each.kind === 'choice' && each.name === choice);
+  const cell = cellsOf(document).find((each) => each.kind === 'choice' && each.name === choice);
   const wanted = partsMadeOf(document, choice).filter((path) => program.slotOf.has(path));
   if (cell?.kind !== 'choice' || wanted.length === 0 || !program.slotOf.has(choice)) return [];
   const options = Float64Array.from(cell.options.keys());
@@ -25,9 +26,9 @@ export function massesMadeOf({ compiled, state }: Live, choice: string): readonl
 }
 
 /** Paths of the masses of the parts whose stack or material is the choice itself, whatever it picks. */
-function partsMadeOf({ cells }: Document, choice: string): readonly string[] {
+function partsMadeOf(document: Document, choice: string): readonly string[] {
   const isMade = ({ fields }: Part): boolean => fields.stack?.trim() === choice || fields.material?.trim() === choice;
-  return cells.flatMap((cell) =>
+  return cellsOf(document).flatMap((cell) =>
     cell.kind === 'parts' ? cell.rows.filter(isMade).map((row) => `${cell.name}.${row.name}.mass`) : [],
   );
 }

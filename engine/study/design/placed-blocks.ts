@@ -2,6 +2,7 @@ import { type AnyBlock, isLink } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
 import type { Compiled } from '../../sheet/compile';
 import type { Program, Slot, Step } from '../../sheet/program';
+import { cellsOf } from '../../sheet/sheets';
 
 export type Places = Record<string, Slot | Readonly<Record<string, Slot>>>;
 
@@ -29,9 +30,9 @@ export function placedBlocks(compiled: Compiled, blocks: ReadonlyMap<string, Any
 function place({ document, program }: Compiled, blocks: ReadonlyMap<string, AnyBlock>): PlacedBlock[] {
   const steps = new Map(program.steps.filter((step) => step.kind === 'block').map((step) => [step.cell, step]));
   const placed: PlacedBlock[] = [];
-  for (const cell of document.cells) {
-    if (cell.kind !== 'block') continue;
-    const block = blocks.get(cell.block);
+  for (const cell of cellsOf(document)) {
+    if (cell.kind !== 'model') continue;
+    const block = blocks.get(cell.of);
     const step = steps.get(cell.id);
     // A block whose links lead nowhere has a step that reads nothing.
     if (!block || !step || step.reads.length === 0) continue;

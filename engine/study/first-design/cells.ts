@@ -36,12 +36,12 @@ const formula = (id: string, name: string, title: string, rules: readonly Rule[]
 });
 
 const block = (id: string, name: string, title: string, kind: string, fields: BlockCell['fields']): BlockCell => ({
-  kind: 'block',
+  kind: 'model',
   id,
   name,
   title,
   folded: true,
-  block: kind,
+  of: kind,
   fields,
 });
 
@@ -103,7 +103,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, lap: KnownLap | undef
       ],
     },
     {
-      kind: 'sweep',
+      kind: 'trial_series',
       id: 'c04',
       name: 'balance_sweep',
       title: `CG along the ${drive} station`,
@@ -117,13 +117,13 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, lap: KnownLap | undef
       name: 'balance_chart',
       title: `CG and static margin against ${drive} station`,
       chart: 'line',
-      sweep: 'balance_sweep',
+      series: 'balance_sweep',
       across: 'engine_station',
       up: ['balance.cg_share', 'balance.static_margin'],
       lines: '',
     },
     {
-      kind: 'sweep',
+      kind: 'trial_series',
       id: 'c06',
       name: 'pull_sweep',
       title: 'Pull and lap along the line length',
@@ -137,7 +137,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, lap: KnownLap | undef
       name: 'pull_chart',
       title: 'Pull and lap time against line length',
       chart: 'line',
-      sweep: 'pull_sweep',
+      series: 'pull_sweep',
       across: 'line_length',
       up: ['flight.pull_per_weight', 'flight.lap_time'],
       lines: '',

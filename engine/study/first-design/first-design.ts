@@ -5,6 +5,7 @@ import { sentenceOf } from '../run/cause';
 import { cellsOf, type KnownLap, type Trim } from './cells';
 import { asked, inTradeUnits, readEntry } from './form';
 import { misfitsOf, type Sizes, WATTS } from './misfits';
+import { sheetsOf } from './sheets';
 import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './told';
 import { trim, valueAt } from './trim';
 
@@ -79,8 +80,8 @@ function documentOf(form: FirstDesignForm, start: Trim, lap: KnownLap | undefine
     title: form.title,
     drawn: '',
     date: '',
-    sheet: '1 of 1',
-    units: inTradeUnits('span', form.span) ? 'trade' : 'metric',
+    units: inTradeUnits('span', form.span) ? 'inch_pound' : 'metric',
+    sheets: sheetsOf(cellsOf(form, start, lap)),
     rows: [],
     figures: [
       'parts.mass',
@@ -95,7 +96,6 @@ function documentOf(form: FirstDesignForm, start: Trim, lap: KnownLap | undefine
       'flight.test_margin',
       'flight.breaking_margin',
     ],
-    cells: cellsOf(form, start, lap),
   };
 }
 

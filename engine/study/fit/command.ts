@@ -1,5 +1,6 @@
 import type { FitCell, LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
 import type { NameInfo } from '../../terms/index';
 import { formatQuantity } from '../../units/index';
 import { fitNow } from './fit';
@@ -18,7 +19,7 @@ export interface ToldFit {
 export function tellFit(cell: FitCell, live: Live, names: ReadonlyMap<string, NameInfo>): ToldFit {
   const data = fitNow(live, cell.name);
   if (data.state === 'fault') return { text: '', data, fault: `${cell.name}: ${data.message}` };
-  const { cells } = live.compiled.document;
+  const cells = cellsOf(live.compiled.document);
   const log = cells.find((each): each is LogCell => each.kind === 'log' && each.name === cell.log)!;
   return { text: textOf(data, log, names), data };
 }

@@ -2,6 +2,7 @@ import { fittedResults, logResults } from '../../sheet/cells/index';
 import type { FitCell, LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
+import { cellsOf } from '../../sheet/sheets';
 import { typedSlot } from '../run/axis';
 import { type ReadLog, readLog } from './log';
 
@@ -31,7 +32,7 @@ const SHARE_OF_RANGE = 0.1;
 export function planFit(cell: FitCell, live: Live): FitPlan | string {
   const { document, faults, names } = live.compiled;
   const { name } = cell;
-  const log = document.cells.find((each): each is LogCell => each.kind === 'log' && each.name === cell.log);
+  const log = cellsOf(document).find((each): each is LogCell => each.kind === 'log' && each.name === cell.log);
   const fault = faults.find((each) => each.cell === log?.id);
   if (fault || !log) return fault?.message ?? `${name} has no log.`;
   const settable = new Set(names.filter((info) => info.settable).map((info) => info.path));

@@ -1,6 +1,7 @@
 import type { Determination, LeastSquares } from '../../numerics/index';
 import type { LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
 import { formatQuantity } from '../../units/index';
 import type { Measured } from './log';
 import type { FitPlan } from './plan';
@@ -133,7 +134,7 @@ function spareSentences({ plan, freedom, told }: FitTold): string[] {
 }
 
 function leftOutSentences({ plan, live, leftOut }: FitTold): string[] {
-  const log = live.compiled.document.cells.find(
+  const log = cellsOf(live.compiled.document).find(
     (each): each is LogCell => each.kind === 'log' && each.name === plan.cell.log,
   );
   const rows = new Map<string, { row: number; reason: string; paths: string[] }>();

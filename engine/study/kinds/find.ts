@@ -1,4 +1,5 @@
 import type { Live } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
 import type { StudyCell, StudyWords } from './kind';
 
 /** The study of this kind and name, or the sentence that says that there is none or what is wrong with its cell. */
@@ -7,7 +8,7 @@ export function findStudy<C extends StudyCell>(
   { kind, words }: { readonly kind: C['kind']; readonly words: StudyWords },
   name: string,
 ): C | string {
-  const all = compiled.document.cells.filter((each): each is C => each.kind === kind);
+  const all = cellsOf(compiled.document).filter((each): each is C => each.kind === kind);
   const cell = all.find((each) => each.name === name);
   if (!cell) {
     const known = all.map((each) => each.name);

@@ -1,5 +1,6 @@
 import type { Compiled } from '../../sheet/compile';
 import type { Live } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
 import { fit } from '../fit/index';
 import { levers } from '../levers/index';
 import type { LeversPlan } from '../levers/plan';
@@ -15,7 +16,9 @@ import { findStudy } from './find';
 import type { StudyCell } from './kind';
 
 /** Every kind of study; one that lacks a verb does not compile. */
-export const studyKinds = { sweep, spread, levers, fit } satisfies { [K in StudyCell['kind']]: { readonly kind: K } };
+export const studyKinds = { trial_series: sweep, tolerances: spread, what_helps: levers, fit } satisfies {
+  [K in StudyCell['kind']]: { readonly kind: K };
+};
 
 /** Plans whose samples are flown once, in chunks, and whose rows are told as they come. */
 export type Plan = SweepPlan | SpreadPlan | LeversPlan;
@@ -36,7 +39,7 @@ export const runnerOf = (compiled: Compiled, plan: Orderless<Plan>): Runner =>
 /** The plan of the study of this name, or the sentence that says why it can't run; a name that nothing has is looked for among the sweeps. */
 export function planFor(live: Live, revision: number, name: string): Plan | string {
   const asked =
-    live.compiled.document.cells.find((each) => each.name === name && each.kind in running)?.kind ?? 'sweep';
+    cellsOf(live.compiled.document).find((each) => each.name === name && each.kind in running)?.kind ?? 'trial_series';
   const kind = studyKinds[asked as Plan['kind']];
   const cell = findStudy(live, kind, name);
   return typeof cell === 'string' ? cell : running[kind.kind as Plan['kind']].plan(cell, live, revision);

@@ -14,7 +14,7 @@ const gather = (plan: LeversPlan): Gathering => startGathering(plan, tell(), { l
 
 /** One change at a time from the design as it stands. */
 export const levers: StudyKind<LeversCell, LeversPlan, LeversPlan, Gathering, Tell> = {
-  kind: 'levers',
+  kind: 'what_helps',
   words: { none: 'are no levers', all: 'levers' },
   plan: planLevers,
   fill: fillTogether,

@@ -6,7 +6,7 @@ import type { LeverChange, LeversTold } from '../../terms/index';
 import { type PlannedAxis, typedSlot } from '../run/axis';
 import { type PlanOf, planCore } from '../run/plan';
 
-export interface LeversPlan extends PlanOf<'levers'> {
+export interface LeversPlan extends PlanOf<'what_helps'> {
   /** What each sample changes, and what the results are without a change. */
   readonly levers: LeversTold;
 }
@@ -31,7 +31,7 @@ export function planLevers(cell: LeversCell, live: Live, revision: number): Leve
   const start = { revision, name: cell.name, values: state.m, why: state.why };
   const core = planCore(compiled.program, start, axes, cell.wanted);
   return {
-    ...{ kind: 'levers', ...core, axes, key: JSON.stringify(changes) },
+    ...{ kind: 'what_helps', ...core, axes, key: JSON.stringify(changes) },
     levers: { changes, present: core.wanted.map(({ slot }) => core.base[slot]!) },
     order: Uint32Array.from(changes, (_, k) => k),
     coarse: changes.length,

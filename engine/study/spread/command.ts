@@ -2,6 +2,7 @@ import { checkFormula, constantOf, readText } from '../../formula/index';
 import { isPartNumber } from '../../sheet/cells/index';
 import { SPREAD_KINDS } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
 import { apartUnit } from '../../sheet/texts';
 import type { NameInfo, SpreadFactor, SpreadTold } from '../../terms/index';
 import { formatQuantity } from '../../units/index';
@@ -14,7 +15,7 @@ type Names = ReadonlyMap<string, NameInfo>;
 /** Reads "normal 2 g" for a name, or says what is wrong. The middle is what is typed there now. */
 export function readSpread(live: Live, names: Names, path: string, text: string): SpreadInput | string {
   const info = names.get(path);
-  const tables = live.compiled.document.cells.filter((cell) => cell.kind === 'parts');
+  const tables = cellsOf(live.compiled.document).filter((cell) => cell.kind === 'parts');
   if (!(info?.settable || isPartNumber(path, tables)) || info?.options || !info) {
     const settable = [...names.values()].filter((name) => name.settable && !name.options).map((name) => name.path);
     return `Nothing is called ${path} that a number can be typed into.${meant(path, settable)}`;

@@ -14,7 +14,7 @@ const gather = (plan: SpreadPlan): Gathering => startGathering(plan, tellDesigns
 
 /** Many designs whose numbers differ at random from what is typed. */
 export const spread: StudyKind<SpreadCell, SpreadPlan, SpreadPlan, Gathering, Tell> = {
-  kind: 'spread',
+  kind: 'tolerances',
   words: { none: 'is no spread', all: 'spreads' },
   plan: planSpread,
   fill: fillDesigns,

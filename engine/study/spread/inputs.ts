@@ -4,6 +4,7 @@ import { isPartNumber, numbersKey, OFF_WAYS, offKey, spreadPath } from '../../sh
 import type { PartsCell, SpreadCell, SpreadKind, SpreadRow } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
+import { cellsOf } from '../../sheet/sheets';
 import { wiringOf } from '../../sheet/wiring';
 import type { SpreadFactor } from '../../terms/index';
 import { typedSlot } from '../run/axis';
@@ -44,7 +45,7 @@ function inputOfRow(cell: SpreadCell, row: SpreadRow, k: number, live: Live): Sp
   const typed = (size: 'size' | 'above'): number => m[program.slotOf.get(`${spreadPath(cell, k)}.${size}`)!]!;
   const own = part && row.size.trim() === '' ? ownSpread(part, live) : Number.NaN;
   const below = Number.isNaN(own) ? typed('size') : own;
-  const isLopsided = row.spread !== 'normal' && row.above.trim() !== '';
+  const isLopsided = row.distribution !== 'normal' && row.above.trim() !== '';
   const above = isLopsided ? typed('above') : below;
   for (const [size, amount] of [
     ['size', below],
@@ -56,7 +57,7 @@ function inputOfRow(cell: SpreadCell, row: SpreadRow, k: number, live: Live): Sp
       return `${cell.name} lets ${of} be off by “${row[size]}”, which is less than nothing. Type 0 or more.`;
   }
   if (below === 0 && above === 0) return `${cell.name} lets ${of} be off by nothing. Type an amount, or take it off.`;
-  return inputFor(of, row.spread, below, above, live);
+  return inputFor(of, row.distribution, below, above, live);
 }
 
 /** A number that differs about what it is now, or the sentence that says why it can't. */
@@ -86,7 +87,7 @@ interface PartNumber {
 }
 
 const tablesOf = ({ compiled }: Live): readonly PartsCell[] =>
-  compiled.document.cells.filter((each) => each.kind === 'parts');
+  cellsOf(compiled.document).filter((each) => each.kind === 'parts');
 
 function partOf(of: string, live: Live): PartNumber | undefined {
   if (!isPartNumber(of, tablesOf(live))) return undefined;

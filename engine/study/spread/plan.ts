@@ -16,7 +16,7 @@ export interface SpreadAsked {
   readonly seed: number;
 }
 
-export interface SpreadPlan extends PlanOf<'spread'> {
+export interface SpreadPlan extends PlanOf<'tolerances'> {
   readonly axes: readonly SpreadAxis[];
   readonly mixed: Mixed;
 }
@@ -51,7 +51,7 @@ export function planDesigns({ compiled, state }: Live, asked: SpreadAsked): Spre
   const kinds = inputs.map(({ spread }) => spread.kind).join(' ');
   return {
     ...{
-      kind: 'spread',
+      kind: 'tolerances',
       ...planCore(compiled.program, { revision, name, values: state.m, why: state.why }, axes, wanted),
     },
     ...{ axes, mixed: { count: samples, seed, factors, told }, key: `${kinds} ${seed} ${factors.join(' ')}` },

@@ -15,7 +15,7 @@ const gather = (plan: SweepPlan): Gathering => startGathering(plan, tell(plan));
 
 /** Every value of each axis with every value of the others. */
 export const sweep: StudyKind<SweepCell, SweepPlan, SweepPlan, Gathering, Tell> = {
-  kind: 'sweep',
+  kind: 'trial_series',
   words: { none: 'is no sweep', all: 'sweeps' },
   plan: planSweep,
   fill: fillGrid,

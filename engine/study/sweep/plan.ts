@@ -6,7 +6,7 @@ import { type PlanOf, planCore, type Start } from '../run/plan';
 import { axesOf } from './axes';
 import { lattice } from './lattice';
 
-export type SweepPlan = PlanOf<'sweep'>;
+export type SweepPlan = PlanOf<'trial_series'>;
 
 export interface PlanInput extends Start {
   readonly axes: readonly PlannedAxis[];
@@ -19,7 +19,7 @@ export function planGrid(program: Program, { axes, wanted, ...start }: PlanInput
     axes.map((axis) => axis.values.length),
     axes.map((axis) => axis.choice),
   );
-  return { kind: 'sweep', ...planCore(program, start, axes, wanted), axes, key: '', order, coarse };
+  return { kind: 'trial_series', ...planCore(program, start, axes, wanted), axes, key: '', order, coarse };
 }
 
 export function planSweep(cell: SweepCell, live: Live, revision: number): SweepPlan | string {

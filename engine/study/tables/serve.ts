@@ -38,10 +38,10 @@ export function startTables(): Tables {
   };
 
   async function show(live: Live, rows: Gathered, view: TableView): Promise<{ table: ResultTable; shown: Shown }> {
-    let found = held.get(view.sweep);
+    let found = held.get(view.series);
     if (found?.rows !== rows) {
       found = { rows, table: openTable(await arquero(), rows), view: '', shown: undefined };
-      held.set(view.sweep, found);
+      held.set(view.series, found);
     }
     // JSON has no NaN, which here means no limit.
     const key = JSON.stringify(view);
@@ -56,7 +56,7 @@ export function startTables(): Tables {
   return {
     async answer(live, rows, view, from, to) {
       if (!rows) {
-        held.delete(view.sweep);
+        held.delete(view.series);
         return { ...NOTHING, state: 'waits' };
       }
       const { table, shown } = await show(live, rows, view);

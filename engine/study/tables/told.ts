@@ -10,7 +10,7 @@ export interface KeptRange {
 
 /** What a table shows of a sweep. The same as a table cell says, its limits as numbers. */
 export interface TableView
-  extends Pick<TableCell, 'sweep' | 'columns' | 'rows' | 'reason' | 'groups' | 'measures' | 'sort' | 'descending'> {
+  extends Pick<TableCell, 'series' | 'columns' | 'rows' | 'reason' | 'groups' | 'measures' | 'sort' | 'descending'> {
   readonly keep: readonly KeptRange[];
 }
 

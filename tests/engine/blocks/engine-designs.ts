@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import type { Document } from '../../../engine/sheet/document';
 import { openText } from '../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { library } from '../../../engine/study/index';
+import { onOneSheet } from '../sheet/one-sheet';
 
 /*
  * The invented Quern 25 with each kind of engine in place of its own: a settled document a kind. Numbers are invented but of the size
@@ -16,7 +18,7 @@ const demo = opened.document;
 export type Fields = Readonly<Record<string, string>>;
 const STAND: Fields = { station: 'engine_station', height: '5 mm', bearer_rear: '10 mm' };
 export const block = (name: string, kind: string, fields: Fields) =>
-  ({ kind: 'block', id: `b_${name}`, name, title: name, block: kind, fields }) as const;
+  ({ kind: 'model', id: `b_${name}`, name, title: name, of: kind, fields }) as const;
 const PROPELLER = block('propeller', 'propeller', { diameter: '9 in', pitch: '6 in' });
 /** A table of the size that tunnels give for a 9×6. */
 export const MEASURED = block('propeller', 'measured_propeller', {
@@ -45,11 +47,11 @@ export const KINDS: Readonly<Record<string, Fields>> = {
 const ALONE = new Set(['thrust_law', 'measured_lap']);
 
 export function withEngine(kind: string, fields: Fields = {}, propeller = PROPELLER): Document {
-  const engine = demo.cells.find((cell) => cell.kind === 'block' && cell.name === 'engine')!;
-  const put = { ...engine, block: kind, fields: { ...STAND, ...KINDS[kind], ...fields } } as typeof engine;
-  const cells = demo.cells.map((cell) => (cell === engine ? put : cell));
+  const engine = cellsOf(demo).find((cell) => cell.kind === 'model' && cell.name === 'engine')!;
+  const put = { ...engine, of: kind, fields: { ...STAND, ...KINDS[kind], ...fields } } as typeof engine;
+  const cells = cellsOf(demo).map((cell) => (cell === engine ? put : cell));
   const baseline = {};
-  return { ...demo, cells: ALONE.has(kind) ? cells : [...cells, propeller], baseline };
+  return { ...demo, sheets: onOneSheet(ALONE.has(kind) ? cells : [...cells, propeller]), baseline };
 }
 export const openWith = (...rest: Parameters<typeof withEngine>): Live => openLive(withEngine(...rest), library);
 export const read = (live: Live, path: string): number => live.state.m[live.compiled.program.slotOf.get(path)!]!;

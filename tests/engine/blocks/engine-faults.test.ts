@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { library } from '../../../engine/study/index';
+import { onOneSheet } from '../sheet/one-sheet';
 import { block, type Fields, faults, openWith, withEngine } from './engine-designs';
 
 describe('what goes wrong is said', () => {
@@ -67,7 +69,10 @@ describe('what goes wrong is said', () => {
   });
   it('when there is no propeller', () => {
     const document = withEngine('two_stroke');
-    const live = openLive({ ...document, cells: document.cells.filter((cell) => cell.name !== 'propeller') }, library);
+    const live = openLive(
+      { ...document, sheets: onOneSheet(cellsOf(document).filter((cell) => cell.name !== 'propeller')) },
+      library,
+    );
     expect(faults(live)).toContain('engine needs one propeller; there is none. Add a propeller block.');
   });
 });

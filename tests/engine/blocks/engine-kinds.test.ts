@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { openLive, setLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { library } from '../../../engine/study/index';
 import { cone } from '../../../engine/study/run/cone';
+import { onOneSheet } from '../sheet/one-sheet';
 import { block, curve, faults, KINDS, MEASURED, openWith, read, rpm, withEngine } from './engine-designs';
 
 describe.each(Object.keys(KINDS))('a design with %s', (kind) => {
@@ -140,7 +142,7 @@ describe('rows of the library in a choice', () => {
     const engine = Object.fromEntries(fields.map((name) => [name, `power_unit.${name}`]));
     const units = choice('power_unit', 'engines', ['glow_4_1', 'diesel_2_5']);
     const document = withEngine('two_stroke', engine, prop);
-    const live = openLive({ ...document, cells: [...document.cells, props, units] }, library);
+    const live = openLive({ ...document, sheets: onOneSheet([...cellsOf(document), props, units]) }, library);
     expect(faults(live)).toEqual([]);
     const laps = ['glow_4_1', 'diesel_2_5'].map((row) => {
       setLive(live, [['power_unit', row]], library);
@@ -156,7 +158,7 @@ describe('rows of the library in a choice', () => {
     const motors = choice('motor', 'motors', ['motor_35_1000', 'motor_42_800']);
     const names = ['speed_per_volt', 'resistance', 'idle_current'];
     const electric = withEngine('electric', Object.fromEntries(names.map((name) => [name, `motor.${name}`])));
-    const driven = openLive({ ...electric, cells: [...electric.cells, motors] }, library);
+    const driven = openLive({ ...electric, sheets: onOneSheet([...cellsOf(electric), motors]) }, library);
     expect(faults(driven)).toEqual([]);
   });
 });

@@ -1,15 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import type { Document } from '../../../engine/sheet/document';
 import { openLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { library } from '../../../engine/study/index';
+import { onOneSheet } from '../sheet/one-sheet';
 import { type Fields, faults, openWith, read, withEngine } from './engine-designs';
 
 /** The design with texts typed into fields of one of its blocks. */
 function withFields(document: Document, name: string, fields: Fields): Document {
-  const cells = document.cells.map((cell) =>
-    cell.kind === 'block' && cell.name === name ? { ...cell, fields: { ...cell.fields, ...fields } } : cell,
+  const cells = cellsOf(document).map((cell) =>
+    cell.kind === 'model' && cell.name === name ? { ...cell, fields: { ...cell.fields, ...fields } } : cell,
   );
-  return { ...document, cells, baseline: {} };
+  return { ...document, sheets: onOneSheet(cells), baseline: {} };
 }
 
 describe('drag factor', () => {

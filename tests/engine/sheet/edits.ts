@@ -1,6 +1,7 @@
 import type { Document, Part, PartsCell } from '../../../engine/sheet/document';
 import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import type { Change } from '../../../engine/sheet/transaction';
 import type { Random } from './random';
 import { part } from './small';
@@ -18,14 +19,14 @@ const setText = (path: string, text: string): RandomEdit => ({
 
 /** Names change in the course of a sequence, so they are looked up by the cell's id or by place. */
 function namesIn(document: Document) {
-  const variables = document.cells.find((cell) => cell.id === 'id_set_these');
+  const variables = cellsOf(document).find((cell) => cell.id === 'id_set_these');
   const rows = variables?.kind === 'variables' ? variables.rows.map((row) => row.name) : [];
-  const cell = (id: string): string => document.cells.find((each) => each.id === id)!.name;
+  const cell = (id: string): string => cellsOf(document).find((each) => each.id === id)!.name;
   return { station: rows[0]!, weight: rows[1]!, length: rows[2]!, cell };
 }
 
 const partsOf = (document: Document): PartsCell =>
-  document.cells.find((cell): cell is PartsCell => cell.kind === 'parts')!;
+  cellsOf(document).find((cell): cell is PartsCell => cell.kind === 'parts')!;
 
 const KINDS: readonly ((document: Document, random: Random) => RandomEdit | undefined)[] = [
   // Values.
@@ -49,7 +50,7 @@ const KINDS: readonly ((document: Document, random: Random) => RandomEdit | unde
   },
   // Choices.
   (d, r) => {
-    const cell = d.cells.find((each) => each.id === 'id_tail_stock')!;
+    const cell = cellsOf(d).find((each) => each.id === 'id_tail_stock')!;
     return cell.kind === 'choice' ? setText(cell.name, r.pick(cell.options).name) : undefined;
   },
   (d, r) => setText(namesIn(d).cell('id_cord_set'), r.pick(['thin', 'thick'])),
@@ -82,7 +83,7 @@ const KINDS: readonly ((document: Document, random: Random) => RandomEdit | unde
   (d) => setText(namesIn(d).weight, `0.1 × ${partsOf(d).name}.mass`),
   (d, r) => setText(namesIn(d).cell('id_cg_band'), r.pick([`${partsOf(d).name}.x`, 'gone.x', namesIn(d).weight])),
   (d, r) => {
-    const cell = d.cells.find((each) => each.id === 'id_tail_stock')!;
+    const cell = cellsOf(d).find((each) => each.id === 'id_tail_stock')!;
     if (cell.kind !== 'choice') return undefined;
     const option = r.pick(cell.options);
     const layer = r.pick(option.layers!);
@@ -112,15 +113,21 @@ const KINDS: readonly ((document: Document, random: Random) => RandomEdit | unde
   // Cells.
   (d, r) => ({
     says: 'move a cell',
-    changes: [{ change: 'move', id: r.pick(d.cells).id, to: r.below(d.cells.length) }],
+    changes: [{ change: 'move', id: r.pick(cellsOf(d)).id, sheet: 's1', to: r.below(cellsOf(d).length) }],
   }),
   (d, r) => {
-    const at = d.cells.findIndex((cell) => cell.id === 'id_spare');
+    const at = cellsOf(d).findIndex((cell) => cell.id === 'id_spare');
     if (at >= 0) return { says: 'remove the spare cord', changes: [{ change: 'remove', id: 'id_spare' }] };
-    const cell = { kind: 'block', id: 'id_spare', name: 'spare', title: '', block: 'cord', fields: {} } as const;
-    return { says: 'add a spare cord', changes: [{ change: 'insert', at: r.below(d.cells.length + 1), cell }] };
+    const cell = { kind: 'model', id: 'id_spare', name: 'spare', title: '', of: 'cord', fields: {} } as const;
+    return {
+      says: 'add a spare cord',
+      changes: [{ change: 'insert', sheet: 's1', at: r.below(cellsOf(d).length + 1), cell }],
+    };
   },
-  (_, r) => ({ says: 'units', changes: [{ change: 'head', head: { units: r.pick(['metric', 'trade'] as const) } }] }),
+  (_, r) => ({
+    says: 'units',
+    changes: [{ change: 'head', head: { units: r.pick(['metric', 'inch_pound'] as const) } }],
+  }),
 ];
 
 /** Draws until an edit comes up that can be made on this document. */

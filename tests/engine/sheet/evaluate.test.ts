@@ -203,5 +203,5 @@ test('the shape stays for a value and changes with names, slots or steps', () =>
   expect(openLive(smallDesign(), library).compiled.program.shape).toBe(shape);
   expect(shapeOf('tip_weight', '12')).toBe(shape);
   expect(shapeOf('tip_weight', '3 kg + 4 g')).not.toBe(shape);
-  expect(openLive({ ...smallDesign(), units: 'trade' }, library).compiled.program.shape).not.toBe(shape);
+  expect(openLive({ ...smallDesign(), units: 'inch_pound' }, library).compiled.program.shape).not.toBe(shape);
 });

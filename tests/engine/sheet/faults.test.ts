@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Cell, Document, SweepCell } from '../../../engine/sheet/document';
 import { openLive, setLive } from '../../../engine/sheet/live';
 import { faultsOf } from '../../../engine/sheet/sentences';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import {
   blockOf,
   documentOf,
@@ -75,7 +76,7 @@ describe('a value', () => {
     const said = ['lap.height: lap.height is 12 m. Allowed: −5 m to 10 m. Type a value within that.'];
     expect(wrongWith({ 'lap.height': '12 m' })).toEqual(said);
     expect(wrongWith({ 'lap.height': 'cord_length - 6.3 m' })).toEqual(said);
-    expect(faultsAfter({ ...smallDesign(), units: 'trade' }, { 'lap.height': '12' })).toEqual(said);
+    expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'lap.height': '12' })).toEqual(said);
   });
   test('that arithmetic does not give', () => {
     expect(ofLines({ a: '0', b: '1 / a' })).toEqual([
@@ -113,7 +114,7 @@ describe('a block', () => {
     expect(wrongWith({ 'motor.pull': '1 N' })).toEqual([
       'lap: Too little thrust: 1.93 N are missing on 18.3 m of cord at 1 m. Shorten the cord.',
     ]);
-    expect(faultsAfter({ ...smallDesign(), units: 'trade' }, { 'motor.pull': '1 N' })).toEqual([
+    expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'motor.pull': '1 N' })).toEqual([
       'lap: Too little thrust: 0.434 lbf are missing on 60.0 ft of cord at 3.28 ft. Shorten the cord.',
     ]);
   });
@@ -132,7 +133,7 @@ describe('a block', () => {
     ]);
   });
   test('with two to choose from, until one is named', () => {
-    const two = documentOf([...smallDesign().cells, blockOf('cord', {}, 'spare')]);
+    const two = documentOf([...cellsOf(smallDesign()), blockOf('cord', {}, 'spare')]);
     expect(faultsAfter(two)).toEqual([
       'lap: lap needs one cord; there are 2: cord, spare. Remove all but one, or write the name of the one that is meant in lap.cord.',
     ]);
@@ -296,7 +297,7 @@ describe('a sweep', () => {
   const sweep = (more: object): string[] =>
     faultsAfter(
       withCell(smallDesign(), {
-        kind: 'sweep',
+        kind: 'trial_series',
         id: 'id_cg_sweep',
         name: 'cg_sweep',
         title: '',
@@ -358,11 +359,11 @@ describe('a sweep', () => {
 
 describe('a chart', () => {
   const chart = (more: object): string[] => {
-    const cell = smallDesign().cells.find((each) => each.name === 'cg_chart')!;
+    const cell = cellsOf(smallDesign()).find((each) => each.name === 'cg_chart')!;
     return faultsAfter(withCell(smallDesign(), { ...cell, ...more } as Cell));
   };
   test('of what its sweep does not have', () => {
-    expect(chart({ sweep: 'cg_swep' })).toEqual([
+    expect(chart({ series: 'cg_swep' })).toEqual([
       'cg_chart: cg_chart shows the sweep "cg_swep": there is none of that name. The sweeps are cg_sweep. Did you mean cg_sweep?',
     ]);
     expect(chart({ across: 'tip_weight' })).toEqual([
@@ -372,8 +373,8 @@ describe('a chart', () => {
       'cg_chart: cg_chart shows "parts.mass", which cg_sweep does not compute. It computes parts.x, lap.pull.',
     ]);
     expect(chart({ up: [] })).toEqual(['cg_chart: cg_chart shows nothing. Name at least one result of cg_sweep.']);
-    expect(chart({ sweep: '' })).toEqual(['cg_chart: cg_chart has no sweep to show. The sweeps are cg_sweep.']);
-    const alone = smallDesign().cells.find((each) => each.name === 'cg_chart')!;
+    expect(chart({ series: '' })).toEqual(['cg_chart: cg_chart has no sweep to show. The sweeps are cg_sweep.']);
+    const alone = cellsOf(smallDesign()).find((each) => each.name === 'cg_chart')!;
     expect(ofCells(alone)).toEqual([
       'cg_chart: cg_chart shows the sweep "cg_sweep": there is none of that name. There is none yet; add one.',
     ]);
@@ -390,9 +391,9 @@ describe('a chart', () => {
     expect(chart({ ...two, chart: 'contour', up: ['parts.x'] })).toEqual([
       'cg_chart: cg_chart draws lines between the values of tail_stock, which is a choice. Take an axis of numbers. The axes of cg_sweep are tail_stock, engine_station.',
     ]);
-    const sweep = smallDesign().cells.find((each) => each.name === 'cg_sweep') as SweepCell;
+    const sweep = cellsOf(smallDesign()).find((each) => each.name === 'cg_sweep') as SweepCell;
     const narrow = withCell(smallDesign(), { ...sweep, axes: sweep.axes.slice(1) });
-    const cell = narrow.cells.find((each) => each.name === 'cg_chart')!;
+    const cell = cellsOf(narrow).find((each) => each.name === 'cg_chart')!;
     expect(faultsAfter(withCell(narrow, { ...cell, ...two } as Cell))).toEqual([
       'cg_chart: cg_chart needs two axes and cg_sweep has 1. Give cg_sweep a second one.',
     ]);
@@ -409,7 +410,7 @@ describe('a chart', () => {
     );
   });
   test('of a weight and balance table', () => {
-    const parts = { chart: 'moments', sweep: '', of: 'parts', up: [] };
+    const parts = { chart: 'moments', series: '', of: 'parts', up: [] };
     expect(chart(parts)).toEqual([]);
     expect(chart({ ...parts, of: 'part' })).toEqual([
       'cg_chart: cg_chart shows the weight and balance table "part": there is none of that name. The weight and balance tables are parts. Did you mean parts?',
@@ -423,7 +424,7 @@ describe('a chart', () => {
     ]);
   });
   test('of what runs around the lap', () => {
-    const ring = { chart: 'ring', sweep: '', of: '', up: ['pull'] };
+    const ring = { chart: 'ring', series: '', of: '', up: ['pull'] };
     expect(chart(ring)).toEqual([
       'cg_chart: cg_chart has nothing to show. No block of this workbook has anything that runs around the lap.',
     ]);

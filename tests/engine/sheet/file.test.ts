@@ -6,9 +6,11 @@ import { VERSION } from '../../../engine/sheet/document';
 import { LARGEST_FILE, type Opened, openText, type Reads, serialise, tooLarge } from '../../../engine/sheet/file';
 import { jsonFault } from '../../../engine/sheet/json-fault';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
-import { bringUp, migrations } from '../../../engine/sheet/migrations';
+import { bringUp, migrations } from '../../../engine/sheet/migrations/index';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { randomEdit } from './edits';
+import { onOneSheet } from './one-sheet';
 import { randomFrom } from './random';
 import { library, smallDesign } from './small';
 
@@ -43,9 +45,9 @@ describe('a document goes to its file and back', () => {
     });
   }
   test('in one order, whatever the order in memory', () => {
-    const { cells, title, ...rest } = design;
-    const turned = cells.map((cell) => Object.fromEntries(Object.entries(cell).reverse()));
-    const other = { cells: turned, ...rest, title } as unknown as Document;
+    const { sheets, title, ...rest } = design;
+    const pieces = cellsOf(design).map((cell) => Object.fromEntries(Object.entries(cell).reverse()));
+    const other = { sheets: [{ pieces, title: sheets[0]!.title, id: 's1' }], ...rest, title } as unknown as Document;
     expect(serialise(other)).toBe(serialise(design));
     expect(serialise(design).split('\n').slice(0, 6)).toEqual([
       '{',
@@ -58,12 +60,12 @@ describe('a document goes to its file and back', () => {
     expect(serialise(design).endsWith('\n}\n')).toBe(true);
   });
   test('without texts that say nothing', () => {
-    const cells = design.cells.map((cell) =>
-      cell.kind === 'block' ? { ...cell, fields: { ...cell.fields, zzz: '' } } : cell,
+    const cells = cellsOf(design).map((cell) =>
+      cell.kind === 'model' ? { ...cell, fields: { ...cell.fields, zzz: '' } } : cell,
     );
-    expect(serialise({ ...design, cells })).toBe(serialise(design));
+    expect(serialise({ ...design, sheets: onOneSheet(cells) })).toBe(serialise(design));
     const opened = openWith((file) => {
-      file.cells.find((cell: { kind: string }) => cell.kind === 'block').fields.zzz = '';
+      file.sheets[0].pieces.find((cell: { kind: string }) => cell.kind === 'model').fields.zzz = '';
     });
     expect(opened).toEqual({ ok: true, document: design });
   });
@@ -91,7 +93,7 @@ describe('a file is refused', () => {
   test('that is newer', () => {
     const opened = openWith((file) => {
       file.version = 7;
-      file.cells = 'of a kind that nobody knows yet';
+      file.sheets = 'of a kind that nobody knows yet';
     });
     expect(messageOf(opened)).toBe(
       'This file was written by a newer Tetherwright (version 7; this one reads up to 3). Nothing was opened. Load the newest Tetherwright and open the file there.',
@@ -111,28 +113,28 @@ describe('a file is refused', () => {
     const opened = openWith((file) => {
       file.title = 3;
       file.units = 'inches';
-      file.cells[0].id = '';
-      file.cells[1].rows[0].unit = null;
-      file.cells[1].rows[1].colour = 'red';
-      file.cells[2].options[0].pattern = 'tartan';
-      file.cells[4].fields = ['station'];
-      delete file.cells[6].rows[2].shape;
-      file.cells[10].axes[1].count = 2.5;
-      file.cells[11].kind = 'painting';
+      file.sheets[0].pieces[0].id = '';
+      file.sheets[0].pieces[1].rows[0].unit = null;
+      file.sheets[0].pieces[1].rows[1].colour = 'red';
+      file.sheets[0].pieces[2].options[0].pattern = 'tartan';
+      file.sheets[0].pieces[4].fields = ['station'];
+      delete file.sheets[0].pieces[6].rows[2].shape;
+      file.sheets[0].pieces[10].axes[1].count = 2.5;
+      file.sheets[0].pieces[11].kind = 'painting';
       file.rows = {};
       file.figures[0] = true;
     });
     expect(problemsOf(opened)).toEqual([
       'title: expected a text, found 3.',
-      'units: expected "metric" or "trade", found "inches".',
-      'cells[0].id: expected a text that is not blank, found "".',
-      'cells[1].rows[0].unit: expected a text, found null.',
-      'cells[1].rows[1].colour: expected nothing of that name, found "red".',
-      'cells[2].options[0].pattern: expected "grain" or "ply" or "faced" or "foam" or "weave" or "plain", found "tartan".',
-      'cells[4].fields: expected a group of named values, found a list.',
-      'cells[6].rows[2].shape: expected a value, found nothing.',
-      'cells[10].axes[1].count: expected a whole number, found 2.5.',
-      'cells[11].kind: expected "note" or "variables" or "choice" or "formula" or "block" or "parts" or "drawing" or "sweep" or "spread" or "levers" or "chart" or "table" or "check" or "log" or "fit", found "painting".',
+      'units: expected "metric" or "inch_pound", found "inches".',
+      'sheets[0].pieces[0].id: expected a text that is not blank, found "".',
+      'sheets[0].pieces[1].rows[0].unit: expected a unit such as mm, g or m/s, or "" for a plain number, found null.',
+      'sheets[0].pieces[1].rows[1].colour: expected nothing of that name, found "red".',
+      'sheets[0].pieces[2].options[0].pattern: expected "grain" or "ply" or "faced" or "foam" or "weave" or "plain", found "tartan".',
+      'sheets[0].pieces[4].fields: expected a group of named values, found a list.',
+      'sheets[0].pieces[6].rows[2].shape: expected a value, found nothing.',
+      'sheets[0].pieces[10].axes[1].count: expected a whole number, found 2.5.',
+      'sheets[0].pieces[11].kind: expected "note" or "variables" or "choice" or "formula" or "model" or "parts" or "drawing" or "trial_series" or "tolerances" or "what_helps" or "chart" or "table" or "check" or "log" or "fit", found "painting".',
       'rows: expected a list, found a group of named values.',
       'figures[0]: expected a text, found true.',
     ]);
@@ -143,11 +145,11 @@ describe('a file is refused', () => {
   test('with a name that the program keeps for itself', () => {
     const opened = openWith((file) => {
       file.toString = 'a text';
-      file.cells[4].fields.constructor = '3 mm';
+      file.sheets[0].pieces[4].fields.constructor = '3 mm';
       file.baseline = JSON.parse('{ "__proto__": "3 mm" }');
     });
     expect(problemsOf(opened)).toEqual([
-      'cells[4].fields.constructor: expected a name that the program does not keep for itself, found "constructor".',
+      'sheets[0].pieces[4].fields.constructor: expected a name that the program does not keep for itself, found "constructor".',
       'baseline.__proto__: expected a name that the program does not keep for itself, found "__proto__".',
       'toString: expected a name that the program does not keep for itself, found "toString".',
     ]);
@@ -163,14 +165,49 @@ describe('a file is refused', () => {
     });
     expect(messageOf(openText(' '.repeat(6_234_567)))).toBe(message);
   });
-  test('with one id for two cells', () => {
+  test('with a unit that is none, wherever a unit is named', () => {
     const opened = openWith((file) => {
-      file.cells[3].id = file.cells[1].id;
+      const [, variables, choice] = file.sheets[0].pieces;
+      variables.rows[1].unit = 'furlong';
+      choice.columns = [{ name: 'weight', unit: 'stones', title: '' }];
+      file.sheets[0].pieces[8].lines[0].unit = 'm^2';
     });
+    const allowed = 'expected a unit such as mm, g or m/s, or "" for a plain number';
     expect(problemsOf(opened)).toEqual([
-      'cells[3].id: expected an id of its own, found "id_set_these", which cells[1] has too.',
+      `sheets[0].pieces[1].rows[1].unit: ${allowed}, found "furlong".`,
+      `sheets[0].pieces[2].columns[0].unit: ${allowed}, found "stones".`,
+      `sheets[0].pieces[8].lines[0].unit: ${allowed}, found "m^2".`,
     ]);
+    expect(messageOf(opened)).toBe(
+      `This file cannot be opened. 3 things in it are not as it should be: sheets[0].pieces[1].rows[1].unit: ${allowed}, found "furlong". Nothing was opened.`,
+    );
   });
+  test('without a sheet', () => {
+    const opened = openWith((file) => {
+      file.sheets = [];
+    });
+    expect(problemsOf(opened)).toEqual(['sheets: expected a list of at least one, found a list.']);
+  });
+});
+
+test('an id that stands twice stays with the first; later ones get their own, and nothing else changes', () => {
+  const twice = (opened: Opened): string[] =>
+    opened.ok ? opened.document.sheets.flatMap((sheet) => [sheet.id, ...sheet.pieces.map((piece) => piece.id)]) : [];
+  const opened = openWith((file) => {
+    const [sheet] = file.sheets;
+    file.sheets = [
+      { ...sheet, pieces: sheet.pieces.slice(0, 3) },
+      {
+        ...sheet,
+        pieces: [
+          { ...sheet.pieces[3], id: 'id_set_these' },
+          { ...sheet.pieces[4], id: 'c1' },
+        ],
+      },
+    ];
+  });
+  expect(twice(opened)).toEqual(['s1', 'id_words', 'id_set_these', 'id_tail_stock', 's2', 'c2', 'c1']);
+  expect(opened.ok && opened.document.sheets[1]!.pieces[0]).toMatchObject({ ...cellsOf(design)[3], id: 'c2' });
 });
 
 test('a mark for the order of bytes at the beginning is passed over', () => {
@@ -267,7 +304,7 @@ describe('the way up from old versions', () => {
     const opened = openText(stored);
     if (!opened.ok) throw new Error(opened.message);
     expect(opened.document.version).toBe(VERSION);
-    const wing = opened.document.cells.find((cell) => cell.name === 'wing') as BlockCell;
+    const wing = cellsOf(opened.document).find((cell) => cell.name === 'wing') as BlockCell;
     expect(wing.fields).toEqual({
       root_chord: '230 mm',
       roughness_factor: '(2) / 1.36',

@@ -13,6 +13,7 @@ export interface Schema {
   readonly required?: readonly string[];
   readonly additionalProperties?: boolean | Schema;
   readonly items?: Schema;
+  readonly minItems?: number;
   readonly minLength?: number;
   readonly minimum?: number;
   readonly maximum?: number;
@@ -21,7 +22,7 @@ export interface Schema {
 const TEXTS = ['', '12 mm', '2 × wing.span', 'balsa', 'Möwe №2', '"', '\\', '\u2028', '0'];
 const MOST = 4;
 
-/** A random value that a schema allows. Texts that may not be blank are all different, as ids have to be. */
+/** A random value that a schema allows. Ids are few, so that some stand twice. */
 export function valueFrom(schema: Schema, root: Schema, random: Random): unknown {
   if (schema.$ref) return valueFrom(root.$defs![schema.$ref.split('/').at(-1)!]!, root, random);
   if (schema.const !== undefined) return schema.const;
@@ -32,9 +33,11 @@ export function valueFrom(schema: Schema, root: Schema, random: Random): unknown
     case 'object':
       return schema.properties ? group(schema, root, random) : record(schema, root, random);
     case 'array':
-      return Array.from({ length: random.below(MOST) }, () => valueFrom(schema.items!, root, random));
+      return Array.from({ length: (schema.minItems ?? 0) + random.below(MOST) }, () =>
+        valueFrom(schema.items!, root, random),
+      );
     case 'string':
-      return schema.minLength ? `id ${random.next()}` : random.pick(TEXTS);
+      return schema.minLength ? `c${random.below(6)}` : random.pick(TEXTS);
     case 'boolean':
       return random.below(2) === 0;
     case 'integer':

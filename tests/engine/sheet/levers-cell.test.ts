@@ -6,8 +6,10 @@ import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
 import { textsOf, withText } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChange, applyChanges } from '../../../engine/sheet/transaction';
 import { usesOf } from '../../../engine/sheet/uses';
+import { onOneSheet } from './one-sheet';
 import { library, smallDesign, variable, variables } from './small';
 
 const row = (of: string, text: string, change: Partial<LeverRow> = {}): LeverRow => ({
@@ -15,7 +17,7 @@ const row = (of: string, text: string, change: Partial<LeverRow> = {}): LeverRow
   ...change,
 });
 const levers: LeversCell = {
-  ...{ kind: 'levers', id: 'id_pulls', name: 'pulls', title: 'Pulls' },
+  ...{ kind: 'what_helps', id: 'id_pulls', name: 'pulls', title: 'Pulls' },
   rows: [
     row('tip_weight', '0.1 × tip_weight'),
     row('cord.length', '20 m', { way: 'to' }),
@@ -25,12 +27,12 @@ const levers: LeversCell = {
 };
 const sheet = (change: Partial<LeversCell> = {}, more: readonly Cell[] = []): Document => {
   const document = smallDesign();
-  return { ...document, cells: [...document.cells, ...more, { ...levers, ...change }] };
+  return { ...document, sheets: onOneSheet([...cellsOf(document), ...more, { ...levers, ...change }]) };
 };
 const faults = (change: Partial<LeversCell>, more: readonly Cell[] = []): string[] =>
   compile(sheet(change, more), library).faults.map((fault) => `${fault.path}: ${fault.message}`);
 const leversIn = (document: Document): LeversCell =>
-  document.cells.find((cell): cell is LeversCell => cell.kind === 'levers')!;
+  cellsOf(document).find((cell): cell is LeversCell => cell.kind === 'what_helps')!;
 
 function renamed(path: string, to: string): LeversCell {
   const renaming = rename(sheet(), path, to);
@@ -65,7 +67,7 @@ describe('a cell of levers', () => {
 
   it('is put in and taken back', () => {
     const document = smallDesign();
-    const { document: after, inverse } = applyChange(document, { change: 'insert', at: 0, cell: levers });
+    const { document: after, inverse } = applyChange(document, { change: 'insert', sheet: 's1', at: 0, cell: levers });
     expect(applyChange(after, inverse).document).toEqual(document);
   });
 

@@ -4,6 +4,7 @@ import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
 import { textAt, withText } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { library } from '../../../engine/study/index';
 import { fitOf, logOf, row, withCells } from '../study/fit/flown';
@@ -101,14 +102,14 @@ describe('a log', () => {
     const renamed = rename(document, 'flight', 'level');
     if (!renamed.ok) throw new Error(renamed.message);
     const after = applyChanges(document, renamed.changes).document;
-    const [first, second] = after.cells.slice(-2) as [LogCell, FitCell];
+    const [first, second] = cellsOf(after).slice(-2) as [LogCell, FitCell];
     expect(first).toMatchObject({ time: 'level.lap_time', columns: [{ of: 'level.pull_at_handle' }, {}, {}, {}] });
     expect(second).toMatchObject({ factors: ['guide_x', 'level.drag_factor'], wanted: ['level.pull_at_handle'] });
     const other = rename(after, 'flown', 'laps_of_may');
     if (!other.ok) throw new Error(other.message);
-    expect(applyChanges(after, other.changes).document.cells.at(-1)).toMatchObject({ log: 'laps_of_may' });
+    expect(cellsOf(applyChanges(after, other.changes).document).at(-1)).toMatchObject({ log: 'laps_of_may' });
     const opened = openText(serialise(document));
-    expect(opened.ok && opened.document.cells.slice(-2)).toEqual(document.cells.slice(-2));
+    expect(opened.ok && cellsOf(opened.document).slice(-2)).toEqual(cellsOf(document).slice(-2));
   });
 });
 

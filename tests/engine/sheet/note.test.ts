@@ -6,19 +6,24 @@ import { openLive, setLive } from '../../../engine/sheet/live';
 import { textAt, withText } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { faultsOf } from '../../../engine/sheet/sentences';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { usesOf } from '../../../engine/sheet/uses';
+import { onOneSheet } from './one-sheet';
 import { documentOf, formula, library, smallDesign } from './small';
 
 const note = (text: string): Cell => ({ kind: 'note', id: 'n', name: 'reading', title: 'Reading', text });
-const design = (text: string): Document => ({ ...smallDesign(), cells: [...smallDesign().cells, note(text)] });
+const design = (text: string): Document => ({
+  ...smallDesign(),
+  sheets: onOneSheet([...cellsOf(smallDesign()), note(text)]),
+});
 
 const faultsIn = (document: Document): string[] => {
   const { compiled, state } = openLive(document, library);
   return faultsOf(compiled, state).map((fault) => `${fault.path} ${fault.state}: ${fault.message}`);
 };
 const textOf = (document: Document): string => {
-  const cell = document.cells.find((each) => each.name === 'reading');
+  const cell = cellsOf(document).find((each) => each.name === 'reading');
   return cell?.kind === 'note' ? cell.text : '';
 };
 

@@ -3,6 +3,7 @@ import type { ChoiceCell, Document, OwnRow } from '../../../engine/sheet/documen
 import { faultsOfLive, type Live, openLive } from '../../../engine/sheet/live';
 import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { usesOf } from '../../../engine/sheet/uses';
 import { documentOf, formula, library, part, parts } from './small';
@@ -87,7 +88,7 @@ describe('the name of an own row', () => {
       parts([keel]),
       formula('sums', { same: 'cord_pick = rope ? 1 : 2', half: 'rope.diameter / 2' }),
       {
-        kind: 'sweep',
+        kind: 'trial_series',
         id: 'id_each',
         name: 'each',
         title: 'Each',
@@ -109,8 +110,8 @@ describe('the name of an own row', () => {
     expect(textAt(after, 'twine.diameter')).toBe('0.4 mm');
     expect(after.figures).toEqual(['twine.diameter']);
     expect(after.baseline).toEqual({ cord_pick: 'twine' });
-    expect(after.cells[0]).toMatchObject({ options: [{ name: 'twine' }, { name: 'thin_cord' }] });
-    expect(after.cells[3]).toMatchObject({ axes: [{ options: ['twine'] }] });
+    expect(cellsOf(after)[0]).toMatchObject({ options: [{ name: 'twine' }, { name: 'thin_cord' }] });
+    expect(cellsOf(after)[3]).toMatchObject({ axes: [{ options: ['twine'] }] });
     expect(JSON.stringify(after)).not.toContain('"rope"');
   });
 

@@ -4,7 +4,9 @@ import { openLive } from '../../../engine/sheet/live';
 import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { faultsOf } from '../../../engine/sheet/sentences';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
+import { onOneSheet } from './one-sheet';
 import { blockOf, documentOf, formula, library, smallDesign, withCell } from './small';
 
 function renamed(document: Document, path: string, to: string): Document {
@@ -26,14 +28,14 @@ describe('renaming rewrites what names the thing, and no number changes', () => 
   const own = [{ table: 'materials', name: 'foam', title: 'Foam', source: 'weighed', values: { density: '30' } }];
   const design: Document = {
     ...smallDesign(),
-    cells: [
-      ...smallDesign().cells,
+    sheets: onOneSheet([
+      ...cellsOf(smallDesign()),
       formula('more', {
         thick: 'cord_set.thick.strength',
         heavy: 'tail_stock = faced ? 1 : 2',
         twice: '2 × parts.fin.mass + 0 m³ × foam.density',
       }),
-    ],
+    ]),
     rows: own,
     figures: ['parts.x', 'lap.pull'],
     baseline: { tip_weight: '2 × 3 g', tail_stock: 'faced', 'parts.fin.weighed': '12 g' },
@@ -73,12 +75,12 @@ describe('renaming rewrites what names the thing, and no number changes', () => 
   }
   test('in sweeps, charts, figures and the baseline too', () => {
     const after = renamed(renamed(renamed(design, 'tail_stock', 'stock'), 'parts', 'list'), 'cg_sweep', 'run');
-    expect(after.cells.find((cell) => cell.id === 'id_cg_sweep')).toMatchObject({
+    expect(cellsOf(after).find((cell) => cell.id === 'id_cg_sweep')).toMatchObject({
       axes: [{ of: 'stock' }, { of: 'engine_station' }],
       wanted: ['list.x', 'lap.pull'],
     });
-    expect(after.cells.find((cell) => cell.id === 'id_cg_chart')).toMatchObject({
-      sweep: 'run',
+    expect(cellsOf(after).find((cell) => cell.id === 'id_cg_chart')).toMatchObject({
+      series: 'run',
       up: ['list.x'],
       lines: 'stock',
     });
@@ -90,21 +92,28 @@ describe('renaming rewrites what names the thing, and no number changes', () => 
 
 test('a chart of what runs along something follows its block, and no variable that is called like a column', () => {
   const design = smallDesign();
-  const chart = design.cells.find((cell) => cell.id === 'id_cg_chart') as ChartCell;
-  const along: ChartCell = { ...chart, chart: 'along', sweep: '', of: 'lap.ring', across: 'tip_weight', up: ['speed'] };
-  const cells = design.cells.map((cell) => (cell.id === 'id_cg_chart' ? along : cell));
-  const after = renamed(renamed({ ...design, cells }, 'lap', 'circuit'), 'tip_weight', 'lead');
-  expect(after.cells.find((cell) => cell.id === 'id_cg_chart')).toEqual({ ...along, of: 'circuit.ring' });
+  const chart = cellsOf(design).find((cell) => cell.id === 'id_cg_chart') as ChartCell;
+  const along: ChartCell = {
+    ...chart,
+    chart: 'along',
+    series: '',
+    of: 'lap.ring',
+    across: 'tip_weight',
+    up: ['speed'],
+  };
+  const cells = cellsOf(design).map((cell) => (cell.id === 'id_cg_chart' ? along : cell));
+  const after = renamed(renamed({ ...design, sheets: onOneSheet(cells) }, 'lap', 'circuit'), 'tip_weight', 'lead');
+  expect(cellsOf(after).find((cell) => cell.id === 'id_cg_chart')).toEqual({ ...along, of: 'circuit.ring' });
 });
 
 test('a chart of parts follows its table and its checks, and no variable that is called like a number of the parts', () => {
   const design = smallDesign();
-  const chart = design.cells.find((cell) => cell.id === 'id_cg_chart') as ChartCell;
-  const bars: ChartCell = { ...chart, chart: 'bars', sweep: '', of: 'parts', up: ['mass'], checks: ['cg_band'] };
+  const chart = cellsOf(design).find((cell) => cell.id === 'id_cg_chart') as ChartCell;
+  const bars: ChartCell = { ...chart, chart: 'bars', series: '', of: 'parts', up: ['mass'], checks: ['cg_band'] };
   const before = withCell(design, bars);
   const after = renamed(renamed(renamed(before, 'parts', 'list'), 'cg_band', 'band'), 'tip_weight', 'mass');
-  expect(after.cells.find((cell) => cell.id === 'id_cg_chart')).toEqual({ ...bars, of: 'list', checks: ['band'] });
-  expect(renamed(after, 'mass', 'lead').cells.find((cell) => cell.id === 'id_cg_chart')).toMatchObject({
+  expect(cellsOf(after).find((cell) => cell.id === 'id_cg_chart')).toEqual({ ...bars, of: 'list', checks: ['band'] });
+  expect(cellsOf(renamed(after, 'mass', 'lead')).find((cell) => cell.id === 'id_cg_chart')).toMatchObject({
     up: ['mass'],
   });
 });
@@ -120,7 +129,7 @@ test('what is not touched stays the same cell', () => {
 
 test('an option is renamed where its own choice says it, not where another word is the same', () => {
   const design = documentOf([
-    smallDesign().cells.find((cell) => cell.name === 'tail_stock')!,
+    cellsOf(smallDesign()).find((cell) => cell.name === 'tail_stock')!,
     formula('lines', { soft: '3', a: 'tail_stock = soft ? soft : 4', b: 'soft = 3 ? 1 : 2' }),
   ]);
   const after = renamed(design, 'tail_stock.soft', 'balsa');
@@ -130,7 +139,7 @@ test('an option is renamed where its own choice says it, not where another word 
 
 describe('a name is refused', () => {
   const refusal = (path: string, to: string) => {
-    const renaming = rename(documentOf([...smallDesign().cells, blockOf('cord', {}, 'spare')]), path, to);
+    const renaming = rename(documentOf([...cellsOf(smallDesign()), blockOf('cord', {}, 'spare')]), path, to);
     return renaming.ok ? 'taken' : renaming.message;
   };
   test('in words', () => {

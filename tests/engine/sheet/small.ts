@@ -3,7 +3,9 @@ import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
 import { partsResults } from '../../../engine/blocks/parts/results';
 import type { Library } from '../../../engine/sheet/build';
 import { type Cell, type Document, type Part, type Variable, VERSION } from '../../../engine/sheet/document';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { FORCE, LENGTH, ONE, SPEED } from '../../../engine/units/index';
+import { onOneSheet } from './one-sheet';
 import { smallTables } from './small-library';
 
 /** Invented blocks, small enough to compute in the head. `runs` counts how often each ran. */
@@ -115,10 +117,9 @@ export function documentOf(cells: readonly Cell[], head: Partial<Document> = {})
     title: 'Small',
     drawn: '',
     date: '2026-01-01',
-    sheet: '1 of 1',
     invented: true,
     units: 'metric',
-    cells,
+    sheets: onOneSheet(cells),
     rows: [],
     figures: [],
     ...head,
@@ -153,11 +154,11 @@ export const formula = (name: string, lines: Readonly<Record<string, string>>, u
 });
 
 export const blockOf = (kind: string, fields: Readonly<Record<string, string>> = {}, name = kind): Cell => ({
-  kind: 'block',
+  kind: 'model',
   id: `id_${name}`,
   name,
   title: name,
-  block: kind,
+  of: kind,
   fields,
 });
 
@@ -267,7 +268,7 @@ export const smallDesign = (): Document =>
       above: 'Too far aft.',
     },
     {
-      kind: 'sweep',
+      kind: 'trial_series',
       id: 'id_cg_sweep',
       name: 'cg_sweep',
       title: 'CG',
@@ -283,7 +284,7 @@ export const smallDesign = (): Document =>
       name: 'cg_chart',
       title: 'CG',
       chart: 'line',
-      sweep: 'cg_sweep',
+      series: 'cg_sweep',
       across: 'engine_station',
       up: ['parts.x'],
       lines: 'tail_stock',
@@ -294,5 +295,5 @@ export const smallDesign = (): Document =>
 /** Replaces a cell of a document by one with the same name. */
 export const withCell = (document: Document, cell: Cell): Document => ({
   ...document,
-  cells: document.cells.map((each) => (each.name === cell.name ? cell : each)),
+  sheets: onOneSheet(cellsOf(document).map((each) => (each.name === cell.name ? cell : each))),
 });

@@ -5,19 +5,21 @@ import type { Cell, ChartCell, Document, SpreadCell, SpreadRow } from '../../../
 import { openText, serialise } from '../../../engine/sheet/file';
 import { textsOf, withText } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChange, applyChanges } from '../../../engine/sheet/transaction';
 import { usesOf } from '../../../engine/sheet/uses';
+import { onOneSheet } from './one-sheet';
 import { library, smallDesign, variable, variables } from './small';
 
 const row = (of: string, size: string, change: Partial<SpreadRow> = {}): SpreadRow => ({
   of,
-  spread: 'normal',
+  distribution: 'normal',
   size,
   above: '',
   ...change,
 });
 const spread: SpreadCell = {
-  kind: 'spread',
+  kind: 'tolerances',
   id: 'id_shop',
   name: 'shop',
   title: 'Shop',
@@ -29,12 +31,12 @@ const spread: SpreadCell = {
 };
 const sheet = (change: Partial<SpreadCell> = {}, more: readonly Cell[] = []): Document => {
   const document = smallDesign();
-  return { ...document, cells: [...document.cells, ...more, { ...spread, ...change }] };
+  return { ...document, sheets: onOneSheet([...cellsOf(document), ...more, { ...spread, ...change }]) };
 };
 const faults = (change: Partial<SpreadCell>, more: readonly Cell[] = []): string[] =>
   compile(sheet(change, more), library).faults.map((fault) => `${fault.path}: ${fault.message}`);
 const spreadIn = (document: Document): SpreadCell =>
-  document.cells.find((cell): cell is SpreadCell => cell.kind === 'spread')!;
+  cellsOf(document).find((cell): cell is SpreadCell => cell.kind === 'tolerances')!;
 
 function renamed(path: string, to: string): SpreadCell {
   const renaming = rename(sheet(), path, to);
@@ -72,7 +74,7 @@ describe('a spread cell', () => {
 
   it('is put in and taken back', () => {
     const document = smallDesign();
-    const { document: after, inverse } = applyChange(document, { change: 'insert', at: 0, cell: spread });
+    const { document: after, inverse } = applyChange(document, { change: 'insert', sheet: 's1', at: 0, cell: spread });
     expect(applyChange(after, inverse).document).toEqual(document);
   });
 
@@ -115,7 +117,7 @@ describe('a spread cell', () => {
       'shop.row1.size: tip_weight has no amount to differ by. Type one, such as "2 g".',
     ],
     [
-      { rows: [row('parts.fin.x', '', { spread: 'uniform' })] },
+      { rows: [row('parts.fin.x', '', { distribution: 'uniform' })] },
       'shop.row1.size: parts.fin.x has no amount to differ by. Type one, such as "2 mm"; the uncertainty of the part itself is a standard deviation: for that take normal.',
     ],
     [{ wanted: ['lap.pul'] }, 'shop: shop wants "lap.pul": nothing has that name. Did you mean lap.pull?'],
@@ -134,7 +136,7 @@ describe('a spread cell', () => {
 describe('a chart of a spread', () => {
   const chart = (change: Partial<ChartCell>): string[] => {
     const cell: Cell = {
-      ...{ kind: 'chart', id: 'id_c', name: 'c', title: 'C', chart: 'histogram', sweep: 'shop' },
+      ...{ kind: 'chart', id: 'id_c', name: 'c', title: 'C', chart: 'histogram', series: 'shop' },
       ...{ across: '', up: ['lap.pull'], lines: '' },
       ...change,
     };
@@ -146,9 +148,9 @@ describe('a chart of a spread', () => {
     expect(chart({ chart: 'shares' })).toEqual([]);
   });
   it.each([
-    [{ chart: 'shares', sweep: '' }, 'c has no spread to show. The spreads are shop.'],
+    [{ chart: 'shares', series: '' }, 'c has no spread to show. The spreads are shop.'],
     [
-      { sweep: 'shap' },
+      { series: 'shap' },
       'c shows the sweep "shap": there is none of that name. The sweeps are cg_sweep. The spreads are shop. Did you mean shop?',
     ],
     [

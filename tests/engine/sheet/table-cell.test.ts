@@ -3,15 +3,17 @@ import { compile } from '../../../engine/sheet/compile';
 import type { Document, TableCell } from '../../../engine/sheet/document';
 import { textsOf, withText } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { library, slideRule } from '../study/slide-rule';
+import { onOneSheet } from './one-sheet';
 
 const table: TableCell = {
   kind: 'table',
   id: '8',
   name: 'rows',
   title: 'Rows',
-  sweep: 'grid',
+  series: 'grid',
   columns: ['a', 'double'],
   keep: [
     { of: 'double', low: '2 × a', high: '' },
@@ -26,12 +28,12 @@ const table: TableCell = {
 };
 const sheet = (change: Partial<TableCell> = {}): Document => {
   const document = slideRule();
-  return { ...document, cells: [...document.cells, { ...table, ...change }] };
+  return { ...document, sheets: onOneSheet([...cellsOf(document), { ...table, ...change }]) };
 };
 const faults = (change: Partial<TableCell>): string[] =>
   compile(sheet(change), library).faults.map((fault) => `${fault.path}: ${fault.message}`);
 const tableIn = (document: Document): TableCell =>
-  document.cells.find((cell): cell is TableCell => cell.kind === 'table')!;
+  cellsOf(document).find((cell): cell is TableCell => cell.kind === 'table')!;
 
 function renamed(path: string, to: string): TableCell {
   const renaming = rename(sheet(), path, to);
@@ -66,15 +68,15 @@ describe('a table cell', () => {
       keep: [{ of: 'double', low: '2 × side' }, { of: 'bolt' }],
     });
     expect(renamed('double', 'twice_it')).toMatchObject({ columns: ['a', 'twice_it'], sort: 'twice_it mean' });
-    expect(renamed('grid', 'many').sweep).toBe('many');
+    expect(renamed('grid', 'many').series).toBe('many');
   });
 
   it.each([
     [
-      { sweep: 'gird' },
+      { series: 'gird' },
       'rows: rows shows the sweep "gird": there is none of that name. The sweeps are grid. Did you mean grid?',
     ],
-    [{ sweep: '' }, 'rows: rows has no sweep to show. The sweeps are grid.'],
+    [{ series: '' }, 'rows: rows has no sweep to show. The sweeps are grid.'],
     [
       { columns: ['aside.size'] },
       'rows: rows shows "aside.size", which grid does not have. It has a, b, bolt, sum.times, double, root.mean.',

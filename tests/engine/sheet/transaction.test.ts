@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Cell, Document } from '../../../engine/sheet/document';
 import { freeze } from '../../../engine/sheet/freeze';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChange, applyChanges, type Change } from '../../../engine/sheet/transaction';
 import { randomEdit } from './edits';
 import { randomFrom } from './random';
@@ -17,13 +18,13 @@ function thereAndBack(document: Document, change: Change): { there: Document; ba
 
 describe('each change has an inverse', () => {
   const changes: Readonly<Record<string, Change>> = {
-    'a cell is put in': { change: 'insert', at: 3, cell: spare },
-    'a cell is put in at the end': { change: 'insert', at: smallDesign().cells.length, cell: spare },
+    'a cell is put in': { change: 'insert', sheet: 's1', at: 3, cell: spare },
+    'a cell is put in at the end': { change: 'insert', sheet: 's1', at: cellsOf(smallDesign()).length, cell: spare },
     'a cell is removed': { change: 'remove', id: 'id_cord' },
-    'a cell moves down': { change: 'move', id: 'id_words', to: 5 },
-    'a cell moves up': { change: 'move', id: 'id_lap', to: 0 },
+    'a cell moves down': { change: 'move', id: 'id_words', sheet: 's1', to: 5 },
+    'a cell moves up': { change: 'move', id: 'id_lap', sheet: 's1', to: 0 },
     'a cell is another': { change: 'cell', cell: { ...blockOf('cord', { length: '12 m' }), title: 'Other' } },
-    'the title is another': { change: 'head', head: { title: 'Other', units: 'trade', figures: ['parts.x'] } },
+    'the title is another': { change: 'head', head: { title: 'Other', units: 'inch_pound', figures: ['parts.x'] } },
     'a part of the head appears': { change: 'head', head: { baseline: { tip_weight: '12 g' } } },
     'a part of the head goes': { change: 'head', head: { invented: null } },
     'a text is another': { change: 'text', path: 'tip_weight', text: '12 g' },
@@ -49,9 +50,9 @@ describe('each change has an inverse', () => {
 test('changes one after another are taken back in the other order', () => {
   const before = design();
   const changes: Change[] = [
-    { change: 'insert', at: 0, cell: spare },
+    { change: 'insert', sheet: 's1', at: 0, cell: spare },
     { change: 'text', path: 'spare.length', text: '12 m' },
-    { change: 'move', id: 'id_spare', to: 4 },
+    { change: 'move', id: 'id_spare', sheet: 's1', to: 4 },
     { change: 'remove', id: 'id_words' },
   ];
   const { document, inverse } = applyChanges(before, changes);
@@ -100,10 +101,16 @@ describe('a place that is not there is a mistake of the program', () => {
   const refuses = (change: Change, sentence: string) =>
     expect(() => applyChange(design(), change)).toThrow(new RangeError(sentence));
   test('and named', () => {
-    refuses({ change: 'remove', id: 'gone' }, 'There is no cell with id gone');
-    refuses({ change: 'insert', at: 99, cell: spare }, 'A cell cannot be put in at 99; 0 to 13 are allowed');
-    refuses({ change: 'insert', at: 0, cell: blockOf('cord') }, 'There is a cell with id id_cord already');
-    refuses({ change: 'move', id: 'id_cord', to: 13 }, 'A cell cannot move to 13; 0 to 12 are allowed');
+    refuses({ change: 'remove', id: 'gone' }, 'There is no piece with id gone');
+    refuses(
+      { change: 'insert', sheet: 's1', at: 99, cell: spare },
+      'A piece cannot be put in at 99; 0 to 13 are allowed',
+    );
+    refuses(
+      { change: 'insert', sheet: 's1', at: 0, cell: blockOf('cord') },
+      'There is a piece with id id_cord already',
+    );
+    refuses({ change: 'move', id: 'id_cord', sheet: 's1', to: 13 }, 'A piece cannot move to 13; 0 to 12 are allowed');
     refuses({ change: 'text', path: 'gone.here', text: '' }, 'No text can stand at gone.here');
   });
 });

@@ -5,7 +5,9 @@ import { keptLinks } from '../../../engine/sheet/links';
 import { openLive } from '../../../engine/sheet/live';
 import { retitleCell } from '../../../engine/sheet/retitle';
 import { faultsOf } from '../../../engine/sheet/sentences';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChange, applyChanges } from '../../../engine/sheet/transaction';
+import { onOneSheet } from './one-sheet';
 import { blockOf, documentOf, formula, library, smallDesign, variable, variables } from './small';
 
 const linksOf = library.blocks.map(({ kind, role = kind, fields }) => ({
@@ -15,7 +17,7 @@ const linksOf = library.blocks.map(({ kind, role = kind, fields }) => ({
     'link' in field ? { name, kind: 'link', role: field.link } : { name, kind: 'quantity' },
   ),
 }));
-const cellOf = (document: Document, name: string): Cell => document.cells.find((cell) => cell.name === name)!;
+const cellOf = (document: Document, name: string): Cell => cellsOf(document).find((cell) => cell.name === name)!;
 const faults = (document: Document): string[] => {
   const { compiled, state } = openLive(document, library);
   return faultsOf(compiled, state).map((fault) => fault.message);
@@ -60,9 +62,9 @@ describe('a second block of a role', () => {
     const second = blockOf('cord', {}, 'thin_cord');
     const changes = keptLinks(document, second, linksOf);
     expect(changes).toEqual([{ change: 'cell', cell: { ...cellOf(document, 'lap'), fields: { cord: 'cord' } } }]);
-    const with2 = applyChanges(document, [...changes, { change: 'insert', at: 0, cell: second }]).document;
+    const with2 = applyChanges(document, [...changes, { change: 'insert', sheet: 's1', at: 0, cell: second }]).document;
     expect(faults(with2)).toEqual([]);
-    expect(faults(applyChange(document, { change: 'insert', at: 0, cell: second }).document)[0]).toMatch(
+    expect(faults(applyChange(document, { change: 'insert', sheet: 's1', at: 0, cell: second }).document)[0]).toMatch(
       'lap needs one cord; there are 2',
     );
   });
@@ -84,35 +86,38 @@ describe('a new title', () => {
     applyChanges(document, retitleCell(document, id, title)).document;
   const document = documentOf([
     { ...variables('tail_weights', variable('a', 'g', '2')), title: 'Tail weights' },
-    { ...(smallDesign().cells[2] as Cell), name: 'tail_stock', title: 'Tail stock' },
+    { ...(cellsOf(smallDesign())[2] as Cell), name: 'tail_stock', title: 'Tail stock' },
     { ...blockOf('cord'), title: 'Cord' },
     formula('sums', { light: 'tail_stock.areal_mass', a_2: '1' }),
     { ...formula('figures', {}), title: 'Figures of the tail' },
   ]);
   test('takes the name along that came from the old one, and the formulas', () => {
     const after = retitled(document, 'id_tail_stock', 'Stock of the tail');
-    expect(after.cells[1]).toMatchObject({ name: 'stock_of_the_tail', title: 'Stock of the tail' });
-    expect(after.cells[3]).toMatchObject({ lines: [{ text: 'stock_of_the_tail.areal_mass' }, { text: '1' }] });
+    expect(cellsOf(after)[1]).toMatchObject({ name: 'stock_of_the_tail', title: 'Stock of the tail' });
+    expect(cellsOf(after)[3]).toMatchObject({ lines: [{ text: 'stock_of_the_tail.areal_mass' }, { text: '1' }] });
   });
   test('leaves a name alone that was chosen, and those of blocks', () => {
-    expect(retitled(document, 'id_figures', 'All figures').cells[4]).toMatchObject({
+    expect(cellsOf(retitled(document, 'id_figures', 'All figures'))[4]).toMatchObject({
       name: 'figures',
       title: 'All figures',
     });
-    expect(retitled(document, 'id_cord', 'Thin cord').cells[2]).toMatchObject({ name: 'cord', title: 'Thin cord' });
+    expect(cellsOf(retitled(document, 'id_cord', 'Thin cord'))[2]).toMatchObject({ name: 'cord', title: 'Thin cord' });
   });
   test('gets a name that is free, and the same one where nothing else has it', () => {
-    expect(retitled(document, 'id_tail_weights', 'Sums').cells[0]).toMatchObject({ name: 'sums_2' });
-    expect(retitled(document, 'id_tail_weights', 'Tail weights').cells[0]).toMatchObject({ name: 'tail_weights' });
+    expect(cellsOf(retitled(document, 'id_tail_weights', 'Sums'))[0]).toMatchObject({ name: 'sums_2' });
+    expect(cellsOf(retitled(document, 'id_tail_weights', 'Tail weights'))[0]).toMatchObject({ name: 'tail_weights' });
     expect(retitleCell(document, 'nowhere', 'x')).toEqual([]);
   });
 });
 
 test('folding is an edit that is taken back to the letter', () => {
   const document = smallDesign();
-  for (const start of [document, { ...document, cells: document.cells.map((cell) => ({ ...cell, folded: false })) }]) {
+  for (const start of [
+    document,
+    { ...document, sheets: onOneSheet(cellsOf(document).map((cell) => ({ ...cell, folded: false }))) },
+  ]) {
     const { document: folded, inverse } = applyChange(start, { change: 'fold', id: 'id_words', folded: true });
-    expect(folded.cells[0]!.folded).toBe(true);
+    expect(cellsOf(folded)[0]!.folded).toBe(true);
     expect(applyChange(folded, inverse).document).toStrictEqual(start);
   }
 });

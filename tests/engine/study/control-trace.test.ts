@@ -5,9 +5,11 @@ import { blocks } from '../../../engine/blocks/registry';
 import type { ChartCell, Document } from '../../../engine/sheet/document';
 import { openText } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { describeBlock } from '../../../engine/study/describe/blocks';
 import { traceOf } from '../../../engine/study/design/trace';
 import { library } from '../../../engine/study/index';
+import { onOneSheet } from '../sheet/one-sheet';
 
 const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
 const opened = openText(readFileSync(file, 'utf8'));
@@ -19,18 +21,18 @@ const chart: ChartCell = {
     name: 'travel_chart',
     title: 'Travel',
     chart: 'along',
-    sweep: '',
+    series: '',
     of: 'control.travel',
   },
   ...{ across: 'handle', up: ['elevator', 'line_difference'], lines: '' },
 };
 const withControl = (fields: Readonly<Record<string, string>> = {}): Document => ({
   ...opened.document,
-  cells: [
-    ...opened.document.cells,
-    { kind: 'block', id: 'c90', name: 'control', title: 'Control', block: 'control', fields },
+  sheets: onOneSheet([
+    ...cellsOf(opened.document),
+    { kind: 'model', id: 'c90', name: 'control', title: 'Control', of: 'control', fields },
     chart,
-  ],
+  ]),
 });
 const byKind = new Map(blocks.map((block) => [block.kind, block]));
 function open(fields: Readonly<Record<string, string>> = {}) {
@@ -72,8 +74,10 @@ describe('the traces of the control linkage', () => {
     const wrong = openLive(
       {
         ...live.compiled.document,
-        cells: live.compiled.document.cells.map((cell) =>
-          cell.name === 'travel_chart' ? { ...chart, of: 'control.linkage' } : cell,
+        sheets: onOneSheet(
+          cellsOf(live.compiled.document).map((cell) =>
+            cell.name === 'travel_chart' ? { ...chart, of: 'control.linkage' } : cell,
+          ),
         ),
       },
       library,

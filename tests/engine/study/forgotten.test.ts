@@ -5,18 +5,20 @@ import type { Document, PartsCell } from '../../../engine/sheet/document';
 import { openText } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
 import { nameFault } from '../../../engine/sheet/names';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { forgottenIn } from '../../../engine/study/design/forgotten';
 import { library } from '../../../engine/study/index';
+import { onOneSheet } from '../sheet/one-sheet';
 
 const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
 const opened = openText(readFileSync(file, 'utf8'));
 if (!opened.ok) throw new Error(opened.message);
 const demo = opened.document;
-const parts = demo.cells.find((cell): cell is PartsCell => cell.kind === 'parts')!;
+const parts = cellsOf(demo).find((cell): cell is PartsCell => cell.kind === 'parts')!;
 
 const withParts = (change: (cell: PartsCell) => PartsCell, document = demo): Document => ({
   ...document,
-  cells: document.cells.map((cell) => (cell.kind === 'parts' ? change(cell) : cell)),
+  sheets: onOneSheet(cellsOf(document).map((cell) => (cell.kind === 'parts' ? change(cell) : cell))),
 });
 const read = (document: Document, path: string): number => {
   const { compiled, state } = openLive(document, library);
@@ -67,7 +69,9 @@ describe('what is often forgotten', () => {
     const renamed = JSON.parse(text) as Document;
     const document = {
       ...renamed,
-      cells: renamed.cells.map((cell) => (cell.name === 'leadouts' ? { ...cell, name: 'guides' } : cell)),
+      sheets: onOneSheet(
+        cellsOf(renamed).map((cell) => (cell.name === 'leadouts' ? { ...cell, name: 'guides' } : cell)),
+      ),
     };
     const ends = askedOf(document).find(({ part }) => part.name === 'leadout_ends')!;
     expect(ends.part.fields.x).toBe('guides.guide_x');
@@ -75,11 +79,11 @@ describe('what is often forgotten', () => {
   });
 
   it('stands at the datum, without a shift, where the sheet does not say where it would be', () => {
-    const bare = { ...demo, cells: [{ ...parts, rows: [] }], figures: [], baseline: undefined };
+    const bare = { ...demo, sheets: onOneSheet([{ ...parts, rows: [] }]), figures: [], baseline: undefined };
     const glue = askedOf(bare).find(({ part }) => part.name === 'wing_glue')!;
     expect(glue.part.fields).toEqual({ mass: '10 g', x: '0 mm' });
     expect([glue.x, glue.shiftX, glue.shiftY]).toEqual([Number.NaN, Number.NaN, Number.NaN]);
-    const added = { ...bare, cells: [{ ...parts, rows: [glue.part] }] };
+    const added = { ...bare, sheets: onOneSheet([{ ...parts, rows: [glue.part] }]) };
     expect(faultsOfLive(openLive(added, library))).toEqual([]);
   });
 

@@ -3,11 +3,13 @@ import type { Document, LeverRow, LeversCell } from '../../../engine/sheet/docum
 import { serialise } from '../../../engine/sheet/file';
 import { openLive, setLive } from '../../../engine/sheet/live';
 import { leverEffect, leverRatio, rankLevers } from '../../../engine/sheet/rank-levers';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
 import { planFor } from '../../../engine/study/kinds/index';
 import { startEngine } from '../../../engine/study/session';
 import type { SweepProgress } from '../../../engine/terms/index';
+import { onOneSheet } from '../sheet/one-sheet';
 import { smallDesign, library as smallLibrary, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
 import { library, slideRule } from './slide-rule';
@@ -18,13 +20,13 @@ const row = (of: string, text: string, change: Partial<LeverRow> = {}): LeverRow
   ...change,
 });
 const levers = (change: Partial<LeversCell>): LeversCell => ({
-  ...{ kind: 'levers', id: '9', name: 'tried', title: 'Tried', rows: [], wanted: ['root.mean', 'double'] },
+  ...{ kind: 'what_helps', id: '9', name: 'tried', title: 'Tried', rows: [], wanted: ['root.mean', 'double'] },
   ...{ rank: '', per: '' },
   ...change,
 });
 const withLevers = (change: Partial<LeversCell>): Document => {
   const document = slideRule();
-  return { ...document, cells: [...document.cells, levers(change)] };
+  return { ...document, sheets: onOneSheet([...cellsOf(document), levers(change)]) };
 };
 
 function run(change: Partial<LeversCell>): SweepProgress | string {
@@ -112,7 +114,7 @@ describe('levers', () => {
   it('take no point on a scale for a step', () => {
     const warm = variables('weather', variable('heat', '°C', '20 °C'));
     const cell = levers({ rows: [row('heat', '2 °C')], wanted: ['tip_weight'] });
-    const document = { ...smallDesign(), cells: [...smallDesign().cells, warm, cell] };
+    const document = { ...smallDesign(), sheets: onOneSheet([...cellsOf(smallDesign()), warm, cell]) };
     expect(planFor(openLive(document, smallLibrary), 1, 'tried')).toBe(
       '2 °C is a point on a scale. By how much heat is changed is written in K: "2 K".',
     );

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { openText } from '../../../engine/sheet/file';
 import { openLive, setLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { massesMadeOf } from '../../../engine/study/design/made-of';
 import { library } from '../../../engine/study/index';
 
@@ -21,7 +22,7 @@ describe('the mass of what is made of a choice', () => {
       ).live;
       return state.m[compiled.program.slotOf.get('parts.stabiliser.mass')!]!;
     });
-    const cell = opened.document.cells.find((each) => each.name === 'stabiliser_stock');
+    const cell = cellsOf(opened.document).find((each) => each.name === 'stabiliser_stock');
     expect(cell?.kind === 'choice' && cell.options.map(({ name }) => name)).toEqual(options);
     expect(massesMadeOf(demo, 'stabiliser_stock')).toEqual(byHand);
     expect(new Set(byHand).size).toBe(3);

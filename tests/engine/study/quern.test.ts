@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Cell, Document } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { baselineValues, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { library, startEngine } from '../../../engine/study/index';
 import { planFor } from '../../../engine/study/kinds/index';
 import type { SweepPlan } from '../../../engine/study/sweep/plan';
@@ -22,8 +23,8 @@ const document = open();
 const drawn = openLive(document, library);
 const read = (live: Live, path: string): number => live.state.m[live.compiled.program.slotOf.get(path)!]!;
 const set = (...texts: [string, string][]): Live => setLive(openLive(document, library), texts, library).live;
-const cellsOf = <K extends Cell['kind']>(kind: K) =>
-  document.cells.filter((cell) => cell.kind === kind) as Extract<Cell, { kind: K }>[];
+const ofKind = <K extends Cell['kind']>(kind: K) =>
+  cellsOf(document).filter((cell) => cell.kind === kind) as Extract<Cell, { kind: K }>[];
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
 describe('the Quern 25', () => {
@@ -35,12 +36,12 @@ describe('the Quern 25', () => {
   it('says that it is invented', () => {
     expect(document.invented).toBe(true);
     expect(document.drawn).toMatch(/invented/);
-    expect(cellsOf('note')[0]!.text).toMatch(/invented profile club racer of the invented Saltmarsh Lane club/);
+    expect(ofKind('note')[0]!.text).toMatch(/invented profile club racer of the invented Saltmarsh Lane club/);
     for (const row of document.rows) expect(row.source).toMatch(/invented/);
   });
 
   it('has some 35 to 40 parts, most of them from material and size', () => {
-    const { rows } = cellsOf('parts')[0]!;
+    const { rows } = ofKind('parts')[0]!;
     expect(rows.length).toBeGreaterThanOrEqual(35);
     expect(rows.length).toBeLessThanOrEqual(42);
     expect(rows.filter((row) => row.shape !== 'point').length).toBeGreaterThanOrEqual(25);
@@ -131,7 +132,7 @@ describe('the Quern 25', () => {
 
   it('shows key figures that all have a value', () => {
     for (const path of document.figures) expect([path, Number.isFinite(read(drawn, path))]).toEqual([path, true]);
-    expect(cellsOf('check').length).toBeGreaterThanOrEqual(3);
+    expect(ofKind('check').length).toBeGreaterThanOrEqual(3);
   });
 
   it('draws everything that the picture names', async () => {
@@ -199,9 +200,9 @@ describe('the sweeps of the Quern 25', () => {
   });
 
   it('are what the charts show', () => {
-    const sweeps = new Map(cellsOf('sweep').map((cell) => [cell.name, cell]));
-    for (const chart of cellsOf('chart')) {
-      const sweep = sweeps.get(chart.sweep)!;
+    const sweeps = new Map(ofKind('trial_series').map((cell) => [cell.name, cell]));
+    for (const chart of ofKind('chart')) {
+      const sweep = sweeps.get(chart.series)!;
       expect(sweep.axes.map((axis) => axis.of)).toEqual([chart.across, chart.lines]);
       expect(sweep.wanted).toEqual(chart.up);
     }

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { EngineService } from '../../../engine/protocol';
 import type { Document } from '../../../engine/sheet/document';
 import { withText } from '../../../engine/sheet/paths';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { startEngine } from '../../../engine/study/session';
 import type { SweepProgress } from '../../../engine/terms/index';
+import { onOneSheet } from '../sheet/one-sheet';
 import { library, slideRule } from './slide-rule';
 
 const pause = async (): Promise<void> => {
@@ -41,8 +43,8 @@ describe('an open document', () => {
 
   it('labels the drawing by the name that the block has in the document', async () => {
     const document = slideRule();
-    const cells = document.cells.map((cell) => (cell.id === '3' ? { ...cell, name: 'wurzel' } : cell));
-    const { snapshot } = await opened({ ...document, cells });
+    const cells = cellsOf(document).map((cell) => (cell.id === '3' ? { ...cell, name: 'wurzel' } : cell));
+    const { snapshot } = await opened({ ...document, sheets: onOneSheet(cells) });
     expect(snapshot.drawing[1]?.label).toBe('wurzel.mean');
   });
 

@@ -2,6 +2,7 @@ import { block } from '../../../engine/blocks/block';
 import type { Library } from '../../../engine/sheet/build';
 import { type Cell, type Document, VERSION } from '../../../engine/sheet/document';
 import { LENGTH, ONE } from '../../../engine/units/index';
+import { onOneSheet } from '../sheet/one-sheet';
 import { smallTables } from '../sheet/small-library';
 
 const length = { dimension: LENGTH, unit: 'mm', symbol: '', doc: '' } as const;
@@ -93,16 +94,15 @@ const variable = (name: string, text: string, low = '', high = '') => ({
  *   b = 2 a as typed; bolt (choice) gives bolt.length = more; aside hangs on nothing
  */
 export const slideRule = (
-  change: { sweep?: Partial<Extract<Cell, { kind: 'sweep' }>>; a?: string } = {},
+  change: { sweep?: Partial<Extract<Cell, { kind: 'trial_series' }>>; a?: string } = {},
 ): Document => ({
   format: 'tetherwright',
   version: VERSION,
   title: 'Slide rule',
   drawn: '',
   date: '',
-  sheet: '',
   units: 'metric',
-  cells: [
+  sheets: onOneSheet([
     {
       kind: 'variables',
       id: '1',
@@ -124,9 +124,9 @@ export const slideRule = (
       ],
       text: 'middle',
     },
-    { kind: 'block', id: '3', name: 'root', title: 'Root', block: 'root', fields: { side: 'a', height: 'b' } },
-    { kind: 'block', id: '4', name: 'sum', title: 'Sum', block: 'sum', fields: { more: 'bolt.length' } },
-    { kind: 'block', id: '5', name: 'aside', title: 'Aside', block: 'aside', fields: {} },
+    { kind: 'model', id: '3', name: 'root', title: 'Root', of: 'root', fields: { side: 'a', height: 'b' } },
+    { kind: 'model', id: '4', name: 'sum', title: 'Sum', of: 'sum', fields: { more: 'bolt.length' } },
+    { kind: 'model', id: '5', name: 'aside', title: 'Aside', of: 'aside', fields: {} },
     {
       kind: 'formula',
       id: '6',
@@ -135,7 +135,7 @@ export const slideRule = (
       lines: [{ name: 'double', text: '2 × sum.total', unit: 'mm' }],
     },
     {
-      kind: 'sweep',
+      kind: 'trial_series',
       id: '7',
       name: 'grid',
       title: 'Grid',
@@ -148,7 +148,7 @@ export const slideRule = (
       wanted: ['double', 'root.mean'],
       ...change.sweep,
     },
-  ],
+  ]),
   rows: [],
   figures: ['double'],
 });

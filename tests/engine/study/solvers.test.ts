@@ -4,18 +4,20 @@ import { expect, test } from 'vitest';
 import type { Document } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
 import { library } from '../../../engine/study/index';
+import { onOneSheet } from '../sheet/one-sheet';
 
 const demo = fileURLToPath(new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url));
 const opened = openText(readFileSync(demo, 'utf8'));
 if (!opened.ok) throw new Error(opened.message);
 const document: Document = {
   ...opened.document,
-  cells: [
-    ...opened.document.cells,
-    { kind: 'block', id: 'planted-lap', name: 'lap', title: 'Lap', block: 'lap', fields: {} },
+  sheets: onOneSheet([
+    ...cellsOf(opened.document),
+    { kind: 'model', id: 'planted-lap', name: 'lap', title: 'Lap', of: 'lap', fields: {} },
     {
       ...{ kind: 'formula', id: 'planted-sums', name: 'sums', title: 'Sums' },
       lines: [
@@ -24,11 +26,11 @@ const document: Document = {
       ],
     },
     {
-      ...{ kind: 'sweep', id: 'planted-sweep', name: 'solver_sweep', title: 'Solver' },
+      ...{ kind: 'trial_series', id: 'planted-sweep', name: 'solver_sweep', title: 'Solver' },
       axes: [{ of: 'line_length', low: '', high: '', count: 3 }],
       wanted: ['flight.iterations', 'lap.residual', 'lap.floor_iterations'],
     },
-  ],
+  ]),
 };
 
 test('what solvers did is reached by formulas and sweeps of a sheet and on the command line', () => {

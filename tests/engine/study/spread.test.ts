@@ -4,27 +4,32 @@ import type { EngineService } from '../../../engine/protocol';
 import type { Cell, Document, SpreadCell, SpreadRow } from '../../../engine/sheet/document';
 import { serialise } from '../../../engine/sheet/file';
 import { openLive } from '../../../engine/sheet/live';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
 import { gatheringOf, planFor, runnerOf } from '../../../engine/study/kinds/index';
 import { startEngine } from '../../../engine/study/session';
 import type { SpreadPlan } from '../../../engine/study/spread/plan';
 import type { SweepProgress } from '../../../engine/terms/index';
+import { onOneSheet } from '../sheet/one-sheet';
 import { documentOf, formula, library, part, parts, smallDesign, variable, variables } from '../sheet/small';
 import { crew } from './pool/crew';
 import { library as ruleLibrary, slideRule } from './slide-rule';
 import { runPlan } from './whole';
 
 const row = (of: string, size: string, change: Partial<SpreadRow> = {}): SpreadRow => ({
-  ...{ of, spread: 'normal', size, above: '' },
+  ...{ of, distribution: 'normal', size, above: '' },
   ...change,
 });
 const spread = (change: Partial<SpreadCell>): SpreadCell => ({
-  ...{ kind: 'spread', id: 'id_shop', name: 'shop', title: 'Shop', rows: [], parts: false, wanted: [] },
+  ...{ kind: 'tolerances', id: 'id_shop', name: 'shop', title: 'Shop', rows: [], parts: false, wanted: [] },
   ...{ samples: 2000, seed: 7 },
   ...change,
 });
-const withCell = (document: Document, cell: Cell): Document => ({ ...document, cells: [...document.cells, cell] });
+const withCell = (document: Document, cell: Cell): Document => ({
+  ...document,
+  sheets: onOneSheet([...cellsOf(document), cell]),
+});
 
 function told(document: Document, cell: SpreadCell) {
   const live = openLive(withCell(document, cell), library);
@@ -77,13 +82,13 @@ describe('what is typed of a row', () => {
   const one = (change: Partial<SpreadRow>) =>
     told(linear, spread({ rows: [row('a', '2', change)], wanted: ['a'], samples: 20_000 })).results[0]!;
   it('is the half-width of a uniform and of a triangular spread', () => {
-    expect(one({ spread: 'uniform' }).deviation).toBeCloseTo(2 / Math.sqrt(3), 3);
-    expect(one({ spread: 'triangular' }).deviation).toBeCloseTo(2 / Math.sqrt(6), 3);
+    expect(one({ distribution: 'uniform' }).deviation).toBeCloseTo(2 / Math.sqrt(3), 3);
+    expect(one({ distribution: 'triangular' }).deviation).toBeCloseTo(2 / Math.sqrt(6), 3);
   });
   it('may be another amount above than below', () => {
-    expect(one({ spread: 'uniform', size: '0', above: '4' }).mean).toBeCloseTo(12, 3);
+    expect(one({ distribution: 'uniform', size: '0', above: '4' }).mean).toBeCloseTo(12, 3);
     // Mean of a triangle: a third of its three corners, 8, 10 and 16.
-    expect(one({ spread: 'triangular', above: '6' }).mean).toBeCloseTo(34 / 3, 3);
+    expect(one({ distribution: 'triangular', above: '6' }).mean).toBeCloseTo(34 / 3, 3);
   });
   it('is told of where it can be no amount', () => {
     const refused = (change: Partial<SpreadRow>) =>
@@ -160,7 +165,7 @@ describe('the uncertainty of the parts', () => {
 });
 
 const WINDY = spread({
-  rows: [row('cord.length', '8 m', { spread: 'uniform' }), row('tip_weight', '2 g')],
+  rows: [row('cord.length', '8 m', { distribution: 'uniform' }), row('tip_weight', '2 g')],
   wanted: ['lap.pull', 'parts.mass'],
   samples: 1500,
 });
@@ -169,8 +174,10 @@ describe('designs that have no answer', () => {
   const document = smallDesign();
   const hard = {
     ...document,
-    cells: document.cells.map((each) =>
-      each.kind === 'block' && each.block === 'motor' ? { ...each, fields: { ...each.fields, pull: '3.1 N' } } : each,
+    sheets: onOneSheet(
+      cellsOf(document).map((each) =>
+        each.kind === 'model' && each.of === 'motor' ? { ...each, fields: { ...each.fields, pull: '3.1 N' } } : each,
+      ),
     ),
   };
   const found = told(hard, WINDY);

@@ -5,6 +5,7 @@ import type { Cell, Document, Part } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
 import { textAt } from '../../../engine/sheet/paths';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { library } from '../../../engine/study/index';
 import type { SweepProgress } from '../../../engine/terms/index';
 import { wholeOf } from './whole';
@@ -20,8 +21,8 @@ function open(file: string): Document {
   if (!opened.ok) throw new Error(opened.message);
   return opened.document;
 }
-const cellsOf = <K extends Cell['kind']>(document: Document, kind: K) =>
-  document.cells.filter((cell) => cell.kind === kind) as Extract<Cell, { kind: K }>[];
+const ofKind = <K extends Cell['kind']>(document: Document, kind: K) =>
+  cellsOf(document).filter((cell) => cell.kind === kind) as Extract<Cell, { kind: K }>[];
 const read = (live: Live, path: string): number => live.state.m[live.compiled.program.slotOf.get(path)!]!;
 const demo = openLive(open(DEMO), library);
 
@@ -55,14 +56,14 @@ test('there are ten studies of the one design', () => {
 describe.each(studies)('%s', (file) => {
   const document = open(file);
   const live = openLive(document, library);
-  const reading = cellsOf(document, 'note').find((cell) => cell.name === 'reading')!;
+  const reading = ofKind(document, 'note').find((cell) => cell.name === 'reading')!;
   const said = noteFormulas(reading.text).map((_, k) => saidPath('reading', k));
 
   it('opens without a fault, is written as it was read, and says that it is invented', () => {
     expect(faultsOfLive(live)).toEqual([]);
     expect(serialise(document)).toBe(textOf(file));
     expect(document.invented).toBe(true);
-    expect(cellsOf(document, 'note')[0]!.text).toMatch(/The Quern 25 and all its numbers are invented\.$/);
+    expect(ofKind(document, 'note')[0]!.text).toMatch(/The Quern 25 and all its numbers are invented\.$/);
   });
 
   it('is the design of the demo', () => {
@@ -72,14 +73,14 @@ describe.each(studies)('%s', (file) => {
   });
 
   it('has sweeps that answer in every row, and charts of them', () => {
-    const sweeps = cellsOf(document, 'sweep');
+    const sweeps = ofKind(document, 'trial_series');
     expect(sweeps.length).toBeGreaterThan(0);
     for (const { name, axes } of sweeps) {
       const { why, columns, total } = wholeOf(live, name) as SweepProgress;
       expect(total).toBeGreaterThanOrEqual(3);
       expect([...why].every((code) => code === 0)).toBe(true);
       for (const column of columns) expect(new Set(column).size).toBeGreaterThan(2);
-      const charts = cellsOf(document, 'chart').filter((chart) => chart.sweep === name);
+      const charts = ofKind(document, 'chart').filter((chart) => chart.series === name);
       const shown = charts.flatMap((chart) => [chart.across, chart.lines].filter((axis) => axis !== ''));
       expect([...new Set(shown)].sort()).toEqual(axes.map((axis) => axis.of).sort());
     }
@@ -111,7 +112,7 @@ describe('the density of balsa moves the parts that are made of it, and no other
     '%s, tail of %s',
     (file, stock) => {
       const document = open(file);
-      const choices = cellsOf(document, 'choice');
+      const choices = ofKind(document, 'choice');
       const tail = choices.filter(({ name }) => ['tail_stock', 'stabiliser_stock', 'elevator_stock'].includes(name));
       const stocks = tail.map(({ name }): [string, string] => [name, stock]);
       const before = setLive(openLive({ ...document, rows: [...document.rows, own] }, library), stocks, library).live;
@@ -121,7 +122,7 @@ describe('the density of balsa moves the parts that are made of it, and no other
         const layers = choice?.options.find(({ name }) => name === picked)?.layers ?? [];
         return fields.material === BALSA || layers.some((layer) => layer.material === BALSA);
       };
-      const parts = cellsOf(document, 'parts')[0]!.rows;
+      const parts = ofKind(document, 'parts')[0]!.rows;
       const masses = (live: Live): number[] => parts.map(({ name }) => read(live, `parts.${name}.mass`));
       const light = masses(before);
       const heavy = masses(setLive(before, [[`${BALSA}.density`, '200 kg/m³']], library).live);

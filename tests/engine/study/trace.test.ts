@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { ChartCell } from '../../../engine/sheet/document';
+import { cellsOf } from '../../../engine/sheet/sheets';
 import { startEngine } from '../../../engine/study/session';
 import { LENGTH, ONE } from '../../../engine/units/index';
+import { onOneSheet } from '../sheet/one-sheet';
 import { library, slideRule } from './slide-rule';
 
 async function opened(document = slideRule()) {
@@ -28,7 +30,7 @@ describe('a trace of an open document', () => {
       present: [Float64Array.of(0, 0.5, 1), Float64Array.of(0, mean / 2, mean)],
     });
     expect(structuredClone(told)).toEqual(told);
-    const trade = await (await opened({ ...slideRule(), units: 'trade' })).trace('root.steps');
+    const trade = await (await opened({ ...slideRule(), units: 'inch_pound' })).trace('root.steps');
     expect(trade.columns.map((column) => column.unit)).toEqual(['%', 'in']);
   });
 
@@ -43,8 +45,8 @@ describe('a trace of an open document', () => {
 
   it('goes by the name that the block has in the document', async () => {
     const document = slideRule();
-    const cells = document.cells.map((cell) => (cell.id === '3' ? { ...cell, name: 'wurzel' } : cell));
-    const engine = await opened({ ...document, cells });
+    const cells = cellsOf(document).map((cell) => (cell.id === '3' ? { ...cell, name: 'wurzel' } : cell));
+    const engine = await opened({ ...document, sheets: onOneSheet(cells) });
     expect((await engine.trace('wurzel.steps')).present).toHaveLength(2);
   });
 
@@ -61,8 +63,9 @@ describe('a trace of an open document', () => {
     await engine.set([['b', '-1 mm']]);
     await engine.set([['a', '20 mm']]);
     expect(await message('root.steps')).toBe('Side 20 mm and height −1 mm point opposite ways.');
-    const { cells, ...rest } = slideRule();
-    const without = await opened({ ...rest, cells: cells.filter((cell) => cell.kind === 'variables') });
+    const rest = slideRule();
+    const cells = cellsOf(rest);
+    const without = await opened({ ...rest, sheets: onOneSheet(cells.filter((cell) => cell.kind === 'variables')) });
     expect((await without.trace('root.steps')).message).toBe(
       'There is nothing called root.steps to draw. No block of this workbook has anything to draw.',
     );
@@ -84,11 +87,14 @@ describe('a trace of an open document', () => {
     const faults = async (more: Partial<ChartCell>) => {
       const ring: ChartCell = {
         ...{ kind: 'chart', id: 'r', name: 'turn_ring', title: '', chart: 'ring' },
-        ...{ sweep: '', of: 'root.turn', across: '', up: ['reached'], lines: '', ...more },
+        ...{ series: '', of: 'root.turn', across: '', up: ['reached'], lines: '', ...more },
       };
-      const { cells, ...rest } = slideRule();
+      const rest = slideRule();
+      const cells = cellsOf(rest);
       const engine = startEngine({ ...library, blocks }, { pause: async () => {}, now: () => 0 });
-      return (await engine.open({ ...rest, cells: [...cells, ring] })).faults.map((fault) => fault.message);
+      return (await engine.open({ ...rest, sheets: onOneSheet([...cells, ring]) })).faults.map(
+        (fault) => fault.message,
+      );
     };
     expect(await faults({})).toEqual([]);
     expect(await faults({ of: '' })).toEqual(['turn_ring has nothing to show. There is root.turn.']);
@@ -123,13 +129,14 @@ describe('a trace of an open document', () => {
     const blocks = library.blocks.map((each) =>
       each.kind === 'root' ? { ...each, traces: { steps: { ...each.traces!.steps!, outlines: true as const } } } : each,
     );
-    const { cells, ...rest } = slideRule();
+    const rest = slideRule();
+    const cells = cellsOf(rest);
     const along: ChartCell = {
       ...{ kind: 'chart', id: 'r', name: 'steps', title: '', chart: 'along' },
-      ...{ sweep: '', of: 'root.steps', across: '', up: ['reached'], lines: '' },
+      ...{ series: '', of: 'root.steps', across: '', up: ['reached'], lines: '' },
     };
     const engine = startEngine({ ...library, blocks }, { pause: async () => {}, now: () => 0 });
-    const { faults } = await engine.open({ ...rest, cells: [...cells, along] });
+    const { faults } = await engine.open({ ...rest, sheets: onOneSheet([...cells, along]) });
     expect(faults.map((fault) => fault.message)).toEqual([
       'steps shows "root.steps", which is nothing that runs along a line. No block of this workbook has anything that runs along a line.',
     ]);

@@ -4,7 +4,7 @@ import { fitChart, type Offer } from '../../../workbook/cells/chart/fit';
 
 const axis = (of: string) => ({ of, low: '', high: '', count: 9 });
 const sweep = (name: string, axes: readonly string[], wanted: readonly string[]): SweepCell => ({
-  ...{ kind: 'sweep', id: name, name, title: name },
+  ...{ kind: 'trial_series', id: name, name, title: name },
   axes: axes.map(axis),
   wanted,
 });
@@ -34,7 +34,7 @@ const lines = sweep('line_sweep', ['line_length'], ['pull', 'lap_time']);
 const all = offer([parts, balance, lines]);
 const chart = (more: Partial<ChartCell> = {}): ChartCell => ({
   ...{ kind: 'chart', id: 'c', name: 'chart', title: '', chart: 'line' },
-  ...{ sweep: 'balance_sweep', across: 'station', up: ['cg'], lines: 'tail_stock' },
+  ...{ series: 'balance_sweep', across: 'station', up: ['cg'], lines: 'tail_stock' },
   ...more,
 });
 
@@ -44,14 +44,14 @@ test('what still fits stays', () => {
 });
 
 test('a new chart of a sweep takes what there is first', () => {
-  const empty = chart({ sweep: '', across: '', up: [], lines: '' });
+  const empty = chart({ series: '', across: '', up: [], lines: '' });
   expect(fitChart(empty, all)).toEqual(chart({ across: 'tail_stock', lines: '' }));
   expect(fitChart(empty, offer([]))).toEqual(empty);
 });
 
 test('another sweep has other axes and results', () => {
-  expect(fitChart(chart({ sweep: 'line_sweep', up: ['cg', 'pull'] }), all)).toEqual(
-    chart({ sweep: 'line_sweep', across: 'line_length', lines: '', up: ['pull'] }),
+  expect(fitChart(chart({ series: 'line_sweep', up: ['cg', 'pull'] }), all)).toEqual(
+    chart({ series: 'line_sweep', across: 'line_length', lines: '', up: ['pull'] }),
   );
 });
 
@@ -68,7 +68,7 @@ test('a scatter sets a result against another one', () => {
 test('bars like the options of a choice across, and the parts where there is no sweep', () => {
   const bars = chart({ chart: 'bars', across: '', lines: '' });
   expect(fitChart(bars, all)).toEqual(chart({ chart: 'bars', across: 'tail_stock', lines: '' }));
-  expect(fitChart({ ...bars, sweep: '' }, offer([parts]))).toMatchObject({ of: 'parts', up: ['mass'] });
+  expect(fitChart({ ...bars, series: '' }, offer([parts]))).toMatchObject({ of: 'parts', up: ['mass'] });
   expect(fitChart({ ...bars, of: 'parts', up: ['moment'] }, all)).toMatchObject({ of: 'parts', up: ['moment'] });
 });
 
@@ -82,23 +82,23 @@ test('moments and rings have sources of their own, and leave them for a sweep', 
 });
 
 const shop: SpreadCell = {
-  ...{ kind: 'spread', id: 's', name: 'shop', title: 'Shop', parts: false, samples: 100, seed: 1 },
-  rows: [{ of: 'tip_weight', spread: 'normal', size: '1 g', above: '' }],
+  ...{ kind: 'tolerances', id: 's', name: 'shop', title: 'Shop', parts: false, samples: 100, seed: 1 },
+  rows: [{ of: 'tip_weight', distribution: 'normal', size: '1 g', above: '' }],
   wanted: ['pull', 'lap_time'],
 };
 
 test('a histogram and a scatter take a spread too, shares take nothing else', () => {
   const both = offer([balance, shop]);
-  expect(fitChart(chart({ chart: 'histogram', sweep: 'shop', up: ['lap_time', 'tip_weight', 'cg'] }), both)).toEqual(
-    chart({ chart: 'histogram', sweep: 'shop', across: '', lines: '', up: ['lap_time', 'tip_weight'] }),
+  expect(fitChart(chart({ chart: 'histogram', series: 'shop', up: ['lap_time', 'tip_weight', 'cg'] }), both)).toEqual(
+    chart({ chart: 'histogram', series: 'shop', across: '', lines: '', up: ['lap_time', 'tip_weight'] }),
   );
-  expect(fitChart(chart({ chart: 'scatter', sweep: 'shop', across: 'tip_weight' }), both)).toEqual(
-    chart({ chart: 'scatter', sweep: 'shop', across: 'tip_weight', lines: '', up: ['pull'] }),
+  expect(fitChart(chart({ chart: 'scatter', series: 'shop', across: 'tip_weight' }), both)).toEqual(
+    chart({ chart: 'scatter', series: 'shop', across: 'tip_weight', lines: '', up: ['pull'] }),
   );
   expect(fitChart(chart({ chart: 'shares', up: ['tip_weight'] }), both)).toEqual(
-    chart({ chart: 'shares', sweep: 'shop', across: '', lines: '', up: ['pull'] }),
+    chart({ chart: 'shares', series: 'shop', across: '', lines: '', up: ['pull'] }),
   );
-  expect(fitChart(chart({ sweep: 'shop' }), both).sweep).toBe('balance_sweep');
+  expect(fitChart(chart({ series: 'shop' }), both).series).toBe('balance_sweep');
 });
 
 test('what runs along something takes a column across and the others up, and only what goes round is a ring', () => {

@@ -30,7 +30,7 @@ test('the first row is picked at once, and another one when it goes', () => {
 test('a block follows the choice in the fields that it has, and only where it does not yet', () => {
   const columns = ['weave', 'diameter', 'strength'].map((name) => ({ name }));
   const fields = ['diameter', 'strength', 'length'].map((name) => ({ name }) as FieldDescription);
-  const block = { kind: 'block', name: 'cord', fields: { diameter: '3 mm', strength: 'cord_pick.strength' } };
+  const block = { kind: 'model', name: 'cord', fields: { diameter: '3 mm', strength: 'cord_pick.strength' } };
   const texts = feedingTexts(cell, block as unknown as BlockCell, { columns } as unknown as TableDescription, fields);
   expect(texts).toEqual([['cord.diameter', 'cord_pick.diameter']]);
 });

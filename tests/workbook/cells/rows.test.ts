@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { applyChanges, type Variable, type VariablesCell } from '../../../engine/index';
+import { applyChanges, cellsOf, type Variable, type VariablesCell } from '../../../engine/index';
 import { inOtherUnit, moved } from '../../../workbook/cells/rows/edits';
 import {
   copyOfVariable,
@@ -46,7 +46,7 @@ describe('variables', () => {
     const { changes, name } = retitleVariable(document, cell.rows[0]!, 'Lead');
     expect(name).toBe('lead_2');
     const after = applyChanges(document, changes).document;
-    expect(after.cells[0]).toMatchObject({ rows: [{ name: 'lead_2', title: 'Lead' }] });
-    expect(after.cells[1]).toMatchObject({ lines: [{ text: '2 * lead_2' }, {}] });
+    expect(cellsOf(after)[0]).toMatchObject({ rows: [{ name: 'lead_2', title: 'Lead' }] });
+    expect(cellsOf(after)[1]).toMatchObject({ lines: [{ text: '2 * lead_2' }, {}] });
   });
 });

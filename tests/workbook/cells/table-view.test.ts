@@ -8,7 +8,7 @@ const cell: TableCell = {
   id: '1',
   name: 'rows',
   title: 'Rows',
-  sweep: 'grid',
+  series: 'grid',
   columns: [],
   keep: [{ of: 'flight.pull', low: '20 N', high: '' }],
   rows: 'all',

@@ -50,7 +50,7 @@ const names = new Map(
 
 const cell: ChartCell = {
   ...{ id: 'c', name: 'run_chart', title: 'Pull and speed along the run', kind: 'chart', chart: 'along' },
-  ...{ sweep: '', of: 'launch.run', across: 'distance', up: ['pull', 'speed', 'side_force'], lines: '' },
+  ...{ series: '', of: 'launch.run', across: 'distance', up: ['pull', 'speed', 'side_force'], lines: '' },
   checks: ['tight'],
 };
 

@@ -85,7 +85,7 @@ const checks: readonly CheckCell[] = [
 
 const cell = (more: Partial<ChartCell>): ChartCell => ({
   ...{ id: 'c', name: 'tip_chart', title: 'Engine station and tip weight', kind: 'chart', chart: 'carpet' },
-  ...{ sweep: 'tip_sweep', across: 'engine_station', up: ['flight.pull'], lines: 'tip_weight' },
+  ...{ series: 'tip_sweep', across: 'engine_station', up: ['flight.pull'], lines: 'tip_weight' },
   ...more,
 });
 

@@ -47,7 +47,7 @@ const parts: PartsCell = {
 
 const chart = (more: Partial<ChartCell>): ChartCell => ({
   ...{ id: 'c', name: 'parts_chart', title: 'What each part weighs', kind: 'chart', chart: 'bars' },
-  ...{ sweep: '', of: 'parts', across: '', up: ['mass'], lines: '' },
+  ...{ series: '', of: 'parts', across: '', up: ['mass'], lines: '' },
   ...more,
 });
 

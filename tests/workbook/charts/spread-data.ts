@@ -37,7 +37,7 @@ export const spreadProgress: SweepProgress = {
 };
 export const spreadChart = (chart: ChartCell['chart'], more: Partial<ChartCell> = {}): SweepChartProps => ({
   cell: {
-    ...{ kind: 'chart', id: 'c', name: 'pulls', title: 'Pull in the shop', chart, sweep: 'shop' },
+    ...{ kind: 'chart', id: 'c', name: 'pulls', title: 'Pull in the shop', chart, series: 'shop' },
     ...{ across: '', up: ['flight.pull'], lines: '' },
     ...more,
   },

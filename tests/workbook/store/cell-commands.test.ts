@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Cell, type Document, rename, retitleCell } from '../../../engine/index';
+import { type Cell, cellsOf, type Document, rename, retitleCell } from '../../../engine/index';
 import { openLive } from '../../../engine/sheet/live';
 import { faultsOf } from '../../../engine/sheet/sentences';
 import { plainOffers } from '../../../workbook/cells/new/index';
@@ -22,7 +22,10 @@ const design = (): Document => ({ ...smallDesign(), figures: ['lap.pull'] });
 function open(document = design()) {
   const editor = createEditor(document, { changed: () => {}, committed: () => {}, now: () => 0, frozen: true });
   const removed: string[] = [];
-  const commands = createCellCommands({ editor, blocks: () => blocks, removed: (title) => removed.push(title) });
+  const commands = createCellCommands({
+    ...{ editor, blocks: () => blocks, shown: () => 's1' },
+    removed: (title) => removed.push(title),
+  });
   return { editor, commands, removed };
 }
 type Opened = ReturnType<typeof open>;
@@ -31,33 +34,33 @@ const faults = (document: Document): string[] => {
   const { compiled, state } = openLive(document, library);
   return faultsOf(compiled, state).map((fault) => fault.message);
 };
-const names = (document: Document): string[] => document.cells.map((cell) => cell.name);
+const names = (document: Document): string[] => cellsOf(document).map((cell) => cell.name);
 
 /** All that begins without a fault on this design: a table without parts weighs nothing, a log names results of real blocks, a fit asks for a log. */
 const offers = plainOffers(undefined).filter(({ key }) => !['parts', 'log', 'fit'].includes(key));
 
 const COMMANDS: Readonly<Record<string, (opened: Opened, random: Random) => void>> = {
   add({ editor, commands }, random) {
-    commands.addCell(random.below(editor.document.value.cells.length + 1), random.pick(offers).make);
+    commands.addCell(random.below(cellsOf(editor.document.value).length + 1), random.pick(offers).make);
   },
   copy({ editor, commands }, random) {
-    commands.copyCell(random.pick(editor.document.value.cells).id);
+    commands.copyCell(random.pick(cellsOf(editor.document.value)).id);
   },
   move({ editor, commands }, random) {
-    const { cells } = editor.document.value;
+    const cells = cellsOf(editor.document.value);
     commands.moveCell(random.pick(cells).id, random.below(cells.length + 1));
   },
   fold({ editor, commands }, random) {
-    commands.fold(random.pick(editor.document.value.cells), random.below(2) === 0);
+    commands.fold(random.pick(cellsOf(editor.document.value)), random.below(2) === 0);
   },
   name({ editor }, random) {
     const { document } = editor;
-    const cell = random.pick(document.value.cells);
+    const cell = random.pick(cellsOf(document.value));
     const renamed = rename(document.value, cell.name, `name_${random.below(30)}`);
     if (renamed.ok && renamed.changes.length > 0) editor.change(renamed.changes, 'name');
   },
   title({ editor }, random) {
-    const { id } = random.pick(editor.document.value.cells);
+    const { id } = random.pick(cellsOf(editor.document.value));
     editor.change(retitleCell(editor.document.value, id, `Title ${random.below(30)}`), 'title');
   },
 };
@@ -91,7 +94,7 @@ describe.each(someOf([1, 2, 3, 4, 5, 6, 7, 8]))('whole cells at random, seed %i'
     const { editor, commands } = opened;
     const start = editor.document.value;
     for (let k = 0; k < 40; k++) {
-      const { cells } = editor.document.value;
+      const cells = cellsOf(editor.document.value);
       if (random.below(3) === 0 && cells.length > 1) commands.removeCell(random.pick(cells).id);
       else COMMANDS[random.pick(Object.keys(COMMANDS))]!(opened, random);
     }
@@ -135,7 +138,7 @@ describe('one edit each', () => {
 
   test('unfolding what hides a fault is no edit', () => {
     const { editor, commands } = open();
-    const cell = (): Cell => editor.document.value.cells[0]!;
+    const cell = (): Cell => cellsOf(editor.document.value)[0]!;
     commands.fold(cell(), true);
     expect(editor.undoSays.value).toBe('folding Words');
     editor.undo();

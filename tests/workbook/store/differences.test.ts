@@ -1,12 +1,13 @@
 import { expect, test } from 'vitest';
 import { applyChanges, type Document } from '../../../engine/index';
 import { differencesOf } from '../../../workbook/store/differences';
+import { onOneSheet } from '../../engine/sheet/one-sheet';
 import { smallSheet } from './small-sheet';
 
 const [path, other] = ['span', 'chord'] as const;
 const sheet = (): Document => ({
   ...smallSheet,
-  cells: [
+  sheets: onOneSheet([
     {
       kind: 'variables',
       id: 'v',
@@ -23,7 +24,7 @@ const sheet = (): Document => ({
         step: '',
       })),
     },
-  ],
+  ]),
 });
 
 test('without a baseline nothing differs', () => {

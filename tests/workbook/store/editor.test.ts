@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { type Document, textAt } from '../../../engine/index';
+import { cellsOf, type Document, textAt } from '../../../engine/index';
 import { createEditor, type EditorPorts } from '../../../workbook/store/editor';
-import { replaceDocument } from '../../../workbook/store/replace-document';
+import { onOneSheet } from '../../engine/sheet/one-sheet';
 import { smallSheet } from './small-sheet';
 
 function open(document: Document = smallSheet, also: Partial<EditorPorts> = {}) {
@@ -167,7 +167,7 @@ test('an edit of texts alone is told as texts, any other as a new document', () 
 test('how the sheet is arranged is kept, but is nothing to take back and nothing to compute', () => {
   const { editor, told, kept } = open();
   editor.arrange({ change: 'fold', id: 'c1', folded: true });
-  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  expect(cellsOf(editor.document.value)[0]!.folded).toBe(true);
   expect(editor.undoSays.value).toBeUndefined();
   expect(told).toEqual([]);
   expect(kept).toHaveLength(1);
@@ -176,11 +176,11 @@ test('how the sheet is arranged is kept, but is nothing to take back and nothing
 test('folding is one step back, and nothing to compute', () => {
   const { editor, told, kept } = open();
   editor.change([{ change: 'fold', id: 'c1', folded: true }], 'folding Words');
-  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  expect(cellsOf(editor.document.value)[0]!.folded).toBe(true);
   editor.undo();
   expect(editor.document.value).toEqual(smallSheet);
   editor.redo();
-  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  expect(cellsOf(editor.document.value)[0]!.folded).toBe(true);
   expect(told).toEqual([]);
   expect(kept).toHaveLength(3);
 });
@@ -190,7 +190,7 @@ test('what is arranged while the finger is down stays when it lets go', () => {
   editor.drag('tip_weight', '30 g', 'tip weight');
   editor.arrange({ change: 'fold', id: 'c1', folded: true });
   editor.rest();
-  expect([text('tip_weight'), editor.document.value.cells[0]!.folded]).toEqual(['30 g', true]);
+  expect([text('tip_weight'), cellsOf(editor.document.value)[0]!.folded]).toEqual(['30 g', true]);
 });
 
 test('opening another sheet is taken back like any edit', () => {
@@ -200,9 +200,9 @@ test('opening another sheet is taken back like any edit', () => {
     title: 'Other',
     invented: true,
     baseline: { tip_weight: '3 g' },
-    cells: smallSheet.cells.toReversed(),
+    sheets: onOneSheet(cellsOf(smallSheet).toReversed()),
   };
-  editor.change(replaceDocument(editor.document.value, other), 'opening other');
+  editor.change([{ change: 'design', document: other }], 'opening other');
   expect(editor.document.value).toEqual(other);
   editor.undo();
   expect(editor.document.value).toEqual(smallSheet);
@@ -214,7 +214,7 @@ test('opening another design tells which one is open, and so does taking that ba
   const turned: string[] = [];
   const { editor } = open(smallSheet, { turned: (design) => turned.push(design) });
   const other = { ...smallSheet, title: 'Other' };
-  editor.change(replaceDocument(smallSheet, other), 'opening other', { from: 'a', to: 'b' });
+  editor.change([{ change: 'design', document: other }], 'opening other', { from: 'a', to: 'b' });
   editor.change(tip('30 g'), 'tip weight');
   editor.undo();
   expect(turned).toEqual([]);
@@ -235,8 +235,8 @@ test('what is looked at is shown and computed, cannot be changed, and leaves the
   expect(refused).toBe(3);
   expect([editor.document.value.title, text('tip_weight')]).toEqual(['Old', '21 g']);
   // Unfolding is looking.
-  editor.arrange({ change: 'cell', cell: { ...smallSheet.cells[0]!, folded: true } });
-  expect(editor.document.value.cells[0]!.folded).toBe(true);
+  editor.arrange({ change: 'cell', cell: { ...cellsOf(smallSheet)[0]!, folded: true } });
+  expect(cellsOf(editor.document.value)[0]!.folded).toBe(true);
   editor.look(undefined);
   expect([editor.document.value.title, text('tip_weight')]).toEqual(['Small sheet', '30 g']);
   expect(told.map(({ title }) => title)).toEqual(['Small sheet', 'Old', 'Small sheet']);
@@ -248,7 +248,7 @@ test('what is looked at is shown and computed, cannot be changed, and leaves the
 test('while the design may not be changed nothing of it is, but opening another is taken back', () => {
   let may = true;
   const { editor, text } = open(smallSheet, { mayChange: () => may });
-  editor.change(replaceDocument(smallSheet, smallSheet), 'opening other', { from: 'a', to: 'b' });
+  editor.change([{ change: 'design', document: smallSheet }], 'opening other', { from: 'a', to: 'b' });
   may = false;
   editor.change(tip('31 g'), 'tip weight');
   expect(text('tip_weight')).toBe('21 g');

@@ -1,5 +1,15 @@
-import type { Document, EngineService, NameInfo, Snapshot, SweepRequest } from '../../../engine/index';
-import { ONE, textAt, toSI } from '../../../engine/index';
+import {
+  cellsOf,
+  type Document,
+  type EngineService,
+  type NameInfo,
+  ONE,
+  type Snapshot,
+  type SweepRequest,
+  textAt,
+  toSI,
+} from '../../../engine/index';
+import { onOneSheet } from '../../engine/sheet/one-sheet';
 import { smallSheet } from './small-sheet';
 
 const names: readonly NameInfo[] = ['tip_weight', 'line_length'].map((path, slot) => ({
@@ -87,11 +97,15 @@ export function smallEngine() {
 }
 
 function edited(document: Document, path: string, text: string): Document {
-  const cells = document.cells.map((cell) =>
+  const cells = cellsOf(document).map((cell) =>
     cell.kind === 'variables'
       ? { ...cell, rows: cell.rows.map((row) => (row.name === path ? { ...row, text } : row)) }
       : cell,
   );
   const kept = document.baseline?.[path] ?? textAt(document, path)!;
-  return { ...document, cells, baseline: document.baseline && { ...document.baseline, [path]: kept } };
+  return {
+    ...document,
+    sheets: onOneSheet(cells),
+    baseline: document.baseline && { ...document.baseline, [path]: kept },
+  };
 }

@@ -1,4 +1,5 @@
 import { type Document, VERSION } from '../../../engine/index';
+import { onOneSheet } from '../../engine/sheet/one-sheet';
 
 /** A sheet with one of what edits can reach, for tests of the page alone. */
 export const smallSheet: Document = {
@@ -7,11 +8,10 @@ export const smallSheet: Document = {
   title: 'Small sheet',
   drawn: '',
   date: '2026-11-25',
-  sheet: '1 of 1',
   units: 'metric',
   rows: [],
   figures: ['tip_weight'],
-  cells: [
+  sheets: onOneSheet([
     { kind: 'note', id: 'c1', name: 'words', title: 'Words', text: 'Set the tip weight.' },
     {
       kind: 'variables',
@@ -41,5 +41,5 @@ export const smallSheet: Document = {
         },
       ],
     },
-  ],
+  ]),
 };

@@ -3,7 +3,7 @@ import type { TableAnswer, TableView } from '../../../engine/index';
 import { createTableFeed } from '../../../workbook/store/table-feed';
 
 const view = (sort: string): TableView => ({
-  sweep: 's',
+  series: 's',
   columns: [],
   keep: [],
   rows: 'all',

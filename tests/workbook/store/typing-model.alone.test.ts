@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
-import { type Document, openText, serialise, textAt } from '../../../engine/index';
+import { cellsOf, type Document, openText, serialise, textAt } from '../../../engine/index';
 import { createSheet, type Sheet } from '../../../workbook/store/sheet';
 import { newBrowser } from './keep/pages';
 import { type Draft, PATHS, type Path, Plain, type State } from './plain-sheet';
@@ -189,7 +189,7 @@ function act(page: Page, plain: Plain, action: Action): void {
       plain.step(plain.future, plain.past);
       return;
     case 'fold':
-      sheet.fold(sheet.document.value.cells[1]!, !plain.now.folded);
+      sheet.fold(cellsOf(sheet.document.value)[1]!, !plain.now.folded);
       plain.settle();
       plain.commit({ ...plain.now, folded: !plain.now.folded });
       return;
@@ -205,7 +205,7 @@ function act(page: Page, plain: Plain, action: Action): void {
 
 const stateOf = (document: Document): State => ({
   title: document.title,
-  folded: document.cells[1]?.folded ?? false,
+  folded: cellsOf(document)[1]?.folded ?? false,
   texts: {
     tip_weight: textAt(document, 'tip_weight') ?? '',
     line_length: textAt(document, 'line_length') ?? '',

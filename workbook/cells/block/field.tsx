@@ -16,7 +16,7 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
     <div class="field">
       <QuantitySymbol of={field.symbol} />
       <span class="field-title">
-        <ReferenceLink to={fieldAnchor(cell.block, field.name)}>{field.title}</ReferenceLink>
+        <ReferenceLink to={fieldAnchor(cell.of, field.name)}>{field.title}</ReferenceLink>
       </span>
       {field.kind === 'option' ? (
         <OptionEntry path={path} text={text} field={field} docId={docId} />
@@ -52,7 +52,7 @@ function OptionEntry(props: { path: string; text: string; field: FieldDescriptio
   const options = field.options ?? [];
   const picked = text === '' ? field.default : text;
   // A choice of the sheet whose options all are options here can decide in their place.
-  const choices = sheet.document.value.cells.filter(
+  const choices = sheet.cells.value.filter(
     (each) =>
       each.kind === 'choice' && each.options.length > 0 && each.options.every(({ name }) => options.includes(name)),
   );

@@ -10,7 +10,7 @@ export function LinkRow({ cell, field }: { cell: BlockCell; field: FieldDescript
   const strange = picked !== '' && !names.includes(picked);
   if (names.length < 2 && !strange) return null;
   const path = `${cell.name}.${field.name}`;
-  const title = (name: string): string => sheet.document.value.cells.find((each) => each.name === name)?.title ?? name;
+  const title = (name: string): string => sheet.cells.value.find((each) => each.name === name)?.title ?? name;
   return (
     <div class="field">
       <span class="symbol" />

@@ -12,7 +12,7 @@ export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDes
     <div class="result" title={result.doc}>
       <QuantitySymbol of={result.symbol} />
       <span class="field-title">
-        <ReferenceLink to={resultAnchor(cell.block, result.name)}>{result.title}</ReferenceLink>
+        <ReferenceLink to={resultAnchor(cell.of, result.name)}>{result.title}</ReferenceLink>
       </span>
       <output aria-live="off" data-value={path}>
         {sheet.shown(path)}

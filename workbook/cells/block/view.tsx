@@ -9,8 +9,8 @@ import { ResultRow } from './result';
 /** A piece of the model: the form and the results, both made from what the block declares. */
 export function BlockView({ cell }: { cell: BlockCell }) {
   const sheet = useSheet();
-  const block = sheet.blockNamed(cell.block);
-  if (!block) return <p class="aside">This sheet knows no block called {cell.block}.</p>;
+  const block = sheet.blockNamed(cell.of);
+  if (!block) return <p class="aside">This sheet knows no block called {cell.of}.</p>;
   return (
     <div class="block">
       <p class="aside">{block.doc}</p>

@@ -23,18 +23,18 @@ export interface Offer {
   isChoice(path: string): boolean;
 }
 
-const sweepsOf = ({ cells }: Offer): readonly SweepCell[] => cells.filter((each) => each.kind === 'sweep');
+const sweepsOf = ({ cells }: Offer): readonly SweepCell[] => cells.filter((each) => each.kind === 'trial_series');
 /** Sweeps and spreads that a kind of chart can be drawn from. */
 export const sampledOf = (kind: ChartCell['chart'], { cells }: Offer): readonly (SweepCell | SpreadCell)[] => {
   const { spread } = chartNeeds[kind];
   return [
-    ...(spread === 'only' ? [] : cells.filter((each) => each.kind === 'sweep')),
-    ...(spread ? cells.filter((each) => each.kind === 'spread') : []),
+    ...(spread === 'only' ? [] : cells.filter((each) => each.kind === 'trial_series')),
+    ...(spread ? cells.filter((each) => each.kind === 'tolerances') : []),
   ];
 };
 /** Results of each design that a chart can show: in a spread what differs is told too. */
 export const resultsOf = (kind: ChartCell['chart'], source: SweepCell | SpreadCell | undefined): readonly string[] => {
-  if (source?.kind !== 'spread' || chartNeeds[kind].spread === 'only') return source?.wanted ?? [];
+  if (source?.kind !== 'tolerances' || chartNeeds[kind].spread === 'only') return source?.wanted ?? [];
   return [...new Set([...source.wanted, ...source.rows.map((row) => row.of)])];
 };
 /** Traces that a kind of chart can show. */
@@ -85,9 +85,9 @@ export function fitChart(cell: ChartCell, offer: Offer): ChartCell {
 function fitSweep({ of: _, ...cell }: ChartCell, offer: Offer): ChartCell {
   const needs = chartNeeds[cell.chart];
   const sources = sampledOf(cell.chart, offer);
-  const sweep = sources.find((each) => each.name === cell.sweep) ?? sources[0];
+  const sweep = sources.find((each) => each.name === cell.series) ?? sources[0];
   if (!sweep) return cell;
-  const all = sweep.kind === 'sweep' ? sweep.axes.map((axis) => axis.of) : [];
+  const all = sweep.kind === 'trial_series' ? sweep.axes.map((axis) => axis.of) : [];
   const axes = needs.numbers ? all.filter((path) => !offer.isChoice(path)) : all;
   const liked = cell.chart === 'bars' ? axes.find((path) => offer.isChoice(path)) : undefined;
   const wanted = resultsOf(cell.chart, sweep);
@@ -102,5 +102,5 @@ function fitSweep({ of: _, ...cell }: ChartCell, offer: Offer): ChartCell {
   const lines = { axis: kept || (others[0] ?? ''), 'axis or nothing': kept, nothing: '' }[needs.lines];
   const shown = wanted.filter((path) => needs.across !== 'result' || path !== across);
   const up = cell.up.filter((path) => shown.includes(path)).slice(0, needs.up);
-  return { ...cell, sweep: sweep.name, across, lines, up: up.length > 0 ? up : shown.slice(0, 1) };
+  return { ...cell, series: sweep.name, across, lines, up: up.length > 0 ? up : shown.slice(0, 1) };
 }

@@ -24,9 +24,9 @@ export function ChartForm({ cell }: { cell: ChartCell }) {
   const source = chartSource(cell);
   const change = (to: Partial<ChartCell>): void => sheet.changeCell({ ...cell, ...to });
   const refit = (to: Partial<ChartCell>): void => sheet.changeCell(fitChart({ ...cell, ...to }, offer));
-  const sweep = sampledOf(cell.chart, offer).find((each) => each.name === cell.sweep);
+  const sweep = sampledOf(cell.chart, offer).find((each) => each.name === cell.series);
   const title = (path: string): string => sheet.name(path)?.title ?? path;
-  const axes = (sweep?.kind === 'sweep' ? sweep.axes : []).map(
+  const axes = (sweep?.kind === 'trial_series' ? sweep.axes : []).map(
     ({ of }): PickOption => ({ value: of, title: title(of) }),
   );
   const results = resultsOf(cell.chart, sweep).map((path): PickOption => ({ value: path, title: title(path) }));
@@ -54,12 +54,12 @@ export function ChartForm({ cell }: { cell: ChartCell }) {
         <Pick
           id={id('from')}
           label="Drawn from"
-          value={source === 'sweep' ? `sweep ${cell.sweep}` : `of ${cell.of ?? ''}`}
+          value={source === 'sweep' ? `sweep ${cell.series}` : `of ${cell.of ?? ''}`}
           options={sources(cell, offer)}
           none="nothing yet"
           onPick={(picked) => {
             const [by, ...name] = picked.split(' ');
-            refit(by === 'sweep' ? { sweep: name.join(' '), of: '' } : { of: name.join(' ') });
+            refit(by === 'sweep' ? { series: name.join(' '), of: '' } : { of: name.join(' ') });
           }}
         />
         {source === 'sweep' && needs.across !== 'nothing' && (
@@ -123,7 +123,7 @@ function sources({ chart }: ChartCell, offer: Offer): PickOption[] {
     ...(from.includes('sweep')
       ? sampledOf(chart, offer).map((each) => ({
           ...{ value: `sweep ${each.name}`, title: titleOf(each) },
-          ...group(each.kind === 'sweep' ? 'Sweeps' : 'Spreads'),
+          ...group(each.kind === 'trial_series' ? 'Sweeps' : 'Spreads'),
         }))
       : []),
     ...(from.includes('parts')
@@ -228,7 +228,7 @@ function mayLimit(cell: ChartCell, check: CheckCell, sheet: ReturnType<typeof us
       if (chartNeeds[cell.chart].spread === 'only') return false;
       const wanted = resultsOf(
         cell.chart,
-        sampledOf(cell.chart, offerOf(sheet)).find((each) => each.name === cell.sweep),
+        sampledOf(cell.chart, offerOf(sheet)).find((each) => each.name === cell.series),
       );
       // Only a picture over two axes can show a limit on another result than those that it shows.
       const shown = cell.chart === 'contour' ? wanted : [...cell.up, cell.across];

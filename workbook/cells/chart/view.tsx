@@ -25,7 +25,7 @@ export function ChartView({ cell }: { cell: ChartCell }) {
       here.value = false;
       leave();
     };
-  }, `${cell.chart} ${cell.sweep} ${cell.of}`);
+  }, `${cell.chart} ${cell.series} ${cell.of}`);
   const follows = useComputed(() => here.value || sheet.state.value.kind !== 'working').value;
   const last = useRef<Drawn | undefined>(undefined);
   // A kind or a sweep that was chosen anew has nothing to do with what stood here.
@@ -48,12 +48,13 @@ function Content({ of }: { of: Drawn | undefined }) {
   return 'fault' in of ? <p class="fault-flag fault">{of.fault}</p> : <Chart {...of} />;
 }
 
-const sameSource = (a: ChartCell, b: ChartCell): boolean => a.chart === b.chart && a.sweep === b.sweep && a.of === b.of;
+const sameSource = (a: ChartCell, b: ChartCell): boolean =>
+  a.chart === b.chart && a.series === b.series && a.of === b.of;
 
 function watchSource(cell: ChartCell, sheet: Sheet): () => void {
   switch (chartSource(cell)) {
     case 'sweep':
-      return cell.sweep === '' ? () => {} : sheet.sweeps.watch(cell.sweep);
+      return cell.series === '' ? () => {} : sheet.sweeps.watch(cell.series);
     case 'trace':
       return cell.of ? sheet.traces.watch(cell.of) : () => {};
     case 'parts':
@@ -71,16 +72,16 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
   const common = { cell, names: names.value, values, baseline, moving: moving.value, checks, optionTitle };
   switch (chartSource(cell)) {
     case 'sweep': {
-      const progress = cell.sweep === '' ? undefined : sheet.sweeps.progress(cell.sweep).value;
+      const progress = cell.series === '' ? undefined : sheet.sweeps.progress(cell.series).value;
       if (progress?.state === 'fault') return { fault: progress.message ?? '' };
       if (!progress) return undefined;
       // The rows of a spread are fewer than the samples that it takes.
       if (progress.spread) return { ...common, progress: { ...progress, total: progress.why.length } };
       const along = baseline !== undefined && chartNeeds[cell.chart].across === 'axis';
-      return { ...common, progress, ghost: along ? sheet.sweeps.ghost(cell.sweep, [cell.across]).value : undefined };
+      return { ...common, progress, ghost: along ? sheet.sweeps.ghost(cell.series, [cell.across]).value : undefined };
     }
     case 'parts': {
-      const parts = sheet.document.value.cells.find((each) => each.kind === 'parts' && each.name === cell.of);
+      const parts = sheet.cells.value.find((each) => each.kind === 'parts' && each.name === cell.of);
       return parts?.kind === 'parts' ? { ...common, parts } : undefined;
     }
     case 'trace': {

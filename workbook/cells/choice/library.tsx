@@ -32,7 +32,7 @@ function Feed({ cell, table }: { cell: ChoiceCell; table: TableDescription }) {
   return (
     <>
       {blocksFed(sheet, table).map((block) => {
-        const texts = feedingTexts(cell, block, table, sheet.blockNamed(block.block)?.fields ?? []);
+        const texts = feedingTexts(cell, block, table, sheet.blockNamed(block.of)?.fields ?? []);
         if (texts.length === 0) return null;
         return (
           <button
@@ -50,10 +50,9 @@ function Feed({ cell, table }: { cell: ChoiceCell; table: TableDescription }) {
 }
 
 const blocksFed = (sheet: Sheet, table: TableDescription): readonly BlockCell[] =>
-  sheet
-    .part('cells')
-    .filter((each) => each.kind === 'block')
-    .filter((each) => sheet.blockNamed(each.block)?.role === table.feeds);
+  sheet.cells.value
+    .filter((each) => each.kind === 'model')
+    .filter((each) => sheet.blockNamed(each.of)?.role === table.feeds);
 
 function Rows({ cell }: { cell: ChoiceCell }) {
   const sheet = useSheet();

@@ -53,7 +53,7 @@ function Consequence({ cell, option }: { cell: ChoiceCell; option: ChoiceOption 
   if (mass !== undefined && !Number.isNaN(mass)) {
     return (
       <span class="consequence">
-        {formatQuantity(mass, sheet.part('units') === 'trade' ? 'oz' : 'g')}
+        {formatQuantity(mass, sheet.part('units') === 'inch_pound' ? 'oz' : 'g')}
         <span class="unseen"> of parts made of it</span>
       </span>
     );

@@ -10,7 +10,7 @@ import { isAxis } from '../sweep/form';
 export function FitForm({ cell }: { cell: FitCell }) {
   const sheet = useSheet();
   const change = (to: Partial<FitCell>): void => sheet.changeCell({ ...cell, ...to });
-  const logs = sheet.document.value.cells.filter((each): each is LogCell => each.kind === 'log');
+  const logs = sheet.cells.value.filter((each): each is LogCell => each.kind === 'log');
   const log = logs.find((each) => each.name === cell.log);
   const title = (path: string): string => sheet.name(path)?.title ?? `${path} (not there)`;
   const measured = log ? logResults(log, (path) => sheet.name(path)?.settable ?? false) : [];

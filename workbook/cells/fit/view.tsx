@@ -29,7 +29,7 @@ export function FitView({ cell }: { cell: FitCell }) {
 
 function Found({ cell, answer }: { cell: FitCell; answer: FitAnswer }) {
   const sheet = useSheet();
-  const log = sheet.document.value.cells.find((each): each is LogCell => each.kind === 'log' && each.name === cell.log);
+  const log = sheet.cells.value.find((each): each is LogCell => each.kind === 'log' && each.name === cell.log);
   return (
     <>
       {answer.sentences.map((sentence) => (

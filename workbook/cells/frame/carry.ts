@@ -1,6 +1,6 @@
 import type { Cell } from '../../../engine/index';
 import type { Sheet } from '../../store/sheet';
-import { columnOf } from './order';
+import { columnOf, standingDrawing } from './order';
 
 /** Pixels that a press may stray and still be a press. */
 const STRAY = 6;
@@ -76,12 +76,12 @@ export function gripOf(sheet: Sheet, cell: Cell): Readonly<Record<string, unknow
   };
 }
 
-/** Place in the document of the gap that is nearest to a height of the window. */
+/** Place on the shown sheet of the gap that is nearest to a height of the window. */
 function gapAt(sheet: Sheet, y: number): number {
-  const { cells } = sheet.document.peek();
-  for (const each of columnOf(cells)) {
+  const { pieces } = sheet.shownSheet.peek();
+  for (const each of columnOf(pieces, standingDrawing(sheet.cells.peek()))) {
     const box = document.getElementById(`cell-${each.name}`)?.getBoundingClientRect();
-    if (box && y < (box.top + box.bottom) / 2) return cells.indexOf(each);
+    if (box && y < (box.top + box.bottom) / 2) return pieces.indexOf(each);
   }
-  return cells.length;
+  return pieces.length;
 }

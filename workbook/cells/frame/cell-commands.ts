@@ -6,8 +6,9 @@ import { columnOf, placeFurther, standingDrawing } from './order';
 
 /** What can be done with a cell as a whole, in plain words. */
 export function commandsOf(sheet: Sheet, cell: Cell): readonly Command[] {
-  const { cells } = sheet.document.peek();
-  const at = cells.findIndex((each) => each.id === cell.id);
+  const { pieces } = sheet.shownSheet.peek();
+  const standing = standingDrawing(sheet.cells.peek());
+  const at = pieces.findIndex((each) => each.id === cell.id);
   const name: Command = {
     words: 'Title and name',
     run: () => {
@@ -16,9 +17,9 @@ export function commandsOf(sheet: Sheet, cell: Cell): readonly Command[] {
   };
   const copy: Command = { words: 'Copy', run: () => showCopy(sheet, cell.id) };
   const remove: Command = { words: 'Remove', run: () => removeAndGoOn(sheet, cell) };
-  if (cell === standingDrawing(cells)) return [name, copy, remove];
+  if (cell === standing) return [name, copy, remove];
   const move = (words: string, by: 1 | -1): Command => {
-    const to = placeFurther(cells, cell.id, by);
+    const to = placeFurther(pieces, standing, cell.id, by);
     return {
       words,
       disabled: to === undefined,
@@ -56,7 +57,7 @@ function showCopy(sheet: Sheet, id: string): void {
 
 /** The cell that comes next, or else the one before, takes the focus of a cell that is gone. */
 function removeAndGoOn(sheet: Sheet, cell: Cell): void {
-  const column = columnOf(sheet.document.peek().cells);
+  const column = columnOf(sheet.shownSheet.peek().pieces, standingDrawing(sheet.cells.peek()));
   const at = column.indexOf(cell);
   const next = column[at + 1] ?? column[at - 1];
   sheet.removeCell(cell.id);

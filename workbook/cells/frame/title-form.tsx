@@ -11,7 +11,7 @@ export function TitleForm({ cell }: { cell: Cell }) {
   const room = useRef<HTMLFieldSetElement>(null);
   const refused = useSignal('');
   useEffect(() => room.current?.querySelector<HTMLElement>('[data-text]')?.focus(), []);
-  const now = (): Cell => sheet.document.peek().cells.find((each) => each.id === cell.id) ?? cell;
+  const now = (): Cell => sheet.cells.peek().find((each) => each.id === cell.id) ?? cell;
   const close = (): void => {
     sheet.naming.value = undefined;
   };

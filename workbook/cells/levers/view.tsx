@@ -42,7 +42,7 @@ function Picture({ cell, progress }: { cell: LeversCell; progress: SweepProgress
   if (!values) return null;
   const { id, name } = cell;
   const chart: ChartCell = {
-    ...{ kind: 'chart', chart: 'bars', id: `${id}-chart`, name, sweep: name, across: '', up: [], lines: '' },
+    ...{ kind: 'chart', chart: 'bars', id: `${id}-chart`, name, series: name, across: '', up: [], lines: '' },
     title: `Tornado chart of ${cell.title}`,
   };
   return (

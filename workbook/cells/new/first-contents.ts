@@ -3,6 +3,7 @@ import {
   type CheckCell,
   type ChoiceCell,
   type ChoiceOption,
+  cellsOf,
   type Document,
   type FormulaCell,
   freeName,
@@ -106,10 +107,10 @@ const POINTS = 21;
 
 /** Runs along the first variable that has a slide and asks for the first key figure, where the sheet has them. */
 export function newSweep(document: Document): Contents<SweepCell> {
-  const rows = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
+  const rows = cellsOf(document).flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
   const variable = rows.find((row) => row.low !== '' && row.high !== '');
   return {
-    kind: 'sweep',
+    kind: 'trial_series',
     axes: variable ? [{ of: variable.name, low: '', high: '', count: POINTS }] : [],
     wanted: document.figures.slice(0, 1),
   };
@@ -123,17 +124,17 @@ const FIRST_RESULTS = 3;
 
 /** The first variables that are more than nothing, each by a little, all parts, and the first key figures. */
 export function newSpread(document: Document): Contents<SpreadCell> {
-  const rows = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
+  const rows = cellsOf(document).flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
   // A share of nothing is nothing, and of a point on a scale it has no meaning.
   const fit = rows.filter(({ text, unit }) => /^\s*[\d.]*[1-9]/.test(text) && unitNamed(unit)?.offset === 0);
   return {
-    kind: 'spread',
+    kind: 'tolerances',
     rows: fit.slice(0, FIRST_DIFFERING).map(
       ({ name }): SpreadRow => ({
-        ...{ of: name, spread: 'normal', size: beginning(name), above: '' },
+        ...{ of: name, distribution: 'normal', size: beginning(name), above: '' },
       }),
     ),
-    parts: document.cells.some((cell) => cell.kind === 'parts' && cell.rows.length > 0),
+    parts: cellsOf(document).some((cell) => cell.kind === 'parts' && cell.rows.length > 0),
     wanted: document.figures.slice(0, FIRST_RESULTS),
     samples: FIRST_DESIGNS,
     seed: 1,
@@ -146,10 +147,10 @@ const FIRST_STEP = 10;
 
 /** The first variables that have a slide, each by a tenth of it, and the first two key figures. */
 export function newLevers(document: Document): Contents<LeversCell> {
-  const rows = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
+  const rows = cellsOf(document).flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
   const fit = rows.filter(({ unit, low, high }) => low !== '' && high !== '' && (unitNamed(unit)?.offset ?? 0) === 0);
   return {
-    kind: 'levers',
+    kind: 'what_helps',
     rows: fit
       .slice(0, FIRST_LEVERS)
       .map(({ name }): LeverRow => ({ of: name, way: 'both', text: `(${name}.high − ${name}.low) ÷ ${FIRST_STEP}` })),
@@ -161,18 +162,18 @@ export function newLevers(document: Document): Contents<LeversCell> {
 
 /** Shows the last sweep of the sheet, else its last spread, where it has one. */
 export function newChart(document: Document): Contents<ChartCell> {
-  const sweep = document.cells.findLast((cell) => cell.kind === 'sweep');
-  const spread = document.cells.findLast((cell) => cell.kind === 'spread');
+  const sweep = cellsOf(document).findLast((cell) => cell.kind === 'trial_series');
+  const spread = cellsOf(document).findLast((cell) => cell.kind === 'tolerances');
   if (!sweep && spread) {
     const up = spread.wanted.slice(0, 1);
-    return { kind: 'chart', chart: 'histogram', sweep: spread.name, across: '', up, lines: '' };
+    return { kind: 'chart', chart: 'histogram', series: spread.name, across: '', up, lines: '' };
   }
   const across = sweep?.axes.at(-1)?.of ?? '';
   const lines = sweep?.axes.find((axis) => axis.of !== across)?.of ?? '';
   return {
     kind: 'chart',
     chart: 'line',
-    sweep: sweep?.name ?? '',
+    series: sweep?.name ?? '',
     across,
     up: sweep?.wanted.slice(0, 1) ?? [],
     lines,
@@ -192,7 +193,7 @@ export const newCheck = (document: Document): Contents<CheckCell> => ({
 /** All rows of the last sweep, in its order. */
 export const newTable = (document: Document): Contents<TableCell> => ({
   kind: 'table',
-  sweep: document.cells.findLast((cell) => cell.kind === 'sweep')?.name ?? '',
+  series: cellsOf(document).findLast((cell) => cell.kind === 'trial_series')?.name ?? '',
   columns: [],
   keep: [],
   rows: 'all',

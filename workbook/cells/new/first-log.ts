@@ -1,4 +1,12 @@
-import type { BlockCell, Document, FitCell, LogCell, LogColumn, LogRow } from '../../../engine/index';
+import {
+  type BlockCell,
+  cellsOf,
+  type Document,
+  type FitCell,
+  type LogCell,
+  type LogColumn,
+  type LogRow,
+} from '../../../engine/index';
 
 type Contents<C> = Omit<C, 'id' | 'name' | 'title'>;
 
@@ -37,7 +45,7 @@ export function newFit(document: Document): Contents<FitCell> {
   const engine = WITH_POWER.flatMap((kind) => blocksOf(document, kind))[0]?.name;
   return {
     kind: 'fit',
-    log: document.cells.findLast((cell) => cell.kind === 'log')?.name ?? '',
+    log: cellsOf(document).findLast((cell) => cell.kind === 'log')?.name ?? '',
     factors: [
       ...(flight === undefined ? [] : [`${flight}.drag_factor`]),
       ...(engine === undefined ? [] : [`${engine}.power_factor`]),
@@ -47,5 +55,5 @@ export function newFit(document: Document): Contents<FitCell> {
   };
 }
 
-const blocksOf = ({ cells }: Document, kind: string): readonly BlockCell[] =>
-  cells.filter((cell): cell is BlockCell => cell.kind === 'block' && cell.block === kind);
+const blocksOf = (document: Document, kind: string): readonly BlockCell[] =>
+  cellsOf(document).filter((cell): cell is BlockCell => cell.kind === 'model' && cell.of === kind);

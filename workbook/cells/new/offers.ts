@@ -149,7 +149,7 @@ export const blockOffer = (block: BlockDescription): Offer => ({
   key: `block ${block.kind}`,
   word: block.title,
   about: firstSentence(block.doc),
-  make: (document) => cellOf(document, block.kind, block.title, { kind: 'block', block: block.kind, fields: {} }),
+  make: (document) => cellOf(document, block.kind, block.title, { kind: 'model', of: block.kind, fields: {} }),
 });
 
 const firstSentence = (doc: string): string => /^.*?[.:](?=\s|$)/.exec(doc)?.[0].replace(/:$/, '.') ?? doc;

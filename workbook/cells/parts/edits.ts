@@ -2,6 +2,7 @@ import {
   applyChanges,
   type Cell,
   type Change,
+  cellsOf,
   type Document,
   freeName,
   isOwnName,
@@ -96,7 +97,7 @@ export function retitle(
   const renamed = rename(document, `${table}.${part.name}`, name);
   const changes = renamed.ok ? renamed.changes : [];
   const kept = renamed.ok ? name : part.name;
-  const now = applyChanges(document, changes).document.cells.find((cell: Cell) => cell.name === table);
+  const now = cellsOf(applyChanges(document, changes).document).find((cell: Cell) => cell.name === table);
   if (now?.kind !== 'parts') return { changes, name: kept };
   const cell = changePart(now, kept, (row) => ({ ...row, title }));
   return { changes: [...changes, { change: 'cell', cell }], name: kept };

@@ -59,7 +59,7 @@ export function OftenForgotten({ cell }: { cell: PartsCell }) {
 
 function Thing({ thing, onAdd }: { thing: ForgottenThing; onAdd(): void }) {
   const sheet = useSheet();
-  const trade = sheet.part('units') === 'trade';
+  const trade = sheet.part('units') === 'inch_pound';
   const unit = trade ? 'in' : 'mm';
   return (
     <li data-forgotten={thing.part.name}>

@@ -54,4 +54,4 @@ function firstMaterial(sheet: Sheet): string {
 }
 
 const firstStack = (sheet: Sheet): string =>
-  sheet.document.peek().cells.find((each) => each.kind === 'choice' && each.of === 'stack')?.name ?? '';
+  sheet.cells.peek().find((each) => each.kind === 'choice' && each.of === 'stack')?.name ?? '';

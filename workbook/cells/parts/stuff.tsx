@@ -84,7 +84,7 @@ export function StackPick({ table, part, field }: StuffProps) {
   const sheet = useSheet();
   const path = `${table}.${part.name}.${field.name}`;
   const text = part.fields[field.name] ?? '';
-  const choices = sheet.part('cells').filter((cell) => cell.kind === 'choice' && cell.of === 'stack');
+  const choices = sheet.cells.value.filter((cell) => cell.kind === 'choice' && cell.of === 'stack');
   const coverings = (sheet.tableNamed('finishes')?.rows ?? []).map((each) => each.name);
   const known = choices.flatMap((cell) =>
     cell.kind === 'choice' ? [cell.name, ...cell.options.map((option) => `${cell.name}.${option.name}`)] : [],

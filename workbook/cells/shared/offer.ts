@@ -4,16 +4,16 @@ import type { Offer, TraceOffer } from '../chart/fit';
 
 /** What charts of the open sheet can be drawn from. */
 export function offerOf(sheet: Sheet): Offer {
-  const { cells } = sheet.document.value;
+  const cells = sheet.cells.value;
   return {
     cells,
-    traces: cells.flatMap((cell) => (cell.kind === 'block' ? traceOffers(cell, sheet) : [])),
+    traces: cells.flatMap((cell) => (cell.kind === 'model' ? traceOffers(cell, sheet) : [])),
     isChoice: (path) => sheet.name(path)?.options !== undefined,
   };
 }
 
 function traceOffers(cell: BlockCell, sheet: Sheet): TraceOffer[] {
-  return (sheet.blockNamed(cell.block)?.traces ?? [])
+  return (sheet.blockNamed(cell.of)?.traces ?? [])
     .filter(({ outlines }) => !outlines)
     .map(({ name, title, columns }) => ({
       path: `${cell.name}.${name}`,

@@ -52,7 +52,7 @@ const isAside = ({ kind, detail, settable }: NameInfo): boolean =>
 
 /** Names of the sheet as a list to pick from, by the cell that they belong to. */
 export function nameOptions(sheet: Sheet, fits: (info: NameInfo) => boolean): PickOption[] {
-  const cells = new Map(sheet.document.value.cells.map((cell) => [cell.id, titleOf(cell)]));
+  const cells = new Map(sheet.cells.value.map((cell) => [cell.id, titleOf(cell)]));
   const unique = new Map([...sheet.names.value.values()].filter(fits).map((info) => [info.path, info]));
   return [...unique.values()].map(({ path, title, cell, unit, suffix }) => ({
     value: path,

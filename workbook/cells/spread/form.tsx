@@ -73,7 +73,7 @@ export function SpreadForm({ cell }: { cell: SpreadCell }) {
 }
 
 /** By an amount that is still to be typed; of a part by its own uncertainty. */
-const newRow = (of: string): SpreadRow => ({ of, spread: 'normal', size: '', above: '' });
+const newRow = (of: string): SpreadRow => ({ of, distribution: 'normal', size: '', above: '' });
 
 const DIFFERS: ReadonlySet<NameInfo['kind']> = new Set(['variable', 'field', 'library']);
 const PART_NUMBER = /\.(mass|x|y|z)$/;

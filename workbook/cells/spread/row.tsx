@@ -61,14 +61,14 @@ export function SpreadRowForm({ cell, index, options, onChange, onRemove }: RowP
         <Pick
           id={id('kind')}
           label="How"
-          value={row.spread}
+          value={row.distribution}
           options={SPREAD_KINDS.map((kind) => ({ value: kind, title: KIND_TITLES[kind] }))}
-          onPick={(kind) => onChange({ ...row, spread: kind as SpreadKind })}
+          onPick={(kind) => onChange({ ...row, distribution: kind as SpreadKind })}
         />
-        {row.spread === 'normal'
+        {row.distribution === 'normal'
           ? amount('size', 'Standard deviation', own ? "the part's own" : 'type an amount')
           : amount('size', 'As much below', 'type an amount')}
-        {row.spread !== 'normal' && amount('above', 'As much above', 'the same')}
+        {row.distribution !== 'normal' && amount('above', 'As much above', 'the same')}
         <button type="button" class="word quiet" onClick={onRemove}>
           take off<span class="unseen"> {title}</span>
         </button>

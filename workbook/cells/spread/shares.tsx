@@ -21,7 +21,7 @@ export function SpreadShares({ cell, progress, behind }: SharesProps) {
   if (path === '' || !values) return null;
   const title = (of: string): string => sheet.name(of)?.title ?? of;
   const chart: ChartCell = {
-    ...{ kind: 'chart', chart: 'shares', id: `${cell.id}-shares`, name: cell.name, sweep: cell.name },
+    ...{ kind: 'chart', chart: 'shares', id: `${cell.id}-shares`, name: cell.name, series: cell.name },
     ...{ title: `What makes the spread of ${title(path)}`, across: '', up: [path], lines: '' },
   };
   return (

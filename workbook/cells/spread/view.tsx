@@ -46,8 +46,8 @@ function rowWords(row: SpreadRow, at: string, info: NameInfo | undefined, shown:
   const title = titleOfRow(row.of, info);
   if (row.size.trim() === '') return `${title}: normal, by its own uncertainty in the parts table`;
   const below = shown(`${at}.size`);
-  if (row.spread === 'normal') return `${title}: normal, standard deviation ${below}`;
-  const kind = row.spread === 'uniform' ? 'anywhere' : 'most likely as typed,';
+  if (row.distribution === 'normal') return `${title}: normal, standard deviation ${below}`;
+  const kind = row.distribution === 'uniform' ? 'anywhere' : 'most likely as typed,';
   if (row.above.trim() === '') return `${title}: ${kind} within ± ${below}`;
   return `${title}: ${kind} from ${below} below to ${shown(`${at}.above`)} above`;
 }

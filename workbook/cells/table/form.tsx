@@ -15,8 +15,8 @@ interface FormProps {
 /** What the table shows: of which sweep, which columns, which rows, in which groups. */
 export function TableForm({ cell, causes }: FormProps) {
   const sheet = useSheet();
-  const sweeps = sheet.document.value.cells.filter((each): each is SweepCell => each.kind === 'sweep');
-  const sweep = sweeps.find((each) => each.name === cell.sweep);
+  const sweeps = sheet.cells.value.filter((each): each is SweepCell => each.kind === 'trial_series');
+  const sweep = sweeps.find((each) => each.name === cell.series);
   const axes = sweep?.axes.map((axis) => axis.of) ?? [];
   const paths = [...axes, ...(sweep?.wanted ?? [])];
   const title = (path: string): string => sheet.name(path)?.title ?? path;
@@ -36,12 +36,12 @@ export function TableForm({ cell, causes }: FormProps) {
         <Pick id={`${cell.id}-sweep`} title="Sweep">
           <select
             id={`${cell.id}-sweep`}
-            value={cell.sweep}
+            value={cell.series}
             onChange={({ currentTarget }) =>
-              change({ sweep: currentTarget.value, columns: [], keep: [], groups: [], sort: '', reason: '' })
+              change({ series: currentTarget.value, columns: [], keep: [], groups: [], sort: '', reason: '' })
             }
           >
-            {!sweep && <option value={cell.sweep}>{cell.sweep || 'none'}</option>}
+            {!sweep && <option value={cell.series}>{cell.series || 'none'}</option>}
             {sweeps.map((each) => (
               <option key={each.id} value={each.name}>
                 {each.title || each.name}

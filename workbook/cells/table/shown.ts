@@ -2,12 +2,12 @@ import { type KeptRange, keptPath, type TableCell, type TableColumn, type TableV
 
 /** What the engine is asked to show: the cell with its limits as numbers. */
 export function viewOf(cell: TableCell, value: (path: string) => number): TableView {
-  const { sweep, columns, rows, reason, groups, measures, sort, descending } = cell;
+  const { series, columns, rows, reason, groups, measures, sort, descending } = cell;
   const keep = cell.keep.map(({ of, options }, k): KeptRange => {
     const path = keptPath(cell, k);
     return { of, low: value(`${path}.low`), high: value(`${path}.high`), ...(options ? { options } : {}) };
   });
-  return { sweep, columns, keep, rows, reason, groups, measures, sort, descending };
+  return { series, columns, keep, rows, reason, groups, measures, sort, descending };
 }
 
 export type Order = 'ascending' | 'descending' | 'none';

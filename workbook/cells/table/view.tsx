@@ -17,7 +17,7 @@ const FIRST_ROWS = 60;
 /** The designs of a sweep, one a row, or groups of them. The rows come from the engine as they are scrolled to. */
 export function TableView({ cell }: { cell: TableCell }) {
   const sheet = useSheet();
-  const watched = useOnScreen(() => sheet.sweeps.watch(cell.sweep), cell.sweep);
+  const watched = useOnScreen(() => sheet.sweeps.watch(cell.series), cell.series);
   const feed = useMemo(
     () => createTableFeed(sheet.tables, (message) => sheet.tell({ title: 'The table stopped.', sentences: [message] })),
     [],
@@ -30,10 +30,10 @@ export function TableView({ cell }: { cell: TableCell }) {
   const settled = useComputed(() => `${sheet.snapshot.value?.revision} ${sheet.sweeps.running.value === 0}`);
   useSignalEffect(() => {
     void settled.value;
-    void sheet.sweeps.progress(view.value.sweep).value;
+    void sheet.sweeps.progress(view.value.series).value;
     feed.want(view.value, range.value.from, range.value.to);
   });
-  const sweep = sheet.document.value.cells.find((each) => each.kind === 'sweep' && each.name === cell.sweep);
+  const sweep = sheet.cells.value.find((each) => each.kind === 'trial_series' && each.name === cell.series);
   const answer = feed.answer.value;
   const save = async (format: 'csv' | 'arrow'): Promise<void> => {
     const pieces = await sheet.tables.tableFile(view.value, format);
@@ -41,7 +41,7 @@ export function TableView({ cell }: { cell: TableCell }) {
   };
   return (
     <div class="table" ref={watched}>
-      {sweep?.kind === 'sweep' && (!answer || feed.behind.value) && <SweepProgressLine cell={sweep} />}
+      {sweep?.kind === 'trial_series' && (!answer || feed.behind.value) && <SweepProgressLine cell={sweep} />}
       <TableForm cell={cell} causes={answer?.causes ?? []} />
       {answer && (
         <>

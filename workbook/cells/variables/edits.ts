@@ -1,6 +1,7 @@
 import {
   applyChanges,
   type Change,
+  cellsOf,
   type Document,
   freeName,
   isOwnName,
@@ -44,7 +45,7 @@ export function retitleVariable(
   const name = isOwnName(row.name, row.title) && wanted !== '' ? freeName(wanted, others) : row.name;
   const renamed = rename(document, row.name, name);
   const changes = renamed.ok ? renamed.changes : [];
-  for (const cell of applyChanges(document, changes).document.cells) {
+  for (const cell of cellsOf(applyChanges(document, changes).document)) {
     if (cell.kind !== 'variables' || !cell.rows.some((each) => each.name === name)) continue;
     return {
       changes: [...changes, { change: 'cell', cell: changeRow(cell, name, (each) => ({ ...each, title })) }],

@@ -1,4 +1,4 @@
-import type { Variable, VariablesCell } from '../../../engine/index';
+import { cellsOf, type Variable, type VariablesCell } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { FormRow, inOtherUnit, NameRow, RowRoom, UnitRow, WordsRow } from '../rows/index';
@@ -15,7 +15,7 @@ export function VariableForm({ row, onOpen }: VariableFormProps) {
   const sheet = useSheet();
   const change = (make: (now: Variable) => Variable): void =>
     sheet.edit((document) => {
-      const cell = document.cells.find(
+      const cell = cellsOf(document).find(
         (each): each is VariablesCell => each.kind === 'variables' && each.rows.some(({ name }) => name === row.name),
       );
       return cell ? [{ change: 'cell', cell: changeRow(cell, row.name, make) }] : [];

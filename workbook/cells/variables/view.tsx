@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { type Change, type Document, takenNames, type VariablesCell } from '../../../engine/index';
+import { type Change, cellsOf, type Document, takenNames, type VariablesCell } from '../../../engine/index';
 import { kept } from '../../controls/kept';
 import { useSheet } from '../../store/context';
 import { newVariable } from '../new/index';
@@ -15,7 +15,7 @@ export function VariablesView({ cell }: { cell: VariablesCell }) {
   const act = useMemo((): RowActions & { add(): void } => {
     const edit = (make: (now: VariablesCell, document: Document) => VariablesCell, says: string): void =>
       sheet.edit((document): Change[] => {
-        const now = document.cells.find((each) => each.id === cell.id);
+        const now = cellsOf(document).find((each) => each.id === cell.id);
         return now?.kind === 'variables' ? [{ change: 'cell', cell: make(now, document) }] : [];
       }, says);
     const open = (name: string | undefined): void => {

@@ -103,10 +103,10 @@ export function readFamily(props: SweepChartProps): Family | string {
   const info = names.get(cell.across);
   const acrossAxis = progress.axes.findIndex((a) => a.path === cell.across);
   if (!info || acrossAxis < 0)
-    return `The sweep ${cell.sweep} does not go over ${cell.across}. Choose one of its axes.`;
+    return `The sweep ${cell.series} does not go over ${cell.across}. Choose one of its axes.`;
   const linesAxis = cell.lines === '' ? -1 : progress.axes.findIndex((a) => a.path === cell.lines);
   if (cell.lines !== '' && linesAxis < 0) {
-    return `The sweep ${cell.sweep} does not go over ${cell.lines}. Choose one of its axes for the lines, or none.`;
+    return `The sweep ${cell.series} does not go over ${cell.lines}. Choose one of its axes for the lines, or none.`;
   }
 
   const strides = progress.axes.map((_, k) => progress.axes.slice(k + 1).reduce((n, a) => n * a.values.length, 1));

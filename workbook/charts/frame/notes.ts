@@ -4,10 +4,10 @@ import type { DrawnPanel } from './panels';
 
 /** Results that the chart asks for and its source was not asked for. */
 export const unaskedNotes = (
-  { sweep }: ChartCell,
+  { series }: ChartCell,
   panels: readonly { readonly info: { readonly title: string }; readonly column?: unknown }[],
 ): string[] =>
-  panels.filter(({ column }) => !column).map(({ info }) => `The sweep ${sweep} was not asked for ${info.title}.`);
+  panels.filter(({ column }) => !column).map(({ info }) => `The sweep ${series} was not asked for ${info.title}.`);
 
 /** Axes that a chart does not show. */
 export const heldNote = (held: readonly string[]): string => (held.length > 0 ? `At ${held.join(', ')}.` : '');

@@ -5,7 +5,7 @@ import { useSheet } from '../../store/context';
 /** What can be done with the drawing that stands beside the cells, which has no balloon. */
 export function DrawingCommands() {
   const sheet = useSheet();
-  const cell = standingDrawing(sheet.part('cells'));
+  const cell = standingDrawing(sheet.cells.value);
   if (!cell) return null;
   return (
     <div class="drawing-commands" id={`cell-${cell.name}`} tabIndex={-1}>

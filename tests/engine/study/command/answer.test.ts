@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { serialise } from '../../../../engine/sheet/file';
+import { cellsOf } from '../../../../engine/sheet/sheets';
 import { answer } from '../../../../engine/study/command/answer';
 import { readArguments } from '../../../../engine/study/command/arguments';
+import { onOneSheet } from '../../sheet/one-sheet';
 import { library, slideRule } from '../slide-rule';
 
 const check = {
@@ -15,7 +17,7 @@ const check = {
   below: 'it vanishes',
   above: 'it does not fit the box',
 } as const;
-const document = { ...slideRule(), cells: [...slideRule().cells, check] };
+const document = { ...slideRule(), sheets: onOneSheet([...cellsOf(slideRule()), check]) };
 const file = serialise(document);
 
 function ask(...words: string[]) {

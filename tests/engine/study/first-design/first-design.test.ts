@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { openText, serialise } from '../../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
+import { cellsOf } from '../../../../engine/sheet/sheets';
 import { firstDesign } from '../../../../engine/study/first-design/index';
 import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
 import { valueAt } from '../../../../engine/study/first-design/trim';
@@ -93,7 +94,9 @@ test('a weight that was typed is the weight of the parts with an empty tank', ()
 
 test('every size follows the variables of the sheet', () => {
   const { document } = made({});
-  const names = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows.map((row) => row.name) : []));
+  const names = cellsOf(document).flatMap((cell) =>
+    cell.kind === 'variables' ? cell.rows.map((row) => row.name) : [],
+  );
   expect(names).toEqual([
     'span',
     'chord',
@@ -105,14 +108,16 @@ test('every size follows the variables of the sheet', () => {
     'nose_weight',
     'tail_weight',
   ]);
-  const notes = document.cells.flatMap((cell) => (cell.kind === 'note' ? [cell.text] : []));
+  const notes = cellsOf(document).flatMap((cell) => (cell.kind === 'note' ? [cell.text] : []));
   expect(notes.join(' ')).toContain('common practice, no source');
 });
 
 test('other units and bare numbers are taken', () => {
   const { document } = made({ span: '40 in', chord: '210', size: '0.25 in³', weight: '30 oz', line_length: '60 ft' });
-  const texts = document.cells.flatMap((cell) => (cell.kind === 'variables' ? cell.rows.map((row) => row.text) : []));
-  expect(document.units).toBe('trade');
+  const texts = cellsOf(document).flatMap((cell) =>
+    cell.kind === 'variables' ? cell.rows.map((row) => row.text) : [],
+  );
+  expect(document.units).toBe('inch_pound');
   expect(made({}).document.units).toBe('metric');
   expect([texts[0], texts[1], texts[4], texts[6]]).toEqual(['40 in', '210 mm', '60 ft', '0.25 in³']);
 });

@@ -1,9 +1,11 @@
 import { normalQuantile, seededRandom } from '../../../../engine/numerics/index';
 import type { BlockCell, Cell, Document, FitCell, LogCell, LogRow } from '../../../../engine/sheet/document';
 import { type Live, openLive } from '../../../../engine/sheet/live';
+import { cellsOf } from '../../../../engine/sheet/sheets';
 import { fitNow } from '../../../../engine/study/fit/index';
 import { library } from '../../../../engine/study/index';
 import { type Fields, read, withEngine } from '../../blocks/engine-designs';
+import { onOneSheet } from '../../sheet/one-sheet';
 
 /*
  * Flights of the invented Quern 25 with its engine by data, made from known factors: all numbers are invented. The rows differ in line
@@ -15,7 +17,7 @@ export interface Flight {
 }
 export const FLIGHTS: readonly Flight[] = [15, 16, 17, 18.3, 19, 20, 21, 21.5].map((lines) => ({ lines }));
 
-export const LAP = { kind: 'block', id: 'b_lap', name: 'lap', title: 'Lap in wind', block: 'lap', fields: {} } as const;
+export const LAP = { kind: 'model', id: 'b_lap', name: 'lap', title: 'Lap in wind', of: 'lap', fields: {} } as const;
 
 export const COLUMNS: LogCell['columns'] = [
   { name: 'pull', of: 'flight.pull_at_handle', error: '2 N' },
@@ -53,11 +55,11 @@ export function withCells(
   kind = 'two_stroke',
 ): Document {
   const design = withEngine(kind);
-  const typed = design.cells.map((cell): Cell => {
-    const more = cell.kind === 'block' ? fields[cell.name] : undefined;
+  const typed = cellsOf(design).map((cell): Cell => {
+    const more = cell.kind === 'model' ? fields[cell.name] : undefined;
     return more ? { ...(cell as BlockCell), fields: { ...(cell as BlockCell).fields, ...more } } : cell;
   });
-  return { ...design, cells: [...typed, ...cells], baseline: undefined };
+  return { ...design, sheets: onOneSheet([...typed, ...cells]), baseline: undefined };
 }
 
 export const openWith = (...rest: Parameters<typeof withCells>): Live => openLive(withCells(...rest), library);
@@ -68,7 +70,7 @@ export function flown(flights: readonly Flight[], fields: Readonly<Record<string
   return flights.map((flight) => {
     const air = { ...fields.air, wind: `${flight.wind ?? 0} m/s` };
     const design = withCells(flight.wind === undefined ? [] : [LAP], { ...fields, air }, kind);
-    const cells = design.cells.map(
+    const cells = cellsOf(design).map(
       (cell): Cell =>
         cell.kind === 'variables'
           ? {
@@ -79,7 +81,7 @@ export function flown(flights: readonly Flight[], fields: Readonly<Record<string
             }
           : cell,
     );
-    const live = openLive({ ...design, cells }, library);
+    const live = openLive({ ...design, sheets: onOneSheet(cells) }, library);
     return {
       time: read(live, flight.wind === undefined ? 'flight.lap_time' : 'lap.lap_time'),
       pull: read(live, 'flight.pull_at_handle'),

@@ -5,10 +5,12 @@ import type { Library } from '../../../../engine/sheet/build';
 import type { Document, SweepCell } from '../../../../engine/sheet/document';
 import { openText } from '../../../../engine/sheet/file';
 import { openLive, setLive } from '../../../../engine/sheet/live';
+import { cellsOf } from '../../../../engine/sheet/sheets';
 import { library } from '../../../../engine/study/index';
 import { startEngine } from '../../../../engine/study/session';
 import { positions } from '../../../../engine/study/sweep/lattice';
 import type { SweepProgress } from '../../../../engine/terms/index';
+import { onOneSheet } from '../../sheet/one-sheet';
 import { crew } from './crew';
 
 const file = new URL('../../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
@@ -16,8 +18,8 @@ const file = new URL('../../../../data/workbooks/quern-25.tetherwright.json', im
 function quern(sweep: Pick<SweepCell, 'axes' | 'wanted'>): Document {
   const opened = openText(readFileSync(file, 'utf8'));
   if (!opened.ok) throw new Error(opened.message);
-  const cell: SweepCell = { kind: 'sweep', id: 'planted', name: 'planted', title: '', ...sweep };
-  return { ...opened.document, cells: [...opened.document.cells, cell] };
+  const cell: SweepCell = { kind: 'trial_series', id: 'planted', name: 'planted', title: '', ...sweep };
+  return { ...opened.document, sheets: onOneSheet([...cellsOf(opened.document), cell]) };
 }
 
 async function swept(document: Document, from: Library = library): Promise<SweepProgress> {
@@ -44,7 +46,7 @@ describe('sweeps of the Quern 25 in a pool', () => {
     });
     const { axes, columns, wanted, total } = await swept(document);
     const options = ['stabiliser_stock'].map(
-      (name) => document.cells.find((cell) => cell.kind === 'choice' && cell.name === name)!,
+      (name) => cellsOf(document).find((cell) => cell.kind === 'choice' && cell.name === name)!,
     );
     const stocks = options[0]!.kind === 'choice' ? options[0]!.options.map((option) => option.name) : [];
     expect(total).toBe(13 * 11 * stocks.length);

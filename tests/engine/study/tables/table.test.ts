@@ -10,7 +10,7 @@ import type { SweepProgress } from '../../../../engine/terms/index';
 import { library, runs, slideRule } from '../slide-rule';
 
 const whole: TableView = {
-  sweep: 'grid',
+  series: 'grid',
   columns: [],
   keep: [],
   rows: 'all',
@@ -235,7 +235,7 @@ describe('a table', () => {
     expect(await engine.tableFile(whole, 'csv')).toEqual([]);
     await run(engine);
     expect(await ask({})).toMatchObject({ state: 'ready', rows: 630 });
-    expect(await engine.table({ ...whole, sweep: 'gird' }, 0, 9)).toMatchObject({ state: 'waits' });
+    expect(await engine.table({ ...whole, series: 'gird' }, 0, 9)).toMatchObject({ state: 'waits' });
   });
 
   it('is there again without computing after an edit that its sweep has nothing to do with', async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   applyChanges,
+  cellsOf,
   type Document,
   PART_SHAPES,
   type Part,
@@ -20,6 +21,7 @@ import {
   withoutPart,
   withPart,
 } from '../../../../workbook/cells/parts/edits';
+import { onOneSheet } from '../../../engine/sheet/one-sheet';
 import { smallSheet } from '../../store/small-sheet';
 
 const part = (name: string, title: string, fields: Record<string, string> = { mass: '5 g', x: '10 mm' }): Part => ({
@@ -62,15 +64,15 @@ describe('the rows of a table', () => {
   });
 
   test('a part that is added weighs nothing in the baseline, and keeps what the scale says of it', () => {
-    const document: Document = { ...smallSheet, cells: [table], baseline: {} };
+    const document: Document = { ...smallSheet, sheets: onOneSheet([table]), baseline: {} };
     for (const weighed of ['', '4 g']) {
       const added = part('clevis', 'Clevis', { mass: '3 g', x: '450 mm', ...(weighed && { weighed }) });
       const edited = applyChanges(document, addingPart(table, added, 'horn'));
-      const [cell] = edited.document.cells as [PartsCell];
+      const [cell] = cellsOf(edited.document) as [PartsCell];
       expect(names(cell)).toEqual(['engine', 'horn', 'clevis', 'fin']);
       expect(textAt(edited.document, 'parts.clevis.weighed')).toBe(weighed);
       expect(edited.document.baseline).toEqual({ 'parts.clevis.weighed': '0 g' });
-      expect(applyChanges(edited.document, edited.inverse).document.cells).toEqual(document.cells);
+      expect(cellsOf(applyChanges(edited.document, edited.inverse).document)).toEqual(cellsOf(document));
     }
   });
 
@@ -114,17 +116,17 @@ describe('another shape', () => {
 describe('another title', () => {
   const sheet = (rows: readonly Part[], formula: string): Document => ({
     ...smallSheet,
-    cells: [
+    sheets: onOneSheet([
       { ...table, rows },
       { kind: 'formula', id: 'c8', name: 'sums', title: 'Sums', lines: [{ name: 'half', text: formula, unit: '' }] },
-    ],
+    ]),
   });
   const retitled = (document: Document, row: number, title: string) => {
-    const cell = document.cells[0] as PartsCell;
+    const cell = cellsOf(document)[0] as PartsCell;
     const { changes, name } = retitle(document, 'parts', cell.rows[row]!, title, taken(cell));
     const done = applyChanges(document, changes);
     expect(applyChanges(done.document, done.inverse).document).toEqual(document);
-    const [parts, sums] = done.document.cells;
+    const [parts, sums] = cellsOf(done.document);
     if (parts?.kind !== 'parts' || sums?.kind !== 'formula') throw new Error('the cells are gone');
     return { name, part: parts.rows[row]!, text: sums.lines[0]!.text };
   };
