@@ -119,7 +119,7 @@ export {
   writeMassLayer,
   writeMaterialLayer,
 } from './laminate';
-export { datcomSlope, inducedFactor } from './lift-slope';
+export { datcomSlope, inducedFactor, wingSlope } from './lift-slope';
 export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine, liftingLineOfChords } from './lifting-line';
 export { lineDrag, type TurningLines } from './line-drag';
 export { LINE_KINDS, type LineKind, lineBreakingLoad, lineLinearMass, lineStiffness } from './line-kinds';
@@ -225,7 +225,13 @@ export {
   THINNEST,
 } from './section-reynolds';
 export { nearPower } from './speed-law';
-export { MUSIC_WIRE_ELASTIC_SHARE, musicWireModuli, musicWireStrength, stainlessWireStrength } from './spring-wire';
+export {
+  MUSIC_WIRE_ELASTIC_SHARE,
+ 
+  musicWireModuli,
+  musicWireStrength,
+  stainlessWireStrength,
+} from './spring-wire';
 export {
   type Arm,
   BALSA_SHEAR,

@@ -158,7 +158,7 @@ export const wingEstimates = {
     title: 'Lift slope',
     doc: 'Lift coefficient of the whole wing per radian.',
     range: [1, 8],
-    basis: 'Helmbold and Polhamus form (DATCOM) from aspect ratio, sweep and section lift slope.',
+    basis: 'Lifting line of the planform with the section lift slope, less what a lifting surface has less, and sweep.',
   }),
   span_efficiency: estimated({
     ...SHARE,

@@ -1,13 +1,13 @@
 import { SECTION_FAMILIES } from '../../library/index';
 import {
   chordLoadStation,
-  datcomSlope,
   inducedFactor,
   liftingLine,
   measurePlanform,
   type Planform,
   STANDARD_KINEMATIC_VISCOSITY,
   WING_SHARE_OF_SECTION_LIFT,
+  wingSlope,
 } from '../../physics/index';
 import { block, type Shape } from '../block';
 import { finiteShapes } from '../finite-shapes';
@@ -66,7 +66,8 @@ export const wing = block({
     m[r.lift_power + i] = Number.isNaN(m[f.lift_limit + i]!) ? section.liftPower : 0;
 
     const line = liftingLine(planform, slope);
-    m[r.lift_slope + i] = typedOr(m[f.lift_slope + i]!, datcomSlope(slope, aspectRatio, measures.halfChordSweep));
+    const liftSlope = wingSlope(line.slope, slope, aspectRatio, measures.halfChordSweep);
+    m[r.lift_slope + i] = typedOr(m[f.lift_slope + i]!, liftSlope);
     m[r.line_slope + i] = line.slope;
     const efficiency = typedOr(m[f.span_efficiency + i]!, 1 / (1 + line.delta + Math.PI * aspectRatio * growth));
     m[r.span_efficiency + i] = efficiency;

@@ -24,9 +24,10 @@ export const wingTheory: Theory = {
     },
     {
       title: 'Lift slope',
-      text: 'a = 2π A/(2 + √(4 + (2π A/a_0)² (1 + tan² Λ_½)))',
-      doc: 'Λ_½ sweep of the half-chord line, weighted by area. Without sweep and with a_0 = 2π it is Helmbold’s form. Low Mach number.',
-      source: 'USAF DATCOM 4.1.3.2 after Polhamus (from memory); H. B. Helmbold (1942).',
+      text: 'a = a_l g(Λ_½)/[g(0) (1 + u + u²)],  u = 0.416/A\ng(Λ) = 2π A/(2 + √(4 + (2π A/a_0)² (1 + tan² Λ)))',
+      doc: 'a_l slope by the lifting line below, which knows planform and section but takes the chord for a line and lies 3 to 10 % high; Λ_½ sweep of the half-chord line, weighted by area. Within 1 % of a vortex lattice at aspect ratios from 3 to 12, tapers from 0.4 to 1 and no sweep, 1.5 % to 30° of sweep; 2 % low at an aspect ratio of 2. Low Mach number.',
+      source:
+        'Fitted to lifting-surface slopes of rectangular flat plates, E. O. Tuck, J. Austral. Math. Soc. B 35 (1993) 127–144, over those of the lifting line. Sweep: USAF DATCOM 4.1.3.2 after Polhamus (from memory).',
     },
     {
       title: 'Lifting line in circular flight',
