@@ -16,3 +16,4 @@ export { FUEL_KINDS } from './tables/engines';
 export { tables } from './tables/index';
 export { LINE_MAKES } from './tables/line-kinds';
 export { SECTION_FAMILIES } from './tables/sections';
+export { musicWireRows, ratedLoads } from './wire-rows';

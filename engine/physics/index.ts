@@ -15,6 +15,7 @@ export {
 } from './air';
 export { type Ballast, type BallastStatus, ballastAt, cgShiftByAdding, levelWingsCg, shiftOf } from './ballast';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
+export { byRows, type Row } from './by-rows';
 export {
   type Bellcrank,
   type BellcrankState,
@@ -227,7 +228,7 @@ export {
 export { nearPower } from './speed-law';
 export {
   MUSIC_WIRE_ELASTIC_SHARE,
- 
+  MUSIC_WIRE_RANGE,
   musicWireModuli,
   musicWireStrength,
   stainlessWireStrength,
@@ -245,6 +246,8 @@ export {
   preload,
   STEEL_BOLT_YIELD,
   strandsHold,
+  THREADS,
+  type Thread,
   threadStressArea,
 } from './strength';
 export {

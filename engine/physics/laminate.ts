@@ -1,7 +1,10 @@
 import { nonNegative } from './domain';
 
-/** Numbers of one layer: thickness (m), areal mass (kg/m²), Young's modulus along the span (Pa; NaN: not known). */
-export const LAYER_STRIDE = 3;
+/**
+ * Numbers of one layer: thickness (m), areal mass (kg/m²), Young's modulus along the span in stretching and in bending by itself (Pa; NaN: not
+ * known). The two differ where a layer is made of plies of its own.
+ */
+export const LAYER_STRIDE = 4;
 
 /** What folding a stack gives, in the order in which `foldLayers` writes it. */
 export const STACK_NAMES = ['areal_mass', 'thickness', 'stiffness'] as const;
@@ -11,6 +14,7 @@ export function writeMaterialLayer(
   thickness: number,
   density: number,
   modulus: number,
+  bendingModulus: number,
   out: Float64Array,
   at: number,
   stride: number,
@@ -18,6 +22,7 @@ export function writeMaterialLayer(
   out[at] = thickness;
   out[at + stride] = thickness * density;
   out[at + 2 * stride] = modulus;
+  out[at + 3 * stride] = bendingModulus;
 }
 
 /** A glue line or skin known by its areal mass alone: no thickness, no stiffness of its own. */
@@ -25,6 +30,7 @@ export function writeMassLayer(arealMass: number, out: Float64Array, at: number,
   out[at] = 0;
   out[at + stride] = arealMass;
   out[at + 2 * stride] = 0;
+  out[at + 3 * stride] = 0;
 }
 
 /**
@@ -32,10 +38,10 @@ export function writeMassLayer(arealMass: number, out: Float64Array, at: number,
  *
  *   w = Σ w_i,  t = Σ t_i,
  *   z̄ = Σ E_i t_i z_i / Σ E_i t_i  (neutral axis; z_i the middle of layer i),
- *   D = Σ E_i [t_i³/12 + t_i (z_i − z̄)²]
+ *   D = Σ [E_b,i t_i³/12 + E_i t_i (z_i − z̄)²]
  *
- * w areal mass (kg/m²), t thickness (m), D bending stiffness EI per width (N·m), strain linear over the thickness, layers
- * that do not slip, no Poisson effect. A layer with thickness and unknown modulus makes D NaN and leaves w and t alone.
+ * w areal mass (kg/m²), t thickness (m), D bending stiffness EI per width (N·m), E_i and E_b,i moduli of a layer in stretching
+ * and in bending about its own middle, strain linear over the thickness, layers that do not slip, no Poisson effect. A layer with thickness and unknown modulus makes D NaN and leaves w and t alone.
  * Derivation: composite beam by plane sections (parallel-axis theorem with E as weight).
  */
 export function foldLayers(layers: Float64Array, count: number, out: Float64Array): void {
@@ -64,7 +70,8 @@ function bendingStiffness(layers: Float64Array, count: number, neutral: number):
     const t = layers[i * LAYER_STRIDE]!;
     if (t === 0) continue;
     const arm = below + t / 2 - neutral;
-    stiffness += layers[i * LAYER_STRIDE + 2]! * ((t * t * t) / 12 + t * arm * arm);
+    const o = i * LAYER_STRIDE;
+    stiffness += (layers[o + 3]! * t * t * t) / 12 + layers[o + 2]! * t * arm * arm;
     below += t;
   }
   return stiffness;

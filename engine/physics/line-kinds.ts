@@ -45,7 +45,7 @@ const solid: LineKind = {
  * Braid of polyethylene fibre: fibre density and modulus from a maker's fact sheet and a university fibre table (SK75
  * grade); filled share 0.7 and half of the fibre's modulus are estimates without a source; strength so that the circle
  * carries 2.06 GPa, as the 60 lbf rating at 0.016 in of AMA control line general rule 5.3.5.1 (a knot takes half of
- * it); drag coefficient of a braided tether, attributed to U. Fechner et al., Renewable Energy 83 (2015).
+ * it; other sizes are rated from 0.85 to 1.32 of that); drag coefficient of a braided tether, attributed to U. Fechner et al., Renewable Energy 83 (2015).
  */
 const braid: LineKind = {
   name: 'polyethylene_braid',
@@ -70,7 +70,7 @@ export function lineStiffness(kind: LineKind, diameter: number): number {
   return kind.modulus * kind.filled * circle(diameter);
 }
 
-/** S f π d²/4: breaking load of one line, N, without its ends. The packet's figure is better. */
+/** S f π d²/4: breaking load of one line, N, without its ends, by its kind alone. Rated rows and the packet's figure are better. */
 export function lineBreakingLoad(kind: LineKind, diameter: number): number {
   return kind.strength(diameter) * kind.filled * circle(diameter);
 }

@@ -1,4 +1,4 @@
-import { positive } from './domain';
+import { positive, within } from './domain';
 
 /**
  * S = A/d^m: least tensile strength of spring wire (Pa), A (MPa·mm^m), d (m).
@@ -9,8 +9,13 @@ const springWire =
   (diameter: number): number =>
     (1e6 * A) / (1000 * diameter) ** m;
 
-/** Music wire, ASTM A228: least tensile strength (Pa) at the diameter d (m), from 0.1 to 6.5 mm. */
-export const musicWireStrength = springWire(2211, 0.145);
+/** Least and greatest diameter of the law for music wire, m. Source: J. E. Shigley, table 10-4. */
+export const MUSIC_WIRE_RANGE: readonly [number, number] = [0.0001, 0.0065];
+const musicWire = springWire(2211, 0.145);
+
+/** Music wire, ASTM A228: least tensile strength (Pa) at the diameter d (m), from 0.1 to 6.5 mm. The table of the standard lies 1 to 4 % lower. */
+export const musicWireStrength = (diameter: number): number =>
+  musicWire(within('music wire diameter', diameter, ...MUSIC_WIRE_RANGE));
 /** Type 302 stainless (constants from memory; used below its least diameter of 0.3 mm). */
 export const stainlessWireStrength = springWire(1867, 0.146);
 

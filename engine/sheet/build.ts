@@ -141,7 +141,12 @@ export interface LayerStepSpec {
   readonly path: string;
   readonly amount: Slot;
   /** Missing for a layer known by its areal mass alone. */
-  readonly material?: { readonly density: Slot; readonly modulus: Slot | undefined };
+  readonly material?: {
+    readonly density: Slot;
+    readonly modulus: Slot | undefined;
+    /** Modulus in bending by itself, where it's another. */
+    readonly bending: Slot | undefined;
+  };
   /** `layerStride` slots in a row. */
   readonly layer: Slot;
 }

@@ -116,6 +116,25 @@ describe('sections by Reynolds number', () => {
   });
 });
 
+/*
+ * Plywood of three equal plies with the modulus across the grain 0.05 of that along it (USDA FPL, Wood Handbook, table 5-1, yellow birch, recalled):
+ * stretched, (2 E + E')/3 along the face and (E + 2 E')/3 across; bent, (26 E + E')/27 and (E + 26 E')/27, about 11 : 1.
+ */
+describe('plywood', () => {
+  const values = (name: string) => table('materials').find((row) => row.name === name)!.values;
+  it.each(['birch_ply', 'light_ply', 'birch_ply_thin'])('%s bends along its face by its outer plies', (name) => {
+    const { modulus, bending_modulus } = values(name);
+    const ply = (3 * modulus!) / 2.05;
+    expect(Math.abs(bending_modulus! / ((26.05 / 27) * ply) - 1)).toBeLessThan(0.01);
+  });
+  it.each(['birch_ply', 'light_ply'])('%s bends across its face by its middle ply: about 11 : 1', (name) => {
+    const along = values(name).bending_modulus! / (26.05 / 27);
+    const across = values(`${name}_across`).bending_modulus!;
+    expect(Math.abs(across / (along * ((1 + 26 * 0.05) / 27)) - 1)).toBeLessThan(0.02);
+    expect(values(name).bending_modulus! / across).toBeGreaterThan(10);
+  });
+});
+
 describe('propellers', () => {
   it.each(propellers.rows.map((row) => [row.title, row] as const))('%s', (title, { name, values }) => {
     const [, diameter, pitch] = /^(\d+)×(\d+)/.exec(title)!;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { leastWireStrength, ratedBreakingLoad } from '../../engine/blocks/wire';
 import {
   LINE_KINDS,
   lineBreakingLoad,
@@ -63,6 +64,7 @@ function check(name: string): void {
     case 'trade rating': {
       const row = strands.trade_ratings_recalled.find(same);
       expect(Math.abs(lineBreakingLoad(stranded, diameter) / (row.rating_lbf * POUND) - 1)).toBeLessThan(0.1);
+      expect(ratedBreakingLoad(LINE_KINDS.indexOf(stranded), diameter) / (row.rating_lbf * POUND)).toBeCloseTo(1, 9);
       return;
     }
     case 'forum':
@@ -79,10 +81,8 @@ function check(name: string): void {
     }
     case 'braid rating': {
       const row = file.uhmwpe_braid.rated_strength_over_nominal_circle_MPa_computed.find(same);
-      // One value stands for all braids: that of 0.016 in; the others differ by what their makers put into the nominal
-      // circle.
-      const share = row.d_in === 0.016 ? 0.002 : 0.3;
-      expect(Math.abs(lineBreakingLoad(braid, diameter) / (row.rated_lbf * POUND) - 1)).toBeLessThan(share);
+      // As rated, to the last digit; the kind's law alone says 23.5 where 20 is rated and 76 where 100 is.
+      expect(ratedBreakingLoad(LINE_KINDS.indexOf(braid), diameter) / (row.rated_lbf * POUND)).toBeCloseTo(1, 9);
       return;
     }
     default:
@@ -104,5 +104,16 @@ describe('solid wire against its tensile requirement', () => {
     expect(strength).toBeGreaterThan(0.99 * Number(row.min_tensile_MPa));
     expect(strength).toBeLessThan(Number(row.max_tensile_MPa));
     expect(strength / Number(row.min_tensile_MPa)).toBeLessThan(1.04);
+    // The least strength itself is what blocks compute with; the law alone is 0.9 to 3.6 % above it.
+    expect(Math.abs(leastWireStrength(Number(diameter) / 1000) / 1e6 - Number(row.min_tensile_MPa))).toBeLessThan(0.6);
+  });
+  it('runs on beyond its rows as the law does, from 0.1 to 6.5 mm, and no further', () => {
+    expect(leastWireStrength(0.005) / leastWireStrength(0.004)).toBeCloseTo(0.8 ** 0.145, 12);
+    expect(leastWireStrength(0.0001) / leastWireStrength(0.0002)).toBeCloseTo(2 ** 0.145, 12);
+    for (const d of [0.00009, 0.0066]) {
+      expect(() => leastWireStrength(d)).toThrow(
+        new RangeError(`music wire diameter is ${d}; it must lie from 0.0001 to 0.0065`),
+      );
+    }
   });
 });

@@ -62,12 +62,22 @@ describe('cable', () => {
   };
   /** By size, make and steel. */
   const rated = new Map<string, number>();
-  const recalled = new Set<string>();
+  const MASSES: Readonly<Record<string, number>> = {
+    '3x7 1/32': 0.16,
+    '7x7 3/64': 0.42,
+    '7x7 1/16': 0.75,
+    '7x19 1/16': 0.75,
+    '7x7 3/32': 1.6,
+    '7x19 3/32': 1.74,
+    '7x19 1/8': 2.9,
+    '1x7 1/32': 0.25,
+    '1x7 3/64': 0.55,
+    '1x19 1/16': 0.85,
+  };
   for (const row of csvRows('wire_aircraft_cable.csv')) {
     const name = `${row.construction} ${row.nominal_diameter_in}`;
     rated.set(`${name} carbon`, Number(row.min_breaking_carbon_lbf));
     rated.set(`${name} stainless`, Number(row.min_breaking_CRES_lbf));
-    if (row.memory === 'true') recalled.add(name);
   }
   for (const row of csvRows('wire_more.csv')) {
     const [, make, steel] = /^cable (\S+) (\S+)$/.exec(row.kind!) ?? [];
@@ -79,7 +89,25 @@ describe('cable', () => {
     const steel = /tainless/.test(title) ? 'stainless' : 'carbon';
     near(values.diameter!, share(size!) * INCH, 1e-12, 'diameter');
     near(values.breaking_load! / POUND_FORCE, rated.get(`${make} ${size} ${steel}`)!, 0.01, 'breaking load');
-    expect(memory).toBe(recalled.has(`${make} ${size}`));
+    // Pounds for 100 ft in the same tables, all recalled, so that every row is marked.
+    const mass = MASSES[`${make} ${size}`]!;
+    near(values.linear_mass! / ((mass * 0.45359237) / 30.48), 1, 1e-3, 'mass');
+    expect(memory).toBe(true);
+  });
+  it('comes in both steels, and says which', () => {
+    const titles = rows.map(({ title }) => title);
+    for (const title of titles) expect(title).toMatch(/^(Carbon|Stainless) steel cable, /);
+    expect(titles.filter((title) => title.startsWith('Stainless')).length).toBe(titles.length / 2);
+    // The weakest of the small ones: 150 lbf where carbon steel has 185.
+    const row = rows.find(({ title }) => title === 'Stainless steel cable, 1x7, 1/32 in')!;
+    expect(row.values.breaking_load! / POUND_FORCE).toBeCloseTo(150, 9);
+  });
+  it('weighs what its wires do, for the strands of seven: within a fifth, as the table stands for the heaviest', () => {
+    for (const { title, values } of rows.filter(({ title }) => / 1x7, /.test(title))) {
+      const wires = (7 / 9) * CIRCLE * values.diameter! ** 2 * 7850;
+      expect(values.linear_mass! / wires, title).toBeGreaterThan(1);
+      expect(values.linear_mass! / wires, title).toBeLessThan(1.25);
+    }
   });
 });
 

@@ -33,7 +33,7 @@ export const air = block({
       title: 'Elevation of the field',
       doc: 'Above sea level. Gives the pressure where none is typed.',
       default: 0,
-      range: [-400, 4000],
+      range: [-400, 4500],
     },
     pressure: {
       ...AIR_PRESSURE,
@@ -41,7 +41,7 @@ export const air = block({
       title: 'Pressure at the field',
       doc: 'Absolute pressure at the field, as a barometer on the spot shows it: not reduced to sea level.',
       default: Number.NaN,
-      range: [60000, 110000],
+      range: [55000, 110000],
       basis: 'Standard pressure at the elevation of the field, ISO 2533.',
     },
     humidity: {

@@ -1,4 +1,4 @@
-import { MUSIC_WIRE_ELASTIC_SHARE, ROLLING } from '../../physics/index';
+import { MUSIC_WIRE_ELASTIC_SHARE, MUSIC_WIRE_RANGE, ROLLING } from '../../physics/index';
 import type { Field } from '../block';
 import { MILLIMETRES, PLAIN, SHARE } from '../measures';
 
@@ -107,7 +107,7 @@ export const gearFields = {
     title: 'Gear wire diameter',
     doc: 'Of the music wire of the legs.',
     default: Number.NaN,
-    range: [0.0005, 0.01],
+    range: [0.0005, MUSIC_WIRE_RANGE[1]],
     basis: 'As the fuselage block has it.',
   } as Field,
   yield_share: {

@@ -3,8 +3,8 @@ import {
   energyToYield,
   gearLeg,
   greatestStep,
+  MUSIC_WIRE_RANGE,
   mainWheelShare,
-  musicWireStrength,
   noseOverRatio,
   restPitch,
   type SidePlace,
@@ -20,6 +20,7 @@ import { engineResults } from '../engines/results';
 import { finiteShapes } from '../finite-shapes';
 import { MILLIMETRES, PRESSURES, TORQUE, typedOr } from '../measures';
 import { partsResults, partsRole } from '../parts/results';
+import { leastWireStrength } from '../wire';
 import { gearCautions } from './cautions';
 import { gearFields } from './fields';
 import { placeLeg } from './leg';
@@ -60,6 +61,8 @@ export const gear = block({
     tips_forward:
       'The CG at {parts.x} lies ahead of the wheels: the model stands on its nose. Move the wheels forward.',
     tips_back: 'The CG at {parts.x} lies behind the wheels: the model sits on its tail. Move the wheels aft.',
+    no_such_wire:
+      'The gear wire of the fuselage block is {body.wire_diameter} thick: the strength of music wire is known from 0.1 to 6.5 mm. Type a gear wire diameter between them.',
     no_leg: 'The gear wire has no length: its strap lies at the axle. Type the height of the strap.',
   },
   theory: gearTheory,
@@ -118,11 +121,12 @@ export const gear = block({
     m[r.clearance_rest + i] = rest.height(propeller) - disc * Math.cos(pitch);
 
     const { leg, strap } = placeLeg(m, f, body, i);
+    if (leg.diameter < MUSIC_WIRE_RANGE[0] || leg.diameter > MUSIC_WIRE_RANGE[1]) return 'no_such_wire';
     m[r.strap_x + i] = strap[0];
     const blow: Vector = [at(f.landing_drag), 0, 1];
     const landing = gearLeg(leg, blow);
     if (!(landing.stress > 0)) return 'no_leg';
-    const strength = at(f.yield_share) * musicWireStrength(leg.diameter);
+    const strength = at(f.yield_share) * leastWireStrength(leg.diameter);
     const energy = energyToYield(landing, strength);
     m[r.leg_stiffness + i] = 1 / landing.compliance;
     m[r.leg_yield_load + i] = strength / landing.stress;

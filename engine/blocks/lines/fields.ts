@@ -126,6 +126,6 @@ export const linesFields = {
     default: Number.NaN,
     range: [1, 5000],
     basis:
-      'Kind and diameter, without ends: 0.85 of the strands together (spring wire, Shigley table 10-4), the solid wire, or fibre as rated. A knot takes about half of a braid.',
+      'Kind and diameter, without ends, as the rated rows of the library have it, and between and beyond them as the kind’s law runs. A knot takes about half of a braid.',
   } as Field,
 } as const;

@@ -1,7 +1,6 @@
 import {
   LINE_KINDS,
   LINE_MEASURES,
-  lineBreakingLoad,
   lineLinearMass,
   lineMakeup,
   lineStiffness,
@@ -10,6 +9,7 @@ import {
 import { block } from '../block';
 import { leadoutResults } from '../leadouts/index';
 import { typedOr } from '../measures';
+import { ratedBreakingLoad } from '../wire';
 import { linesCautions } from './cautions';
 import { linesFields } from './fields';
 import { linesResults } from './results';
@@ -32,7 +32,8 @@ export const lines = block({
   theory: linesTheory,
   cautions: linesCautions,
   run(m, f, r, i) {
-    const kind = LINE_KINDS[m[f.kind + i]!]!;
+    const kindAt = m[f.kind + i]!;
+    const kind = LINE_KINDS[kindAt]!;
     const count = m[f.count + i]!;
     const diameter = m[f.diameter + i]!;
     const reach = m[f.handle_reach + i]!;
@@ -63,7 +64,7 @@ export const lines = block({
     m[r.drag_coefficient + i] = typedOr(m[f.drag_coefficient + i]!, kind.dragCoefficient);
     m[r.drag_factor + i] = m[f.drag_factor + i]!;
     m[r.stiffness + i] = typedOr(m[f.stiffness + i]!, lineStiffness(kind, diameter));
-    m[r.breaking_load + i] = typedOr(m[f.breaking_load + i]!, lineBreakingLoad(kind, diameter));
+    m[r.breaking_load + i] = typedOr(m[f.breaking_load + i]!, ratedBreakingLoad(kindAt, diameter));
     m[r.handle_spacing + i] = m[f.handle_spacing + i]!;
     return undefined;
   },

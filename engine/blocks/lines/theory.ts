@@ -17,10 +17,10 @@ export const linesTheory: Theory = {
     },
     {
       title: 'Stiffness and breaking load',
-      text: 'E A = E f π d²/4\nF_b = S f π d²/4,  S = A/d^m for wire',
-      doc: 'Of one line, without its ends. A = 2211 MPa·mm^m, m = 0.145 for music wire; 1867 and 0.146 for stainless; strands together hold 0.85 of the sum of their wires; braid as its rating says.',
+      text: 'E A = E f π d²/4\nF_b = r(d) S f π d²/4,  S = A/d^m for wire',
+      doc: 'Of one line, without its ends. A = 2211 MPa·mm^m, m = 0.145 for music wire; 1867 and 0.146 for stainless; strands together hold 0.85 of the sum of their wires; braid 2.06 GPa on its circle. r brings the law to the rated rows of the kind in the library: straight in logarithms between them, held beyond.',
       source:
-        'J. E. Shigley, Mechanical Engineering Design (Budynas and Nisbett), tables 10-4 and 10-5 (stainless from memory); 0.85 common practice, no source; braid: AMA control line general rule 5.3.5.1.',
+        'J. E. Shigley, Mechanical Engineering Design (Budynas and Nisbett), tables 10-4 and 10-5 (stainless from memory); 0.85 common practice, no source; braid: AMA control line general rule 5.3.5.1; solid wire: ASTM A228; ratings of strands recalled.',
     },
     {
       title: 'Drag coefficient of a smooth line',

@@ -1,4 +1,11 @@
-import { BALSA_SHEAR, BIRCH_PLY_BEARING, MAPLE_ACROSS, NYLON_STRENGTH, STEEL_BOLT_YIELD } from '../../physics/index';
+import {
+  BALSA_SHEAR,
+  BIRCH_PLY_BEARING,
+  MAPLE_ACROSS,
+  NYLON_STRENGTH,
+  STEEL_BOLT_YIELD,
+  THREADS,
+} from '../../physics/index';
 import type { Field, Option } from '../block';
 import { GRAMS, MILLIMETRES, NEWTONS, PLAIN, PRESSURES, SHARE, TORQUE } from '../measures';
 
@@ -167,6 +174,13 @@ export const strengthFields = {
   bearer_width: size('w_b', 'Bearer width', 'Of the wood of one engine bearer.', 0.0127),
   screw_diameter: size('d_s', 'Engine screw', 'Nominal diameter of the screws through the lugs.', 0.003, 0.01),
   screw_pitch: size('p_s', 'Thread pitch of the engine screw', 'From thread to thread.', 0.0005, 0.003, 'ISO M3.'),
+  screw_thread: {
+    option: THREADS,
+    default: 'metric',
+    symbol: '',
+    title: 'Thread of the engine screw',
+    doc: 'Metric (M3) or inch (4-40): the core of an inch thread is a little smaller for its pitch.',
+  } as Option,
   screw_count: {
     ...PLAIN,
     symbol: 'n_s',

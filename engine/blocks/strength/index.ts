@@ -5,6 +5,7 @@ import {
   pivotHolds,
   preload,
   strandsHold,
+  THREADS,
   threadStressArea,
 } from '../../physics/index';
 import { block } from '../block';
@@ -83,7 +84,8 @@ export const strength = block({
     m[r.test_over_pull + i] = test / pull;
 
     const clamp = preload(at(f.screw_torque), at(f.torque_coefficient), at(f.screw_diameter));
-    const proof = at(f.screw_strength) * threadStressArea(at(f.screw_diameter), at(f.screw_pitch));
+    const proof =
+      at(f.screw_strength) * threadStressArea(at(f.screw_diameter), at(f.screw_pitch), THREADS[at(f.screw_thread)]!);
     m[r.screw_preload + i] = clamp;
     m[r.screw_margin + i] = proof / clamp;
     m[r.bearer_margin + i] = (at(f.bearer_strength) * at(f.lug_area)) / clamp;

@@ -8,7 +8,7 @@ export const readMaterials = (file: string, content: string) =>
       name: 'materials',
       title: 'Materials',
       one: 'material',
-      doc: 'Formulas and parts reach a material by its name: balsa_medium.density. Wood varies from sheet to sheet: weigh what you buy.',
+      doc: 'Formulas and parts reach a material by its name: balsa_medium.density. Wood varies from sheet to sheet: weigh what you buy. The modulus in bending is of plywood by itself, whose outer plies do most of the work; blank where it is the other.',
       group: 'group',
       columns: {
         group: {
@@ -18,6 +18,13 @@ export const readMaterials = (file: string, content: string) =>
         },
         density: { title: 'Density', symbol: 'ρ', dimension: DENSITY, unit: 'kg/m³', tradeUnit: 'lb/ft³' },
         modulus: { title: 'Young’s modulus', symbol: 'E', dimension: PRESSURE, unit: 'GPa', mayBeBlank: true },
+        bending_modulus: {
+          title: 'Modulus in bending',
+          symbol: 'E_b',
+          dimension: PRESSURE,
+          unit: 'GPa',
+          mayBeBlank: true,
+        },
       },
     },
     file,

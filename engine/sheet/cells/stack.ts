@@ -80,7 +80,9 @@ function layLayer(cell: string, path: string, layer: Layer, builder: Builder): S
       builder.broken({ cell, path: `${path}.material`, kind: 'layer', writes }, { message: material.fault });
     } else {
       const modulus = builder.find(`${stuff}.modulus`)?.slot;
-      builder.step(trade.layer({ cell, path, amount, material: { density: material.slot, modulus }, layer: row }));
+      const bending = builder.find(`${stuff}.bending_modulus`)?.slot;
+      const given = { density: material.slot, modulus, bending };
+      builder.step(trade.layer({ cell, path, amount, material: given, layer: row }));
     }
   });
   return row;

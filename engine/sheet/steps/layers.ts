@@ -7,11 +7,11 @@ const AT_LEAST_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY
 /** One layer of a stack: a thickness of a material, or a glue line or skin by its areal mass. */
 export function layerStep({ cell, path, amount, material, layer }: LayerStepSpec): StepSpec {
   const input: Ranged = { path, slot: amount, unit: material ? 'mm' : 'g/m²', range: AT_LEAST_NOTHING };
-  const { density, modulus } = material ?? {};
-  const stuff = [density, modulus].filter((slot) => slot !== undefined);
+  const { density, modulus, bending } = material ?? {};
+  const stuff = [density, modulus, bending].filter((slot) => slot !== undefined);
   return {
     step: {
-      key: `layer ${path}: ${material ? `thickness${modulus === undefined ? '' : ' modulus'}` : 'areal mass'}`,
+      key: `layer ${path}: ${material ? `thickness${modulus === undefined ? '' : ' modulus'}${bending === undefined ? '' : ' bending'}` : 'areal mass'}`,
       kind: 'layer',
       cell,
       path,
@@ -22,6 +22,7 @@ export function layerStep({ cell, path, amount, material, layer }: LayerStepSpec
         const [from, to] = [column(amount), column(layer)];
         const heavy = density === undefined ? -1 : column(density);
         const stiff = modulus === undefined ? -1 : column(modulus);
+        const bends = bending === undefined ? -1 : column(bending);
         return (m, why, n) => {
           for (let i = 0; i < n; i++) {
             if (why[i] !== 0) continue;
@@ -29,7 +30,11 @@ export function layerStep({ cell, path, amount, material, layer }: LayerStepSpec
             if (!(value >= 0)) why[i] = 1;
             else if (heavy < 0) writeMassLayer(value, m, to + i, stride);
             else if (!(m[heavy + i]! >= 0)) why[i] = 2;
-            else writeMaterialLayer(value, m[heavy + i]!, stiff < 0 ? Number.NaN : m[stiff + i]!, m, to + i, stride);
+            else {
+              const stretching = stiff < 0 ? Number.NaN : m[stiff + i]!;
+              const own = bends < 0 || Number.isNaN(m[bends + i]!) ? stretching : m[bends + i]!;
+              writeMaterialLayer(value, m[heavy + i]!, stretching, own, m, to + i, stride);
+            }
           }
         };
       },

@@ -76,6 +76,14 @@ describe('air', () => {
     expect(runBlock(air, { elevation: 1000 }).results.pressure! / 89880).toBeCloseTo(1, 3);
     expect(runBlock(air, { elevation: 1000, pressure: 95000 }).results.pressure).toBe(95000);
   });
+  it('reaches the highest fields: 4500 m, where the standard pressure is 577 hPa', () => {
+    expect(air.fields.elevation.range[1]).toBe(4500);
+    const { pressure, density } = runBlock(air, { elevation: 4500 }).results;
+    // ISO 2533 at 4500 m of geometric height, dry and at 15 °C by the gas law.
+    expect(Math.abs(pressure! / 57752 - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(density! / (57752 / (287.05287 * 288.15)) - 1)).toBeLessThan(0.006);
+    expect(air.fields.pressure.range[0]).toBeLessThan(pressure!);
+  });
   it('is thinner when warm, moist or high', () => {
     const standard = runBlock(air).results.density!;
     expect(standard).toBeCloseTo(1.222, 3);

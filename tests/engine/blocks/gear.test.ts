@@ -56,6 +56,13 @@ describe('ground and gear', () => {
     rig.run(body);
     expect(rig.run(gear, { support_x: -0.02, support_z: -0.13 })).toBe('inside');
     expect(rig.run(gear, { strap_z: -0.13, strap_y: 0.11 })).toBe('no_leg');
+    rig.run(body, { wire_diameter: 0.008 });
+    expect(rig.run(gear)).toBe('no_such_wire');
+    expect(gear.reasons.no_such_wire).toBe(
+      'The gear wire of the fuselage block is {body.wire_diameter} thick: the strength of music wire is known from 0.1 to 6.5 mm. Type a gear wire diameter between them.',
+    );
+    expect(rig.run(gear, { wire_diameter: 0.003 })).toBeUndefined();
+    rig.run(body);
   });
   it('a thicker wire is stiffer and bends at a higher load; a longer one takes more energy', () => {
     rig.run(gear, { wire_diameter: 0.003 });

@@ -9,59 +9,59 @@ import { readSections } from '../../../engine/library/tables/sections';
 import { wire } from '../../../engine/library/tables/wire';
 import { LINE_KINDS, lineLinearMass } from '../../../engine/physics/index';
 
-const HEAD = 'name,title,group,density,modulus,memory,source\n';
+const HEAD = 'name,title,group,density,modulus,bending_modulus,memory,source\n';
 const material = (row: string) => () => readMaterials('stuff.csv', HEAD + row);
 
 describe('a data row', () => {
   it('is read in SI, with its source and its mark', () => {
-    expect(readMaterials('stuff.csv', `${HEAD}pine,Pine,wood,500 kg/m³,9000 MPa,no,A handbook\n`).rows).toEqual([
+    expect(readMaterials('stuff.csv', `${HEAD}pine,Pine,wood,500 kg/m³,9000 MPa,,no,A handbook\n`).rows).toEqual([
       {
         name: 'pine',
         title: 'Pine',
         words: { group: 'wood' },
-        values: { density: 500, modulus: 9e9 },
+        values: { density: 500, modulus: 9e9, bending_modulus: Number.NaN },
         memory: false,
         source: 'A handbook',
       },
     ]);
   });
   it('may leave a modulus out', () => {
-    const { rows } = readMaterials('stuff.csv', `${HEAD}glue,Glue,liquid,1100 kg/m³,,yes,Recalled\n`);
+    const { rows } = readMaterials('stuff.csv', `${HEAD}glue,Glue,liquid,1100 kg/m³,,,yes,Recalled\n`);
     expect(rows[0]!.values.modulus).toBeNaN();
   });
   it('is refused without source', () => {
-    expect(material('pine,Pine,wood,500 kg/m³,9 GPa,no,\n')).toThrow(
+    expect(material('pine,Pine,wood,500 kg/m³,9 GPa,,no,\n')).toThrow(
       new RangeError(
         'stuff.csv: line 2: source is blank; name where the values come from, or write "Common practice, no source" and mark the row as recalled',
       ),
     );
   });
   it('is refused without unit, or with one of another kind', () => {
-    expect(material('pine,Pine,wood,500,9 GPa,no,A handbook\n')).toThrow(
+    expect(material('pine,Pine,wood,500,9 GPa,,no,A handbook\n')).toThrow(
       new RangeError('stuff.csv: line 2: density is "500", which has no unit; write a density with its unit'),
     );
-    expect(material('pine,Pine,wood,500 kg/m²,9 GPa,no,A handbook\n')).toThrow(
+    expect(material('pine,Pine,wood,500 kg/m²,9 GPa,,no,A handbook\n')).toThrow(
       new RangeError(
         'stuff.csv: line 2: density is "500 kg/m²", which has the unit "kg/m²"; write a density with its unit',
       ),
     );
   });
   it('is refused without number', () => {
-    expect(material('pine,Pine,wood,heavy kg/m³,9 GPa,no,A handbook\n')).toThrow(
+    expect(material('pine,Pine,wood,heavy kg/m³,9 GPa,,no,A handbook\n')).toThrow(
       new RangeError('stuff.csv: line 2: density is "heavy kg/m³", which is no number; write a density with its unit'),
     );
-    expect(material('pine,Pine,wood,,9 GPa,no,A handbook\n')).toThrow(
+    expect(material('pine,Pine,wood,,9 GPa,,no,A handbook\n')).toThrow(
       new RangeError('stuff.csv: line 2: density is blank'),
     );
   });
   it('is refused with a name that stands already', () => {
-    const pine = 'pine,Pine,wood,500 kg/m³,9 GPa,no,A handbook\n';
+    const pine = 'pine,Pine,wood,500 kg/m³,9 GPa,,no,A handbook\n';
     expect(material(pine + pine)).toThrow(
       new RangeError('stuff.csv: line 3: name "pine" is taken by line 2; each row needs one of its own'),
     );
   });
   it('is refused with a name that a row of another table has', () => {
-    const stuff = readMaterials('stuff.csv', `${HEAD}silk,Silk,fibre,500 kg/m³,9 GPa,no,A handbook\n`);
+    const stuff = readMaterials('stuff.csv', `${HEAD}silk,Silk,fibre,500 kg/m³,9 GPa,,no,A handbook\n`);
     expect(() => libraryOf([stuff, finishes])).toThrow(
       new RangeError(
         'finishes: the row "silk" has the name of a row of materials; every row of the library needs one of its own',
@@ -69,14 +69,14 @@ describe('a data row', () => {
     );
   });
   it('is refused with a name that no formula can say', () => {
-    expect(material('Pine wood,Pine,wood,500 kg/m³,9 GPa,no,A handbook\n')).toThrow(
+    expect(material('Pine wood,Pine,wood,500 kg/m³,9 GPa,,no,A handbook\n')).toThrow(
       new RangeError(
         'stuff.csv: line 2: name "Pine wood" is not lower-case letters, digits and underscores, beginning with a letter',
       ),
     );
   });
   it('is refused without saying whether it was recalled', () => {
-    expect(material('pine,Pine,wood,500 kg/m³,9 GPa,perhaps,A handbook\n')).toThrow(
+    expect(material('pine,Pine,wood,500 kg/m³,9 GPa,,perhaps,A handbook\n')).toThrow(
       new RangeError('stuff.csv: line 2: memory is "perhaps"; it must be yes or no'),
     );
   });
@@ -86,7 +86,7 @@ describe('a data row', () => {
     );
   });
   it('must be of a known group, kind or family', () => {
-    expect(material('pine,Pine,tree,500 kg/m³,9 GPa,no,A handbook\n')).toThrow(
+    expect(material('pine,Pine,tree,500 kg/m³,9 GPa,,no,A handbook\n')).toThrow(
       new RangeError(
         'stuff.csv: line 2: group is "tree"; it must be one of balsa, wood, plywood, composite, fibre, metal, plastic, foam, liquid',
       ),

@@ -7,12 +7,16 @@ import {
   writeMaterialLayer,
 } from '../../../engine/physics/laminate';
 
-type Layer = readonly [thickness: number, density: number, modulus: number] | readonly [arealMass: number];
+type Layer =
+  | readonly [thickness: number, density: number, modulus: number, bendingModulus?: number]
+  | readonly [arealMass: number];
 function stack(...layers: Layer[]) {
   const rows = new Float64Array(layers.length * LAYER_STRIDE);
   layers.forEach((layer, i) => {
-    if (layer.length === 3) writeMaterialLayer(...layer, rows, i * LAYER_STRIDE, 1);
-    else writeMassLayer(layer[0], rows, i * LAYER_STRIDE, 1);
+    if (layer.length > 1) {
+      const [thickness, density, modulus, bending = modulus] = layer as readonly [number, number, number, number?];
+      writeMaterialLayer(thickness, density, modulus, bending, rows, i * LAYER_STRIDE, 1);
+    } else writeMassLayer(layer[0], rows, i * LAYER_STRIDE, 1);
   });
   const out = new Float64Array(3);
   foldLayers(rows, layers.length, out);
@@ -62,6 +66,25 @@ describe('a stack of layers', () => {
     const unknown = stack([0.002, 160, Number.NaN]);
     expect(unknown.arealMass).toBeCloseTo(0.32, 15);
     expect(unknown.stiffness).toBeNaN();
+  });
+  it('of one sheet of plies bends as its plies laid one by one', () => {
+    // Three equal plies, the middle one across: stretching by the mean of the plies, bending mostly by the outer ones.
+    const [along, across, t] = [13.2e9, 0.66e9, 0.001];
+    const plies = stack([t, 700, along], [t, 700, across], [t, 700, along]);
+    const sheet = stack([3 * t, 700, (2 * along + across) / 3, (26 * along + across) / 27]);
+    expect(sheet.stiffness / plies.stiffness).toBeCloseTo(1, 13);
+  });
+  it('of two sheets of plies is their plies laid one by one, as near as the moduli of a sheet can say', () => {
+    const [along, across, t] = [13.2e9, 0.66e9, 0.0002];
+    const plies = (a: number, b: number): Layer[] => [
+      [t, 700, a],
+      [t, 700, b],
+      [t, 700, a],
+    ];
+    const core: Layer = [0.003, 100, 2e9];
+    const byPlies = stack(...plies(along, across), core, ...plies(along, across));
+    const face: Layer = [3 * t, 700, (2 * along + across) / 3, (26 * along + across) / 27];
+    expect(stack(face, core, face).stiffness / byPlies.stiffness).toBeCloseTo(1, 12);
   });
   it('of no layers is nothing', () => {
     expect(stack()).toEqual({ arealMass: 0, thickness: 0, stiffness: 0 });
