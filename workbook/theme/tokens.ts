@@ -41,7 +41,7 @@ export const series = [
   { name: 'ochre', line: '#a8741a', text: '#8a5d10', blueprint: '#f2c264', dash: '7 3' },
   { name: 'green', line: '#3c7350', text: '#3c7350', blueprint: '#8fdcaa', dash: '2 2.5' },
   { name: 'violet', line: '#6a4a8c', text: '#6a4a8c', blueprint: '#d2b4f5', dash: '9 3 2 3' },
-  { name: 'grey', line: '#5f6a70', text: '#5f6a70', blueprint: '#b7c4d1', dash: '1 3' },
+  { name: 'plum', line: '#9a3a78', text: '#9a3a78', blueprint: '#f5a8d8', dash: '12 3 2 3 2 3' },
 ] as const;
 
 export const fontFamily = "B612, 'DejaVu Sans', sans-serif";

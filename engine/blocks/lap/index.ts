@@ -136,7 +136,8 @@ export const lap = block({
         );
         if (ring.status !== 'settled') return undefined;
         const { azimuth, pull, speed, noseOut, outboardLow } = ring;
-        return { azimuth, pull, speed, nose_out: noseOut, outboard_low: outboardLow };
+        const bearing = azimuth.map((angle) => bearingOf(m, f.air, f.flight, 0, angle));
+        return { azimuth, pull, speed, nose_out: noseOut, outboard_low: outboardLow, bearing };
       },
     },
   },

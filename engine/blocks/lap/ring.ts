@@ -13,4 +13,5 @@ export const ringColumns = {
   speed: { ...AIRSPEED, symbol: 'V', title: 'Speed', doc: 'Over the ground.' },
   nose_out: { ...ANGLE, symbol: 'ψ', title: 'Nose out', doc: 'From the path over the ground.' },
   outboard_low: { ...ANGLE, symbol: 'δ', title: 'Outboard wing low', doc: 'From the chord.' },
+  bearing: { ...ANGLE, symbol: 'β', title: 'Bearing', doc: 'Compass bearing from the pilot to the model.' },
 } as const satisfies Readonly<Record<string, Quantity>>;

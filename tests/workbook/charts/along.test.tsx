@@ -55,12 +55,13 @@ test('it says from what to what each quantity runs, its own least, its limit and
     'Line pull runs from 1.2 N at 0 m to 9.2 N at 24 m; least 0.56 N at 0.96 m.',
     'Speed runs from 0 m/s at 0 m to 13 m/s at 24 m.',
     'Side force runs from −1.5 N at 0 m to −0.5 N at 24 m.',
+    'Within the limit (least pull in the run under 2 N: the lines go slack): line pull from 6.87 m.',
     'Dotted: baseline, line pull 1.9 N to 11.5 N, speed 0 m/s to 13 m/s and side force −1.5 N to −0.5 N.',
   ]);
 });
 
 test('where one quantity stands alone it says where that keeps within its limits', () => {
-  expect(drawn(alongProps({ up: ['pull'] })).caption[1]).toBe('Line pull keeps within its limit from 6.87 m.');
+  expect(drawn(alongProps({ up: ['pull'] })).caption[1]).toBe('Line pull in its limit from 6.87 m.');
 });
 
 test('a limit is drawn only where the chart names its check', () => {

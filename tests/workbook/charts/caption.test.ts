@@ -1,11 +1,10 @@
 import { expect, test } from 'vitest';
 import { readFamily } from '../../../workbook/charts/frame/family';
-import { limitSentence } from '../../../workbook/charts/frame/limit-words';
+import { limitSentences } from '../../../workbook/charts/frame/limit-words';
 import { missingSentence } from '../../../workbook/charts/frame/missing-words';
 import type { SweepChartProps } from '../../../workbook/charts/frame/props';
 import { slopeSentence } from '../../../workbook/charts/frame/slope-words';
 import { capital, inSentence, listed } from '../../../workbook/charts/frame/words';
-import { layOutChart } from '../../../workbook/charts/line/layout';
 import {
   balanceChart,
   balanceSweep,
@@ -30,11 +29,10 @@ const pull: SweepChartProps = { ...balance, cell: pullChart, progress: pullSweep
 function captions(props: SweepChartProps): { slope: string; limits: string } {
   const family = readFamily(props);
   if (typeof family === 'string') throw new Error(family);
-  const chart = layOutChart(family, props, 560);
   const nowX = props.values[sweepNames.get(props.cell.across)!.slot];
   return {
     slope: slopeSentence(family, props.progress, nowX),
-    limits: limitSentence(family, chart.panels, props.progress),
+    limits: limitSentences(family, props).join(' '),
   };
 }
 
@@ -62,10 +60,10 @@ test('in inches the step is a round number of inches', () => {
 
 test('for each line it is said where it keeps within the limits', () => {
   expect(captions(balance).limits).toBe(
-    'CG aft of the root leading edge keeps within its limits: balsa from −160 mm; balsa–ply from −178 mm; light ply up to −136 mm.',
+    'CG aft of the root leading edge in limits: with balsa from −160 mm; with balsa–ply from −178 mm; with light ply up to −136 mm.',
   );
   expect(captions(pull).limits).toBe(
-    'Line pull per weight keeps within its limit: 0.30 mm stranded from 15.5 m; 0.38 mm stranded up to 21.3 m; 0.46 mm stranded up to 19.9 m.',
+    'Line pull per weight in its limit: with 0.30 mm stranded from 15.5 m; with 0.38 mm stranded up to 21.3 m; with 0.46 mm stranded up to 19.9 m.',
   );
 });
 
@@ -73,9 +71,7 @@ test('where every line does the same, it is said once', () => {
   const wide = designValues();
   wide[sweepNames.get('cg_check.low')!.slot] = 0.03;
   wide[sweepNames.get('cg_check.high')!.slot] = 0.07;
-  expect(captions({ ...balance, values: wide }).limits).toBe(
-    'CG aft of the root leading edge keeps within its limits everywhere.',
-  );
+  expect(captions({ ...balance, values: wide }).limits).toBe('CG aft of the root leading edge in limits everywhere.');
 });
 
 test('designs without an answer are counted with their reasons', () => {

@@ -94,8 +94,8 @@ test('a baseline that is the present design is not drawn twice', () => {
 test('limits stand in the panel of their check with their reasons', () => {
   const [cg, share] = layOut({}, 560).panels;
   expect(cg!.zones.map(({ zone, words }) => [zone.side, Math.round(zone.limit), words?.lines.join(' ')])).toEqual([
-    ['below', 38, 'nose-heavy: elevator runs out on grass'],
-    ['above', 55, 'too far aft: static margin under 8 %'],
+    ['below', 38, 'under 38 mm: nose-heavy: elevator runs out on grass'],
+    ['above', 55, 'over 55 mm: too far aft: static margin under 8 %'],
   ]);
   expect(share!.zones).toEqual([]);
 });

@@ -70,9 +70,15 @@ const trace: TraceAnswer = {
   columns: [
     { name: 'azimuth', title: 'Angle from downwind', symbol: 'ψ', doc: '', dimension: ONE, unit: '°', suffix: '' },
     { name: 'pull', title: 'Line pull', symbol: 'T', doc: '', dimension: FORCE, unit: 'N', suffix: '' },
+    { name: 'bearing', title: 'Bearing', symbol: 'β', doc: '', dimension: ONE, unit: '°', suffix: '' },
   ],
-  present: [around((a) => a), around((a) => 25 + 7 * Math.cos(a - 0.4))],
-  baseline: [around((a) => a), around((a) => 22 + 4 * Math.cos(a - 0.2))],
+  // Anticlockwise in a wind from 270°: straight downwind bears 90°, and bearings fall along the lap.
+  present: [
+    around((a) => a),
+    around((a) => 25 + 7 * Math.cos(a - 0.4)),
+    around((a) => (2.5 * Math.PI - a) % (2 * Math.PI)),
+  ],
+  baseline: [around((a) => a), around((a) => 22 + 4 * Math.cos(a - 0.2)), around(() => 0)],
 };
 
 export const ringProps = (more: Partial<ChartCell> = {}): TraceChartProps => ({

@@ -51,3 +51,17 @@ test('the pointer reads what is nearest, and it is said with the name of its lin
   expect(said(all, { series: 1, point: 0 })).toBe('Engine station −170 mm, CG 50 mm');
   expect(said(all, undefined)).toBe('');
 });
+
+test('what stands by itself, as bars do, is gone through by any arrow', () => {
+  const bars: readonly ReadSeries[] = [10, 30, 50].map((y) => ({
+    name: `${y}`,
+    points: [{ at: { x: 100 - y, y }, lines: [`${y} N`] }],
+  }));
+  const middle = { series: 1, point: 0 };
+  for (const key of ['ArrowRight', 'ArrowDown'])
+    expect(nextReading(bars, middle, key)).toEqual({ series: 2, point: 0 });
+  for (const key of ['ArrowLeft', 'ArrowUp']) expect(nextReading(bars, middle, key)).toEqual({ series: 0, point: 0 });
+  expect(nextReading(bars, middle, 'Home')).toEqual({ series: 0, point: 0 });
+  expect(nextReading(bars, middle, 'End')).toEqual({ series: 2, point: 0 });
+  expect(nextReading(bars, { series: 2, point: 0 }, 'ArrowRight')).toEqual({ series: 2, point: 0 });
+});

@@ -1,3 +1,4 @@
+import { aboutChart } from '../frame/about';
 import { chartOf } from '../frame/kind';
 import type { TraceChartProps } from '../frame/props';
 import { type LineLayout, layOutPlot } from '../line/layout';
@@ -12,6 +13,12 @@ export const AlongChart = chartOf({
     layOutPlot(plotAlong(along, of), width, of.moving, before),
   Under: Lines,
   Over: LineNames,
+  about: ({ data: { across, shown } }) =>
+    aboutChart(
+      'Lines',
+      shown.map(({ title }) => title),
+      [across.title],
+    ),
   sentences: alongSentences,
   readings: alongReadings,
   table: ({ of, data }) => alongTable(data, of.trace),

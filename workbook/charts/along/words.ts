@@ -1,7 +1,8 @@
 import { formatNumber, fromSI, type TraceAnswer, toSI } from '../../../engine/index';
 import type { TableData } from '../frame/figures';
 import type { Drawn } from '../frame/kind';
-import { limitNotes, whereWithin } from '../frame/limit-words';
+import { allowed, limitNotes, whereWithin } from '../frame/limit-words';
+import { namedLimitWords, passedWords, type Zone } from '../frame/limits';
 import type { TraceChartProps } from '../frame/props';
 import type { ReadSeries } from '../frame/readings';
 import { inSentence, leftOut, listed } from '../frame/words';
@@ -41,19 +42,34 @@ function runSentence(of: AlongColumn, across: AlongColumn, props: TraceChartProp
   return extremes.length === 0 ? `${run}.` : `${run}; ${extremes.join(', ')}.`;
 }
 
-/** Where the only column of a panel keeps within its limits; which of several a limit is meant for can't be told. */
+/** Where a column alone in its panel keeps within its limits; where several share one, which of them pass a limit and where not. */
 function withinSentences({ across, shown }: Along, chart: LineLayout, props: TraceChartProps): string[] {
   return chart.panels.flatMap(({ panel, zones, outside }) => {
     const all = [...zones.map(({ zone }) => zone), ...outside];
-    const [of, ...others] = shown.filter(({ info }) => panel.shows.includes(info.name));
-    if (all.length === 0 || !of || others.length > 0) return [];
-    const limits = (side: 'below' | 'above'): number[] => all.filter((z) => z.side === side).map((z) => z.limitSI);
-    const low = Math.max(Number.NEGATIVE_INFINITY, ...limits('below'));
-    const high = Math.min(Number.POSITIVE_INFINITY, ...limits('above'));
-    const points = pointsOf(of, across, props);
-    if (points.length < 2) return [];
-    const where = whereWithin(points, low, high, (x) => alongText(across, x));
-    return [`${of.info.title} keeps within ${all.length === 1 ? 'its limit' : 'its limits'} ${where}.`];
+    const columns = shown.filter(({ info }) => panel.shows.includes(info.name));
+    const where = (of: AlongColumn, limits: readonly Zone[]): string | undefined => {
+      const points = pointsOf(of, across, props);
+      const [low, high] = allowed(limits);
+      return points.length < 2 ? undefined : whereWithin(points, low, high, (x) => alongText(across, x));
+    };
+    if (all.length === 0) return [];
+    if (columns.length === 1) {
+      const kept = where(columns[0]!, all);
+      return kept === undefined
+        ? []
+        : [`${columns[0]!.info.title} in ${all.length === 1 ? 'its limit' : 'limits'} ${kept}.`];
+    }
+    return all.flatMap((zone) => {
+      const kept = columns.flatMap((of) => {
+        const at = where(of, [zone]);
+        // What is nowhere within it is not what the limit is meant for.
+        return at === undefined || at === 'nowhere' ? [] : [`${inSentence(of.info.title)} ${at}`];
+      });
+      const limit = inSentence(namedLimitWords(zone));
+      return [
+        kept.length === 0 ? `Limit passed everywhere: ${limit}.` : `Within the limit (${limit}): ${kept.join('; ')}.`,
+      ];
+    });
   });
 }
 
@@ -92,11 +108,14 @@ export function alongReadings({ data, chart }: Drawn<TraceChartProps, Along, Lin
     const columns = shown.filter(({ info }) => drawn.panel.shows.includes(info.name));
     return drawn.lines.map(({ line, placed }, k): ReadSeries => {
       const of = columns[k]!;
+      const zones = [...drawn.zones.map(({ zone }) => zone), ...drawn.outside];
       return {
         name: line.label,
         plot: drawn.box,
         points: line.points.flatMap(({ x, y }, n) =>
-          Number.isFinite(x + y) ? [{ at: placed[n]!, lines: [said(across, x), said(of, y)] }] : [],
+          Number.isFinite(x + y)
+            ? [{ at: placed[n]!, lines: [said(across, x), said(of, y), ...passedWords(zones, y)] }]
+            : [],
         ),
       };
     });

@@ -1,6 +1,6 @@
 import type { NameInfo } from '../../../engine/index';
 import { valueAt } from '../../drawing/index';
-import { readFamily } from '../frame/family';
+import { type Family, readFamily } from '../frame/family';
 import { type Measure, measure, sampleAt } from '../frame/measure';
 import type { PartsChartProps, SweepChartProps } from '../frame/props';
 import { capital } from '../frame/words';
@@ -37,6 +37,8 @@ export interface BarPanel extends Measure {
   readonly column?: Float64Array | undefined;
 }
 export interface BarData {
+  /** The sweep that it is of, where it is of one. */
+  readonly across?: Family;
   readonly panels: readonly BarPanel[];
   /** What the groups are: "Tail stock", "Part". */
   readonly of: string;
@@ -71,7 +73,7 @@ export function barsOfSweep(props: SweepChartProps): BarData | string {
     });
     return { ...panel, groups };
   });
-  return { panels, of: family.across.title, held: family.held, missing: 0, total: 0 };
+  return { across: family, panels, of: family.across.title, held: family.held, missing: 0, total: 0 };
 }
 
 /** Bars of every part, the greatest first. */

@@ -1,6 +1,6 @@
 import { formatNumber } from '../../../engine/index';
 import { type Box, LABEL_SIZE, textWidth, wrapText } from '../../drawing/index';
-import { zonesOf } from '../frame/limits';
+import { limitWords, zonesOf } from '../frame/limits';
 import { type LineStyle, lineStyle } from '../frame/palette';
 import { type DrawnPanel, type Laid, ticksAcross, titleAt, X_AXIS } from '../frame/panels';
 import type { ChartProps } from '../frame/props';
@@ -16,6 +16,8 @@ import type { Bar, BarData, BarGroup, BarPanel } from './bars';
 export interface DrawnBar {
   readonly key: string;
   readonly box: Box;
+  /** Its figure stands left of its end. */
+  readonly leftward: boolean;
   /** Where its value is: the end away from zero. */
   readonly end: number;
   readonly middle: number;
@@ -52,6 +54,8 @@ export interface BarLayout extends Laid<BarPanelDrawn> {
 const BAR = 14;
 const BAR_GAP = 2;
 const GROUP_GAP = 7;
+/** Between groups whose names stand over them, so that a name goes with its own bars. */
+const GAP_ABOVE = 12;
 const NAME_LINE = LABEL_SIZE + 2;
 const TITLE_GAP = 4;
 /** Half a figure of the last tick stands beyond the plot. */
@@ -94,7 +98,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
     const axis = ranged({
       numbers: [0, ...numbers.map(exact)],
       zones: zonesOf(panel, props.checks, props.names, props.values),
-      words: (zone) => wrapText(zone.reason, LABEL_SIZE, plotWidth * WORDS_SHARE),
+      words: (zone) => wrapText(limitWords(zone), LABEL_SIZE, plotWidth * WORDS_SHARE),
       room: (lines) => (Math.max(...lines.map((line) => textWidth(line, LABEL_SIZE))) + WORDS_PAD) / plotWidth,
       held: props.moving ? before?.panels[n]?.across.range : undefined,
     });
@@ -117,6 +121,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
           ...bar,
           box: { left: Math.min(x(0), end), right: Math.max(x(0), end), top: barTop, bottom: barTop + BAR },
           end,
+          leftward: end < x(0) && end - FIGURE_GAP - textWidth(figure(bar), LABEL_SIZE) >= left,
           middle: barTop + BAR / 2,
           style: lineStyle(bar.style),
           text: figure(bar),
@@ -128,7 +133,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
       });
       const baseline = Number.isFinite(group.baseline) ? x(panel.shown(group.baseline)) : undefined;
       const group_ = { key: group.key, name, above, label: group.label, top: y, bottom: y + high, bars, baseline };
-      y += high + GROUP_GAP;
+      y += high + (above ? GAP_ABOVE : GROUP_GAP);
       return group_;
     });
     // The words of limits stand in a strip of their own under the bars.

@@ -6,7 +6,7 @@ import type { ChartProps, PartsChartProps, SweepChartProps } from '../frame/prop
 import { NOW_RADIUS } from '../frame/spots';
 import { type BarData, barsOfParts, barsOfSweep } from './bars';
 import { type BarLayout, type BarPanelDrawn, type DrawnGroup, FIGURE_GAP, layOutBars } from './layout';
-import { barReadings, barSentences, barTable } from './words';
+import { barAbout, barReadings, barSentences, barTable } from './words';
 
 type Props = SweepChartProps | PartsChartProps;
 
@@ -14,7 +14,13 @@ type Props = SweepChartProps | PartsChartProps;
 export type BarKind<P extends ChartProps, D extends BarData> = ChartKind<P, D, BarPanelDrawn, BarLayout>;
 
 /** What all of them have in common. */
-export const barDrawing = { layOut: layOutBars, Under: Bars, readings: barReadings, start: presentEnd };
+export const barDrawing = {
+  layOut: layOutBars,
+  Under: Bars,
+  about: barAbout,
+  readings: barReadings,
+  start: presentEnd,
+};
 
 const kind: BarKind<Props, BarData> = {
   ...barDrawing,
@@ -56,7 +62,7 @@ function Group({ group, zero, edge }: { group: DrawnGroup; zero: number; edge: n
           </tspan>
         ))}
       </text>
-      {group.bars.map(({ key, box, end, middle, style, text, present, whisker }) => (
+      {group.bars.map(({ key, box, end, leftward, middle, style, text, present, whisker }) => (
         <g key={key}>
           <rect
             data-bar={key}
@@ -79,9 +85,9 @@ function Group({ group, zero, edge }: { group: DrawnGroup; zero: number; edge: n
             />
           )}
           <text
-            x={round(end < zero ? end - FIGURE_GAP : Math.max(end, whisker?.[1] ?? end) + FIGURE_GAP)}
+            x={round(leftward ? end - FIGURE_GAP : Math.max(end, zero, whisker?.[1] ?? end) + FIGURE_GAP)}
             y={round(middle + LABEL_SIZE * 0.36)}
-            text-anchor={end < zero ? 'end' : undefined}
+            text-anchor={leftward ? 'end' : undefined}
             fill={style.text}
             font-weight={present ? 700 : undefined}
             {...halo}

@@ -1,7 +1,9 @@
 import { formatNumber } from '../../../engine/index';
+import { aboutChart } from '../frame/about';
 import type { TableData } from '../frame/figures';
 import type { Drawn } from '../frame/kind';
-import { limitNotes } from '../frame/limit-words';
+import { limitNotes, limitSentences } from '../frame/limit-words';
+import { passedWords } from '../frame/limits';
 import { missingSentence } from '../frame/missing-words';
 import { heldNote, unaskedNotes } from '../frame/notes';
 import type { PartsChartProps, SweepChartProps } from '../frame/props';
@@ -12,15 +14,33 @@ import type { BarLayout } from './layout';
 
 type Props = SweepChartProps | PartsChartProps;
 
+/** "Bars of line pull, N over line set; one each for balsa and light ply." */
+export const barAbout = ({ data: { panels, of } }: { readonly data: BarData }): string =>
+  aboutChart(
+    'Bars',
+    panels.map(({ title }) => title),
+    [of],
+    [...new Set(panels.flatMap(({ groups }) => groups.flatMap(({ bars }) => bars.map(({ label }) => label))))],
+  );
+
 /** Each bar is a series of its own, so that the upright arrows go from one to the next. */
 export const barReadings = ({ chart }: { readonly chart: BarLayout }): ReadSeries[] =>
-  chart.panels.flatMap(({ panel, groups, box }) =>
+  chart.panels.flatMap(({ panel, groups, box, zones, outside }) =>
     groups.flatMap((group) =>
       group.bars.map(
         (bar): ReadSeries => ({
           name: [group.label, bar.label].filter((each) => each !== '').join(', '),
           plot: { ...box, left: bar.end },
-          points: [{ at: { x: bar.end, y: bar.middle }, lines: [`${panel.info.title} ${panel.text(bar.si)}`] }],
+          points: [
+            {
+              at: { x: bar.end, y: bar.middle },
+              lines: [
+                ...(bar.present ? ['Now'] : []),
+                `${panel.info.title} ${panel.text(bar.si)}`,
+                ...passedWords([...zones.map(({ zone }) => zone), ...outside], panel.shown(bar.si)),
+              ],
+            },
+          ],
         }),
       ),
     ),
@@ -61,6 +81,7 @@ export function barSentences({ of, data, chart }: Drawn<Props, BarData, BarLayou
   const ghosts = chart.panels.some((p) => p.groups.some((g) => g.baseline !== undefined));
   return [
     ...(ofParts ? [partsSentence(data)] : data.panels.map(rangeSentence)),
+    ...('parts' in of || data.across === undefined ? [] : limitSentences(data.across, of)),
     ...limitNotes(chart.panels),
     ...(ofParts ? [] : unaskedNotes(of.cell, data.panels)),
     ghosts ? 'Dotted: baseline.' : '',

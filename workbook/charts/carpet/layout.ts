@@ -2,7 +2,7 @@ import { formatNumber } from '../../../engine/index';
 import { type Box, LABEL_SIZE, overlaps, type Point, segmentsOf, textWidth, wrapText } from '../../drawing/index';
 import type { Panel, Spot } from '../frame/family';
 import { type Grid, type GridLine, gridValues } from '../frame/grid';
-import { zonesOf } from '../frame/limits';
+import { limitWords, zonesOf } from '../frame/limits';
 import {
   type DrawnPanel,
   type Heights,
@@ -78,7 +78,7 @@ export function layOutCarpet(grid: Grid, props: SweepChartProps, width: number, 
         panel.baseline?.y ?? Number.NaN,
       ],
       zones: zonesOf(panel, props.checks, props.names, props.values),
-      words: (zone) => wrapText(zone.reason, LABEL_SIZE, width * WORDS_SHARE),
+      words: (zone) => wrapText(limitWords(zone), LABEL_SIZE, width * WORDS_SHARE),
       room: (lines) => wordsHeight(lines.length) / height,
       held: props.moving ? before?.panels[n]?.up.range : undefined,
       aired,

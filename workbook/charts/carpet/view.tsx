@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { LABEL_SIZE } from '../../drawing/index';
+import { aboutChart } from '../frame/about';
 import { Curve, GhostCurve } from '../frame/curve';
 import { type Grid, readGrid } from '../frame/grid';
 import { chartOf, type Drawn } from '../frame/kind';
@@ -22,6 +23,12 @@ export const CarpetChart = chartOf({
   Whole: Keys,
   Under: Carpet,
   Over: Names,
+  about: ({ data: { family, along } }) =>
+    aboutChart(
+      'Carpet',
+      family.panels.map(({ title }) => title),
+      [family.across.title, along.title],
+    ),
   sentences: carpetSentences,
   readings: carpetReadings,
   table: ({ of, data }) => lineTable(data.family, of),

@@ -1,7 +1,8 @@
-import { type Grid, gridReadings, thinnedSentence } from '../frame/grid';
+import { type Grid, gridNow, gridReadings, thinnedSentence } from '../frame/grid';
 import { withinSentence } from '../frame/grid-limits';
 import type { Drawn } from '../frame/kind';
 import { limitNotes } from '../frame/limit-words';
+import { passedWords } from '../frame/limits';
 import { missingSentence } from '../frame/missing-words';
 import { heldNote, outsideNote, unaskedNotes } from '../frame/notes';
 import type { SweepChartProps } from '../frame/props';
@@ -11,11 +12,13 @@ import type { CarpetLayout } from './layout';
 
 type Carpet = Drawn<SweepChartProps, Grid, CarpetLayout>;
 
-export const carpetReadings = ({ data: grid, chart }: Carpet): ReadSeries[] =>
-  chart.panels.flatMap(({ panel, placed, values, box }) =>
-    gridReadings(grid, panel, values, (r, c) => placed[r]![c]!, box).map(
-      (series): ReadSeries => ({ ...series, upOnly: true }),
-    ),
+export const carpetReadings = ({ of, data: grid, chart }: Carpet): ReadSeries[] =>
+  chart.panels.flatMap(({ panel, placed, values, box, zones, outside, spots }) =>
+    gridReadings(grid, panel, values, (r, c) => placed[r]![c]!, {
+      plot: box,
+      now: gridNow(of.cell, of, panel, spots),
+      passed: (r, c) => passedWords([...zones.map(({ zone }) => zone), ...outside], values[r]![c]!),
+    }).map((series): ReadSeries => ({ ...series, upOnly: true })),
   );
 
 export function carpetSentences({ of, data: grid, chart }: Carpet): string[] {

@@ -1,4 +1,14 @@
-import { type Box, inside, LABEL_SIZE, overlaps, type Point, segmentsOf, textWidth } from '../../drawing/index';
+import {
+  type Box,
+  inside,
+  LABEL_SIZE,
+  lengthInside,
+  overlaps,
+  type Point,
+  type Segment,
+  segmentsOf,
+  textWidth,
+} from '../../drawing/index';
 import type { Zone } from '../frame/limits';
 import { WORD_LINE, type ZoneWords } from '../frame/zone-words';
 import { type Field, fieldAt } from './isolines';
@@ -20,6 +30,7 @@ export function labelOn(
   text: string,
   plot: Box,
   taken: readonly Box[],
+  keepOff: readonly Segment[],
 ): Point | undefined {
   const longest = [...lines].sort((a, b) => lengthOf(b) - lengthOf(a));
   for (const line of longest.slice(0, 3)) {
@@ -28,7 +39,8 @@ export function labelOn(
     for (const share of ALONG) {
       const at = pointAlong(line, share * total);
       const box = boxOf(at, text);
-      if (inside(box, plot) && !taken.some((other) => overlaps(other, box))) return at;
+      if (!inside(box, plot) || taken.some((other) => overlaps(other, box))) continue;
+      if (keepOff.every((piece) => lengthInside(piece, box) === 0)) return at;
     }
   }
   return undefined;
@@ -56,7 +68,6 @@ export function regionWords(
   plot: Box,
   taken: readonly Box[],
 ): ZoneWords | undefined {
-  if (zone.reason === '') return undefined;
   const wide = Math.max(...lines.map((line) => textWidth(line, LABEL_SIZE))) + 4;
   const high = lines.length * WORD_LINE;
   let best: ZoneWords | undefined;

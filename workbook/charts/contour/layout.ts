@@ -3,7 +3,7 @@ import { type Box, LABEL_SIZE, type Point, segmentsOf, wrapText } from '../../dr
 import { extent } from '../frame/extent';
 import { type Grid, type GridLine, gridValues } from '../frame/grid';
 import { limitsOn } from '../frame/grid-limits';
-import type { Zone } from '../frame/limits';
+import { namedLimitWords, type Zone } from '../frame/limits';
 import type { Measure } from '../frame/measure';
 import {
   type DrawnPanel,
@@ -84,21 +84,25 @@ export function layOutContour(
   const marks = [grid.now, grid.baseline].flatMap((spot) =>
     spot ? [around({ x: x(spot.x), y: y(spot.y) }, MARK)] : [],
   );
+  const limits = limitsOn(grid, props).flatMap(({ of, zone, values: own }) => {
+    const ownField = { ...field, values: own };
+    const outlines = beyond(ownField, zone.limit, zone.side);
+    return outlines.length === 0 ? [] : [{ of, zone, ownField, outlines, edge: isolines(ownField, zone.limit) }];
+  });
+  const edges = limits.flatMap(({ edge }) => edge.flatMap((line) => segmentsOf(line, false)));
   const levels = ticks.values.map((level): DrawnLevel => {
     const lines = isolines(field, level);
     const text = ticks.text(level);
-    const label = labelOn(lines, text, box, [...taken, ...marks]);
+    const label = labelOn(lines, text, box, [...taken, ...marks], edges);
     if (label) taken.push(boxOf(label, text));
     return { level, text, lines, label };
   });
-  const regions = limitsOn(grid, props).flatMap(({ of, zone, values: own }): DrawnRegion[] => {
-    const ownField = { ...field, values: own };
-    const outlines = beyond(ownField, zone.limit, zone.side);
-    if (outlines.length === 0) return [];
-    const lines = wrapText(zone.reason, LABEL_SIZE, (box.right - box.left) * WORDS_SHARE);
+  const regions = limits.map(({ ownField, ...limit }): DrawnRegion => {
+    const { zone } = limit;
+    const lines = wrapText(namedLimitWords(zone), LABEL_SIZE, (box.right - box.left) * WORDS_SHARE);
     const words = regionWords(lines, ownField, zone, box, [...taken, ...marks]);
     if (words) taken.push(words.box);
-    return [{ of, zone, outlines, edge: isolines(ownField, zone.limit), words }];
+    return { ...limit, words };
   });
   const gaps = rows.flatMap((_, r) =>
     columns.flatMap((_c, c) => (Number.isNaN(values[r]![c]!) ? [{ x: field.x[c]!, y: field.y[r]! }] : [])),

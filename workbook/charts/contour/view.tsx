@@ -1,10 +1,12 @@
 import type { JSX } from 'preact';
-import { ink, LABEL_SIZE, type Point } from '../../drawing/index';
+import { type Box, ink, LABEL_SIZE, type Point } from '../../drawing/index';
+import { aboutChart } from '../frame/about';
 import { curvePath } from '../frame/curve-path';
 import { readGrid } from '../frame/grid';
 import { chartOf } from '../frame/kind';
-import { halo, round, Words } from '../frame/marks';
+import { round, Words } from '../frame/marks';
 import { lineStyle } from '../frame/palette';
+import { boxOf } from './labels';
 import { type ContourLayout, type ContourPanel, layOutContour } from './layout';
 import { contourReadings, contourSentences, contourTable } from './words';
 
@@ -15,6 +17,8 @@ export const ContourChart = chartOf({
   Whole: Regions,
   Under: Lines,
   Over: Names,
+  about: ({ data: { family, along } }) =>
+    aboutChart('Lines of equal value', [family.panels[0]!.title], [family.across.title, along.title]),
   sentences: contourSentences,
   readings: contourReadings,
   table: contourTable,
@@ -82,6 +86,12 @@ function Lines({ panel: { gaps, levels, regions } }: { panel: ContourPanel }): J
   );
 }
 
+/** Paper in place of the line under its figure, so that nothing runs through a decimal point. */
+const paperUnder = ({ left, right, top, bottom }: Box) => ({
+  ...{ x: round(left + 1), y: round(top + 1), width: round(right - left - 2), height: round(bottom - top - 2) },
+  fill: ink('paper'),
+});
+
 /** What the lines and the forbidden regions say. */
 function Names({ panel: { levels, regions } }: { panel: ContourPanel }): JSX.Element {
   return (
@@ -89,16 +99,17 @@ function Names({ panel: { levels, regions } }: { panel: ContourPanel }): JSX.Ele
       {levels.map(
         ({ level, label, text }) =>
           label && (
-            <text
-              key={level}
-              x={round(label.x)}
-              y={round(label.y + LABEL_SIZE * 0.36)}
-              text-anchor="middle"
-              fill={lineStyle(0).text}
-              {...halo}
-            >
-              {text}
-            </text>
+            <g key={level}>
+              <rect {...paperUnder(boxOf(label, text))} />
+              <text
+                x={round(label.x)}
+                y={round(label.y + LABEL_SIZE * 0.36)}
+                text-anchor="middle"
+                fill={lineStyle(0).text}
+              >
+                {text}
+              </text>
+            </g>
           ),
       )}
       {regions.map((region) => region.words && <Words key={regionKey(region)} words={region.words} />)}

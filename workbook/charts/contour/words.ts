@@ -1,9 +1,10 @@
 import { formatNumber } from '../../../engine/index';
 import type { TableData } from '../frame/figures';
-import { type Grid, gridReadings, placeTexts, thinnedSentence } from '../frame/grid';
-import { withinSentence } from '../frame/grid-limits';
+import { type Grid, gridNow, gridReadings, placeTexts, thinnedSentence } from '../frame/grid';
+import { limitsOn, withinSentence } from '../frame/grid-limits';
 import type { Drawn } from '../frame/kind';
 import { limitNotes } from '../frame/limit-words';
+import { passedNamed } from '../frame/limits';
 import { numberText } from '../frame/measure';
 import { missingSentence } from '../frame/missing-words';
 import { heldNote, outsideNote, unaskedNotes } from '../frame/notes';
@@ -14,10 +15,15 @@ import type { ContourLayout } from './layout';
 
 type Contour = Drawn<SweepChartProps, Grid, ContourLayout>;
 
-export function contourReadings({ data: grid, chart }: Contour): ReadSeries[] {
-  const { field, box } = chart.panels[0]!;
+export function contourReadings({ of, data: grid, chart }: Contour): ReadSeries[] {
+  const { field, box, spots } = chart.panels[0]!;
+  const limits = limitsOn(grid, of);
   const place = (r: number, c: number) => ({ x: field.x[c]!, y: field.y[r]! });
-  return gridReadings(grid, grid.family.panels[0]!, field.values, place, box);
+  return gridReadings(grid, grid.family.panels[0]!, field.values, place, {
+    plot: box,
+    now: gridNow(of.cell, of, grid.family.panels[0]!, spots),
+    passed: (r, c) => limits.flatMap(({ zone, values }) => passedNamed(zone, values[r]![c]!)),
+  });
 }
 
 export function contourTable({ data: grid, chart }: Contour): TableData {

@@ -7,6 +7,8 @@ import type { ReadSeries } from './readings';
 
 export interface ChartFigureProps {
   readonly title: string;
+  /** What the picture is: kind, axes, what is drawn. */
+  readonly about?: string;
   /** What to see, computed from the chart; blank ones are left out. */
   readonly sentences: readonly string[];
   readonly width: number;
@@ -20,13 +22,13 @@ export interface ChartFigureProps {
 
 /** What every chart has: a picture that can be read out, a sentence or two under it, and its numbers. */
 export function ChartFigure(props: ChartFigureProps): JSX.Element {
-  const { title, width, height, start, series, table, children } = props;
+  const { title, about = '', width, height, start, series, table, children } = props;
   const sentences = props.sentences.filter((sentence) => sentence !== '');
   return (
     <figure class="chart-picture">
       <ReadOut
         title={title}
-        says={[`${title}.`, ...sentences].join(' ')}
+        says={[`${title}.`, about, ...sentences].filter((each) => each !== '').join(' ')}
         width={width}
         height={height}
         start={start}

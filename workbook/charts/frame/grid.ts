@@ -1,9 +1,10 @@
 import { NOT_COMPUTED, type SweepAxisValues } from '../../../engine/index';
-import { type Box, type Point, valueAt } from '../../drawing/index';
+import { type Box, type Point, valueAt, valueText } from '../../drawing/index';
 import { type Family, type Panel, readFamily, type Spot } from './family';
 import { type Measure, measure, numberText, sampleAt } from './measure';
 import type { SweepChartProps } from './props';
-import type { ReadSeries } from './readings';
+import type { Reading, ReadSeries } from './readings';
+import type { DrawnSpot } from './spots';
 
 /** A sweep over two axes, as far as it is computed. */
 export interface Grid {
@@ -108,14 +109,40 @@ export const gridReadings = (
   { info }: Panel,
   values: readonly (readonly number[])[],
   place: (row: number, column: number) => Point,
-  plot: Box,
-): ReadSeries[] =>
-  grid.rows.map((_, r) => ({
+  { plot, now, passed }: GridRead,
+): ReadSeries[] => {
+  const rows = grid.rows.map((_, r) => ({
     name: '',
     plot,
     points: grid.columns.flatMap((_c, c) => {
       const value = values[r]![c]!;
       if (Number.isNaN(value)) return [];
-      return [{ at: place(r, c), lines: [`${info.title} ${numberText(info, value)}`, ...placeTexts(grid, r, c)] }];
+      const said = `${info.title} ${numberText(info, value)}`;
+      return [{ at: place(r, c), lines: [said, ...placeTexts(grid, r, c), ...passed(r, c)] }];
     }),
   }));
+  return now ? [...rows, { name: '', plot, points: [now] }] : rows;
+};
+
+/** What the readings of a grid say beside its values. */
+interface GridRead {
+  readonly plot: Box;
+  /** The present design, where it has a place. */
+  readonly now: Reading | undefined;
+  /** Limits that a design has passed. */
+  passed(row: number, column: number): readonly string[];
+}
+
+/** The present design of a grid. */
+export function gridNow(
+  { across, lines }: SweepChartProps['cell'],
+  { names, values }: SweepChartProps,
+  { info }: Panel,
+  spots: readonly DrawnSpot[],
+): Reading | undefined {
+  const spot = spots.find(({ kind }) => kind === 'now');
+  const said = [info, names.get(across), names.get(lines)].flatMap((each) =>
+    each ? [`${each.title} ${valueText(each, values[each.slot]!)}`] : [],
+  );
+  return spot && { at: spot.at, lines: ['Now', ...said] };
+}

@@ -27,6 +27,8 @@ export interface ChartKind<P extends ChartProps, D, N extends DrawnPanel, L exte
   /** Drawn in each plot under the words of its limits, and over them. */
   readonly Under?: ComponentType<{ readonly panel: N }>;
   readonly Over?: ComponentType<{ readonly panel: N }>;
+  /** What the picture is, for those who don't see it: its kind, what its axes are, what is drawn. */
+  about(drawn: Drawn<P, D, L>): string;
   /** What to see, in sentences; blank ones are left out. */
   sentences(drawn: Drawn<P, D, L>): readonly string[];
   readings(drawn: Drawn<P, D, L>): readonly ReadSeries[];
@@ -51,6 +53,7 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
     return (
       <ChartFigure
         title={of.cell.title}
+        about={kind.about(drawn)}
         sentences={kind.sentences(drawn)}
         width={chart.width}
         height={chart.height}

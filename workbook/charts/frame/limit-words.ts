@@ -1,6 +1,7 @@
 import { formatQuantity, type SweepProgress } from '../../../engine/index';
-import { answersOf, type Family } from './family';
-import type { Zone } from './limits';
+import { answersOf, type Family, type FamilyLine, type Panel } from './family';
+import { type Zone, zonesOf } from './limits';
+import type { SweepChartProps } from './props';
 import { capital, inSentence, listed } from './words';
 import type { DrawnZone } from './zones';
 
@@ -55,27 +56,49 @@ export function whereWithin(
   return where.length === 0 ? 'nowhere' : listed(where);
 }
 
-/** Says for each line where it keeps within the limits of the first panel that has any. */
-export function limitSentence(family: Family, panels: readonly Limited[], progress: SweepProgress): string {
-  const all = panels.flatMap((p) => [...p.zones.map((z) => z.zone), ...p.outside]);
-  const limited = family.panels.find(({ path }) => path === all[0]?.of.path);
-  if (!limited || family.options) return '';
-  const zones = all.filter(({ of }) => of.path === limited.path);
-  const limits = (side: 'below' | 'above'): number[] => zones.filter((z) => z.side === side).map((z) => z.limitSI);
-  const low = Math.max(Number.NEGATIVE_INFINITY, ...limits('below'));
-  const high = Math.min(Number.POSITIVE_INFINITY, ...limits('above'));
+/** The least and the greatest that all limits together allow, SI. */
+export function allowed(zones: readonly Zone[]): readonly [low: number, high: number] {
+  const limits = (side: Zone['side']): number[] => zones.filter((z) => z.side === side).map((z) => z.limitSI);
+  return [
+    Math.max(Number.NEGATIVE_INFINITY, ...limits('below')),
+    Math.min(Number.POSITIVE_INFINITY, ...limits('above')),
+  ];
+}
+
+/** "CG in limits: with balsa from −168 mm; with light ply up to −132 mm.", for every quantity with a limit. */
+export function limitSentences(family: Family, { progress, checks, names, values }: SweepChartProps): string[] {
+  return family.panels.flatMap((panel) => {
+    const zones = zonesOf(panel, checks, names, values);
+    const [low, high] = allowed(zones);
+    const said =
+      zones.length === 0 ? [] : family.lines.flatMap((line) => inLimits(family, panel, line, progress, [low, high]));
+    if (said.length === 0) return [];
+    const subject = `${capital(panel.info.title)} in ${zones.length === 1 ? 'its limit' : 'limits'}`;
+    if (said.every((s) => s.where === said[0]!.where)) return [`${subject} ${said[0]!.where}.`];
+    return [`${subject}: ${said.map(({ label, where }) => `with ${label} ${where}`).join('; ')}.`];
+  });
+}
+
+/** Where along the axis a line keeps within its limits, or with which of the options. */
+function inLimits(
+  family: Family,
+  panel: Panel,
+  line: FamilyLine,
+  progress: SweepProgress,
+  [low, high]: readonly [number, number],
+): { label: string; where: string }[] {
+  const points = answersOf(family, panel, line, progress);
+  if (family.options) {
+    const kept = points.filter(({ y }) => y >= low && y <= high).map(({ x }) => family.options![x] ?? '');
+    if (points.length === 0) return [];
+    const where = kept.length === points.length ? 'everywhere' : kept.length === 0 ? 'nowhere' : `with ${listed(kept)}`;
+    return [{ label: line.label, where }];
+  }
+  if (points.length < 2) return [];
   const { info } = family.across;
   const text = (x: number): string => formatQuantity(x, info.unit, { suffix: info.suffix });
-  const said = family.lines.flatMap((line) => {
-    const points = answersOf(family, limited, line, progress);
-    if (points.length < 2) return [];
-    const ends = [family.acrossValues[0]!, family.acrossValues.at(-1)!] as const;
-    return [{ label: line.label, where: whereWithin(points, low, high, text, ends) }];
-  });
-  if (said.length === 0) return '';
-  const subject = `${capital(limited.info.title)} keeps within ${zones.length === 1 ? 'its limit' : 'its limits'}`;
-  if (said.every((s) => s.where === said[0]!.where)) return `${subject} ${said[0]!.where}.`;
-  return `${subject}: ${said.map((s) => `${s.label} ${s.where}`).join('; ')}.`;
+  const ends = [family.acrossValues[0]!, family.acrossValues.at(-1)!] as const;
+  return [{ label: line.label, where: whereWithin(points, low, high, text, ends) }];
 }
 
 /** The limits of a panel, drawn and not drawn. */
@@ -84,7 +107,7 @@ export interface Limited {
   readonly outside: readonly Zone[];
 }
 
-/** Limits that the picture has no place for, and reasons that their zones have no room for. */
+/** Limits that the picture has no place for, and those whose words have no room in it. */
 export function limitNotes(panels: readonly Limited[]): string[] {
   return panels.flatMap(({ zones, outside }) => {
     const limit = ({ side, limitSI, of: { title, unit, suffix } }: Zone): string =>
@@ -92,7 +115,7 @@ export function limitNotes(panels: readonly Limited[]): string[] {
     const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
     return [
       ...outside.map((zone) => `Outside the picture: ${inSentence(limit(zone))}${because(zone)}.`),
-      ...zones.filter((z) => !z.words && z.zone.reason !== '').map(({ zone }) => `${limit(zone)}${because(zone)}.`),
+      ...zones.filter((z) => !z.words).map(({ zone }) => `${limit(zone)}${because(zone)}.`),
     ];
   });
 }

@@ -1,6 +1,7 @@
-import type { CheckCell, NameInfo } from '../../../engine/index';
+import { type CheckCell, formatQuantity, type NameInfo } from '../../../engine/index';
 import { type Names, valueAt } from '../../drawing/index';
 import type { Measure } from './measure';
+import { inSentence } from './words';
 
 /** A range that a check forbids on a panel, in the panel's own numbers. */
 export interface Zone {
@@ -35,3 +36,25 @@ export function zonesOf(panel: Measure, checks: readonly CheckCell[], names: Nam
   }
   return zones;
 }
+
+const withReason = (said: string, { reason }: Zone): string => (reason === '' ? said : `${said}: ${reason}`);
+
+/** "under 38 mm: nose-heavy", as a limit is written into a plot whose title says of what. */
+export const limitWords = (zone: Zone): string => withReason(limitText(zone), zone);
+
+/** "CG under 38 mm: nose-heavy", where several quantities share a plot. */
+export const namedLimitWords = (zone: Zone): string => withReason(`${zone.of.title} ${limitText(zone)}`, zone);
+
+const limitText = ({ side, limitSI, of: { unit, suffix } }: Zone): string =>
+  `${side === 'below' ? 'under' : 'over'} ${formatQuantity(limitSI, unit, { suffix })}`;
+
+const passes = ({ side, limit }: Zone, shown: number): boolean => (side === 'below' ? shown < limit : shown > limit);
+const withComma = (said: string, { reason }: Zone): string => (reason === '' ? said : `${said}, ${reason}`);
+
+/** Said of every limit that a number of its axis has passed. */
+export const passedWords = (zones: readonly Zone[], shown: number): string[] =>
+  zones.filter((zone) => passes(zone, shown)).map((zone) => `Limit passed: ${withComma(limitText(zone), zone)}`);
+
+/** The same with what is limited. */
+export const passedNamed = (zone: Zone, shown: number): string[] =>
+  passes(zone, shown) ? [`Limit passed: ${withComma(`${inSentence(zone.of.title)} ${limitText(zone)}`, zone)}`] : [];

@@ -54,6 +54,13 @@ export function nearestReading(all: readonly ReadSeries[], to: Point): ReadAt | 
 /** The next reading for a key; the same one where there is none in that direction, undefined for a key that moves nothing. */
 export function nextReading(all: readonly ReadSeries[], from: ReadAt, key: string): ReadAt | undefined {
   const last = (all[from.series]?.points.length ?? 0) - 1;
+  // What stands by itself, such as a bar, has its neighbours in other series.
+  if (last === 0) {
+    if (key === 'Home') return { series: 0, point: 0 };
+    if (key === 'End') return { series: all.length - 1, point: 0 };
+    if (key === 'ArrowRight') return beside(all, from, 1);
+    if (key === 'ArrowLeft') return beside(all, from, -1);
+  }
   switch (key) {
     case 'ArrowRight':
       return { ...from, point: Math.min(last, from.point + 1) };

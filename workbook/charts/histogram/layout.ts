@@ -35,7 +35,7 @@ const HEIGHTS: Heights = { wide: [170], narrow: [150] };
 const X_AXIS = 20;
 const PANEL_GAP = 14;
 const RIGHT = 12;
-const WORDS_SHARE = 0.28;
+const WORDS_SHARE = 0.22;
 const MOST_BINS = 30;
 const NARROW_BINS = 14;
 /** Room above the highest bar, as a share of its height. */

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { ink, LABEL_SIZE } from '../../drawing/index';
+import { aboutChart } from '../frame/about';
 import { chartOf } from '../frame/kind';
 import { halo, round } from '../frame/marks';
 import { lineStyle } from '../frame/palette';
@@ -13,6 +14,12 @@ export const HistogramChart = chartOf({
   read,
   layOut: layOutHistogram,
   Under: Bins,
+  about: ({ data }) =>
+    aboutChart(
+      'Histogram: numbers of designs',
+      [],
+      data.map(({ title }) => title),
+    ),
   sentences: histogramSentences,
   readings: histogramReadings,
   table: histogramTable,

@@ -4,7 +4,7 @@ import type { TableData } from '../frame/figures';
 import { holds } from '../frame/grid-limits';
 import type { Drawn } from '../frame/kind';
 import { limitNotes } from '../frame/limit-words';
-import { zonesOf } from '../frame/limits';
+import { passedWords, type Zone, zonesOf } from '../frame/limits';
 import { numberText } from '../frame/measure';
 import { missingSentence } from '../frame/missing-words';
 import { outsideNote, unaskedNotes } from '../frame/notes';
@@ -19,14 +19,22 @@ type Histogram = Drawn<SweepChartProps, readonly SampleColumn[], HistogramLayout
 const counted = (count: number): string => `${count} ${count === 1 ? 'design' : 'designs'}`;
 
 export const histogramReadings = ({ chart }: Histogram): ReadSeries[] =>
-  chart.panels.map(({ column, bins, box }) => ({
+  chart.panels.map(({ column, bins, box, zones, outside }) => ({
     name: column.info.title,
     plot: box,
     points: bins.map(({ from, to, count, bar }) => ({
       at: { x: (bar.left + bar.right) / 2, y: bar.top },
-      lines: [`${formatNumber(from)} to ${numberText(column.info, to)}`, counted(count)],
+      lines: [
+        `${formatNumber(from)} to ${numberText(column.info, to)}`,
+        counted(count),
+        ...passedBy(from, to, [...zones.map(({ zone }) => zone), ...outside]),
+      ],
     })),
   }));
+
+/** Limits that every design of a bin has passed. */
+const passedBy = (from: number, to: number, zones: readonly Zone[]): string[] =>
+  zones.flatMap((zone) => passedWords([zone], zone.side === 'below' ? to : from));
 
 export const histogramTable = ({ chart }: Histogram): TableData => ({
   head: [[{ text: 'From' }, { text: 'To' }, { text: 'Designs' }]],

@@ -1,4 +1,5 @@
 import { type BarKind, barDrawing } from '../bars/view';
+import { aboutChart } from '../frame/about';
 import { chartOf } from '../frame/kind';
 import type { SweepChartProps } from '../frame/props';
 import { barsOfLevers, type LeverBars } from './layout';
@@ -11,6 +12,12 @@ const kind: BarKind<SweepChartProps, LeverBars> = {
     if (data.panels.some(({ groups }) => groups.length > 0)) return data;
     return leverSentences(data).join(' ') || 'No change has an answer yet.';
   },
+  about: ({ data: { panels } }) =>
+    aboutChart(
+      'Bars both ways from nothing:',
+      panels.map(({ title }) => title),
+      [],
+    ).replace(': of', ':'),
   sentences: ({ data }) => leverSentences(data),
   table: leverTable,
 };

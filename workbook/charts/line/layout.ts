@@ -1,6 +1,7 @@
 import { type Box, LABEL_SIZE, type Point, type Segment, segmentsOf, textWidth, wrapText } from '../../drawing/index';
 import { extent } from '../frame/extent';
 import type { Family, Spot } from '../frame/family';
+import { limitWords, namedLimitWords } from '../frame/limits';
 import { type LineStyle, lineStyle } from '../frame/palette';
 import {
   type DrawnPanel,
@@ -59,9 +60,9 @@ const NO_NAMES = 14;
 const EARLY = 12;
 
 /** Words for a zone on two lines that leave room beside them, else on lines as wide as the plot. */
-function zoneLines(reason: string, plotWidth: number): string[] {
-  const short = wrapText(reason, LABEL_SIZE, plotWidth * WORDS_SHARE);
-  return short.length <= 2 ? short : wrapText(reason, LABEL_SIZE, plotWidth * WORDS_MOST);
+function zoneLines(said: string, plotWidth: number): string[] {
+  const short = wrapText(said, LABEL_SIZE, plotWidth * WORDS_SHARE);
+  return short.length <= 2 ? short : wrapText(said, LABEL_SIZE, plotWidth * WORDS_MOST);
 }
 
 /** Lays the chart of a sweep out. */
@@ -90,13 +91,14 @@ export function layOutPlot(plot: Plot, width: number, moving?: boolean, before?:
   const right = width - (widestName > 0 ? END_GAP + widestName + 2 : NO_NAMES);
 
   const drafts = plot.panels.map((panel, n) => {
+    const named = panel.shows.length > 1 ? namedLimitWords : limitWords;
     const axis = ranged({
       numbers: [
         ...[...panel.lines.map((line) => line.points), ...panel.ghosts].flatMap((points) => points.map((p) => p.y)),
         ...panel.marks.map(({ at }) => at.y),
       ],
       zones: panel.zones,
-      words: (zone) => zoneLines(zone.reason, right - ROOM_LEFT),
+      words: (zone) => zoneLines(named(zone), right - ROOM_LEFT),
       room: (lines) => wordsHeight(lines.length) / height,
       held: moving ? before?.panels[n]?.up.range : undefined,
     });
@@ -121,8 +123,10 @@ export function layOutPlot(plot: Plot, width: number, moving?: boolean, before?:
     const ghosts = panel.ghosts.map((ghost) => ghost.map(place));
     const strokes = [...lines.map((l) => l.placed), ...ghosts].flatMap(strokesOf);
 
+    const marked = panel.marks.map((mark) => ({ ...mark, at: place(mark.at) }));
     const taken: Box[] = [];
-    const zones = placeZones(axis, { along: 'up', box, at: y, strokes, taken });
+    const keepOff = marked.map(({ at }) => around(at, NOW_RADIUS));
+    const zones = placeZones(axis, { along: 'up', box, at: y, strokes, taken, keepOff });
     const limits = axis.shown.map((z): Segment => ({ x0: left, x1: right, y0: y(z.limit), y1: y(z.limit) }));
     const ends = lines.flatMap(({ line, style }, k): NamedEnd[] => {
       const last = endOf(line);
@@ -130,7 +134,6 @@ export function layOutPlot(plot: Plot, width: number, moving?: boolean, before?:
       return [{ key: line.key, lines: names[n]![k]!, colour: style.text, end: place(last) }];
     });
     const early = ends.filter(({ end }) => right - end.x > EARLY);
-    const marked = panel.marks.map((mark) => ({ ...mark, at: place(mark.at) }));
     const spots = placeSpots(marked, box, taken, [...strokes, ...limits], placesOf(before?.panels[n]?.spots));
     const labelled = spots.flatMap((s) => [around(s.at, NOW_RADIUS), ...(s.label ? [s.label.box] : [])]);
     const inPlot = placeEarlyNames(early, box, [...taken, ...labelled], [...strokes, ...limits]);

@@ -1,3 +1,4 @@
+import { aboutChart } from '../frame/about';
 import { readFamily } from '../frame/family';
 import { chartOf } from '../frame/kind';
 import { layOutChart } from './layout';
@@ -10,6 +11,13 @@ export const LineChart = chartOf({
   layOut: layOutChart,
   Under: Lines,
   Over: LineNames,
+  about: ({ data: { panels, across, lines } }) =>
+    aboutChart(
+      'Lines',
+      panels.map(({ title }) => title),
+      [across.title],
+      lines.map(({ label }) => label),
+    ),
   sentences: lineSentences,
   readings: lineReadings,
   table: ({ of, data }) => lineTable(data, of),

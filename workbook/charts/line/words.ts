@@ -2,20 +2,21 @@ import { formatNumber } from '../../../engine/index';
 import type { Family, Panel } from '../frame/family';
 import type { TableData } from '../frame/figures';
 import type { Drawn } from '../frame/kind';
-import { limitNotes, limitSentence } from '../frame/limit-words';
+import { limitNotes, limitSentences } from '../frame/limit-words';
+import { passedWords, zonesOf } from '../frame/limits';
 import { type Measure, sampleAt } from '../frame/measure';
 import { missingSentence } from '../frame/missing-words';
 import { heldNote, outsideNote, unaskedNotes } from '../frame/notes';
 import type { SweepChartProps } from '../frame/props';
-import type { ReadSeries } from '../frame/readings';
+import type { Reading, ReadSeries } from '../frame/readings';
 import { slopeSentence, spanSentence } from '../frame/slope-words';
-import type { LineLayout } from './layout';
+import type { LineLayout, LinePanel } from './layout';
 
 /** What to see in the chart, computed from it. */
 export function lineSentences({ of, data: family, chart }: Drawn<SweepChartProps, Family, LineLayout>): string[] {
   const { progress, names, values, cell } = of;
   const nowX = values[names.get(cell.across)?.slot ?? -1];
-  const told = [slopeSentence(family, progress, nowX), limitSentence(family, chart.panels, progress)];
+  const told = [slopeSentence(family, progress, nowX), ...limitSentences(family, of)];
   return [
     ...(told.some((sentence) => sentence !== '') ? told : [spanSentence(family, progress)]),
     ...limitNotes(chart.panels),
@@ -39,31 +40,55 @@ export const acrossText = (family: Family, k: number): string => {
   return option === undefined ? measured(family.across, value) : option;
 };
 
-/** Every answered point of every line, panel by panel. */
-export function lineReadings({
-  of: { progress },
-  data: family,
-  chart,
-}: Drawn<SweepChartProps, Family, LineLayout>): ReadSeries[] {
+/** Every answered point of every line, panel by panel; the present design on its line, or by itself. */
+export function lineReadings({ of, data: family, chart }: Drawn<SweepChartProps, Family, LineLayout>): ReadSeries[] {
+  const { progress, checks, names, values } = of;
   return chart.panels.flatMap((drawn) =>
     family.panels
       .filter(({ path }) => drawn.panel.shows.includes(path))
-      .flatMap((panel) =>
-        family.lines.map(
-          (line): ReadSeries => ({
-            name: line.label,
-            plot: drawn.box,
-            points: line.samples.flatMap((sample, k) => {
-              const value = panel.column && sampleAt(progress, panel.column, sample);
-              if (typeof value !== 'number') return [];
-              const at = { x: chart.x(family.across.shown(family.acrossValues[k]!)), y: drawn.y(panel.shown(value)) };
-              return [{ at, lines: [acrossText(family, k), measured(panel, value)] }];
-            }),
-          }),
-        ),
-      ),
+      .flatMap((panel) => {
+        const zones = zonesOf(panel, checks, names, values);
+        const now = nowReading(of, family, panel, drawn);
+        const onLine = family.lines.some(({ present }) => present);
+        const series = family.lines.map((line): ReadSeries => {
+          const points = line.samples.flatMap((sample, k): Reading[] => {
+            const value = panel.column && sampleAt(progress, panel.column, sample);
+            if (typeof value !== 'number') return [];
+            const shown = panel.shown(value);
+            const at = { x: chart.x(family.across.shown(family.acrossValues[k]!)), y: drawn.y(shown) };
+            return [{ at, lines: [acrossText(family, k), measured(panel, value), ...passedWords(zones, shown)] }];
+          });
+          return { name: line.label, plot: drawn.box, points: line.present && now ? between(points, now) : points };
+        });
+        return onLine || !now ? series : [...series, { name: '', plot: drawn.box, points: [now] }];
+      }),
   );
 }
+
+/** The present design on one panel; undefined where it lies outside. */
+function nowReading(
+  { checks, names, values }: SweepChartProps,
+  family: Family,
+  panel: Panel,
+  drawn: LinePanel,
+): Reading | undefined {
+  const spot = drawn.spots.find(({ kind, of }) => kind === 'now' && of === panel.path);
+  const across = names.get(family.across.path);
+  const [x, y] = [values[across?.slot ?? -1], values[panel.info.slot]];
+  if (!spot || x === undefined || y === undefined) return undefined;
+  const where = family.options?.[x] ?? measured(family.across, x);
+  const passed = passedWords(zonesOf(panel, checks, names, values), panel.shown(y));
+  return { at: spot.at, lines: ['Now', where, measured(panel, y), ...passed] };
+}
+
+/** Puts a reading among those of its line, from left to right; one at the same place gives way. */
+function between(points: readonly Reading[], now: Reading): readonly Reading[] {
+  const others = points.filter(({ at }) => Math.hypot(at.x - now.at.x, at.y - now.at.y) > SAME_PLACE);
+  const after = others.filter(({ at }) => at.x > now.at.x);
+  return [...others.slice(0, others.length - after.length), now, ...after];
+}
+/** Pixels within which two readings are one. */
+const SAME_PLACE = 1;
 
 /** One row for each value across, one column for each line of each panel. */
 export function lineTable(family: Family, { progress }: Pick<SweepChartProps, 'progress'>): TableData {

@@ -12,6 +12,8 @@ export const MomentChart = chartOf({
   read: readMoments,
   layOut: layOutMoments,
   Whole: Stacks,
+  about: ({ data: { unit } }) =>
+    `Two stacks back to back: moments of the parts about the CG, ${unit}, nose-heavy and tail-heavy.`,
   sentences: momentSentences,
   readings: momentReadings,
   table: momentTable,
@@ -52,7 +54,13 @@ function Stack({ drawn, style, chart, outward }: StackProps): JSX.Element {
   const edge = outward < 0 ? drawn.left : drawn.right;
   return (
     <g data-side={drawn.side.name}>
-      <text x={edge} y={round(chart.top - 9)} text-anchor={outward < 0 ? 'start' : 'end'} font-weight={700} fill={text}>
+      <text
+        x={outward < 0 ? drawn.right : drawn.left}
+        y={round(chart.top - 9)}
+        text-anchor={outward < 0 ? 'end' : 'start'}
+        font-weight={700}
+        fill={text}
+      >
         {drawn.side.name}
       </text>
       {drawn.moments.map((each, k) => (

@@ -9,6 +9,7 @@ import { linear } from '../frame/scales';
 import { roundTicks, type Ticks } from '../frame/ticks';
 import { limitsOfColumn } from '../frame/trace-limits';
 import type { Range } from '../frame/y-range';
+import { type Compass, readCompass } from './compass';
 
 /** One value around the lap. */
 export interface RingPoint {
@@ -38,6 +39,8 @@ export interface RingLayout extends Laid {
   readonly baseline: readonly RingPoint[];
   readonly extremes: readonly RingExtreme[];
   readonly zones: readonly Zone[];
+  /** Wind, flight and compass, where the angle is that of a lap. */
+  readonly compass: Compass | undefined;
   /** Values of the trace without a number. */
   readonly missing: number;
   r(value: number): number;
@@ -46,6 +49,7 @@ export interface RingLayout extends Laid {
 
 const MOST_RADIUS = 150;
 const SIDE = 62;
+/** Room above and below the ring for what stands at its four points. */
 const EDGE = 22;
 const RINGS = 4;
 /** The least ring stands this far from the middle at least, so that there is room to read it. */
@@ -59,7 +63,7 @@ export function readRing({ trace, cell }: TraceChartProps): RingData | string {
   return { column: trace.columns[index]!, index };
 }
 
-/** Lays a ring out: angle 0 at the top, running anticlockwise as the model flies seen from above, the value outward. */
+/** Lays a ring out: angle 0, straight downwind, at the top, running as the model flies seen from above, the value outward. */
 export function layOutRing(
   { column, index }: RingData,
   props: TraceChartProps,
@@ -84,8 +88,11 @@ export function layOutRing(
   const radius = Math.min(MOST_RADIUS, (width - 2 * SIDE) / 2);
   const centre = { x: width / 2, y: plotTop + radius };
   const r = linear(range, 0, radius);
+  const compass = readCompass(trace);
+  // As the model flies seen from above: with the compass or against it.
+  const way = compass?.clockwise ? -1 : 1;
   const place = (angle: number, far: number): Point => ({
-    x: centre.x - far * Math.sin(angle),
+    x: centre.x - way * far * Math.sin(angle),
     y: centre.y - far * Math.cos(angle),
   });
   const drawn = (list: readonly { angle: number; value: number }[]): RingPoint[] =>
@@ -99,6 +106,7 @@ export function layOutRing(
     present: points,
     baseline: drawn(baseline),
     extremes: extremesOf(points, centre, radius, place),
+    compass,
     missing: present.length - points.length,
   };
 }

@@ -1,13 +1,18 @@
 import type { JSX } from 'preact';
 import { formatNumber } from '../../../engine/index';
 import { ink, LABEL_SIZE, lineKinds } from '../../drawing/index';
+import { aboutChart } from '../frame/about';
 import { Curve, GhostCurve } from '../frame/curve';
 import { chartOf, type Drawn } from '../frame/kind';
 import type { Zone } from '../frame/limits';
 import { halo, round } from '../frame/marks';
+import { titleWithUnit } from '../frame/measure';
 import { lineStyle } from '../frame/palette';
 import { TitleWords } from '../frame/panel-view';
+import { TITLE_LINE } from '../frame/panels';
 import type { TraceChartProps } from '../frame/props';
+import { bearingText } from './compass';
+import { LapSigns } from './lap-signs';
 import { layOutRing, type RingData, type RingExtreme, type RingLayout, type RingPoint, readRing } from './layout';
 import { ringReadings, ringSentences, ringTable } from './words';
 
@@ -16,6 +21,7 @@ export const RingChart = chartOf({
   read: readRing,
   layOut: layOutRing,
   Whole: Ring,
+  about: ({ of, data: { column } }) => aboutChart('Ring', [titleWithUnit(column)], [of.trace.columns[0]!.title]),
   sentences: ringSentences,
   readings: ringReadings,
   table: ringTable,
@@ -23,12 +29,14 @@ export const RingChart = chartOf({
 });
 
 const TURN = 2 * Math.PI;
+/** Along this angle stand the figures of the rings. */
+const FIGURES_AT = -Math.PI / 4;
 const SPOKES: readonly number[] = [0, 0.25, 0.5, 0.75];
 
 type Drawing = Drawn<TraceChartProps, RingData, RingLayout>;
 
 function Ring({ data: { column }, chart, hatch }: Drawing & { hatch: string }): JSX.Element {
-  const { centre, radius } = chart;
+  const { centre } = chart;
   return (
     <>
       <TitleWords of={chart.title} />
@@ -49,33 +57,13 @@ function Ring({ data: { column }, chart, hatch }: Drawing & { hatch: string }): 
             />
           ),
       )}
-      {SPOKES.map((turn) => {
-        const end = chart.place(turn * TURN, radius + 4);
-        const words = chart.place(turn * TURN, radius + 14);
-        return (
-          <g key={turn}>
-            <line
-              x1={round(centre.x)}
-              y1={round(centre.y)}
-              x2={round(end.x)}
-              y2={round(end.y)}
-              stroke={ink('hairline')}
-            />
-            <text
-              x={round(words.x)}
-              y={round(words.y + LABEL_SIZE * 0.36)}
-              text-anchor={turn === 0.25 ? 'end' : turn === 0.75 ? 'start' : 'middle'}
-              fill={ink('muted')}
-            >
-              {Math.round(turn * 360)}°
-            </text>
-          </g>
-        );
-      })}
+      {SPOKES.map((turn) => (
+        <Spoke key={turn} turn={turn} chart={chart} />
+      ))}
       {chart.baseline.length > 0 && <GhostCurve points={closed(chart.baseline)} />}
       <Curve points={closed(chart.present)} style={lineStyle(0)} />
       {chart.ticks.values.map((value) => {
-        const at = chart.place((-45 / 360) * TURN, chart.r(value));
+        const at = chart.place(FIGURES_AT, chart.r(value));
         return (
           chart.r(value) > 1 && (
             <text
@@ -91,10 +79,37 @@ function Ring({ data: { column }, chart, hatch }: Drawing & { hatch: string }): 
           )
         );
       })}
+      <LapSigns chart={chart} />
       {chart.extremes.map((each) => (
         <Extreme key={each.kind} of={each} unit={column.suffix || column.unit} />
       ))}
     </>
+  );
+}
+
+/** One of the four points of the ring: its angle and, where it is known, how it lies to wind and compass. */
+function Spoke({ turn, chart }: { turn: number; chart: RingLayout }): JSX.Element {
+  const { centre, radius, compass } = chart;
+  const end = chart.place(turn * TURN, radius + 4);
+  const words = chart.place(turn * TURN, radius + 14);
+  const level = Math.abs(end.x - centre.x) > 1;
+  const anchor = !level ? 'middle' : end.x < centre.x ? 'end' : 'start';
+  const wind = turn === 0 ? 'downwind' : turn === 0.5 ? 'upwind' : '';
+  const bearing = compass && `bearing ${bearingText(compass.bearing(turn * TURN))}`;
+  const lines = level
+    ? [`${Math.round(turn * 360)}°`, ...(bearing ? bearing.split(' ') : [])]
+    : [[`${Math.round(turn * 360)}°`, ...(compass ? [wind] : []), ...(bearing ? [bearing] : [])].join(', ')];
+  return (
+    <g>
+      <line x1={round(centre.x)} y1={round(centre.y)} x2={round(end.x)} y2={round(end.y)} stroke={ink('hairline')} />
+      <text text-anchor={anchor} fill={ink('muted')}>
+        {lines.map((line, k) => (
+          <tspan key={line} x={round(words.x)} y={round(words.y + LABEL_SIZE * 0.36 + k * TITLE_LINE)}>
+            {line}
+          </tspan>
+        ))}
+      </text>
+    </g>
   );
 }
 

@@ -1,10 +1,12 @@
 import { formatNumber, fromSI } from '../../../engine/index';
 import type { TableData } from '../frame/figures';
 import type { Drawn } from '../frame/kind';
+import { namedLimitWords, passedWords } from '../frame/limits';
 import { numberText, titleWithUnit } from '../frame/measure';
 import type { TraceChartProps } from '../frame/props';
 import type { ReadSeries } from '../frame/readings';
 import { inSentence, leftOut } from '../frame/words';
+import { bearingText } from './compass';
 import type { RingData, RingExtreme, RingLayout, RingPoint } from './layout';
 
 type Drawing = Drawn<TraceChartProps, RingData, RingLayout>;
@@ -16,7 +18,12 @@ export function ringReadings({ of, data: { column }, chart }: Drawing): ReadSeri
     name,
     points: points.map(({ at, angle, value }) => ({
       at,
-      lines: [`${column.title} ${numberText(column, value)}`, `${of.trace.columns[0]!.title} ${degrees(angle)}`],
+      lines: [
+        `${column.title} ${numberText(column, value)}`,
+        `${of.trace.columns[0]!.title} ${degrees(angle)}`,
+        ...(chart.compass ? [`bearing ${bearingText(chart.compass.bearing(angle))}`] : []),
+        ...passedWords(chart.zones, value),
+      ],
     })),
   });
   return chart.baseline.length === 0
@@ -51,11 +58,12 @@ export function ringSentences({ of: props, data: { column }, chart }: Drawing): 
       : chart.present[0]
         ? `${column.title} is ${said(chart.present[0].value)} all round.`
         : '',
-    `Seen from above. ${props.trace.columns[0]!.title} runs anticlockwise from the top.`,
+    chart.compass
+      ? `Seen from above, downwind at the top: the wind blows from ${bearingText(chart.compass.bearing(Math.PI))}, the model flies ${chart.compass.clockwise ? 'clockwise' : 'anticlockwise'}.`
+      : `Seen from above. ${props.trace.columns[0]!.title} runs anticlockwise from the top.`,
   ];
   for (const zone of chart.zones) {
-    const side = zone.side === 'below' ? 'at least' : 'at most';
-    sentences.push(`${column.title} ${side} ${said(zone.limit)}${zone.reason === '' ? '' : `: ${zone.reason}`}.`);
+    sentences.push(`Hatched: ${inSentence(namedLimitWords(zone))}.`);
   }
   if (chart.baseline.length > 0) {
     const values = chart.baseline.map(({ value }) => value);

@@ -1,6 +1,6 @@
 import { formatNumber } from '../../../engine/index';
 import { type Box, LABEL_SIZE, textWidth, wrapText } from '../../drawing/index';
-import { zonesOf } from '../frame/limits';
+import { limitWords, namedLimitWords, zonesOf } from '../frame/limits';
 import {
   type DrawnPanel,
   type Heights,
@@ -42,7 +42,7 @@ const PANEL_GAP = 14;
 const ROOM_LEFT = 38;
 const RIGHT = 12;
 const WORDS_SHARE = 0.62;
-const SIDE_WORDS_SHARE = 0.28;
+const SIDE_WORDS_SHARE = 0.22;
 /** Marks that labels keep off; more would take long and leave no place anyway. */
 const MOST_KEPT_OFF = 250;
 
@@ -60,6 +60,7 @@ export function layOutScatter(
     (lines) => wordsWidth(lines) / plotWidth,
     plotWidth * SIDE_WORDS_SHARE,
     before?.panels[0]?.across.range,
+    namedLimitWords,
   );
   const yAxes = ups.map((column, n) =>
     rangedColumn(
@@ -122,11 +123,12 @@ export const rangedColumn = (
   room: (lines: readonly string[]) => number,
   wide: number,
   before: Range | undefined,
+  words: typeof limitWords = limitWords,
 ): Ranged =>
   ranged({
     numbers: [...column.values, column.now, column.baseline],
     zones: zonesOf(column, checks, names, values),
-    words: (zone) => wrapText(zone.reason, LABEL_SIZE, wide),
+    words: (zone) => wrapText(words(zone), LABEL_SIZE, wide),
     room,
     held: moving ? before : undefined,
   });

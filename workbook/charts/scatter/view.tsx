@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { LABEL_SIZE } from '../../drawing/index';
+import { aboutChart } from '../frame/about';
 import { chartOf } from '../frame/kind';
 import { round } from '../frame/marks';
 import type { SweepChartProps } from '../frame/props';
@@ -15,6 +16,13 @@ export const ScatterChart = chartOf({
   layOut: layOutScatter,
   Whole: Key,
   Under: Clouds,
+  about: ({ data: { across, ups }, chart }) =>
+    aboutChart(
+      'A sign for each design:',
+      ups.map(({ title }) => title),
+      [across.title],
+      chart.key.map(({ label }) => label),
+    ).replace(': of', ':'),
   sentences: scatterSentences,
   readings: scatterReadings,
   table: scatterTable,

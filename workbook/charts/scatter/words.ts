@@ -3,7 +3,7 @@ import { MOST_ROWS, type TableData } from '../frame/figures';
 import { holds } from '../frame/grid-limits';
 import type { Drawn } from '../frame/kind';
 import { limitNotes } from '../frame/limit-words';
-import { zonesOf } from '../frame/limits';
+import { passedNamed, zonesOf } from '../frame/limits';
 import { numberText } from '../frame/measure';
 import { missingSentence } from '../frame/missing-words';
 import { unaskedNotes } from '../frame/notes';
@@ -21,8 +21,12 @@ const numbered = ({ info }: SampleColumn, value: number): string => `${info.titl
 
 /** The designs of each cloud from left to right. */
 export const scatterReadings = ({ of, data: { across }, chart }: Scatter): ReadSeries[] =>
-  chart.panels.flatMap(({ clouds, column, box }) =>
-    clouds.map(
+  chart.panels.flatMap(({ clouds, column, box, spots }) => {
+    const limits = [across, column].flatMap((each) =>
+      zonesOf(each, of.checks, of.names, of.values).map((zone) => ({ each, zone })),
+    );
+    const now = spots.find(({ kind }) => kind === 'now');
+    const series = clouds.map(
       ({ points }): ReadSeries => ({
         name: '',
         plot: box,
@@ -34,11 +38,20 @@ export const scatterReadings = ({ of, data: { across }, chart }: Scatter): ReadS
               numbered(across, across.values[sample]!),
               numbered(column, column.values[sample]!),
               ...designText(of, sample),
+              ...limits.flatMap(({ each, zone }) => passedNamed(zone, each.values[sample]!)),
             ],
           })),
       }),
-    ),
-  );
+    );
+    if (!now) return series;
+    const said = [
+      'Now',
+      numbered(across, across.now),
+      numbered(column, column.now),
+      ...limits.flatMap(({ each, zone }) => passedNamed(zone, each.now)),
+    ];
+    return [...series, { name: '', plot: box, points: [{ at: now.at, lines: said }] }];
+  });
 
 export const scatterTable = ({ of, data: { across, ups } }: Scatter): TableData => ({
   head: [[{ text: 'Design' }, ...[across, ...ups].map((column) => ({ text: column.title }))]],
