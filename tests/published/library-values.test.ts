@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type LibraryRow, sections, tables } from '../../engine/library/index';
+import { type LibraryRow, oftenForgotten, tables } from '../../engine/library/index';
 import { propellers } from '../../engine/library/tables/propellers';
 import { sectionPoints } from '../../engine/library/tables/section-points';
 import { csvRows } from './aero-rows';
@@ -48,14 +48,12 @@ const near = (value: number, printed: number, what: string): void => {
 
 describe('as their sources give them', () => {
   const copy = new Map(csvRows('library_values.csv').map((row) => [`${row.row} ${row.column}`, row]));
-  const WRITTEN_TWICE = ['materials', 'finishes', 'engines', 'motors', 'class_rules'];
-  const written = WRITTEN_TWICE.flatMap(table);
-  const sectionRows = sections.map(({ name, memory, source, title, family: _family, ...values }) => {
-    const { zeroLiftAngle, liftLimit, thickness, slope, moment, drag } = values;
-    const inColumns = { thickness, slope, zero_lift_angle: zeroLiftAngle, moment, drag, lift_limit: liftLimit };
-    return { name, title, memory, source, words: {}, values: inColumns } satisfies LibraryRow;
+  const WRITTEN_TWICE = ['materials', 'finishes', 'engines', 'motors', 'class_rules', 'sections'];
+  const forgotten = oftenForgotten.map(({ name, title, memory, source, mass }) => {
+    return { name, title, memory, source, words: {}, values: { mass } } satisfies LibraryRow;
   });
-  it.each([...written, ...sectionRows].map((row) => [row.name, row] as const))('%s', (name, row) => {
+  const written: readonly LibraryRow[] = [...WRITTEN_TWICE.flatMap(table), ...forgotten];
+  it.each(written.map((row) => [row.name, row] as const))('%s', (name, row) => {
     const known = Object.keys(UNITS);
     for (const [column, value] of numbersOf(row)) {
       if (column === 'fuel') continue;
@@ -66,15 +64,12 @@ describe('as their sources give them', () => {
       near(value, Number(said!.value) * unit, `${name} ${column}`);
     }
   });
-  it.each([...written, ...sectionRows].map((row) => [row.name, row] as const))(
-    '%s, marked if recalled',
-    (name, row) => {
-      const recalled = numbersOf(row).filter(([column]) => copy.get(`${name} ${column}`)?.memory === 'true');
-      expect(row.memory).toBe(recalled.length > 0);
-    },
-  );
+  it.each(written.map((row) => [row.name, row] as const))('%s, marked if recalled', (name, row) => {
+    const recalled = numbersOf(row).filter(([column]) => copy.get(`${name} ${column}`)?.memory === 'true');
+    expect(row.memory).toBe(recalled.length > 0);
+  });
   it('with none left over', () => {
-    const rows = new Map<string, LibraryRow>([...written, ...sectionRows].map((row) => [row.name, row]));
+    const rows = new Map<string, LibraryRow>(written.map((row) => [row.name, row]));
     for (const { row, column } of copy.values()) {
       expect(rows.get(row!)?.values[column!], `${row} ${column}`).not.toBeNaN();
       expect(rows.get(row!)?.values[column!], `${row} ${column}`).toBeDefined();
@@ -82,12 +77,14 @@ describe('as their sources give them', () => {
   });
   it('within the band that the source itself names', () => {
     let bands = 0;
-    const columns = { 'kg/m³': 'density', 'g/m²': 'areal_mass', GPa: 'modulus' } as const;
+    const columns = { 'kg/m³': 'density', 'g/m²': 'areal_mass', GPa: 'modulus', g: 'mass' } as const;
     for (const { name, source, values } of written) {
-      for (const [, low, high, unit] of source.matchAll(/([\d.]+) to ([\d.]+) (kg\/m³|g\/m²|GPa)/g)) {
+      for (const [, low, high, unit, each] of source.matchAll(
+        /([\d.]+) to ([\d.]+) (kg\/m³|g\/m²|GPa|g)(?= each| for|[ ,;]|$)( each)?/g,
+      )) {
         const value = values[columns[unit as keyof typeof columns]];
         // What is spread wet, or a part of a mixture, is no band of the row's own number.
-        if (value === undefined || /spread|its glue|cloth and/.test(source)) continue;
+        if (value === undefined || each || /spread|its glue|cloth and/.test(source)) continue;
         bands++;
         expect(value / UNITS[unit!]!, `${name}: ${source}`).toBeGreaterThanOrEqual(Number(low));
         expect(value / UNITS[unit!]!, `${name}: ${source}`).toBeLessThanOrEqual(Number(high));
@@ -104,7 +101,10 @@ describe('sections by Reynolds number', () => {
   it.each(sectionPoints.rows.map((row) => [row.title, row] as const))('%s', (title, { values, words }) => {
     const reynolds = Number(/at Re ([\d ]+)$/.exec(title)![1]!.replaceAll(/\s/g, ''));
     const row = rows.find((each) => each.section === words.group && Number(each.reynolds) === reynolds)!;
+    const columns = ['thickness', 'reynolds', 'slope', 'lift_limit', 'drag_0', 'drag_4', 'drag_8'];
+    expect(Object.keys(values).filter((column) => column !== 'surface')).toEqual(columns);
     expect(values.reynolds).toBe(reynolds);
+    near(values.thickness!, Number(words.group!.slice(-2)) / 100, 'thickness');
     expect(title.startsWith(words.group!)).toBe(true);
     const slope = read(row.cl_alpha_per_deg_0_to_4deg);
     if (Number.isNaN(slope)) expect(values.slope).toBeNaN();
