@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
-import { figure, openSheet, type Sheet, settled, startBrowser } from './sheet';
+import { figure, openSheet, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -63,6 +63,7 @@ test('the design is taken as the baseline, compared line by line, and put back o
 test('a part that is added shows as a change', async () => {
   await button('Take this design as the baseline').click();
   await expect.poll(() => change('parts.mass')).toBe('0');
+  await showSheet(page, 'Weights');
   await page
     .locator('#cell-parts')
     .getByRole('button', { name: /^unfold/ })

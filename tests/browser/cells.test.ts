@@ -1,7 +1,7 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
-import { DESK, openSheet, PHONE, placeOf, type Sheet, settled, startBrowser } from './sheet';
+import { DESK, openSheet, PHONE, placeOf, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -130,6 +130,7 @@ describe.each([
   test('are named by what formulas say, which follow', async () => {
     const sheet = await openSheet(browser, viewport);
     const { page } = sheet;
+    await showSheet(page, 'Model');
     await command(page, 'flight', 'Title and name', by);
     await cell(page, 'flight').getByLabel('Name of Level flight in formulas').focus();
     await type(page, 'lap');
@@ -194,14 +195,14 @@ describe('at a desk', () => {
     await sheet.close();
   });
 
-  test('what is folded stands whole on paper', async () => {
+  test('every sheet stands on paper, what is folded whole', async () => {
     const sheet = await openSheet(browser);
     const { page } = sheet;
-    expect(await cell(page, 'wing').locator('.field').count()).toBe(0);
+    expect(await cell(page, 'wing').count()).toBe(0);
     await page.emulateMedia({ media: 'print' });
     await expect.poll(() => cell(page, 'wing').locator('.field').count()).toBeGreaterThan(5);
     await page.emulateMedia({ media: 'screen' });
-    await expect.poll(() => cell(page, 'wing').locator('.field').count()).toBe(0);
+    await expect.poll(() => cell(page, 'wing').count()).toBe(0);
     await sheet.close();
   });
 

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { DESK, openSheet, PHONE, settled, startBrowser } from './sheet';
+import { DESK, openSheet, PHONE, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -34,6 +34,7 @@ describe.each([
 
   test('a block says which of two it takes, where there are two', async () => {
     const { page, troubles } = await openSheet(browser, viewport);
+    await showSheet(page, 'Model');
     const flight = page.locator('#cell-flight');
     await flight.getByRole('button', { name: /^unfold/ }).click();
     expect(await flight.getByLabel(/^Which lines/).count()).toBe(0);

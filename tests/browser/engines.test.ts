@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { DESK, figure, openSheet, PHONE, settled, startBrowser } from './sheet';
+import { DESK, figure, openSheet, PHONE, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -27,6 +27,7 @@ describe.each([
   test('an engine by its data and a propeller take the place of the engine, and follow their size', async () => {
     const sheet = await openSheet(browser, viewport);
     const { page } = sheet;
+    await showSheet(page, 'Model');
     await page.locator('#cell-engine .balloon').click();
     await page.locator('#cell-engine').getByRole('menuitem', { name: 'Remove', exact: true }).click();
     await page.locator('#cell-engine').waitFor({ state: 'detached' });

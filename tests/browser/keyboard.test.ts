@@ -88,6 +88,8 @@ test('the whole job is done by keys alone', async () => {
   await expect.poll(() => page.locator('.chart-figures[open] td').count()).toBeGreaterThan(10);
 
   // A part is put on the scale.
+  await tabTo('3 Weights');
+  await page.keyboard.press('Enter');
   await tabTo('unfold Weight and balance');
   await page.keyboard.press('Enter');
   await tabTo('Fin and rudder, weighed');

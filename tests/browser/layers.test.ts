@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { figure, openSheet, settled, startBrowser } from './sheet';
+import { figure, openSheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -38,6 +38,7 @@ test('a stack is built layer by layer, and the parts cut from it follow', async 
 
 test('the weight and balance table is saved as CSV', async () => {
   const { page, close } = await openSheet(browser);
+  await showSheet(page, 'Weights');
   await page
     .locator('#cell-parts')
     .getByRole('button', { name: /^unfold/ })

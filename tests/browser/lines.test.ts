@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { DESK, openSheet, PHONE, settled, startBrowser } from './sheet';
+import { DESK, openSheet, PHONE, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -13,6 +13,7 @@ const CELL = '#cell-line_shape';
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 async function addLines(page: Page): Promise<void> {
+  await showSheet(page, 'Model');
   await page.getByRole('button', { name: 'Add', exact: true }).click();
   await page.getByRole('dialog', { name: 'Add' }).getByRole('button', { name: 'Lines in full', exact: true }).click();
   await page.locator(CELL).waitFor();

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
-import { figure, openSheet, PHONE, type Sheet, settled, startBrowser, stored } from './sheet';
+import { figure, openSheet, PHONE, type Sheet, settled, showSheet, startBrowser, stored } from './sheet';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -16,6 +16,7 @@ beforeEach(async () => {
 afterAll(() => browser.close());
 
 async function openBearers(): Promise<void> {
+  await showSheet(page, 'Weights');
   await page.locator('#cell-parts').getByRole('button', { name: 'unfold' }).click();
   await page.locator('tr[data-part="bearers"]').getByRole('button').first().click();
 }
@@ -43,6 +44,7 @@ test('an own material is added where it is picked, weighs the part, is kept, and
   await stored(page);
   await page.reload();
   await settled(page);
+  await showSheet(page, 'Weights');
   await page.locator('tr[data-part="bearers"]').getByRole('button').first().click();
   await own.locator('summary').click();
   const row = own.getByRole('region', { name: 'Own material Lead-like wood' });

@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
-import { figure, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
+import { figure, openSheet, PHONE, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -17,7 +17,10 @@ beforeEach(async () => {
 afterAll(() => browser.close());
 
 const table = (): Locator => page.locator('#cell-parts');
-const unfold = (): Promise<void> => table().getByRole('button', { name: 'unfold' }).click();
+const unfold = async (): Promise<void> => {
+  await showSheet(page, 'Weights');
+  await table().getByRole('button', { name: 'unfold' }).click();
+};
 const row = (name: string): Locator => page.locator(`tr[data-part="${name}"]`);
 const said = async (path: string): Promise<string> =>
   ((await table().locator(`[data-value="${path}"]`).first().textContent()) ?? '').trim();

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { axeOn } from './axe';
-import { DESK, openSheet, PHONE, startBrowser } from './sheet';
+import { DESK, openSheet, PHONE, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -44,6 +44,7 @@ test('a field of a block leads to its place in the reference, beside the sheet, 
     await navigator.serviceWorker.ready;
   });
   await context.setOffline(true);
+  await showSheet(page, 'Model');
   const link = page.locator('.field-title a[href$="#field.flight.height"]');
   const unfold = page.getByRole('button', { name: /^unfold/i });
   while (!(await link.isVisible()) && (await unfold.count()) > 0) await unfold.first().click();

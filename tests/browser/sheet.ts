@@ -47,6 +47,12 @@ export async function settled(page: Page): Promise<void> {
   await page.locator('[data-state="settled"]').waitFor({ timeout: 20_000 });
 }
 
+/** Shows the sheet of this title, as a press in the list of sheets does. */
+export async function showSheet(page: Page, title: string): Promise<void> {
+  const sheets = page.getByRole('navigation', { name: 'Sheets' });
+  await sheets.getByRole('button', { name: new RegExp(`^\\d+ ${title}`) }).click();
+}
+
 /** Waits until what was changed is in the browser's own store. */
 export async function stored(page: Page): Promise<void> {
   await page.locator('[data-stored="true"]').waitFor();

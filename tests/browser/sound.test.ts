@@ -9,8 +9,15 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** Unfolds every cell and scrolls through the whole sheet, so that all that waits until it's on the screen has been there. */
+/** Unfolds every cell and scrolls through every sheet, so that all that waits until it's on the screen has been there. */
 async function seeAll(page: Page): Promise<void> {
+  for (const sheet of await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button').all()) {
+    await sheet.click();
+    await seeSheet(page);
+  }
+}
+
+async function seeSheet(page: Page): Promise<void> {
   const folded = page.getByRole('button', { name: /^unfold/i });
   while ((await folded.count()) > 0) await folded.first().click();
   const height = await page.evaluate(() => document.documentElement.scrollHeight);

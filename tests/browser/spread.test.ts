@@ -37,7 +37,7 @@ const file = (): string => {
   return JSON.stringify(withPieces(demo, [SPREAD, chart('histogram'), chart('shares')]));
 };
 
-const cell = (page: Page) => page.locator('.cell-spread').first();
+const cell = (page: Page) => page.locator('.cell-tolerances').first();
 const row = async (page: Page, path: string): Promise<string[]> =>
   cell(page).locator(`tr[data-result="${path}"] :is(th, td)`).allTextContents();
 const words = (page: Page) => cell(page).locator('.progress-words').textContent();

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { settled } from './sheet';
+import { settled, showSheet } from './sheet';
 
 /** One thing that can be on the screen, and the way there from the sheet as it opens. */
 export interface View {
@@ -39,27 +39,39 @@ const openFolds = (page: Page, places: readonly string[] = ['body']): Promise<vo
     }
   }, places);
 
-const unfoldParts = (page: Page): Promise<void> =>
-  page
+async function unfoldParts(page: Page): Promise<void> {
+  await showSheet(page, 'Weights');
+  await page
     .locator('#cell-parts')
     .getByRole('button', { name: /^unfold/ })
     .click();
+}
 
 /** A block, a choice with its layers, a chart with its form and figures: the others of their kind are no different. */
-const ONE_OF_EACH = ['#cell-wing', '#cell-stabiliser_stock', '#cell-balance_chart', '#cell-tip_share', '.standing'];
+const ONE_OF_EACH = [
+  '#cell-wing',
+  '#cell-stabiliser_stock',
+  '#cell-balance_chart',
+  '#cell-tip_share',
+  '#cell-balance',
+  '.standing',
+];
 
 /** Every view there is. Whoever adds one to the page adds it here: it is held to the same as the others. */
 export const views: readonly View[] = [
   { name: 'the sheet as it opens', open: async () => {} },
-  {
-    name: 'the whole sheet, every cell unfolded',
-    sample: ONE_OF_EACH,
-    async open(page) {
-      await seeAll(page);
-      await openFolds(page, ONE_OF_EACH);
-      await page.waitForTimeout(200);
-    },
-  },
+  ...['Decide', 'Model', 'Weights'].map(
+    (title): View => ({
+      name: `the whole sheet ${title}, every cell unfolded`,
+      sample: ONE_OF_EACH,
+      async open(page) {
+        await showSheet(page, title);
+        await seeAll(page);
+        await openFolds(page, ONE_OF_EACH);
+        await page.waitForTimeout(200);
+      },
+    }),
+  ),
   {
     name: 'what can be opened',
     async open(page) {
@@ -134,7 +146,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'the control linkage with its picture',
-    sample: ['.cell-block'],
+    sample: ['.cell-model'],
     async open(page) {
       await page.getByRole('button', { name: 'Add', exact: true }).click();
       await page.getByRole('button', { name: 'Control linkage', exact: true }).click();
@@ -145,16 +157,16 @@ export const views: readonly View[] = [
   },
   {
     name: 'a spread with its shares and its form',
-    sample: ['.cell-spread'],
+    sample: ['.cell-tolerances'],
     async open(page) {
       await page.getByRole('button', { name: 'Add', exact: true }).click();
       await page.getByRole('button', { name: 'Spread', exact: true }).click();
       await press(page, /^done with title/);
-      await page.locator('.cell-spread .set-up > summary').click();
+      await page.locator('.cell-tolerances .set-up > summary').click();
       // All parts at once take longer than anybody has to wait for a view.
       await page.getByLabel('With the uncertainty of the parts').uncheck();
-      await page.locator('.cell-spread [data-bar]').first().waitFor();
-      await page.locator('.cell-spread').scrollIntoViewIfNeeded();
+      await page.locator('.cell-tolerances [data-bar]').first().waitFor();
+      await page.locator('.cell-tolerances').scrollIntoViewIfNeeded();
       await settled(page);
     },
   },

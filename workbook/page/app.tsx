@@ -1,9 +1,11 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { Fragment } from 'preact';
+import type { Cell } from '../../engine/index';
 import { AddHere, CellView, columnOf, gapsOf, standingDrawing } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
+import { printing } from '../store/printing';
 import { EmptySheet } from './designs/empty-sheet';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
@@ -78,18 +80,30 @@ function Beginning() {
 
 const KeptCell = kept(CellView);
 
-/** The shown sheet in reading order. The first drawing of the design stands in the column beside, so its balloon is not repeated here. */
+/** The shown sheet; on paper the whole set, one after another. */
 function Column() {
   const sheet = useSheet();
-  const { pieces } = sheet.shownSheet.value;
-  const standing = standingDrawing(sheet.cells.value);
-  const gaps = gapsOf(pieces, standing);
+  const shown = sheet.shownSheet.value;
+  const sheets = printing.value ? sheet.part('sheets') : [shown];
   return (
     // A change that was refused leaves nothing of it in the controls.
     <main id="cells" tabIndex={-1} key={sheet.refusals.value}>
       <p class="unseen" role="status">
         {sheet.told.value}
       </p>
+      {sheets.map(({ id, pieces }) => (
+        <Pieces key={id} pieces={pieces} />
+      ))}
+    </main>
+  );
+}
+
+/** The pieces of a sheet in reading order. The first drawing of the design stands in the column beside, so its balloon is not repeated here. */
+function Pieces({ pieces }: { pieces: readonly Cell[] }) {
+  const standing = standingDrawing(useSheet().cells.value);
+  const gaps = gapsOf(pieces, standing);
+  return (
+    <>
       {pieces.length === 0 && <EmptySheet />}
       {columnOf(pieces, standing).map((cell, index) => (
         <Fragment key={cell.id}>
@@ -98,6 +112,6 @@ function Column() {
         </Fragment>
       ))}
       <AddHere {...gaps.at(-1)!} />
-    </main>
+    </>
   );
 }

@@ -1,4 +1,5 @@
 import { verdict } from '../../cells/index';
+import { WayTo } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 
@@ -22,7 +23,7 @@ export function CheckList() {
           return (
             <li key={check.id} class={now.kind} data-check={check.name}>
               <Mark holds={now.kind === 'waits' ? undefined : now.kind === 'holds'} />
-              <a href={`#cell-${check.name}`}>{check.title}</a>
+              <WayTo place={{ cell: check.id, path: check.name }}>{check.title}</WayTo>
               {now.kind === 'broken' ? (
                 <span class="check-words">{now.words}</span>
               ) : (
