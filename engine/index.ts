@@ -6,25 +6,18 @@ export type { Shape } from './blocks/block';
 export { fillCaution } from './blocks/fill-caution';
 export { TANK_PARTS, TANK_VIEWS, type TankPart, type TankView } from './blocks/tank/parts';
 export {
-  describeType,
   type Expression,
   type FormulaFault,
   type FormulaFunction,
   formulaParser,
   functionNamed,
-  functionNames,
   functions,
-  nearestName,
-  parseFormula,
-  printFormula,
   type Repair,
   readText,
-  reservedWords,
 } from './formula/index';
 export { csvLine, readCsvTable } from './library/csv';
 export type { EngineService, FirstDesignService } from './protocol';
 export {
-  blockAnchor,
   type Chapter,
   type EntryPiece,
   type EquationPiece,
@@ -40,10 +33,7 @@ export {
   chartNeeds,
   chartSource,
   fittedResults,
-  isPartField,
-  isPartNumber,
   keptPath,
-  knownKinds,
   leverPath,
   logErrorPath,
   logResults,
@@ -98,8 +88,6 @@ export type {
   VariablesCell,
 } from './sheet/document';
 export {
-  CHART_KINDS,
-  FIT_ERRORS,
   FORMAT,
   LEVER_WAYS,
   MEASURES,
@@ -107,12 +95,11 @@ export {
   SPREAD_KINDS,
   VERSION,
 } from './sheet/document';
-export { LARGEST_FILE, type Opened, openText, serialise, tooLarge } from './sheet/file';
+export { type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeId, freeName, isOwnName, nameFromTitle, takenNames } from './sheet/free-names';
-export { freeze } from './sheet/freeze';
 export { type BlockLinks, keptLinks, roleOf } from './sheet/links';
 export { nameFault } from './sheet/names';
-export { baselineOf, textAt, textsOf, withText } from './sheet/paths';
+export { textAt } from './sheet/paths';
 export { leverEffect, leverRatio, rankLevers } from './sheet/rank-levers';
 export { type Renaming, rename } from './sheet/rename';
 export { retitleCell } from './sheet/retitle';
@@ -163,7 +150,6 @@ export {
   formatNumber,
   formatQuantity,
   fromSI,
-  ONE,
   sameDimension,
   toSI,
   type Unit,

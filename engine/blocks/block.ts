@@ -103,7 +103,7 @@ export interface Shape {
 export type TraceColumns = Readonly<Record<string, ArrayLike<number>>>;
 
 /** What a block can tell beyond single numbers, computed only when a picture shows it and never in a sweep. */
-export interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs = ResultSpecs> {
+interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs = ResultSpecs> {
   readonly title: string;
   readonly doc: string;
   /** The first runs along (azimuth, radius); the others are read against it. */

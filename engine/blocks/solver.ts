@@ -1,9 +1,6 @@
 import type { Quantity, Result } from './block';
 import { PLAIN } from './measures';
 
-/** Names under which every block tells what its solver did; a second solver of a block has its own word in front. */
-export const SOLVER_RESULTS = ['status', 'iterations', 'residual'] as const;
-
 interface Solver {
   /** What is solved, as in "Of the lap that closes". */
   readonly of: string;
@@ -15,7 +12,10 @@ interface Solver {
   readonly ends?: readonly string[];
 }
 
-/** Status, steps and what is left open of a block's solver: details that formulas, sweeps and the command line can ask for. */
+/**
+ * Status, steps and what is left open of a block's solver: details that formulas, sweeps and the command line can ask for. A second
+ * solver of a block has its own word in front of these names.
+ */
 export const solverResults = ({ of, steps, residual, ends = ['settled'] }: Solver) => ({
   status: {
     ...PLAIN,

@@ -7,7 +7,7 @@ import { readText } from './parse';
 import { constantOf } from './value';
 
 /** A number typed into an entry that takes no names: a form, a log, a paste. */
-export interface EntryRead {
+interface EntryRead {
   readonly ok: true;
   readonly si: number;
   /** The unit in which it was typed; that of the entry for a bare number. */

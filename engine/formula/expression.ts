@@ -25,15 +25,15 @@ export interface OptionName extends Place {
   readonly name: string;
   readonly index: number;
 }
-export interface Pi extends Place {
+interface Pi extends Place {
   readonly kind: 'pi';
 }
-export interface Negative extends Place {
+interface Negative extends Place {
   readonly kind: 'negative';
   readonly of: Expression;
 }
 export type ArithmeticSign = '+' | '−' | '×' | '÷' | '^';
-export interface Arithmetic extends Place {
+interface Arithmetic extends Place {
   readonly kind: 'arithmetic';
   readonly sign: ArithmeticSign;
   readonly left: Expression;
@@ -46,13 +46,13 @@ export interface Comparison extends Place {
   readonly left: Expression;
   readonly right: Expression;
 }
-export interface Logic extends Place {
+interface Logic extends Place {
   readonly kind: 'logic';
   readonly word: 'and' | 'or';
   readonly left: Expression;
   readonly right: Expression;
 }
-export interface Not extends Place {
+interface Not extends Place {
   readonly kind: 'not';
   readonly of: Expression;
 }

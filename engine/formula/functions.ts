@@ -1,5 +1,5 @@
 /** How the dimension of a function's value follows from its arguments. */
-export type FunctionTyping =
+type FunctionTyping =
   /** Plain number to plain number. */
   | 'plain'
   /** One argument of any dimension, the value has the same. */

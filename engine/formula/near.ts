@@ -1,5 +1,5 @@
 /** Number of letters to change, add, leave out or swap with a neighbour to come from one word to another. */
-export function letterDistance(a: string, b: string): number {
+function letterDistance(a: string, b: string): number {
   let before: number[] = [];
   let above = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

@@ -15,7 +15,7 @@ export interface LibraryBladeShape extends Sourced {
 /** Stations of the table, % of the tip radius. */
 const STATIONS = [15, 20, 30, 40, 50, 60, 70, 80, 90, 95, 100] as const;
 
-export const readBladeShapes = (file: string, content: string): LibraryBladeShape[] =>
+const readBladeShapes = (file: string, content: string): LibraryBladeShape[] =>
   readTable(file, content, (row) => ({
     name: row.name,
     title: row.title,

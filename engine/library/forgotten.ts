@@ -16,7 +16,7 @@ export interface OftenForgotten extends Sourced {
   readonly about: string;
 }
 
-export const readForgotten = (file: string, content: string): OftenForgotten[] =>
+const readForgotten = (file: string, content: string): OftenForgotten[] =>
   readTable(file, content, (row) => {
     const saidBy = words(row.text('said_by'));
     if (saidBy.length === 0) throw new RangeError('said_by is blank');

@@ -1,4 +1,4 @@
-export { bladeShapes, type LibraryBladeShape } from './blade-shapes';
+export { bladeShapes } from './blade-shapes';
 export { type OftenForgotten, oftenForgotten } from './forgotten';
 export {
   type Column,
@@ -6,12 +6,11 @@ export {
   isWordColumn,
   type LibraryRow,
   type LibraryTable,
-  type TableTold,
 } from './library-table';
-export { type PropellerAgreement, propellerAgreement } from './propeller-agreement';
+export { propellerAgreement } from './propeller-agreement';
 export { type SmoothSection, smoothSections } from './section-points';
-export { type Section, type SectionFamily, sections, sectionsOf } from './sections';
-export type { Sourced } from './table';
+export { type SectionFamily, sections, sectionsOf } from './sections';
+
 export { FUEL_KINDS } from './tables/engines';
 export { tables } from './tables/index';
 export { LINE_MAKES } from './tables/line-kinds';

@@ -2,7 +2,7 @@ import type { Dimension } from '../units/index';
 import { type RowReader, readTable, type Sourced } from './table';
 
 /** A number that every row gives; formulas reach it as `ROW.NAME`. */
-export interface NumberColumn {
+interface NumberColumn {
   readonly title: string;
   readonly symbol: string;
   readonly dimension: Dimension;

@@ -51,7 +51,6 @@ export interface ReferenceService {
   reference(): Promise<readonly Chapter[]>;
 }
 
-/** Where a link to a field of a block, or to the whole block, leads. */
+/** Where a link to a field or a result of a block leads. */
 export const fieldAnchor = (kind: string, name: string): string => `field.${kind}.${name}`;
 export const resultAnchor = (kind: string, name: string): string => `result.${kind}.${name}`;
-export const blockAnchor = (kind: string): string => `block.${kind}`;

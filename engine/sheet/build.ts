@@ -14,7 +14,7 @@ export interface Library {
 }
 
 /** What a text has to give: a quantity of a dimension, one of a list, or whatever its formula gives. */
-export type Wants = { readonly dimension: Dimension } | { readonly options: readonly string[] } | 'anything';
+type Wants = { readonly dimension: Dimension } | { readonly options: readonly string[] } | 'anything';
 
 /** What a person reads of a name. */
 export interface NameTold {

@@ -7,7 +7,7 @@ export interface Given {
   readonly told: ColumnTold & { readonly doc: string };
 }
 
-export interface ColumnTold {
+interface ColumnTold {
   readonly title: string;
   readonly symbol: string;
   readonly dimension: Dimension;

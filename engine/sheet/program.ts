@@ -1,8 +1,7 @@
 /** A place for one number of every sample: a column of a Float64Array, SI. */
 export type Slot = number;
 
-/** 0: settled. Below WAITS: 1 + index of the step's own reason. From WAITS up: waits for step (why − WAITS). */
-export type Why = number;
+/** Why a step has no answer, as a number: 0 it has one. Below WAITS: 1 + index of its own reason. From WAITS up: waits for step (why − WAITS). */
 export const SETTLED = 0;
 export const WAITS = 0x8000;
 

@@ -3,6 +3,6 @@ export { HELP, readArguments } from './command/arguments';
 export { firstDesign } from './first-design/index';
 export { library } from './library';
 export type { FromSampler, ToSampler } from './pool/messages';
-export type { PoolPorts, Spawned } from './pool/pool';
+export type { PoolPorts } from './pool/pool';
 export { startSampler } from './pool/sampler';
 export { startEngine } from './session';

@@ -17,7 +17,7 @@ export interface SweepPorts extends Omit<RunPorts, 'pool'> {
 }
 
 /** What a sweep may be asked of: the design as it stands and, where there is one, its baseline. */
-export interface Designs {
+interface Designs {
   readonly live: Live;
   readonly baseline: Live | undefined;
 }

@@ -36,12 +36,11 @@ export {
   VOLUME_FLOW,
 } from './dimension';
 export { type FormatOptions, formatNumber, formatQuantity, withUnit, writeQuantity } from './format';
-export type { Unit, UnitSet, UnitSystem } from './unit';
+export type { Unit, UnitSet } from './unit';
 export {
   differenceFromSI,
   differenceToSI,
   fromSI,
-  plainSpelling,
   toSI,
   unitNamed,
   unitSpellings,

@@ -9,7 +9,7 @@ import type { Unit } from './unit';
 export const units: readonly Unit[] = [...geometryUnits, ...massUnits, ...forceUnits, ...heatAndCurrentUnits];
 
 /** One spelling for what keyboards write differently: `m^2` and `m²`, the two signs for micro, the two for ohm, the dots. */
-export function plainSpelling(name: string): string {
+function plainSpelling(name: string): string {
   return name
     .replace(/\^2/g, '²')
     .replace(/\^3/g, '³')

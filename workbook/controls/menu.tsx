@@ -100,7 +100,7 @@ const itemsOf = (room: HTMLElement | null): HTMLButtonElement[] =>
   room ? [...room.querySelectorAll<HTMLButtonElement>('[role="menuitem"]:not(:disabled)')] : [];
 
 /** Which of the items a key leads to; undefined for a key that leads nowhere. */
-export function placeAfter(key: string, at: number, count: number): number | undefined {
+function placeAfter(key: string, at: number, count: number): number | undefined {
   if (key === 'ArrowDown') return (at + 1) % count;
   if (key === 'ArrowUp') return (at < 1 ? count : at) - 1;
   if (key === 'Home') return 0;

@@ -16,7 +16,7 @@ export interface Frame {
   readonly scale: number;
   readonly views: Readonly<Partial<Record<View, ViewFrame>>>;
 }
-export interface ViewFrame {
+interface ViewFrame {
   /** Metres that the view has room for: plan (y, x), side (x, z); left/right across the page, top/bottom along it. */
   readonly extent: Box;
   /** Its place on the page, with the room for its labels. */
@@ -37,7 +37,7 @@ const STEP = 0.02;
 const KEEP = 0.8;
 
 /** Room for the lines that leave to the pilot, and around the views. */
-export const LINES_ROOM = 52;
+const LINES_ROOM = 52;
 const MARGIN = 14;
 const COLUMN_GAP = 34;
 const FOOT = 26;

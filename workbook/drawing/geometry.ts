@@ -22,13 +22,6 @@ export const overlaps = (a: Box, b: Box): boolean =>
 export const inside = (a: Box, outer: Box): boolean =>
   a.left >= outer.left && a.right <= outer.right && a.top >= outer.top && a.bottom <= outer.bottom;
 
-/** Area that two boxes share. */
-export function sharedArea(a: Box, b: Box): number {
-  const width = Math.min(a.right, b.right) - Math.max(a.left, b.left);
-  const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-  return width > 0 && height > 0 ? width * height : 0;
-}
-
 /** Length of the part of a segment that lies inside a box; 0 when it passes by. Clips the segment's parameter against each side. */
 export function lengthInside(s: Segment, box: Box): number {
   if (Math.max(s.x0, s.x1) < box.left || Math.min(s.x0, s.x1) > box.right) return 0;

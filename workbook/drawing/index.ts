@@ -4,7 +4,7 @@ export { type Box, inside, lengthInside, overlaps, type Point, type Segment, seg
 export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
 export { MarkSign } from './marks';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
-export { ScaleDrawing, type ScaleDrawingProps } from './scale-drawing';
+export { ScaleDrawing } from './scale-drawing';
 export { textWidth, wrapText } from './text-width';
 export { useWidth } from './use-width';
 export { type Names, valueAt, valueText } from './values';

@@ -3,7 +3,7 @@ import { tags } from '@lezer/highlight';
 import { formulaParser } from '../../engine/index';
 
 /** The engine's own grammar, so that a text looks as it will be read. */
-export const formulaLanguage = LRLanguage.define({ name: 'formula', parser: formulaParser });
+const formulaLanguage = LRLanguage.define({ name: 'formula', parser: formulaParser });
 
 /** Classes only: what they look like stands in the theme. */
 const looks = HighlightStyle.define([

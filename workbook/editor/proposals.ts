@@ -20,7 +20,7 @@ import { saidOf } from './said';
 import type { Vocabulary } from './vocabulary';
 
 /** Something that could be written, with what is said of it. */
-export interface Proposal extends Completion {
+interface Proposal extends Completion {
   readonly about: AboutWord;
   /** Among those that fit equally well the greater comes first; 0 is usual. */
   readonly rank: number;

@@ -88,7 +88,7 @@ export function AddOwnRow({ table, onDone }: { table: TableDescription; onDone(r
 }
 
 /** "Density, kg/m³" */
-export const labelOf = ({ title, unit, mayBeBlank }: ColumnDescription): string =>
+const labelOf = ({ title, unit, mayBeBlank }: ColumnDescription): string =>
   `${title}${unit === '' ? '' : `, ${unit}`}${mayBeBlank ? ', if known' : ''}`;
 
 function Line({ label, children }: { label: string; children: (id: string) => preact.JSX.Element }) {

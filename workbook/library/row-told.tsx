@@ -3,7 +3,7 @@ import { useSheet } from '../store/context';
 import { numbersTold, titleInside } from './told';
 
 /** What a row of the library gives, where that comes from, and whether it was recalled. */
-export function RowTold({ table, row }: { table: TableDescription; row: RowDescription }) {
+function RowTold({ table, row }: { table: TableDescription; row: RowDescription }) {
   const sheet = useSheet();
   const words = Object.entries(row.words).filter(([, text]) => text !== '');
   return (

@@ -19,7 +19,7 @@ export interface Stroke {
   readonly points: readonly Point[];
   readonly closed?: boolean;
 }
-export interface Dot {
+interface Dot {
   readonly key: string;
   readonly at: Point;
   readonly radius: number;
@@ -87,7 +87,7 @@ interface View {
 const degrees = (angle: number): string => `${formatNumber(Math.round((Math.abs(angle) * 1800) / Math.PI) / 10)}°`;
 
 /** Elevator as it is said: 12° up, 3° down, neutral. */
-export function elevatorWords(angle: number): string {
+function elevatorWords(angle: number): string {
   const shown = degrees(angle);
   return shown === '0°' ? '0°' : `${shown} ${angle > 0 ? 'up' : 'down'}`;
 }

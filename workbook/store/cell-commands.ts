@@ -12,7 +12,7 @@ import {
 import type { Editor } from './editor';
 
 /** A cell that a hand carries to another place. */
-export interface Carrying {
+interface Carrying {
   readonly id: string;
   /** Place on the shown sheet before which it would be put down. */
   readonly to: number;

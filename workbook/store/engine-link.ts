@@ -1,6 +1,6 @@
 import type { Document, EngineService, Snapshot } from '../../engine/index';
 
-export type Texts = ReadonlyMap<string, string>;
+type Texts = ReadonlyMap<string, string>;
 
 export interface EngineLink {
   /** The whole document is new, or its structure is. */

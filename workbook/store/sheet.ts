@@ -48,7 +48,7 @@ export interface Notice {
 }
 
 /** Something else than the open design is shown, to be looked at only. */
-export interface Looking {
+interface Looking {
   /** What is looked at, in the middle of a sentence. */
   readonly at: string;
   readonly document: Document;
@@ -56,7 +56,7 @@ export interface Looking {
 }
 
 /** A part whose place is being picked on the drawing. */
-export interface Picking {
+interface Picking {
   readonly path: string;
   readonly title: string;
 }
@@ -139,7 +139,7 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, CellCommands {
 }
 
 /** A value in SI, or what is wrong with the text. */
-export type Checked = Awaited<ReturnType<EngineService['check']>>;
+type Checked = Awaited<ReturnType<EngineService['check']>>;
 
 export interface SheetPorts {
   readonly engine: EngineService;

@@ -31,7 +31,7 @@ import { controlResults } from './results';
 import { controlTheory } from './theory';
 import { controlTraces } from './traces';
 
-export const controlFields = { ...windLinks, ...linkageFields, ...controlLoadFields } as const;
+const controlFields = { ...windLinks, ...linkageFields, ...controlLoadFields } as const;
 
 type Fields = Columns<typeof controlFields>;
 type Results = Columns<typeof controlResults>;

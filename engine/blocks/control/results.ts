@@ -3,7 +3,7 @@ import { AIRSPEED, ANGLE, MILLIMETRES, NEWTONS, PER_RADIAN, PLAIN, SHARE, TORQUE
 import { solverResults } from '../solver';
 
 /** Where the travel ends, in the order of `LIMITS` of the physics; and the lines as `sense` tells them. */
-export const TRAVEL_ENDS = ['handle', 'bellcrank_stop'] as const;
+const TRAVEL_ENDS = ['handle', 'bellcrank_stop'] as const;
 export const UP_LINES = ['front', 'rear'] as const;
 
 const angle = (symbol: string, title: string, doc: string): Result => ({ ...ANGLE, symbol, title, doc });

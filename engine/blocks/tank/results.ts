@@ -9,7 +9,7 @@ const detail = (result: Result): Result => ({ ...result, detail: true });
 const NO_YES = ['no', 'yes'] as const;
 
 /** How a search for the fuel surface may end. */
-export const SURFACE_ENDS = ['settled', 'nearly'] as const;
+const SURFACE_ENDS = ['settled', 'nearly'] as const;
 
 export const tankResults = {
   volume: { ...FLUID, symbol: 'V_k', title: 'Tank holds', doc: 'When filled as said.' },

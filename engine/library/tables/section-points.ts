@@ -3,11 +3,11 @@ import { ONE } from '../../units/index';
 import { libraryTable } from '../library-table';
 
 /** Transition left to itself, or fixed by a strip. */
-export const SURFACES = ['smooth', 'tripped'] as const;
+const SURFACES = ['smooth', 'tripped'] as const;
 
 const plain = { dimension: ONE, unit: '', mayBeBlank: true } as const;
 
-export const readSectionPoints = (file: string, content: string) =>
+const readSectionPoints = (file: string, content: string) =>
   libraryTable(
     {
       name: 'section_points',

@@ -2,7 +2,7 @@ import text from '../../../data/wire.csv?raw';
 import { FORCE, LENGTH, LINEAR_MASS, PRESSURE } from '../../units/index';
 import { libraryTable } from '../library-table';
 
-export const readWire = (file: string, content: string) =>
+const readWire = (file: string, content: string) =>
   libraryTable(
     {
       name: 'wire',

@@ -4,7 +4,7 @@ import type { Compiled } from '../../sheet/compile';
 import type { Program, Slot, Step } from '../../sheet/program';
 import { cellsOf } from '../../sheet/sheets';
 
-export type Places = Record<string, Slot | Readonly<Record<string, Slot>>>;
+type Places = Record<string, Slot | Readonly<Record<string, Slot>>>;
 
 /** A block of the document and where its numbers lie, one a slot. */
 export interface PlacedBlock {

@@ -203,5 +203,5 @@ function airframeRule(drive: Drive, weight: string): Rule {
   };
 }
 
-export const drivePartNames = (drive: Drive): readonly string[] =>
+const drivePartNames = (drive: Drive): readonly string[] =>
   drive === 'engine' ? ['engine_mass', 'tank_mass'] : ['motor_mass', 'controller_mass', 'battery_mass'];

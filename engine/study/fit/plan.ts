@@ -7,7 +7,7 @@ import { typedSlot } from '../run/axis';
 import { type ReadLog, readLog } from './log';
 
 /** A number of the design that a fit may change, SI. */
-export interface Factor {
+interface Factor {
   readonly path: string;
   readonly slot: Slot;
   readonly start: number;

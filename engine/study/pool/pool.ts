@@ -17,7 +17,7 @@ const SILENT_MS = 5_000;
 const MOST_STILLBORN = 3;
 
 /** A sampler in a worker of its own. */
-export interface Spawned {
+interface Spawned {
   post(message: ToSampler): void;
   end(): void;
 }
@@ -33,7 +33,7 @@ export interface PoolPorts {
 }
 
 /** One run that the pool takes part in. */
-export interface Job {
+interface Job {
   readonly compiled: Compiled;
   readonly plan: Plan;
   readonly chunks: Chunks;

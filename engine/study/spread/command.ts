@@ -50,7 +50,7 @@ function amountOf({ compiled }: Live, { path, unit, dimension }: NameInfo, apart
 }
 
 /** What a factor is called: what differs, and of a part all that goes together. */
-export const factorName = ({ path, what }: SpreadFactor): string =>
+const factorName = ({ path, what }: SpreadFactor): string =>
   what === 'place' ? `place of ${path.slice(0, path.lastIndexOf('.'))}` : path;
 
 /** What the spread makes of each result, in its unit, and the shares of its variance; then why designs have no answer. */

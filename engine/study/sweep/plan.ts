@@ -8,13 +8,13 @@ import { lattice } from './lattice';
 
 export type SweepPlan = PlanOf<'trial_series'>;
 
-export interface PlanInput extends Start {
+interface PlanInput extends Start {
   readonly axes: readonly PlannedAxis[];
   readonly wanted: readonly string[];
 }
 
 /** Every value of every axis with every value of the others. */
-export function planGrid(program: Program, { axes, wanted, ...start }: PlanInput): SweepPlan {
+function planGrid(program: Program, { axes, wanted, ...start }: PlanInput): SweepPlan {
   const { order, coarse } = lattice(
     axes.map((axis) => axis.values.length),
     axes.map((axis) => axis.choice),

@@ -62,7 +62,7 @@ const CAPITALS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Marks behind a number. Those of a telephone lean to either side. */
-export const MARKS: Readonly<Record<string, readonly string[]>> = {
+const MARKS: Readonly<Record<string, readonly string[]>> = {
   in: ['"', '″', '”', '“', "''", '’’'],
   ft: ["'", '′', '’', '‘'],
 };

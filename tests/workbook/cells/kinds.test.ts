@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { knownKinds } from '../../../engine/index';
+import { knownKinds } from '../../../engine/sheet/cells/index';
 import { kindWords } from '../../../workbook/cells/kind-words';
 
 const kinds = knownKinds;

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { functionNames, functions, units } from '../../../engine/index';
+import { functionNames } from '../../../engine/formula/index';
+import { functions, units } from '../../../engine/index';
 import { aboutAt, aboutFunction, aboutUnit, aboutWord, knownWords } from '../../../workbook/editor/about';
 import { sentenceOf } from '../../../workbook/editor/said';
 import { vocabularyFor } from './vocabulary';

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { type NameInfo, ONE } from '../../../engine/index';
+import type { NameInfo } from '../../../engine/index';
+import { ONE } from '../../../engine/units/index';
 import { inUnit, showChange, showValue } from '../../../workbook/store/show';
 
 const info = (unit: string, more: Partial<NameInfo> = {}): NameInfo => ({

@@ -3,12 +3,12 @@ import {
   type Document,
   type EngineService,
   type NameInfo,
-  ONE,
   type Snapshot,
   type SweepRequest,
   textAt,
   toSI,
 } from '../../../engine/index';
+import { ONE } from '../../../engine/units/index';
 import { onOneSheet } from '../../engine/sheet/one-sheet';
 import { smallSheet } from './small-sheet';
 

@@ -28,7 +28,7 @@ export const movedLayer = (cell: ChoiceCell, option: string, name: string, by: n
 
 /** What a layer says first: a sheet by its thickness, a glue line or a skin by its mass per area. */
 export const FIRST_THICKNESS = '1 mm';
-export const FIRST_AREAL_MASS = '50 g/m²';
+const FIRST_AREAL_MASS = '50 g/m²';
 
 /**
  * The texts that make a layer of another material. A glue line has no thickness and a sheet no mass per area: going from one to the

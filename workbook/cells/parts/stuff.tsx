@@ -74,7 +74,7 @@ export function MaterialSelect(props: {
 }
 
 /** Density, modulus and source of a material, and whether its numbers were recalled. */
-export function MaterialTold({ name }: { name: string }) {
+function MaterialTold({ name }: { name: string }) {
   const table = useSheet().tableNamed('materials');
   return table ? <NamedRowTold table={table} name={name} /> : null;
 }

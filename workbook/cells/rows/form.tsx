@@ -98,7 +98,7 @@ export function UnitRow({ label, unit, blank, onPick }: UnitProps) {
   );
 }
 
-export function UnitSelect({ label, unit, blank, onPick }: UnitProps) {
+function UnitSelect({ label, unit, blank, onPick }: UnitProps) {
   const groups = unitGroups();
   const known = unit === '' || groups.some((group) => group.units.some((each) => each.name === unit));
   return (

@@ -148,5 +148,5 @@ function Count({ id, axis, onChange }: CountProps) {
 }
 
 /** What is wrong with a number of values, and what to type. */
-export const countFault = (text: string): string =>
+const countFault = (text: string): string =>
   `"${text}" is not a number of values. Type a whole number from ${LEAST_COUNT} to ${MOST_COUNT}.`;

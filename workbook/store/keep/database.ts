@@ -31,7 +31,7 @@ export interface Version {
   readonly name?: string;
 }
 
-export interface Shelves extends DBSchema {
+interface Shelves extends DBSchema {
   designs: { key: string; value: Design };
   versions: { key: number; value: Version; indexes: { design: string } };
   /** Of the first edition, which kept one sheet alone. */

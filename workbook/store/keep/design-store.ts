@@ -2,7 +2,7 @@ import type { Database, Design, Version } from './database';
 import { titleIn } from './database';
 import { type Edits, gathered, joined, thinned } from './versions';
 
-export interface Write extends Edits {
+interface Write extends Edits {
   readonly id: string;
   /** The revision that the writer knows; 0 for a design that isn't kept yet. */
   readonly revision: number;

@@ -1,6 +1,6 @@
 export type { Design, Version } from './database';
 export { databaseOpener } from './database';
-export { createDesignStore, DAYS_TO_BRING_BACK, type DesignStore } from './design-store';
+export { createDesignStore, DAYS_TO_BRING_BACK } from './design-store';
 export { createHolding } from './holding';
-export { createKeeper, type FileState, type Keeper, type Keeping, type Opens, type SheetKeep } from './keeper';
+export { createKeeper, type FileState, type Keeper, type Opens, type SheetKeep } from './keeper';
 export { THINNING, TOLD } from './versions';

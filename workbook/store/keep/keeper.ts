@@ -5,7 +5,7 @@ import type { Holding } from './holding';
 import { refusalOf } from './refusal';
 
 /** How the open design stands in the browser's store. */
-export type Keeping =
+type Keeping =
   | { readonly kind: 'kept' }
   /** Another page works on it, so nothing is changed here. `unkept`: what stands here isn't what the store has. */
   | { readonly kind: 'elsewhere'; readonly unkept: boolean }
