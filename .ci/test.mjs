@@ -85,13 +85,19 @@ function isUnread({ status, assertionResults }) {
 }
 
 const parser = runNode('.ci/grammar.mjs');
+/** Exports and files that nothing uses, by one of the two configurations. @param {string} by */
+const unusedBy = (by) =>
+  runNodeBeside({}, 'node_modules/knip/bin/knip.js', '--no-gitignore', '--config', `.ci/${by}.json`);
 const [types, lint, page] = await Promise.all([
   runNodeBeside({}, 'node_modules/typescript/bin/tsc', '-b'),
   runNodeBeside({}, 'node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings'),
   parser === 0 ? buildBeside() : { code: parser, said: 'The formula parser could not be made.' },
 ]);
+const [unused, testedAlone] = await Promise.all([unusedBy('unused'), unusedBy('unused-by-product')]);
 check('types', types);
 check('lint and format', lint);
+check('what nothing uses', unused);
+check('what tests alone use', testedAlone);
 const built = check('build', page);
 const browser = check('a Chromium for the browser tests', await chromium());
 

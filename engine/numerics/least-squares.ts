@@ -93,7 +93,10 @@ export function* leastSquaresSteps(problem: LeastSquaresProblem): Asking<LeastSq
   return ended('not settled', MOST_ITERATIONS);
 }
 
-/** The same without a rest. */
+/**
+ * The same without a rest.
+ * @tested a fit rests between its steps; tests run the same steps to their end.
+ */
 export function leastSquares(problem: LeastSquaresProblem, residuals: Residuals): LeastSquares {
   const steps = leastSquaresSteps(problem);
   let step = steps.next();

@@ -4,7 +4,7 @@ import { nonNegative, positive } from './domain';
  * V_0 = 1.15 n p: airspeed at which a propeller of pitch p (m) at n turns a second stops pulling, m/s (common practice,
  * no source).
  */
-export const PITCH_SPEED_FACTOR = 1.15;
+const PITCH_SPEED_FACTOR = 1.15;
 
 /** V_0 of a propeller of pitch p (m) at the shaft speed Ω (rad/s): 1.15 p Ω/2π, m/s. Common practice, no source. */
 export function zeroThrustSpeed(shaftSpeed: number, pitch: number): number {

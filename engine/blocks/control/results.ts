@@ -1,9 +1,9 @@
+import { TRAVEL_ENDS } from '../../physics/index';
 import type { Result } from '../block';
 import { AIRSPEED, ANGLE, MILLIMETRES, NEWTONS, PER_RADIAN, PLAIN, SHARE, TORQUE } from '../measures';
 import { solverResults } from '../solver';
 
-/** Where the travel ends, in the order of `LIMITS` of the physics; and the lines as `sense` tells them. */
-const TRAVEL_ENDS = ['handle', 'bellcrank_stop'] as const;
+/** The lines as `sense` tells them. */
 export const UP_LINES = ['front', 'rear'] as const;
 
 const angle = (symbol: string, title: string, doc: string): Result => ({ ...ANGLE, symbol, title, doc });

@@ -27,4 +27,4 @@ export {
   turnForElevator,
 } from './linkage';
 export { branchAt, closePushrod, newPushrodState, type Pushrod, type PushrodState, pushrodBetween } from './pushrod';
-export { LIMITS, newTravel, type Travel, type TravelLimits, type TravelStatus, travelOf } from './travel';
+export { newTravel, TRAVEL_ENDS, type Travel, type TravelLimits, type TravelStatus, travelOf } from './travel';

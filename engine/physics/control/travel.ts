@@ -15,8 +15,8 @@ export interface TravelLimits {
  */
 export type TravelStatus = 'settled' | 'open' | 'horn locked' | 'crank locked' | 'leadout locked' | 'out of hand';
 
-/** What ends the travel: order of `LIMITS`. */
-export const LIMITS = ['handle', 'bellcrank_stop'] as const;
+/** What ends the travel. */
+export const TRAVEL_ENDS = ['handle', 'bellcrank_stop'] as const;
 
 export interface Travel {
   status: TravelStatus;
@@ -26,7 +26,7 @@ export interface Travel {
   readonly up: LinkageState;
   readonly down: LinkageState;
   readonly neutral: LinkageState;
-  /** Index in `LIMITS`. */
+  /** Index in `TRAVEL_ENDS`. */
   upLimit: number;
   downLimit: number;
 }

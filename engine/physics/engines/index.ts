@@ -3,7 +3,6 @@ export { type Motor, motorCurrent, motorTorque, throttleFor } from './motor';
 export { shaftSpeedAt } from './shaft-speed';
 export {
   type TorqueCurve,
-  type TorqueReading,
   type TwoStrokePoints,
   tachometerTorque,
   twoStrokeTorque,

@@ -32,7 +32,7 @@ export const newPropellerState = (): PropellerState => ({
 });
 
 /** Rings over the blade: ten give C_T and C_P to some 0.3 % of forty. */
-export const RINGS = 10;
+const RINGS = 10;
 
 /** A propeller with everything worked out that doesn't depend on its state. */
 export interface PreparedPropeller {

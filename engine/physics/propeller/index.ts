@@ -1,4 +1,4 @@
-export { type Annulus, type AnnulusFlow, newAnnulus, newAnnulusFlow, solveAnnulus } from './annulus';
+export { type Annulus, newAnnulus, newAnnulusFlow, solveAnnulus } from './annulus';
 export { alongBlade, type BladeShape, bladeAngle, type Propeller, shapedPropeller } from './blade';
 export {
   newPropellerState,
@@ -7,11 +7,10 @@ export {
   type PropellerState,
   preparePropeller,
   propellerState,
-  RINGS,
   setAnnulus,
 } from './blade-elements';
 export { propellerMass } from './blade-mass';
-export { BLADE_SECTION, DRAG, LIFT, newSectionFlow, type SectionFlow, sectionAtAngle, sectionInFlow } from './section';
+export { DRAG, LIFT, newSectionFlow, sectionAtAngle, sectionInFlow } from './section';
 export {
   ADVANCE_KNOTS,
   advanceStepOf,

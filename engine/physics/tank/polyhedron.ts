@@ -5,7 +5,7 @@ export type Place = readonly [x: number, y: number, z: number];
 export type Polyhedron = readonly (readonly Place[])[];
 
 export const dot = (a: Place, b: Place): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const minus = (a: Place, b: Place): Place => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+const minus = (a: Place, b: Place): Place => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 const cross = (a: Place, b: Place): Place => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],

@@ -1,4 +1,4 @@
-export { newWindLoads, type WindLoads, type WindThere, windBalance } from './balance';
+export { newWindLoads, windBalance } from './balance';
 export { rollOut, stallSpeed, stoppedPropellerDragArea, withEngineOff } from './engine-off';
 export { type Extreme, extremeOf } from './extremes';
 export { type FloorWind, STRONGEST_WIND, windAtFloor } from './floor';

@@ -13,7 +13,7 @@ import { placeZones } from '../frame/zones';
 import { shareFigure } from '../shares/figure';
 import type { Bar, BarData, BarGroup, BarPanel } from './bars';
 
-export interface DrawnBar {
+interface DrawnBar {
   readonly key: string;
   readonly box: Box;
   /** Its figure stands left of its end. */

@@ -26,7 +26,7 @@ import type { ZoneWords } from '../frame/zone-words';
 import { beyond, type Field, isolines } from './isolines';
 import { boxOf, labelOn, regionWords } from './labels';
 
-export interface DrawnLevel {
+interface DrawnLevel {
   readonly level: number;
   readonly text: string;
   readonly lines: readonly (readonly Point[])[];
@@ -34,7 +34,7 @@ export interface DrawnLevel {
   readonly label: Point | undefined;
 }
 /** What a check forbids of the picture. */
-export interface DrawnRegion {
+interface DrawnRegion {
   readonly of: Measure;
   readonly zone: Zone;
   readonly outlines: readonly (readonly Point[])[];

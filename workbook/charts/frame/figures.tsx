@@ -9,7 +9,7 @@ export interface TableData {
   /** Rows that there are, where `rows` has only the first. */
   readonly total?: number;
 }
-export interface HeadCell {
+interface HeadCell {
   readonly text: string;
   readonly columns?: number;
   readonly rows?: number;

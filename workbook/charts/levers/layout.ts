@@ -19,7 +19,7 @@ export type OptionTitle = (path: string, option: string) => string | undefined;
 const STYLES = { up: 0, down: 1, to: 2 } as const;
 
 /** What a change is called where its thing is named beside it: "+5 mm", "to 70 °F", "to balsa–ply". */
-export function changeWords(change: LeverChange, info: NameInfo, optionTitle?: OptionTitle): string {
+function changeWords(change: LeverChange, info: NameInfo, optionTitle?: OptionTitle): string {
   const { from, to, way, path } = change;
   if (info.options) {
     const option = info.options[to] ?? '–';

@@ -25,7 +25,7 @@ import { placeZones } from '../frame/zones';
 import { END_GAP, type EndLabel, type NamedEnd, placeEarlyNames, placeEndLabels } from './end-labels';
 import { type Plot, type PlotLine, type PlotPanel, plotOf } from './plot';
 
-export interface DrawnLine {
+interface DrawnLine {
   readonly line: PlotLine;
   readonly style: LineStyle;
   /** The same in pixels. */

@@ -12,7 +12,7 @@ export interface PlotLine {
   readonly points: readonly Spot[];
 }
 /** A design that is marked on a panel. */
-export interface PlotMark {
+interface PlotMark {
   readonly kind: 'now' | 'baseline';
   /** What it is a value of, where a panel has several. */
   readonly of: string;

@@ -31,10 +31,10 @@ export function lineSentences({ of, data: family, chart }: Drawn<SweepChartProps
 }
 
 /** "Engine station −150 mm". */
-export const measured = (of: Measure, si: number): string => `${of.info.title} ${of.text(si)}`;
+const measured = (of: Measure, si: number): string => `${of.info.title} ${of.text(si)}`;
 
 /** What stands across at one place of the family: a number with its unit, or the option. */
-export const acrossText = (family: Family, k: number): string => {
+const acrossText = (family: Family, k: number): string => {
   const value = family.acrossValues[k]!;
   const option = family.options?.[value];
   return option === undefined ? measured(family.across, value) : option;

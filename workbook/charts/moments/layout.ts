@@ -8,7 +8,7 @@ import { roundTicks, type Ticks } from '../frame/ticks';
 import type { Range } from '../frame/y-range';
 
 /** One part's moment about the CG, in the unit in which it is shown. */
-export interface Moment {
+interface Moment {
   readonly key: string;
   readonly title: string;
   readonly size: number;
@@ -80,7 +80,7 @@ function gather(on: readonly { key: string; title: string; size: number }[], tot
   return [...moments.filter((each) => each.share >= SMALL), rest];
 }
 
-export interface DrawnMoment extends Moment {
+interface DrawnMoment extends Moment {
   readonly top: number;
   readonly bottom: number;
   readonly lines: readonly string[];

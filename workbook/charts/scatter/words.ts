@@ -85,7 +85,7 @@ const TOGETHER = 0.7;
 const TENDENCY = 0.3;
 
 /** "Where line pull is greater, lap time is mostly less." */
-export function togetherSentence(across: SampleColumn, up: SampleColumn): string {
+function togetherSentence(across: SampleColumn, up: SampleColumn): string {
   const pairs = across.values.flatMap((x, k) => (Number.isFinite(x + up.values[k]!) ? [{ x, y: up.values[k]! }] : []));
   if (pairs.length < 3) return '';
   const mx = pairs.reduce((sum, { x }) => sum + x, 0) / pairs.length;
