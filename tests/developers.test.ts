@@ -9,7 +9,7 @@ test('it stays short enough to be read', () => expect(Buffer.byteLength(guide)).
 test('every dependency is told, and none that is not there', () => {
   const { dependencies, devDependencies } = JSON.parse(read('package.json'));
   const [, section = ''] = guide.split('## Dependencies');
-  const told = [...(section.split('\n## ')[0] ?? '').matchAll(/^- (`[^(]*?) \(/gm)].flatMap(([, names = '']) =>
+  const told = [...(section.split('\n## ')[0] ?? '').matchAll(/^- (`[^(]*?)\s\(/gm)].flatMap(([, names = '']) =>
     [...names.matchAll(/`([^`]+)`/g)].map(([, name]) => name),
   );
   expect(told.sort()).toEqual(Object.keys({ ...dependencies, ...devDependencies }).sort());
