@@ -5,7 +5,7 @@ import { type propellerFields, TYPED_STATIONS } from './fields';
 
 type Fields = Columns<typeof propellerFields>;
 
-/** Blade of the fields: the shape at marked size, scaled and turned to what was typed, between the stations that were. */
+/** Blade of the fields: the shape at marked size, scaled and turned to what was typed at stations, between those. */
 export function readBlade(m: Float64Array, f: Fields, i: number): PreparedPropeller {
   const shape = bladeShapes[m[f.shape + i]!]!;
   const radius = m[f.diameter + i]! / 2;
@@ -24,7 +24,6 @@ export function readBlade(m: Float64Array, f: Fields, i: number): PreparedPropel
     }),
     0,
   );
-  const shift = m[f.angle_shift + i]!;
   return preparePropeller({
     blades: m[f.blades + i]!,
     diameter: 2 * radius,
@@ -32,7 +31,7 @@ export function readBlade(m: Float64Array, f: Fields, i: number): PreparedPropel
     chordShare: shape.chordShare.map((chord, k) => chord * alongBlade(scales.at, scales.values, shape.radiusShare[k]!)),
     angle: shape.pitchShare.map((share, k) => {
       const at = shape.radiusShare[k]!;
-      return angleOfShape(at, share) + alongBlade(turns.at, turns.values, at) + shift;
+      return angleOfShape(at, share) + alongBlade(turns.at, turns.values, at);
     }),
   });
 }

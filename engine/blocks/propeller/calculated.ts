@@ -7,6 +7,7 @@ import {
   solveAnnulus,
   soundSpeed,
   tabulatePropeller,
+  tunedBlade,
 } from '../../physics/index';
 import { FORCE, LENGTH, overDimension } from '../../units/index';
 import { air } from '../air/index';
@@ -18,6 +19,7 @@ import { propellerFields } from './fields';
 import { lookFields, tableAt, writeLook } from './look';
 import { propellerResults } from './results';
 import { propellerTheory } from './theory';
+import { tunedTo, tuningReasons, tuningResults } from './tuning';
 
 const ring = newAnnulus();
 const flow = newAnnulusFlow();
@@ -33,28 +35,30 @@ export const propeller = block({
   kind: 'propeller',
   role: 'propeller',
   title: 'Propeller',
-  doc: 'Thrust and power at any airspeed and rpm, from marked size and blade shape by blade elements. Within some 10 % for most propellers, 35 % for the worst: the reference shows all that was compared.',
+  doc: 'Thrust and power at any airspeed and rpm, from marked size and blade shape by blade elements. Within some 10 % for most propellers, 35 % for the worst: the reference shows all that was compared. One or two measured pulls tune it to your propeller.',
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air that it turns in.' },
     ...propellerFields,
     ...lookFields,
   },
-  results: { ...propellerResults, ...bladeSolver },
+  results: { ...propellerResults, ...bladeSolver, ...tuningResults },
   reasons: {
+    ...tuningReasons,
     no_flow:
       'No flow was found that fits this propeller ({diameter} × {pitch}). Look at chords and blade angles: one of them may be mistyped.',
   },
   theory: propellerTheory,
   run(m, f, r, i, stride) {
-    const blade = readBlade(m, f, i);
     const density = m[f.air.density + i]!;
     const sound = soundSpeed(m[f.air.pressure + i]!, density);
+    const airThere = { kinematicViscosity: m[f.air.kinematic_viscosity + i]!, soundSpeed: sound };
+    const blade = tunedTo(m, f, r, i, readBlade(m, f, i), density, airThere);
+    if (typeof blade === 'string') return blade;
     const diameter = m[f.diameter + i]!;
     const pitch = m[f.pitch + i]!;
     m[r.diameter + i] = diameter;
     m[r.pitch + i] = pitch;
     m[r.advance_step + i] = advanceStepOf(pitch, diameter);
-    const airThere = { kinematicViscosity: m[f.air.kinematic_viscosity + i]!, soundSpeed: sound };
     const solved = tabulatePropeller(blade, airThere, tableAt(m, r, i, stride));
     if (!solved.settled) return 'no_flow';
     m[r.status + i] = 0;
@@ -85,12 +89,14 @@ export const propeller = block({
           doc: 'Of all blades together.',
         },
       },
-      run(m, f) {
+      run(m, f, r) {
         const density = m[f.air.density]!;
         const radius = m[f.diameter]! / 2;
         const omega = m[f.at_shaft_speed]!;
         if (Number.isNaN(density + radius + omega)) return undefined;
-        const blade = readBlade(m, f, 0);
+        const [shift, factor] = [m[r.tuned_shift]!, m[r.tuned_chord]!];
+        if (Number.isNaN(shift)) return undefined;
+        const blade = tunedBlade(readBlade(m, f, 0), shift, factor);
         const n = omega / (2 * Math.PI);
         const J = m[f.at_airspeed]! / (n * blade.diameter);
         const airThere = {

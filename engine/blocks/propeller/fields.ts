@@ -1,7 +1,7 @@
 import { bladeShapes } from '../../library/index';
-import { DENSITY } from '../../units/index';
+import { DENSITY, RATE } from '../../units/index';
 import type { Field, Option } from '../block';
-import { ANGLE, degrees, GRAMS, MILLIMETRES, PLAIN } from '../measures';
+import { AIRSPEED, ANGLE, degrees, GRAMS, MILLIMETRES, NEWTONS, PLAIN } from '../measures';
 
 /** Where chord and angle may be typed, shares of the tip radius. */
 export const TYPED_STATIONS = [0.3, 0.45, 0.6, 0.75, 0.9] as const;
@@ -24,6 +24,28 @@ const angle = (share: string): Field => ({
   default: Number.NaN,
   range: [degrees(-5), degrees(70)],
   basis: 'By marked pitch and blade shape; typed ones shift the twist between them.',
+  advanced: true,
+});
+
+const rpm = (symbol: string, title: string, doc: string): Field => ({
+  dimension: RATE,
+  unit: 'rpm',
+  symbol,
+  title,
+  doc,
+  default: Number.NaN,
+  range: [50, 5000],
+  basis: 'Not measured.',
+  advanced: true,
+});
+const pull = (symbol: string, title: string, doc: string): Field => ({
+  ...NEWTONS,
+  symbol,
+  title,
+  doc,
+  default: Number.NaN,
+  range: [0.01, 500],
+  basis: 'Not measured.',
   advanced: true,
 });
 
@@ -65,11 +87,44 @@ export const propellerFields = {
     ...ANGLE,
     symbol: 'Δβ',
     title: 'Shift of the blade angle',
-    doc: 'Added to all blade angles. Where rpm or thrust was measured, the shift that explains it makes up for what the marked pitch and the mean section don’t tell; 1° is some 10 % of thrust.',
-    default: 0,
+    doc: 'Added to all blade angles; the same as another zero-lift angle of its section. It makes up for what the marked pitch and the mean section don’t tell; 1° is some 10 % of thrust. A measured pull finds it.',
+    default: Number.NaN,
     range: [degrees(-8), degrees(8)],
+    basis: 'No shift, or what the measured pull needs.',
     advanced: true,
   } as Field,
+  chord_factor: {
+    ...PLAIN,
+    symbol: 'f_c',
+    title: 'Chord factor',
+    doc: 'What all chords are multiplied by. A measured pull finds it.',
+    default: Number.NaN,
+    range: [0.5, 2],
+    basis: '1, or what the measured pull needs.',
+    advanced: true,
+  } as Field,
+  still_shaft_speed: rpm('n_0', 'Rpm in the pull at rest', 'By tachometer, while the scale showed the pull at rest.'),
+  still_pull: pull(
+    'P_m0',
+    'Pull at rest, measured',
+    'By spring scale on the model at rest. Stand behind the plane of the propeller and tie the model down.',
+  ),
+  flying_shaft_speed: rpm('n_1', 'Rpm in flight', 'By ear, tachometer or logger, in level laps of a known time.'),
+  flying_speed: {
+    ...AIRSPEED,
+    symbol: 'V_m1',
+    title: 'Airspeed of those laps',
+    doc: '2π × radius over the lap time, in calm air.',
+    default: Number.NaN,
+    range: [1, 100],
+    basis: 'Not measured.',
+    advanced: true,
+  } as Field,
+  flying_pull: pull(
+    'P_m1',
+    'Pull in those laps',
+    'What drag of model and lines took at that speed: the engine by measured lap tells it as the thrust of the timed lap.',
+  ),
   chord_30: chord('30'),
   chord_45: chord('45'),
   chord_60: chord('60'),

@@ -25,3 +25,12 @@ export {
   thrustCoefficientAt,
   zeroThrustAdvance,
 } from './table';
+export {
+  newTuning,
+  type PulledState,
+  THRUST_BAND,
+  type Tuning,
+  type TuningStatus,
+  tunedBlade,
+  tunePropeller,
+} from './tune';

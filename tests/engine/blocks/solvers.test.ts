@@ -9,7 +9,7 @@ const SOLVER_RESULTS = ['status', 'iterations', 'residual'];
 
 /** What blocks call that searches for its answer step by step, and so may not find it. */
 const SOLVERS =
-  /\b(?:solveFlight|flyWindLap|windAtFloor|runFrom|flyGlide|fuelSurface|tabulatePropeller|shaftSpeedAt|lineShape|unevenPair|elevatorRoot)\(/;
+  /\b(?:solveFlight|flyWindLap|windAtFloor|runFrom|flyGlide|fuelSurface|tabulatePropeller|tunePropeller|shaftSpeedAt|lineShape|unevenPair|elevatorRoot)\(/;
 
 const folder = fileURLToPath(new URL('../../../engine/blocks', import.meta.url));
 const textOf = (file: string): string => readFileSync(`${folder}/${file}`, 'utf8');
