@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { FIN_END_PLATE, hingedEffect, STATIC_MERIT, WING_SHARE_OF_SECTION_LIFT } from '../../engine/physics/index';
+import {
+  BALSA_SHEAR,
+  BIRCH_PLY_BEARING,
+  FIN_END_PLATE,
+  hingedEffect,
+  MAPLE_ACROSS,
+  NYLON_STRENGTH,
+  STATIC_MERIT,
+  WING_SHARE_OF_SECTION_LIFT,
+} from '../../engine/physics/index';
+import { csvRows } from './aero-rows';
 import { measuredPropellers } from './propeller-rows';
 
 describe('single numbers of textbooks, from memory, and what they do', () => {
@@ -15,6 +25,21 @@ describe('single numbers of textbooks, from memory, and what they do', () => {
   it('an open gap costs 15 %, no gap nothing', () => {
     expect(hingedEffect(0.5) / (0.5 + 1 / Math.PI)).toBeCloseTo(0.85, 12);
     expect(hingedEffect(1)).toBe(1);
+  });
+});
+
+/* MPa as copied in `materials_wood.csv` and `materials_general.csv`, whose rows name their sources; maple across the grain from memory of the same table. */
+describe('strengths that the strength block begins with', () => {
+  const wood = (species: string, column: string): number =>
+    Number(csvRows('materials_wood.csv').find((row) => row.species!.startsWith(species))![column]) * 1e6;
+  it('are those of the wood and of the plastic', () => {
+    expect(BALSA_SHEAR).toBeCloseTo(wood('balsa', 'shear_parallel_MPa'), 3);
+    const nylon = csvRows('materials_general.csv').find((row) => row.material === 'nylon 6/6')!;
+    expect(NYLON_STRENGTH / 1e6).toBe(Number(nylon.ultimate_tensile_MPa));
+    expect(MAPLE_ACROSS).toBe(10.1e6);
+  });
+  it('are for birch plywood six tenths of the wood along its grain, a guess', () => {
+    expect(BIRCH_PLY_BEARING / wood('birch, paper', 'compression_parallel_MPa')).toBeCloseTo(0.6, 12);
   });
 });
 

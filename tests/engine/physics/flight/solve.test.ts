@@ -134,6 +134,9 @@ describe('solveFlight', () => {
     const x = fly(straightCurves(-1, 0.03, 0.1, 900));
     expect(x.status).toBe('too little thrust');
     expect(x.shortfall).toBeGreaterThan(1);
+    // All places of the scan were looked at, behind the first steps.
+    expect(x.method).toBe('scan');
+    expect(x.iterations).toBeGreaterThan(20);
   });
 
   it('says that the lines go slack, and above which speed they are tight', () => {
