@@ -16,7 +16,9 @@ export function SheetList() {
           onClick={() => sheet.showSheet(id)}
         >
           {number} {title}
-          {state.kind === 'fault' || state.kind === 'waits' ? <span class="aside"> {state.words}</span> : null}
+          {state.kind !== 'settled' && state.kind !== 'working' && (
+            <span class={`sheet-state ${state.kind}`}> {state.words}</span>
+          )}
         </button>
       ))}
     </nav>

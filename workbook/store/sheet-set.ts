@@ -2,6 +2,7 @@ import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import {
   type Cell,
   type Change,
+  type CheckCell,
   cellsOf,
   type Sheet as DesignSheet,
   type Document,
@@ -47,16 +48,18 @@ export interface SheetSet {
 export interface SheetSetPorts {
   readonly editor: Editor;
   readonly faults: () => readonly Fault[];
+  /** Checks whose value is beyond a limit. */
+  readonly stops: () => readonly CheckCell[];
   /** Something is under way, so that no state is known. */
   readonly working: () => boolean;
   /** Says what is gone, with a way back. `after`: the document without it. */
   removed(title: string, after: Document): void;
 }
 
-export function createSheetSet({ editor, faults, working, removed }: SheetSetPorts): SheetSet {
+export function createSheetSet({ editor, faults, stops, working, removed }: SheetSetPorts): SheetSet {
   const { document } = editor;
   /** The sheet that was asked for, and where it stood: the one in its place is shown when it is gone. */
-  const asked = signal({ id: '', at: 0 });
+  const asked = signal({ id: document.peek().sheets[0]!.id, at: 0 });
   const shownSheet = computed(() => {
     const { sheets } = document.value;
     const { id, at } = asked.value;
@@ -72,6 +75,7 @@ export function createSheetSet({ editor, faults, working, removed }: SheetSetPor
     return JSON.stringify(
       sheetState(
         faults().filter((fault) => here.has(fault.cell)),
+        stops().filter((check) => here.has(check.id)).length,
         working(),
       ),
     );

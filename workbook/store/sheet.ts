@@ -3,6 +3,7 @@ import {
   type BlockDescription,
   type Cell,
   type Change,
+  type CheckCell,
   type Description,
   type Document,
   type EngineService,
@@ -21,6 +22,7 @@ import {
   textAt,
   tooLarge,
 } from '../../engine/index';
+import { steadyList } from './by-path';
 import { type CellCommands, createCellCommands } from './cell-commands';
 import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
@@ -33,7 +35,7 @@ import { createReader, type Reader } from './reader';
 import type { ReadySheet } from './ready';
 import { createRoles, type Roles } from './roles';
 import { createSheetSet, type SheetSet } from './sheet-set';
-import { type SheetState, sheetState } from './sheet-state';
+import { type SheetState, sheetState, sideOf } from './sheet-state';
 import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
 
@@ -65,7 +67,10 @@ interface Picking {
 export interface Sheet extends Reader, Overview, Roles, SheetSet, CellCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
+  /** Of the whole design. */
   readonly state: ReadonlySignal<SheetState>;
+  /** Checks whose value is beyond a limit, in reading order. */
+  readonly stops: ReadonlySignal<readonly CheckCell[]>;
   readonly undoSays: ReadonlySignal<string | undefined>;
   readonly redoSays: ReadonlySignal<string | undefined>;
   readonly sweeps: Sweeps;
@@ -251,7 +256,11 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   };
   const working = (): boolean => !snapshot.value || busy.value || sweeps.running.value > 0;
   const removed = (title: string, after: Document): void => tell({ title, sentences: [], after });
-  const set = createSheetSet({ editor, faults: () => snapshot.value?.faults ?? [], working, removed });
+  const stops = steadyList(() =>
+    reader.checks.value.filter((check) => ['under', 'over'].includes(sideOf(check, reader.value) ?? '')),
+  );
+  const faults = (): readonly Fault[] => snapshot.value?.faults ?? [];
+  const set = createSheetSet({ editor, faults, stops: () => stops.value, working, removed });
   link.open(first);
   void engine.describe().then((answer) => {
     description.value = answer;
@@ -270,7 +279,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     }),
     document: editor.document,
     snapshot,
-    state: computed(() => sheetState(snapshot.value?.faults ?? [], working())),
+    state: computed(() => sheetState(faults(), stops.value.length, working())),
+    stops,
     undoSays: editor.undoSays,
     redoSays: editor.redoSays,
     sweeps,

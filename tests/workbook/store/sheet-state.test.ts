@@ -1,17 +1,37 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Fault } from '../../../engine/index';
-import { sheetState } from '../../../workbook/store/sheet-state';
+import { sheetState, sideOf } from '../../../workbook/store/sheet-state';
 
 const fault = (cell: string, path: string, state: Fault['state']): Fault => ({ cell, path, state, message: '' });
 
 test.each([
-  [[], false, 'settled', 'all settled'],
-  [[], true, 'working', 'working'],
-  [[fault('c1', 'a', 'fault')], true, 'working', 'working'],
-  [[fault('c1', 'a', 'fault')], false, 'fault', '1 fault'],
-  [[fault('c1', 'a', 'fault'), fault('c1', 'b', 'fault'), fault('c2', 'c', 'waits')], false, 'fault', '2 faults'],
-  [[fault('c1', 'a', 'waits'), fault('c1', 'b', 'waits')], false, 'waits', '1 cell waits'],
-  [[fault('c1', 'a', 'waits'), fault('c2', 'b', 'waits')], false, 'waits', '2 cells wait'],
-] as const)('%j, working %s: %s', (faults, working, kind, words) => {
-  expect(sheetState(faults, working)).toEqual({ kind, words });
+  [[], 0, false, 'settled', 'up to date'],
+  [[], 2, true, 'working', 'working'],
+  [[fault('c1', 'a', 'fault')], 0, true, 'working', 'working'],
+  [[fault('c1', 'a', 'fault')], 0, false, 'fault', '1 fault'],
+  [[fault('c1', 'a', 'fault'), fault('c1', 'b', 'fault'), fault('c2', 'c', 'waits')], 0, false, 'fault', '2 faults'],
+  [[fault('c1', 'a', 'waits'), fault('c1', 'b', 'waits')], 0, false, 'waits', '1 waits'],
+  [[fault('c1', 'a', 'waits'), fault('c2', 'b', 'waits')], 0, false, 'waits', '2 wait'],
+  [[], 1, false, 'stop', '1 stop'],
+  [[fault('c1', 'a', 'fault')], 2, false, 'stop', '2 stops'],
+] as const)('%j, %s stops, working %s: %s', (faults, stops, working, kind, words) => {
+  expect(sheetState(faults, stops, working)).toEqual({ kind, words });
+});
+
+describe('a check finds its value', () => {
+  const side = (now: number, low: string, high: string, limits: Readonly<Record<string, number>> = {}) =>
+    sideOf({ name: 'c', low, high }, (path) => ({ c: now, 'c.low': 1, 'c.high': 2, ...limits })[path]!);
+  test.each([
+    [1.5, '1', '2', 'within'],
+    [1, '1', '2', 'within'],
+    [0.9, '1', '2', 'under'],
+    [2.1, '1', '2', 'over'],
+    [0.9, '', '2', 'within'],
+    [2.1, '1', '', 'within'],
+    [Number.NaN, '1', '2', undefined],
+  ] as const)('%s of %s to %s: %s', (now, low, high, wanted) => expect(side(now, low, high)).toBe(wanted));
+  test('nowhere while a limit has no answer', () => {
+    expect(side(1.5, '1', '2', { 'c.high': Number.NaN })).toBeUndefined();
+    expect(side(1.5, '1', '', { 'c.high': Number.NaN })).toBe('within');
+  });
 });

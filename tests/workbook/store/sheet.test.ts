@@ -26,7 +26,7 @@ test('a sheet is working until the engine has answered, then settled', async () 
   expect(sheet.state.value.words).toBe('working');
   expect(sheet.shown('tip_weight')).toBe('–');
   await settled();
-  expect(sheet.state.value.words).toBe('all settled');
+  expect(sheet.state.value.words).toBe('up to date');
   expect(sheet.shown('tip_weight')).toBe('21 g');
 });
 

@@ -1,4 +1,5 @@
 import type { CheckCell } from '../../../engine/index';
+import { sideOf } from '../../store/sheet-state';
 
 export interface Verdict {
   readonly kind: 'holds' | 'broken' | 'waits';
@@ -15,20 +16,17 @@ interface Reader {
 
 /** How a check stands: whether the value keeps within its limits, said in words. */
 export function verdict(cell: CheckCell, sheet: Reader): Verdict {
-  const value = sheet.value(cell.name);
-  const low = cell.low === '' ? Number.NEGATIVE_INFINITY : sheet.value(`${cell.name}.low`);
-  const high = cell.high === '' ? Number.POSITIVE_INFINITY : sheet.value(`${cell.name}.high`);
-  if (Number.isNaN(value) || Number.isNaN(low) || Number.isNaN(high))
-    return { kind: 'waits', words: 'no answer yet', now: '–' };
+  const side = sideOf(cell, sheet.value);
+  if (side === undefined) return { kind: 'waits', words: 'no answer yet', now: '–' };
   const now = sheet.shown(cell.name);
-  if (value < low) {
+  if (side === 'under') {
     return {
       kind: 'broken',
       words: `stop: ${now} is under ${sheet.shown(`${cell.name}.low`)}${because(cell.below)}`,
       now,
     };
   }
-  if (value > high) {
+  if (side === 'over') {
     return {
       kind: 'broken',
       words: `stop: ${now} is over ${sheet.shown(`${cell.name}.high`)}${because(cell.above)}`,

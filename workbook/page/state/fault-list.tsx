@@ -1,9 +1,10 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Fault } from '../../../engine/index';
+import { verdict } from '../../cells/index';
 import { FaultWords, WayTo } from '../../controls/fault-flag';
 import { useSheet } from '../../store/context';
 
-/** Everything that is wrong or waits, in the order of the sheet, each with a way to it. */
+/** Everything that is wrong or waits, in the order of the sheets, each with a way to it. */
 export function FaultList({ onClose }: { onClose: () => void }) {
   const sheet = useSheet();
   const dialog = useRef<HTMLDialogElement>(null);
@@ -13,15 +14,40 @@ export function FaultList({ onClose }: { onClose: () => void }) {
   return (
     <dialog ref={dialog} class="open-dialog fault-list" aria-labelledby="fault-list-title" onClose={onClose}>
       <div class="dialog-head">
-        <h2 id="fault-list-title">What is wrong, and what waits</h2>
+        <h2 id="fault-list-title">Stops, faults and what waits</h2>
         <button type="button" class="word" onClick={leave}>
           Back to the sheet
         </button>
       </div>
-      {faults.length === 0 && <p>Nothing any more: every number of the sheet has its answer.</p>}
+      {faults.length === 0 && sheet.stops.value.length === 0 && (
+        <p>Nothing any more: every number of the design has its answer.</p>
+      )}
+      <Stops onLeave={leave} />
       <Wrong faults={faults.filter((fault) => fault.state === 'fault')} onLeave={leave} />
       <Waiting faults={faults.filter((fault) => fault.state === 'waits')} onLeave={leave} />
     </dialog>
+  );
+}
+
+/** Checks that are broken, each with its reason. */
+function Stops({ onLeave }: Pick<Listed, 'onLeave'>) {
+  const sheet = useSheet();
+  const stops = sheet.stops.value;
+  if (stops.length === 0) return null;
+  return (
+    <section>
+      <h3>Stops</h3>
+      <ul>
+        {stops.map((check) => (
+          <li key={check.id} data-listed={check.name}>
+            <WayTo place={{ cell: check.id, path: check.name }} onLeave={onLeave}>
+              {check.title}
+            </WayTo>
+            <p>{verdict(check, sheet).words}</p>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -1,24 +1,29 @@
 import { useSignal } from '@preact/signals';
+import { goTo } from '../../controls/go-to';
 import { useSheet } from '../../store/context';
 import { FaultList } from './fault-list';
 import { useSlowState } from './slow-state';
 
-/** The state of the sheet at the right of the top; where something is wrong, the words open the list of it. */
+/** The state of the sheet at the right of the top; where something is wrong, the words lead to it, or open the list where there is more. */
 export function StateWords() {
   const sheet = useSheet();
   const told = useSlowState(sheet.state);
   const listing = useSignal(false);
-  const leads = told.kind === 'fault' || told.kind === 'waits';
+  const leads = told.kind !== 'settled' && told.kind !== 'working';
+  const { kind } = sheet.state.value;
   return (
     <>
-      <p class={`sheet-state ${told.kind}`} role="status" data-state={sheet.state.value.kind}>
+      <p class={`sheet-state ${told.kind}`} role="status" data-state={kind === 'stop' ? 'settled' : kind}>
         {leads ? (
           <button
             type="button"
             class="word"
             aria-haspopup="dialog"
             onClick={() => {
-              listing.value = true;
+              const [stop, ...others] = sheet.stops.value;
+              const alone = told.kind === 'stop' && stop && others.length === 0;
+              if (alone) goTo(sheet, { cell: stop.id, path: stop.name });
+              else listing.value = true;
             }}
           >
             {told.words}
