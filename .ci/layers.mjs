@@ -14,9 +14,10 @@
 /** @type {readonly Layer[]} */
 export const layers = [
   { name: 'data', room: '.', kind: 'folder', may: [], is: 'holds tables' },
-  { name: 'units', room: 'engine', kind: 'folder', may: [], is: 'knows quantities and nothing else' },
+  { name: 'exact', room: 'engine', kind: 'file', may: [], is: 'holds numbers that are exact by definition' },
+  { name: 'units', room: 'engine', kind: 'folder', may: ['exact'], is: 'knows quantities and nothing else' },
   { name: 'numerics', room: 'engine', kind: 'folder', may: [], is: 'knows numbers and nothing else' },
-  { name: 'physics', room: 'engine', kind: 'folder', may: ['numerics'], is: 'computes with plain SI numbers' },
+  { name: 'physics', room: 'engine', kind: 'folder', may: ['exact', 'numerics'], is: 'computes with plain SI numbers' },
   { name: 'formula', room: 'engine', kind: 'folder', may: ['units'], is: 'knows names and dimensions' },
   { name: 'library', room: 'engine', kind: 'folder', may: ['data', 'units'], is: 'reads tables' },
   {

@@ -1,10 +1,10 @@
+import { STANDARD_GRAVITY } from '../exact';
 import { positive, within } from './domain';
 
 /** Defining constants of ISO 2533:1975 (the same in the US Standard Atmosphere 1976 below 32 km). */
 export const SEA_LEVEL_TEMPERATURE = 288.15;
 export const SEA_LEVEL_PRESSURE = 101325;
 export const LAPSE_RATE = 0.0065;
-export const STANDARD_GRAVITY = 9.80665;
 /** J/(kg·K) (from memory; R* = 8314.32 J/(kmol·K) over M0 = 28.9644 kg/kmol gives the same to seven digits). */
 export const GAS_CONSTANT_OF_DRY_AIR = 287.05287;
 /** m, nominal radius of the earth in the geopotential height (from memory). */
@@ -43,13 +43,17 @@ export function dryAirDensity(pressure: number, temperature: number): number {
   return positive('pressure', pressure) / (GAS_CONSTANT_OF_DRY_AIR * positive('temperature', temperature));
 }
 
+/** β, kg/(m·s·K^½), and S, K, of Sutherland's law for air. */
+export const SUTHERLAND_FACTOR = 1.458e-6;
+export const SUTHERLAND_TEMPERATURE = 110.4;
+
 /**
- * μ = β T^1.5/(T + S): dynamic viscosity (Pa·s) of air at T (K), β = 1.458e-6 kg/(m·s·K^½), S = 110.4 K; about 100 to 1900 K.
+ * μ = β T^1.5/(T + S): dynamic viscosity (Pa·s) of air at T (K); about 100 to 1900 K.
  * Source: Sutherland's law as in US Standard Atmosphere 1976, eq. 51.
  */
 export function viscosityOfAir(temperature: number): number {
   const t = within('temperature', temperature, 100, 1900);
-  return (1.458e-6 * t * Math.sqrt(t)) / (t + 110.4);
+  return (SUTHERLAND_FACTOR * t * Math.sqrt(t)) / (t + SUTHERLAND_TEMPERATURE);
 }
 
 /**

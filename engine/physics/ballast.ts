@@ -1,3 +1,4 @@
+import { STANDARD_GRAVITY } from '../exact';
 import { positive } from './domain';
 
 /** `take away`: the answer is negative, the weight must come off there. `no arm`: nothing placed there can move the CG to the wanted place. */
@@ -41,6 +42,19 @@ export function cgShiftByAdding(mass: number, cg: number, pieceMass: number, sta
   const together = mass + pieceMass;
   return together > 0 ? (pieceMass * (station - cg)) / together : Number.NaN;
 }
+
+/** Share of the mean chord behind its leading edge at which the CG of a first design lies (common practice, no source). */
+export const FIRST_CG_SHARE = 0.2;
+
+/** x_0 = x_c̄ + 0.2 c̄: where the CG should lie to begin with, m, of the leading edge and length of the mean chord, m. */
+export const firstCg = (chordEdge: number, meanChord: number): number => chordEdge + FIRST_CG_SHARE * meanChord;
+
+/**
+ * L = M g + ½ W_l: lift (N) of level flight of a model of mass M (kg) that carries half of the weight W_l (N) of its lines, under standard
+ * gravity. Derivation: balance upright with the lines level; the handle carries the other half.
+ */
+export const liftWithLines = (mass: number, lineWeight: number): number =>
+  positive('mass', mass) * STANDARD_GRAVITY + lineWeight / 2;
 
 /**
  * y_cg = y_L + ½ W_l a/L: station (m outboard) at which the CG balances half of the lines' weight W_l (N) that hangs at the guide, a (m) the

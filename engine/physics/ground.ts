@@ -1,4 +1,4 @@
-import { STANDARD_GRAVITY } from './air';
+import { STANDARD_GRAVITY } from '../exact';
 import { nonNegative, positive } from './domain';
 
 /** A place in the side view: x aft, z up, m. */

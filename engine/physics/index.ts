@@ -1,3 +1,4 @@
+export { STANDARD_GRAVITY } from '../exact';
 export {
   dryAirDensity,
   EARTH_RADIUS,
@@ -6,14 +7,25 @@ export {
   LAPSE_RATE,
   SEA_LEVEL_PRESSURE,
   SEA_LEVEL_TEMPERATURE,
-  STANDARD_GRAVITY,
   STANDARD_KINEMATIC_VISCOSITY,
+  SUTHERLAND_FACTOR,
+  SUTHERLAND_TEMPERATURE,
   soundSpeed,
   standardPressure,
   standardTemperature,
   viscosityOfAir,
 } from './air';
-export { type Ballast, type BallastStatus, ballastAt, cgShiftByAdding, levelWingsCg, shiftOf } from './ballast';
+export {
+  type Ballast,
+  type BallastStatus,
+  ballastAt,
+  cgShiftByAdding,
+  FIRST_CG_SHARE,
+  firstCg,
+  levelWingsCg,
+  liftWithLines,
+  shiftOf,
+} from './ballast';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
 export { byRows, type Row } from './by-rows';
 export {
@@ -261,9 +273,11 @@ export {
   FIN_END_PLATE,
   FLAT_PLATE_SECTION_SLOPE,
   flapEffect,
+  HINGE_EFFICIENCY,
   hingedEffect,
   type LiftingPiece,
   neutralPoint,
+  TAIL_SPAN_EFFICIENCY,
   tailVolume,
 } from './tail';
 export {

@@ -13,7 +13,10 @@ export const FLAT_PLATE_SECTION_SLOPE = 5.7;
 export const FIN_END_PLATE = 1.55;
 
 /** Share of its theoretical effect that a hinged surface with an open gap keeps (common practice, no source). */
-const HINGE_EFFICIENCY = 0.85;
+export const HINGE_EFFICIENCY = 0.85;
+
+/** e in k = 1/(π A e) of a flat stabiliser with square tips and a hinge gap (common practice, no source). */
+export const TAIL_SPAN_EFFICIENCY = 0.8;
 
 /**
  * dε/dα = 2 a/(π A): downwash gradient far behind a wing of lift slope a (1/rad) and aspect ratio A.

@@ -65,9 +65,11 @@ test('what takes types alone takes nothing else', () => {
 
 test('a refusal says what the layer is for and what it may import', () => {
   const said = (name: string) => sentenceOf(layers.find((layer) => layer.name === name)!);
-  expect(said('units')).toBe('engine/units/ knows quantities and nothing else: of the project it may import nothing.');
+  expect(said('units')).toBe(
+    'engine/units/ knows quantities and nothing else: of the project it may import engine/exact only.',
+  );
   expect(said('physics')).toBe(
-    'engine/physics/ computes with plain SI numbers: of the project it may import engine/numerics/ only.',
+    'engine/physics/ computes with plain SI numbers: of the project it may import engine/exact and engine/numerics/ only.',
   );
   expect(said('workbook')).toBe('workbook/ shows and edits: of the project it may import data/ and engine/index only.');
 });

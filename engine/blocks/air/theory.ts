@@ -1,3 +1,13 @@
+import {
+  EARTH_RADIUS,
+  GAS_CONSTANT_OF_DRY_AIR,
+  LAPSE_RATE,
+  SEA_LEVEL_PRESSURE,
+  SEA_LEVEL_TEMPERATURE,
+  SUTHERLAND_FACTOR,
+  SUTHERLAND_TEMPERATURE,
+} from '../../physics/index';
+import { formatNumber } from '../../units/index';
 import type { Theory } from '../block';
 
 export const airTheory: Theory = {
@@ -5,7 +15,7 @@ export const airTheory: Theory = {
     {
       title: 'Pressure from elevation',
       text: 'H = r z/(r + z)\np = p₀ ((T₀ − L H)/T₀)^(g/(R L))',
-      doc: 'r = 6 356 766 m, p₀ = 1013.25 hPa, T₀ = 288.15 K, L = 6.5 K a kilometre, R = 287.05287 J/(kg·K). Used where no pressure is typed; it leaves out the weather of the day.',
+      doc: `r = ${formatNumber(EARTH_RADIUS, 7)} m, p₀ = ${SEA_LEVEL_PRESSURE / 100} hPa, T₀ = ${SEA_LEVEL_TEMPERATURE} K, L = ${formatNumber(1000 * LAPSE_RATE)} K a kilometre, R = ${GAS_CONSTANT_OF_DRY_AIR} J/(kg·K). Used where no pressure is typed; it leaves out the weather of the day.`,
       source: 'ISO 2533:1975 (r and the last digits of R from memory).',
     },
     {
@@ -18,7 +28,7 @@ export const airTheory: Theory = {
     {
       title: 'Viscosity',
       text: 'μ = β T^1.5/(T + S)\nν = μ/ρ',
-      doc: 'β = 1.458×10⁻⁶ kg/(m·s·K^½), S = 110.4 K, T in K.',
+      doc: `β = ${formatNumber(1e6 * SUTHERLAND_FACTOR, 4)}×10⁻⁶ kg/(m·s·K^½), S = ${SUTHERLAND_TEMPERATURE} K, T in K.`,
       source: 'Sutherland’s law as in US Standard Atmosphere 1976, eq. 51.',
     },
   ],

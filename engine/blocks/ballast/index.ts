@@ -1,4 +1,5 @@
-import { ballastAt, levelWingsCg, STANDARD_GRAVITY, shiftOf } from '../../physics/index';
+import { ballastAt, FIRST_CG_SHARE, firstCg, levelWingsCg, liftWithLines, shiftOf } from '../../physics/index';
+import { formatNumber } from '../../units/index';
 import { block } from '../block';
 import { leadoutResults } from '../leadouts/index';
 import { linesResults } from '../lines/results';
@@ -28,7 +29,7 @@ export const ballast = block({
       title: 'Wanted CG',
       doc: 'Where the CG should lie, aft of the wing root leading edge.',
       default: Number.NaN,
-      basis: 'A fifth of the mean chord behind its leading edge (common practice, no source).',
+      basis: `${formatNumber(100 * FIRST_CG_SHARE)} % of the mean chord behind its leading edge (common practice, no source).`,
     },
     wanted_y: {
       ...wantedX,
@@ -120,11 +121,12 @@ export const ballast = block({
     const guideY = m[leadouts.guide_y + i]!;
     const radius = m[lines.guide_radius + i]! - guideY;
     const liftStation = m[wing.lift_station + i]! + m[wing.lift_station_turn + i]! / radius;
-    const wantedX = typedOr(m[f.wanted_x + i]!, m[wing.mean_chord_edge + i]! + 0.2 * m[wing.mean_chord + i]!);
+    const wantedX = typedOr(m[f.wanted_x + i]!, firstCg(m[wing.mean_chord_edge + i]!, m[wing.mean_chord + i]!));
     const lineWeight = m[lines.weight + i]!;
-    // In level flight the lift carries the model and half of the lines.
-    const lift = mass * STANDARD_GRAVITY + lineWeight / 2;
-    const wantedY = typedOr(m[f.wanted_y + i]!, levelWingsCg(liftStation, guideY, lineWeight, lift));
+    const wantedY = typedOr(
+      m[f.wanted_y + i]!,
+      levelWingsCg(liftStation, guideY, lineWeight, liftWithLines(mass, lineWeight)),
+    );
     m[r.wanted_x + i] = wantedX;
     m[r.wanted_y + i] = wantedY;
 

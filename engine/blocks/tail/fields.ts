@@ -1,3 +1,4 @@
+import { FIN_END_PLATE, FLAT_PLATE_SECTION_SLOPE, HINGE_EFFICIENCY } from '../../physics/index';
 import { MOMENT } from '../../units/index';
 import type { Field } from '../block';
 import { ANGLE, degrees, MILLIMETRES, PER_RADIAN, PLAIN, SHARE } from '../measures';
@@ -103,9 +104,8 @@ export const tailStock = {
   fin_stock: stiffness('D_f', 'Stiffness of the fin stock'),
 } as const;
 
-const PLATE_BASIS = 'Helmbold and Polhamus form with a section slope of 5.7, which follows measured flat plates.';
-const HINGE_BASIS =
-  'Thin-aerofoil theory of a flap (Glauert) × 0.85 for an open hinge gap (common practice, no source).';
+const PLATE_BASIS = `Helmbold and Polhamus form with a section slope of ${FLAT_PLATE_SECTION_SLOPE}, which follows measured flat plates.`;
+const HINGE_BASIS = `Thin-aerofoil theory of a flap (Glauert) × ${HINGE_EFFICIENCY} for an open hinge gap (common practice, no source).`;
 
 /** What the tail block estimates from its shape; each can be typed instead. */
 export const tailEstimates = {
@@ -139,7 +139,7 @@ export const tailEstimates = {
     title: 'Fin slope',
     doc: 'Side-force coefficient of the fin per radian, on its own area.',
     range: [0.2, 8],
-    basis: `${PLATE_BASIS} The aspect ratio counts 1.55 times, for the fuselage and stabiliser at its foot (DATCOM practice, from memory).`,
+    basis: `${PLATE_BASIS} The aspect ratio counts ${FIN_END_PLATE} times, for the fuselage and stabiliser at its foot (DATCOM practice, from memory).`,
   }),
   rudder_effect: estimated({
     ...PLAIN,

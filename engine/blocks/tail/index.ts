@@ -8,6 +8,7 @@ import {
   measurePlanform,
   type PlanformMeasures,
   surfaceStiffness,
+  TAIL_SPAN_EFFICIENCY,
   tailVolume,
 } from '../../physics/index';
 import { block, type Shape } from '../block';
@@ -18,9 +19,6 @@ import { drawFin, drawStabiliser } from './draw';
 import { finShape, stabiliserShape, tailEstimates, tailStock } from './fields';
 import { tailResults } from './results';
 import { tailTheory } from './theory';
-
-/** e in k = 1/(π A e) of a flat stabiliser with square tips and a hinge gap (common practice, no source). */
-const TAIL_SPAN_EFFICIENCY = 0.8;
 
 /** Stabiliser with elevator, fin with rudder. */
 export const tail = block({

@@ -1,13 +1,13 @@
+import { FIN_END_PLATE, FLAT_PLATE_SECTION_SLOPE, HINGE_EFFICIENCY, TAIL_SPAN_EFFICIENCY } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const tailTheory: Theory = {
   equations: [
     {
       title: 'Lift slopes',
-      text: 'a_t = 2π A_t/(2 + √(4 + (2π A_t/5.7)² (1 + tan² Λ_½)))\na_f likewise with 1.55 A_f',
-      doc: 'A_t, A_f aspect ratios of stabiliser and fin. Stabiliser and fin are taken as thin flat plates with a section slope of 5.7 per radian; the body and the stabiliser at its root make the fin act as if it were longer.',
-      source:
-        'USAF DATCOM 4.1.3.2 after Polhamus and DATCOM practice for the fin (from memory); 5.7 fitted to measured slopes of flat plates of aspect ratio 2 to 6, within 6 %.',
+      text: `a_t = 2π A_t/(2 + √(4 + (2π A_t/${FLAT_PLATE_SECTION_SLOPE})² (1 + tan² Λ_½)))\na_f likewise with ${FIN_END_PLATE} A_f`,
+      doc: `A_t, A_f aspect ratios of stabiliser and fin. Stabiliser and fin are taken as thin flat plates with a section slope of ${FLAT_PLATE_SECTION_SLOPE} per radian; the body and the stabiliser at its root make the fin act as if it were longer.`,
+      source: `USAF DATCOM 4.1.3.2 after Polhamus and DATCOM practice for the fin (from memory); ${FLAT_PLATE_SECTION_SLOPE} fitted to measured slopes of flat plates of aspect ratio 2 to 6, within 6 %.`,
     },
     {
       title: 'Downwash',
@@ -18,10 +18,9 @@ export const tailTheory: Theory = {
     },
     {
       title: 'Elevator and rudder',
-      text: 'τ = 0.85 [1 − (θ − sin θ)/π],  cos θ = 2 E − 1',
-      doc: 'E share of the chord that turns; τ how far it acts like turning the whole surface; 1 where all of it turns. 0.85 for the gap.',
-      source:
-        'H. Glauert, The Elements of Aerofoil and Airscrew Theory (thin aerofoil with hinged flap); 0.85 common practice, no source.',
+      text: `τ = ${HINGE_EFFICIENCY} [1 − (θ − sin θ)/π],  cos θ = 2 E − 1`,
+      doc: `E share of the chord that turns; τ how far it acts like turning the whole surface; 1 where all of it turns. ${HINGE_EFFICIENCY} for the gap.`,
+      source: `H. Glauert, The Elements of Aerofoil and Airscrew Theory (thin aerofoil with hinged flap); ${HINGE_EFFICIENCY} common practice, no source.`,
     },
     {
       title: 'Tail volume',
@@ -31,7 +30,7 @@ export const tailTheory: Theory = {
     },
     {
       title: 'Drag due to tail lift',
-      text: 'k_t = 1/(π A_t 0.8)',
+      text: `k_t = 1/(π A_t ${TAIL_SPAN_EFFICIENCY})`,
       source: 'Square tips and hinge gaps: common practice, no source.',
     },
     {

@@ -1,4 +1,3 @@
-import { BENDING_STIFFNESS, dimension, FORCE, MASS_PER_ENERGY, MOMENT, POWER, PRESSURE, VISCOSITY } from '../dimension';
 import {
   FOOT,
   HORSEPOWER,
@@ -11,7 +10,8 @@ import {
   POUND_FORCE,
   PSI,
   STANDARD_GRAVITY,
-} from '../exact';
+} from '../../exact';
+import { BENDING_STIFFNESS, dimension, FORCE, MASS_PER_ENERGY, MOMENT, POWER, PRESSURE, VISCOSITY } from '../dimension';
 import { type Unit, unit } from '../unit';
 
 const FORCE_PER_LENGTH = dimension(0, 1, -2);

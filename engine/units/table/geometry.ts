@@ -1,5 +1,5 @@
+import { DEGREE, FLUID_OUNCE, FOOT, GALLON, HOUR, INCH, MILE, MINUTE, NAUTICAL_MILE, TURN, YARD } from '../../exact';
 import { ACCELERATION, AREA, dimension, LENGTH, ONE, RATE, SPEED, TIME, VOLUME, VOLUME_FLOW } from '../dimension';
-import { DEGREE, FLUID_OUNCE, FOOT, GALLON, HOUR, INCH, MILE, MINUTE, NAUTICAL_MILE, TURN, YARD } from '../exact';
 import { type Unit, unit } from '../unit';
 
 const LITRE = 1e-3;

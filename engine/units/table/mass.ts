@@ -1,5 +1,5 @@
+import { FOOT, INCH, MINUTE, OUNCE, POUND, SLUG, YARD } from '../../exact';
 import { AREAL_MASS, DENSITY, dimension, INERTIA, LINEAR_MASS, MASS } from '../dimension';
-import { FOOT, INCH, MINUTE, OUNCE, POUND, SLUG, YARD } from '../exact';
 import { type Unit, unit } from '../unit';
 
 const GRAM = 1e-3;

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { ballastAt, cgShiftByAdding, levelWingsCg, shiftOf } from '../../../engine/physics/index';
+import {
+  ballastAt,
+  cgShiftByAdding,
+  firstCg,
+  levelWingsCg,
+  liftWithLines,
+  shiftOf,
+} from '../../../engine/physics/index';
 
 describe('ballast at a station', () => {
   it('brings the CG where it is wanted', () => {
@@ -71,5 +78,15 @@ describe('the CG that holds the wings level', () => {
   });
   it('is the lift station without lines', () => {
     expect(levelWingsCg(-0.0085, -0.515, 0, 8)).toBe(-0.0085);
+  });
+});
+
+describe('what ballast starts from', () => {
+  it('lifts the model and half of its lines', () => {
+    expect(liftWithLines(1, 0.5)).toBeCloseTo(9.80665 + 0.25, 12);
+    expect(() => liftWithLines(-1, 0.5)).toThrow('mass');
+  });
+  it('puts the first CG a fifth of the mean chord behind its leading edge', () => {
+    expect(firstCg(0.01, 0.2)).toBeCloseTo(0.05, 12);
   });
 });

@@ -69,7 +69,7 @@ describe('the reference', () => {
       title: 'Elevation of the field',
       name: 'air.elevation',
       doc: 'Above sea level. Gives the pressure where none is typed.',
-      facts: ['m or ft', 'default 0 m', '−400 to 4000 m'],
+      facts: ['m or ft', 'default 0 m', '−400 to 4500 m'],
       notes: [],
     });
   });

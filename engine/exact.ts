@@ -1,6 +1,6 @@
 /**
- * Sizes of the units that are exact by definition. Everything else in the unit tables is computed from these, so that no
- * constant is written down twice.
+ * Numbers that are exact by definition: sizes of units, from which everything else in the unit tables is computed, and the
+ * standard acceleration that the physics takes too. No constant is written down twice.
  *
  * Source: NIST Special Publication 811, 2008 edition, "Guide for the Use of the International System of Units (SI)",
  * appendix B.8 (factors printed there in bold are exact) and B.6 for the international foot. From memory, not read: the
