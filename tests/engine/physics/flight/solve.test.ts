@@ -5,6 +5,7 @@ import {
   newSolution,
   solveFlight,
 } from '../../../../engine/physics/flight/index';
+import { liftLimitAt } from '../../../../engine/physics/flight/setup';
 import { lineDrag } from '../../../../engine/physics/line-drag';
 import { degree, quern, straightCurves } from './quern';
 
@@ -146,6 +147,10 @@ describe('solveFlight', () => {
     expect(x.status).toBe('lines slack');
     expect(x.slackSpeed).toBeGreaterThan(16);
     expect(x.slackSpeed).toBeLessThan(18);
+    // A propeller that stops pulling below that speed: the same, found from above in steps of a fiftieth.
+    const weak = fly({ ...untipped, ...straightCurves(4, 0.4, 0.1, 900) });
+    expect(weak.status).toBe('lines slack');
+    expect(Math.abs(weak.slackSpeed - x.slackSpeed)).toBeLessThan(0.3);
     const strong = fly({ ...untipped, ...straightCurves(8, 0.167, 0.1, 900) });
     expect(strong.status).toBe('settled');
     expect(strong.speed).toBeGreaterThan(x.slackSpeed);
@@ -156,6 +161,13 @@ describe('solveFlight', () => {
     expect(x.status).toBe('beyond lift limit');
     expect(x.speed).toBeCloseTo(fly().speed, 12);
     expect(fly({ liftLimit: 0.14 }).status).toBe('settled');
+  });
+
+  it('takes the greatest lift of the section at the airspeed flown', () => {
+    const section = { liftLimit: 0.9, sectionSpeed: 20, liftPower: 0.3 };
+    expect(liftLimitAt(section, 20)).toBe(0.9);
+    expect(liftLimitAt(section, 30)).toBeCloseTo(0.9 * 1.5 ** 0.3, 14);
+    expect(liftLimitAt({ ...section, liftPower: 0 }, 30)).toBe(0.9);
   });
 
   it('says that a height is out of reach', () => {
