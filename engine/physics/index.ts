@@ -69,7 +69,15 @@ export {
   turnForElevator,
   turnToPull,
 } from './control/index';
-export { cylinderDragCoefficient } from './cylinder-drag';
+export {
+  CREEPING,
+  cylinderDragCoefficient,
+  ROUGH,
+  ROUGH_POWER,
+  ROUGH_REYNOLDS,
+  WAKE,
+  WAKE_REYNOLDS,
+} from './cylinder-drag';
 export {
   bodyFormFactor,
   frictionDragArea,
@@ -135,7 +143,7 @@ export {
 export { datcomSlope, inducedFactor, wingSlope } from './lift-slope';
 export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine, liftingLineOfChords } from './lifting-line';
 export { lineDrag, type TurningLines } from './line-drag';
-export { LINE_KINDS, type LineKind, lineBreakingLoad, lineLinearMass, lineStiffness } from './line-kinds';
+export { LINE_KINDS, type LineKind, lineBreakingLoad, lineLinearMass, lineStiffness, STRAND_SHARE } from './line-kinds';
 export { LINE_MEASURES, type LineFittings, type LineMakeup, type LineMeasure, lineMakeup } from './line-makeup';
 export {
   type AxisPlace,
@@ -246,9 +254,11 @@ export {
 export { nearPower } from './speed-law';
 export {
   MUSIC_WIRE_ELASTIC_SHARE,
+  MUSIC_WIRE_LAW,
   MUSIC_WIRE_RANGE,
   musicWireModuli,
   musicWireStrength,
+  STAINLESS_WIRE_LAW,
   stainlessWireStrength,
 } from './spring-wire';
 export {

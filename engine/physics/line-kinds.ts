@@ -16,6 +16,9 @@ export interface LineKind {
   readonly dragCoefficient: number;
 }
 
+/** Breaking load of a strand over the sum of its wires' (common practice, no source). */
+export const STRAND_SHARE = 0.85;
+
 /**
  * Stranded: seven equal wires, each a third of the diameter, fill 7/9 of the circle; density of stainless 304 from W.
  * D. Callister, Materials Science, table B.1; modulus of type 302 wire (public spring table), which a laid strand does
@@ -27,7 +30,7 @@ const stranded: LineKind = {
   filled: 7 / 9,
   density: 8000,
   modulus: 193e9,
-  strength: (diameter) => 0.85 * stainlessWireStrength(diameter / 3),
+  strength: (diameter) => STRAND_SHARE * stainlessWireStrength(diameter / 3),
   dragCoefficient: 1.1,
 };
 

@@ -11,13 +11,16 @@ const springWire =
 
 /** Least and greatest diameter of the law for music wire, m. Source: J. E. Shigley, table 10-4. */
 export const MUSIC_WIRE_RANGE: readonly [number, number] = [0.0001, 0.0065];
-const musicWire = springWire(2211, 0.145);
+/** A (MPa·mm^m) and m of music wire, and of type 302 stainless (from memory). */
+export const MUSIC_WIRE_LAW = [2211, 0.145] as const;
+export const STAINLESS_WIRE_LAW = [1867, 0.146] as const;
+const musicWire = springWire(...MUSIC_WIRE_LAW);
 
 /** Music wire, ASTM A228: least tensile strength (Pa) at the diameter d (m), from 0.1 to 6.5 mm. The table of the standard lies 1 to 4 % lower. */
 export const musicWireStrength = (diameter: number): number =>
   musicWire(within('music wire diameter', diameter, ...MUSIC_WIRE_RANGE));
 /** Type 302 stainless (constants from memory; used below its least diameter of 0.3 mm). */
-export const stainlessWireStrength = springWire(1867, 0.146);
+export const stainlessWireStrength = springWire(...STAINLESS_WIRE_LAW);
 
 /**
  * Share of the tensile strength at which music wire begins to yield in tension and bending: the middle of 0.65 to 0.75.

@@ -1,4 +1,21 @@
+import {
+  CREEPING,
+  LINE_KINDS,
+  type LineKind,
+  MUSIC_WIRE_LAW,
+  ROUGH,
+  ROUGH_POWER,
+  ROUGH_REYNOLDS,
+  STAINLESS_WIRE_LAW,
+  STRAND_SHARE,
+  WAKE,
+  WAKE_REYNOLDS,
+} from '../../physics/index';
 import type { Theory } from '../block';
+
+const [stranded, solid, braid] = LINE_KINDS as readonly [LineKind, LineKind, LineKind];
+const [musicA, musicM] = MUSIC_WIRE_LAW;
+const [stainlessA, stainlessM] = STAINLESS_WIRE_LAW;
 
 export const linesTheory: Theory = {
   equations: [
@@ -11,20 +28,20 @@ export const linesTheory: Theory = {
     {
       title: 'Mass of the lines',
       text: 'μ = ρ_l f π d²/4\nm_l = n μ l_f',
-      doc: 'ρ_l density and f filled share of the circle: stranded steel 8000 kg/m³ and 7/9, solid steel 7800 kg/m³ and 1, braid 975 kg/m³ and 0.7. A weight typed stands in place of it.',
+      doc: `ρ_l density and f filled share of the circle: stranded steel ${stranded.density} kg/m³ and ${9 * stranded.filled}/9, solid steel ${solid.density} kg/m³ and ${solid.filled}, braid ${braid.density} kg/m³ and ${braid.filled}. A weight typed stands in place of it.`,
       source:
         'Seven equal wires, each a third of the diameter, fill 7/9 of the circle (derivation). Densities: W. D. Callister, Materials Science, table B.1; J. E. Shigley, Mechanical Engineering Design, table 10-5; a fibre table of a university. 0.7 is an estimate without a source.',
     },
     {
       title: 'Stiffness and breaking load',
       text: 'E A = E f π d²/4\nF_b = r(d) S f π d²/4,  S = A/d^m for wire',
-      doc: 'Of one line, without its ends. A = 2211 MPa·mm^m, m = 0.145 for music wire; 1867 and 0.146 for stainless; strands together hold 0.85 of the sum of their wires; braid 2.06 GPa on its circle. r brings the law to the rated rows of the kind in the library: straight in logarithms between them, held beyond.',
+      doc: `Of one line, without its ends. A = ${musicA} MPa·mm^m, m = ${musicM} for music wire; ${stainlessA} and ${stainlessM} for stainless; strands together hold ${STRAND_SHARE} of the sum of their wires; braid 2.06 GPa on its circle. r brings the law to the rated rows of the kind in the library: straight in logarithms between them, held beyond.`,
       source:
         'J. E. Shigley, Mechanical Engineering Design (Budynas and Nisbett), tables 10-4 and 10-5 (stainless from memory); 0.85 common practice, no source; braid: AMA control line general rule 5.3.5.1; solid wire: ASTM A228; ratings of strands recalled.',
     },
     {
       title: 'Drag coefficient of a smooth line',
-      text: 'C_d = 11 Re^−¾ + 0.9 (1 − e^(−1000/Re)) + 1.2 (1 − e^(−(Re/4500)^0.7))',
+      text: `C_d = ${CREEPING} Re^−¾ + ${WAKE} (1 − e^(−${WAKE_REYNOLDS}/Re)) + ${ROUGH} (1 − e^(−(Re/${ROUGH_REYNOLDS})^${ROUGH_POWER}))`,
       doc: 'By the local Reynolds number on the diameter, for solid lines where no coefficient is typed. Fit to Wieselsberger’s measurements, within 5 % from Re 17 to 2×10⁵.',
       source:
         'N.-S. Cheng, Calculation of drag coefficient for arrays of emergent circular cylinders with pseudofluid model, J. Hydraul. Eng. 139 (2013) 602–611.',
