@@ -7,8 +7,8 @@ import { App } from './page/app';
 import { watchDrops } from './page/designs/drop';
 import { watchLeaving } from './page/designs/leaving';
 import { watchKeys } from './page/keys';
-import { watchNarrow } from './page/narrow';
 import { watchPaper } from './page/paper';
+import { watchRoom } from './page/room';
 import { SheetContext } from './store/context';
 import { createDesigns, DesignsContext } from './store/designs';
 import { openKeeper } from './store/open-keeper';
@@ -93,7 +93,7 @@ async function start(): Promise<void> {
   render(
     <SheetContext.Provider value={sheet}>
       <DesignsContext.Provider value={designs}>
-        <App narrow={watchNarrow()} paper={paper} />
+        <App room={watchRoom()} paper={paper} />
       </DesignsContext.Provider>
     </SheetContext.Provider>,
     window.document.getElementById('app')!,

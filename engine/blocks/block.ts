@@ -157,6 +157,8 @@ export interface Block<
   readonly reasons: Readonly<Record<W, string>>;
   /** Equations with their sources, and what is left out; every block that is listed has it. */
   readonly theory?: Theory;
+  /** Fields or results that say in one line what it is: "1000 mm, 21.5 dm², 12 %". */
+  readonly line?: readonly string[];
   /** What can hurt here, as the trade warns of it. Blocks of one role share one list. */
   readonly cautions?: readonly Caution[];
   /**
@@ -204,6 +206,7 @@ export interface AnyBlock {
   readonly reasons: Readonly<Record<string, string>>;
   readonly theory?: Theory;
   /** What can hurt here, as the trade warns of it. Blocks of one role share one list. */
+  readonly line?: readonly string[];
   readonly cautions?: readonly Caution[];
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;

@@ -28,6 +28,8 @@ export interface BlockDescription {
   readonly results: readonly ResultDescription[];
   readonly reasons: readonly { readonly name: string; readonly text: string }[];
   readonly traces: readonly TraceDescription[];
+  /** Names of fields or results that say in one line what it is. */
+  readonly line: readonly string[];
 }
 
 export interface FieldDescription {

@@ -66,7 +66,7 @@ test('a part that is added shows as a change', async () => {
   await showSheet(page, 'Weights');
   await page
     .locator('#cell-parts')
-    .getByRole('button', { name: /^unfold/ })
+    .locator('.fold[aria-expanded="false"]')
     .click();
   await page.getByText('What is often forgotten').click();
   await button('Add Fuel tubing and filter').click();

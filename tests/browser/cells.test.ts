@@ -107,7 +107,7 @@ describe.each([
     await cell(page, 'more_to_set').waitFor();
     await expect.poll(() => focused(page)).toMatch(/^engine_station_2/);
 
-    await command(page, 'more_to_set', 'Fold', by);
+    await command(page, 'more_to_set', 'Close', by);
     await expect.poll(() => cell(page, 'more_to_set').locator('.schedule').count()).toBe(0);
     await command(page, 'more_to_set', 'Remove', by);
     await expect.poll(() => cell(page, 'more_to_set').count()).toBe(0);

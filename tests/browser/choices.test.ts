@@ -36,7 +36,7 @@ describe.each([
     const { page, troubles } = await openSheet(browser, viewport);
     await showSheet(page, 'Model');
     const flight = page.locator('#cell-flight');
-    await flight.getByRole('button', { name: /^unfold/ }).click();
+    await flight.locator('.fold[aria-expanded="false"]').click();
     expect(await flight.getByLabel(/^Which lines/).count()).toBe(0);
     await page.locator('#cell-lines .balloon').press('Enter');
     await page.locator('#cell-lines').getByRole('menuitem', { name: 'Copy', exact: true }).click();

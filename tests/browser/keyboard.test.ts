@@ -90,7 +90,7 @@ test('the whole job is done by keys alone', async () => {
   // A part is put on the scale.
   await tabTo('3 Weights');
   await page.keyboard.press('Enter');
-  await tabTo('unfold Weight and balance');
+  await tabTo('open Weight and balance');
   await page.keyboard.press('Enter');
   await tabTo('Fin and rudder, weighed');
   await type('11 g');

@@ -41,7 +41,7 @@ test('the weight and balance table is saved as CSV', async () => {
   await showSheet(page, 'Weights');
   await page
     .locator('#cell-parts')
-    .getByRole('button', { name: /^unfold/ })
+    .locator('.fold[aria-expanded="false"]')
     .click();
   const saved = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the table as CSV' }).click();

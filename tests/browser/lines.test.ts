@@ -22,7 +22,7 @@ async function addLines(page: Page): Promise<void> {
 }
 async function type(page: Page, path: string, text: string): Promise<void> {
   const cell = page.locator(`#cell-${path.split('.')[0]}`);
-  const unfold = cell.getByRole('button', { name: /^unfold/ });
+  const unfold = cell.locator('.fold[aria-expanded="false"]');
   if ((await unfold.count()) > 0) await unfold.click();
   const field = page.locator(`[data-text="${path}"]`).first();
   await field.fill(text);

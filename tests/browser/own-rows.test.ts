@@ -17,7 +17,7 @@ afterAll(() => browser.close());
 
 async function openBearers(): Promise<void> {
   await showSheet(page, 'Weights');
-  await page.locator('#cell-parts').getByRole('button', { name: 'unfold' }).click();
+  await page.locator('#cell-parts').locator('.fold[aria-expanded="false"]').click();
   await page.locator('tr[data-part="bearers"]').getByRole('button').first().click();
 }
 

@@ -19,7 +19,7 @@ afterAll(() => browser.close());
 const table = (): Locator => page.locator('#cell-parts');
 const unfold = async (): Promise<void> => {
   await showSheet(page, 'Weights');
-  await table().getByRole('button', { name: 'unfold' }).click();
+  await table().locator('.fold[aria-expanded="false"]').click();
 };
 const row = (name: string): Locator => page.locator(`tr[data-part="${name}"]`);
 const said = async (path: string): Promise<string> =>

@@ -46,7 +46,7 @@ test('a field of a block leads to its place in the reference, beside the sheet, 
   await context.setOffline(true);
   await showSheet(page, 'Model');
   const link = page.locator('.field-title a[href$="#field.flight.height"]');
-  const unfold = page.getByRole('button', { name: /^unfold/i });
+  const unfold = page.locator('.fold[aria-expanded="false"]');
   while (!(await link.isVisible()) && (await unfold.count()) > 0) await unfold.first().click();
   const [reference] = await Promise.all([context.waitForEvent('page'), link.click()]);
   const field = reference.locator('[id="field.flight.height"]');

@@ -9,7 +9,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-/** Unfolds every cell and scrolls through every sheet, so that all that waits until it's on the screen has been there. */
+/** Opens every piece and scrolls through every sheet, so that all that waits until it's on the screen has been there. */
 async function seeAll(page: Page): Promise<void> {
   for (const sheet of await page.getByRole('navigation', { name: 'Sheets' }).getByRole('button').all()) {
     await sheet.click();
@@ -18,7 +18,7 @@ async function seeAll(page: Page): Promise<void> {
 }
 
 async function seeSheet(page: Page): Promise<void> {
-  const folded = page.getByRole('button', { name: /^unfold/i });
+  const folded = page.locator('.fold[aria-expanded="false"]');
   while ((await folded.count()) > 0) await folded.first().click();
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   for (let y = 0; y <= height; y += 400) {

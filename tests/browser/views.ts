@@ -18,9 +18,9 @@ const type = async (page: Page, path: string, text: string): Promise<void> => {
 const press = (page: Page, name: string | RegExp): Promise<void> => page.getByRole('button', { name }).first().click();
 const dialog = (page: Page): Promise<void> => page.getByRole('dialog').waitFor();
 
-/** Unfolds every cell and scrolls through the whole sheet, so that all that waits until it's on the screen has been there. */
+/** Opens every piece and scrolls through the whole sheet, so that all that waits until it's on the screen has been there. */
 export async function seeAll(page: Page): Promise<void> {
-  const folded = page.getByRole('button', { name: /^unfold/i });
+  const folded = page.locator('.fold[aria-expanded="false"]');
   while ((await folded.count()) > 0) await folded.first().click();
   const height = await page.evaluate(() => document.documentElement.scrollHeight);
   for (let y = 0; y <= height; y += 400) {
@@ -43,7 +43,7 @@ async function unfoldParts(page: Page): Promise<void> {
   await showSheet(page, 'Weights');
   await page
     .locator('#cell-parts')
-    .getByRole('button', { name: /^unfold/ })
+    .locator('.fold[aria-expanded="false"]')
     .click();
 }
 
@@ -62,7 +62,7 @@ export const views: readonly View[] = [
   { name: 'the sheet as it opens', open: async () => {} },
   ...['Decide', 'Model', 'Weights'].map(
     (title): View => ({
-      name: `the whole sheet ${title}, every cell unfolded`,
+      name: `the whole sheet ${title}, every piece open`,
       sample: ONE_OF_EACH,
       async open(page) {
         await showSheet(page, title);

@@ -6,8 +6,9 @@ import { useSheet } from '../store/context';
 import { printing } from '../store/printing';
 import { Balloon, TitleForm } from './frame/index';
 import { kindWords } from './kind-words';
+import { lineOf } from './line';
 
-/** Balloon on its leader, kind word, title over a thin rule; no box. A folded cell shows no more than this and its own faults. */
+/** Balloon on its leader, kind word, title over a thin rule; no box. A closed cell says its content in one line, and its own faults. */
 export function CellFrame({ cell, number, children }: { cell: Cell; number: number; children: ComponentChildren }) {
   const sheet = useSheet();
   const folded = cell.folded ?? false;
@@ -28,6 +29,7 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
         <Balloon cell={cell} number={number} />
         <span class="kind">{kindWords[cell.kind]}</span>
         <h2 id={`title-${cell.id}`}>{cell.title}</h2>
+        {folded && <ClosedLine cell={cell} />}
         <button
           type="button"
           class="word quiet fold"
@@ -35,7 +37,7 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
           aria-controls={bodyId}
           onClick={() => sheet.fold(cell, !folded)}
         >
-          {folded ? 'unfold' : 'fold'}
+          {folded ? 'open' : 'close'}
           <span class="unseen"> {cell.title}</span>
         </button>
       </header>
@@ -48,4 +50,10 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
       </div>
     </article>
   );
+}
+
+/** What a closed cell holds. */
+function ClosedLine({ cell }: { cell: Cell }) {
+  const { words, stands } = lineOf(cell, useSheet());
+  return <span class={`closed-line ${stands === 'broken' ? 'broken' : ''}`}>{words}</span>;
 }

@@ -6,7 +6,7 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   variables: 'variables',
   choice: 'choice',
   formula: 'formula',
-  model: 'block',
+  model: 'model',
   parts: 'parts',
   drawing: 'drawing',
   trial_series: 'trial series',

@@ -9,7 +9,7 @@ function sheetNumber({ sheetList, shownSheet }: Sheet): string {
   return `${told?.number ?? 1} of ${sheetList.value.length}`;
 }
 
-/** Title block in the order of ISO 7200: title, who drew it, date, scale, sheet. */
+/** Title block after ISO 7200: what it was drawn with, design, who drew it, date, scale, sheet, units. */
 export function TitleBlock() {
   const sheet = useSheet();
   const entry = (field: 'title' | 'drawn' | 'date', label: string) => (
@@ -32,7 +32,11 @@ export function TitleBlock() {
   );
   return (
     <footer class="title-block">
-      {entry('title', 'title')}
+      <div class="title-field title-product">
+        <span class="title-label">drawn with</span>
+        <span class="title-plain">Tetherwright</span>
+      </div>
+      {entry('title', 'design')}
       {entry('drawn', 'drawn')}
       {entry('date', 'date')}
       <div class="title-field title-scale">
@@ -41,7 +45,10 @@ export function TitleBlock() {
       </div>
       <div class="title-field title-sheet">
         <span class="title-label">sheet</span>
-        <span class="title-plain">{sheetNumber(sheet)}</span>
+        <span class="title-plain">
+          {sheetNumber(sheet)}
+          <span class="title-of"> {sheet.shownSheet.value.title}</span>
+        </span>
       </div>
       <label class="title-field title-units">
         <span class="title-label">units</span>

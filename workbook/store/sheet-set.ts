@@ -16,7 +16,7 @@ import type { Editor } from './editor';
 import { type SheetState, sheetState } from './sheet-state';
 
 /** A sheet of the set as a list of them tells it. */
-interface SheetTold {
+export interface SheetTold {
   readonly id: string;
   /** Counted from 1. */
   readonly number: number;

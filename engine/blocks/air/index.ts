@@ -18,6 +18,7 @@ export const air = block({
   kind: 'air',
   title: 'Air',
   doc: 'Density and viscosity of the air on the day, from temperature, pressure or elevation, and humidity; and its wind.',
+  line: ['density', 'wind'],
   fields: {
     temperature: {
       ...WARMTH,

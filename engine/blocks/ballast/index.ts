@@ -18,6 +18,7 @@ export const ballast = block({
   kind: 'ballast',
   title: 'Ballast',
   doc: 'What puts the centre of gravity where it is wanted, each way alone: weight at the tail, weight at the nose, the engine moved, weight in the outboard tip. A lighter fin beats lead in the nose.',
+  line: ['engine_shift', 'nose_weight', 'tip_weight'],
   fields: {
     parts: { link: partsRole, results: partsResults, doc: 'The list of parts: mass and CG.' },
     wing: { link: 'wing', results: wingResults, doc: 'The wing: where its lift acts, and its outboard tip.' },

@@ -25,6 +25,7 @@ export const electric = block({
   role: 'engine',
   title: 'Electric motor',
   doc: 'Motor by its three constants on its pack, at full throttle or held at one rpm by its controller. Arm only when the model is held and everyone is behind the propeller; charge packs as their maker says, never unwatched.',
+  line: ['station', 'propeller_diameter', 'pitch'],
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air of the day.' },
     propeller: { link: 'propeller', results: propellerResults, doc: 'The propeller that it turns.' },

@@ -22,6 +22,7 @@ export const measuredLap = block({
   role: 'engine',
   title: 'Engine by measured lap',
   doc: 'A timed lap on a known set-up tells the power that the propeller gives; that power is held while the design is changed. The usual choice for a model that has flown.',
+  line: ['station', 'propeller_diameter', 'pitch'],
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air of today, in which the propeller works.' },
     wing: { link: 'wing', results: wingResults, doc: 'The wing, for the drag of the timed lap where none is typed.' },

@@ -63,6 +63,7 @@ export const tachometer = block({
   role: 'engine',
   title: 'Engine by tachometer',
   doc: 'Rpm on the ground with one known propeller, better with two, tell the torque of the engine near there; it is held while the propeller and the design are changed. Keep hands, clothes and heads behind the propeller’s plane while reading.',
+  line: ['station', 'propeller_diameter', 'pitch'],
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air of the day: power goes with its density.' },
     propeller: { link: 'propeller', results: propellerResults, doc: 'The propeller that it turns.' },

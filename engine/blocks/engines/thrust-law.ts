@@ -91,6 +91,7 @@ export const thrustLaw = block({
   role: 'engine',
   title: 'Engine by thrust law',
   doc: 'Thrust falls in a straight line from what a spring scale reads at rest to nothing at the speed that the propeller screws itself forward. For a model that has not flown yet; a timed lap is better.',
+  line: ['station', 'propeller_diameter', 'pitch'],
   fields: { ...links, ...fields },
   results: engineResults,
   reasons: fuelReasons,

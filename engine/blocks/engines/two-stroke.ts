@@ -33,6 +33,7 @@ export const twoStroke = block({
   role: 'engine',
   title: 'Engine by its data',
   doc: 'Torque from the peaks of torque and power that a test or a data sheet gives, in proportion to the density of the air; the rpm at every airspeed follows from the propeller. Printed peaks are often those of the best fuel and no silencer.',
+  line: ['station', 'propeller_diameter', 'pitch'],
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air of the day: power goes with its density.' },
     propeller: { link: 'propeller', results: propellerResults, doc: 'The propeller that it turns.' },

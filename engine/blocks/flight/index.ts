@@ -20,6 +20,7 @@ export const flight = block({
   kind: 'flight',
   title: 'Level flight',
   doc: 'Speed, lap time, line pull and trim in steady level flight in calm air, from the balance of all forces and moments. Estimates for comparing set-ups: the pull test, the rule book and the field decide.',
+  line: ['speed', 'lap_time', 'pull'],
   fields: { ...flightLinks, ...flightFields },
   results: flightResults,
   reasons: {

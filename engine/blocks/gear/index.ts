@@ -53,6 +53,7 @@ export const gear = block({
   kind: 'gear',
   title: 'Ground and gear',
   doc: 'How the model stands on its wheels, which rolling drag tips it on its nose, how far the propeller clears the ground, and what landing bends the gear wire. The wheels are those of the fuselage: move their station to move the strap.',
+  line: ['wire_diameter', 'sink_speed'],
   fields: { ...gearLinks, ...gearFields },
   results: gearResults,
   reasons: {

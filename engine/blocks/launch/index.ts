@@ -111,6 +111,7 @@ export const launch = block({
   kind: 'launch',
   title: 'Launch',
   doc: 'The run on the wheels from release to flying speed: how long it is, how the lines pull around it, and where to release against the wind. Lines go slack just after release more often than anywhere else.',
+  line: ['rolling', 'least_pull'],
   fields: { ...windLinks, ...launchFields },
   results: launchResults,
   reasons: {

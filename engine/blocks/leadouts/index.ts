@@ -58,6 +58,7 @@ export const leadouts = block({
   kind: 'leadouts',
   title: 'Leadouts',
   doc: 'Where the leadouts leave the inboard wing, and the bellcrank they come from. The guide sets how far the nose points out.',
+  line: ['guide_x', 'pivot_x'],
   fields: {
     wing: { link: 'wing', results: wingResults, doc: 'The wing at whose inboard tip the guide stands.' },
     x: length(

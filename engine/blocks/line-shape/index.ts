@@ -49,6 +49,7 @@ export const lineShape = block({
   kind: 'line_shape',
   title: 'Lines in full',
   doc: 'The shape of the lines in space between handle and guide in level flight: how they bow back and down, what that and their stretch do to the radius, and the handle angle that uneven pull costs.',
+  line: ['stretch', 'line_trail'],
   fields: { ...lineShapeLinks, ...lineShapeFields },
   results: lineShapeResults,
   reasons: {

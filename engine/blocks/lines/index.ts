@@ -20,6 +20,7 @@ export const lines = block({
   kind: 'lines',
   title: 'Lines',
   doc: 'Kind, number, diameter and length of the lines, and what stands between grip and guide. Gives the radius of the circle, the make-up, and what the lines weigh, drag and carry.',
+  line: ['count', 'diameter', 'length'],
   fields: {
     leadouts: { link: 'leadouts', results: leadoutResults, doc: 'Where the guide stands on the wing.' },
     ...linesFields,

@@ -36,6 +36,7 @@ export const propeller = block({
   role: 'propeller',
   title: 'Propeller',
   doc: 'Thrust and power at any airspeed and rpm, from marked size and blade shape by blade elements. Within some 10 % for most propellers, 35 % for the worst: the reference shows all that was compared. One or two measured pulls tune it to your propeller.',
+  line: ['diameter', 'pitch', 'static_thrust'],
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air that it turns in.' },
     ...propellerFields,

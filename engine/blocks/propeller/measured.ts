@@ -33,6 +33,7 @@ export const measuredPropeller = block({
   role: 'propeller',
   title: 'Propeller by measured table',
   doc: 'Thrust and power coefficients from a wind tunnel or a test stand against the advance ratio; taken as the same at all rpm.',
+  line: ['diameter', 'pitch', 'static_thrust'],
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air that it turns in.' },
     diameter: {

@@ -25,6 +25,7 @@ export const tail = block({
   kind: 'tail',
   title: 'Tail',
   doc: 'Stabiliser, elevator, fin and rudder from a ruler. Gives areas, lift slopes, downwash and how strongly elevator and rudder act. What they are made of stands in the list of parts.',
+  line: ['area', 'volume'],
   fields: {
     wing: { link: 'wing', results: wingResults, doc: 'The wing whose downwash the tail flies in.' },
     ...stabiliserShape,

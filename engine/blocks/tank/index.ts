@@ -65,6 +65,7 @@ export const tank = block({
   kind: 'tank',
   title: 'Tank',
   doc: 'How fuel lies in the tank in the lap and at rest, the head that it gives at the spray bar as it is drawn, and how many laps it lasts. The load of the lap throws the fuel outward: its surface stands nearly upright.',
+  line: ['volume', 'usable'],
   fields: { ...tankLinks, ...tankFields },
   results: tankResults,
   reasons: {

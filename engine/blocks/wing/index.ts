@@ -23,6 +23,7 @@ export const wing = block({
   kind: 'wing',
   title: 'Wing',
   doc: 'Two panels from a ruler, and the section from its picture and thickness. Gives area, mean chord, lift slope, where lift and drag act across the span, and drag.',
+  line: ['span', 'area', 'thickness_ratio'],
   fields: { ...wingShape, ...wingEstimates },
   results: wingResults,
   reasons: {},

@@ -31,6 +31,7 @@ export function describeBlock(block: AnyBlock): BlockDescription {
       columns: traceColumns(trace, 'metric'),
       ...(trace.outlines ? { outlines: true as const } : {}),
     })),
+    line: block.line ?? [],
   };
 }
 

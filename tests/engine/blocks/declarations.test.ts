@@ -4,6 +4,7 @@ import { balance } from '../../../engine/blocks/balance/index';
 import { ballast } from '../../../engine/blocks/ballast/index';
 import { type AnyBlock, type Field, isCurve, isLink, isOption, type Result } from '../../../engine/blocks/block';
 import { body } from '../../../engine/blocks/body/index';
+import { blocks as registered } from '../../../engine/blocks/registry';
 import { partsResults } from '../../../engine/blocks/parts/results';
 import { tail } from '../../../engine/blocks/tail/index';
 import { wing } from '../../../engine/blocks/wing/index';
@@ -20,6 +21,14 @@ function expectShown(name: string, spec: Field | Result): void {
     expect(sameDimension(known!.dimension, spec.dimension), `${name}: ${unit}`).toBe(true);
   }
 }
+
+it('says in one line what it is by fields and results that it has', () => {
+  for (const { kind, line, fields, results } of registered) {
+    expect(line?.length, kind).toBeGreaterThan(0);
+    const unknown = (line ?? []).filter((name) => !(name in fields || name in results));
+    expect(unknown, kind).toEqual([]);
+  }
+});
 
 describe.each(blocks.map((block) => [block.kind, block] as const))('the declaration of %s', (_, block) => {
   it('shows every number in a unit of its dimension, with title and doc', () => {

@@ -38,7 +38,7 @@ export function commandsOf(sheet: Sheet, cell: Cell): readonly Command[] {
   return [
     name,
     {
-      words: cell.folded ? 'Unfold' : 'Fold',
+      words: cell.folded ? 'Open' : 'Close',
       run: () => sheet.fold(cell, !cell.folded),
     },
     move('Move up', -1),

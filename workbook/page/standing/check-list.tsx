@@ -3,20 +3,22 @@ import { WayTo } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 
-/** Every check of the sheet on one line each, always in sight. */
+/** Every check that holds or waits, on one line each; what is broken stands above the key figures. */
 export function CheckList() {
   const sheet = useSheet();
-  const checks = sheet.checks.value;
-  if (checks.length === 0) {
+  const all = sheet.checks.value;
+  if (all.length === 0) {
     return (
       <p class="aside checks">
         No check yet. A check watches one number and says when to stop; “Add” at the top makes one.
       </p>
     );
   }
+  const checks = all.filter((check) => verdict(check, sheet).kind !== 'broken');
+  if (checks.length === 0) return null;
   return (
     <section class="checks" aria-labelledby="checks-title">
-      <h2 id="checks-title">Stop if one of these is broken</h2>
+      <h2 id="checks-title">Stop if one of these breaks</h2>
       <ul>
         {checks.map((check) => {
           const now = verdict(check, sheet);
@@ -24,14 +26,10 @@ export function CheckList() {
             <li key={check.id} class={now.kind} data-check={check.name}>
               <Mark holds={now.kind === 'waits' ? undefined : now.kind === 'holds'} />
               <WayTo place={{ cell: check.id, path: check.name }}>{check.title}</WayTo>
-              {now.kind === 'broken' ? (
-                <span class="check-words">{now.words}</span>
-              ) : (
-                <span class="check-value">
-                  {now.now}
-                  <span class="unseen">{now.kind === 'holds' ? ', within its limits' : ', no answer yet'}</span>
-                </span>
-              )}
+              <span class="check-value">
+                {now.now}
+                <span class="unseen">{now.kind === 'holds' ? ', within its limits' : ', no answer yet'}</span>
+              </span>
             </li>
           );
         })}

@@ -3,13 +3,17 @@ import { DrawingView } from '../../cells/index';
 import { useSheet } from '../../store/context';
 import { DrawingCommands } from './drawing';
 import { StandingFigures } from './figures';
+import { KeyFigures } from './key-figures';
+import { Stops } from './stops';
 
-/** Beside the cells and always in sight: the scale drawing, the key figures and the checks. */
+/** Beside every sheet: stops that are broken, the key figures, the scale drawing, and what else watches the design. */
 export function StandingColumn({ children }: { children: ComponentChildren }) {
   const title = useSheet().drawingTitle.value;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a low window, so keys have to reach it.
     <aside class="standing" aria-label="Drawing and key figures" tabIndex={0}>
+      <Stops />
+      <KeyFigures />
       <DrawingCommands />
       {title !== undefined && <DrawingView title={title} />}
       <StandingFigures />

@@ -1,5 +1,7 @@
 import { Fragment } from 'preact';
+import { verdict } from '../../cells/index';
 import { FaultWords } from '../../controls/fault-flag';
+import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 import { CautionNote } from './caution';
 import { cautionsAfter } from './cautions';
@@ -10,6 +12,9 @@ export function KeyFigures() {
   const figures = sheet.part('figures');
   const inRoles = figures.map(sheet.rolePath);
   const cautions = sheet.offered.value?.cautions ?? [];
+  const broken = new Set(
+    sheet.checks.value.filter((check) => verdict(check, sheet).kind === 'broken').map(({ of }) => of.trim()),
+  );
   return (
     <section class="figures" aria-labelledby="figures-title">
       <div class="figures-head">
@@ -23,8 +28,16 @@ export function KeyFigures() {
       )}
       {figures.map((path, index) => (
         <Fragment key={path}>
-          <div class="figure">
-            <span class="figure-title">{sheet.name(path)?.title ?? path}</span>
+          <div class={`figure ${broken.has(path) ? 'broken' : ''}`}>
+            <span class="figure-title">
+              {broken.has(path) && (
+                <>
+                  <Mark holds={false} />
+                  <span class="unseen">stop: </span>
+                </>
+              )}
+              {sheet.name(path)?.title ?? path}
+            </span>
             <output class="figure-value" aria-live="off" data-figure={path}>
               {sheet.shown(path)}
             </output>

@@ -1,16 +1,24 @@
-import { DrawingView } from '../../cells/index';
+import { DrawingView, verdict } from '../../cells/index';
+import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 
 /** Figures on the strip of a phone: the first of the sheet's list. */
 const FIGURES = 3;
 
-/** On a phone: the drawing at the top of the screen with three figures under it. */
+/** On a phone: the drawing at the top of the screen with three figures and the number of stops. */
 export function Strip() {
   const sheet = useSheet();
   const title = sheet.drawingTitle.value;
+  const stops = sheet.checks.value.filter((check) => verdict(check, sheet).kind === 'broken').length;
   return (
     <aside class="strip" aria-label="Drawing and three figures">
       {title !== undefined && <DrawingView title={title} arrangement="strip" />}
+      {stops > 0 && (
+        <p class="strip-stops">
+          <Mark holds={false} />
+          {stops === 1 ? '1 stop' : `${stops} stops`}
+        </p>
+      )}
       <dl>
         {sheet
           .part('figures')

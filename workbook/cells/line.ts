@@ -1,0 +1,101 @@
+import type { BlockCell, Cell, CellKind, PartsCell } from '../../engine/index';
+import type { Sheet } from '../store/sheet';
+import { verdict } from './check/verdict';
+
+/** What a piece says of itself in one line, closed or in the item list. */
+export interface Line {
+  /** "1000 mm, 21.5 dm², 12 %". */
+  readonly words: string;
+  /** The one value of the item list. */
+  readonly value: string;
+  /** Of a check. */
+  readonly stands?: 'holds' | 'broken' | 'waits';
+}
+
+type Reading = Pick<Sheet, 'shown' | 'value' | 'name' | 'optionTitle' | 'blockNamed'>;
+type Lines = { readonly [K in CellKind]: (cell: Extract<Cell, { kind: K }>, sheet: Reading) => Line };
+
+const NOTHING: Line = { words: '', value: '' };
+/** Of a note, characters. */
+const LONGEST = 90;
+
+const lines: Lines = {
+  note: ({ text }) => ({ words: firstWords(text), value: '' }),
+  variables({ rows }, sheet) {
+    const [first] = rows;
+    const words = rows.map(({ name, title }) => `${title} ${sheet.shown(name)}`).join(', ');
+    return { words, value: rows.length === 1 && first ? sheet.shown(first.name) : `${rows.length}` };
+  },
+  choice(cell, sheet) {
+    const title = sheet.optionTitle(cell.name, cell.text) ?? cell.text;
+    return { words: title, value: title };
+  },
+  formula({ lines: rows }, sheet) {
+    const words = rows.map(({ name }) => `${name.replaceAll('_', ' ')} ${sheet.shown(name)}`).join(', ');
+    return { words, value: rows.length === 1 ? sheet.shown(rows[0]!.name) : `${rows.length}` };
+  },
+  model: modelLine,
+  parts: partsLine,
+  drawing: () => NOTHING,
+  trial_series({ axes, wanted }, sheet) {
+    const along = axes.map(({ of }) => titleOf(of, sheet)).join(' and ');
+    return { words: along === '' ? '' : `${list(wanted, sheet)} along ${along}`, value: '' };
+  },
+  tolerances: ({ samples, rows, parts }) => ({
+    words: `${samples} designs, ${rows.length} numbers${parts ? ' and all parts' : ''} differ`,
+    value: '',
+  }),
+  what_helps({ rows, wanted }, sheet) {
+    return { words: `${rows.length} changes to ${list(wanted, sheet)}`, value: '' };
+  },
+  chart({ up, of = '', across }, sheet) {
+    const now = up.length > 0 ? sheet.shown(up[0]!) : '–';
+    const against = sheet.name(across) ? ` against ${titleOf(across, sheet)}` : '';
+    return { words: of === '' || up.length > 0 ? `${list(up, sheet)}${against}` : '', value: now === '–' ? '' : now };
+  },
+  table: ({ columns }, sheet) => ({ words: list(columns, sheet), value: '' }),
+  check(cell, sheet) {
+    const { kind, words, now } = verdict(cell, sheet);
+    return { words, value: now, stands: kind };
+  },
+  log: ({ rows }) => ({ words: rows.length === 1 ? '1 flight' : `${rows.length} flights`, value: `${rows.length}` }),
+  fit: ({ factors }, sheet) => ({ words: list(factors, sheet), value: '' }),
+};
+
+export const lineOf = (cell: Cell, sheet: Reading): Line =>
+  (lines[cell.kind] as (cell: Cell, sheet: Reading) => Line)(cell, sheet);
+
+function modelLine({ name, of }: BlockCell, sheet: Reading): Line {
+  const values = (sheet.blockNamed(of)?.line ?? [])
+    .map((each) => sheet.shown(`${name}.${each}`))
+    .filter((shown) => shown !== '–');
+  return { words: values.join(', '), value: values[0] ?? '' };
+}
+
+function partsLine({ name, rows }: PartsCell, sheet: Reading): Line {
+  const weighed = rows.filter(({ fields }) => (fields.weighed ?? '').trim() !== '');
+  const mass = sheet.shown(`${name}.mass`);
+  const whole = rows.reduce((sum, row) => sum + known(sheet.value(`${name}.${row.name}.mass`)), 0);
+  const share = weighed.reduce((sum, row) => sum + known(sheet.value(`${name}.${row.name}.mass`)), 0) / whole;
+  const said = Number.isFinite(share) ? `${Math.round(100 * share)} % weighed` : '';
+  return { words: [`${rows.length} parts`, mass, said].filter((each) => each !== '').join(', '), value: said };
+}
+
+const known = (value: number): number => (Number.isNaN(value) ? 0 : value);
+
+const titleOf = (path: string, sheet: Reading): string => lowered(sheet.name(path)?.title ?? path);
+
+/** A title in the middle of a sentence; an abbreviation stays as it is. */
+const lowered = (title: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
+
+const list = (paths: readonly string[], sheet: Reading): string => paths.map((path) => titleOf(path, sheet)).join(', ');
+
+function firstWords(text: string): string {
+  const plain = text
+    .replace(/\{[^}]*\}/g, '…')
+    .replace(/[*_`#]/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+  return plain.length <= LONGEST ? plain : `${plain.slice(0, plain.lastIndexOf(' ', LONGEST))} …`;
+}

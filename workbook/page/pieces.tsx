@@ -1,0 +1,69 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { Fragment } from 'preact';
+import type { Cell } from '../../engine/index';
+import { AddHere, CellView, columnOf, gapsOf, standingDrawing } from '../cells/index';
+import { kept } from '../controls/kept';
+import { useSheet } from '../store/context';
+import { printing } from '../store/printing';
+import { EmptySheet } from './designs/empty-sheet';
+import type { Room } from './room';
+import { sidesOf } from './sides';
+
+const KeptCell = kept(CellView);
+
+/** The shown sheet; on paper the whole set, one after another, each in one column. */
+export function Pieces({ room }: { room: ReadonlySignal<Room> }) {
+  const sheet = useSheet();
+  const shown = sheet.shownSheet.value;
+  const onPaper = printing.value;
+  const wide = room.value === 'wide' && !onPaper;
+  const sheets = onPaper ? sheet.part('sheets') : [shown];
+  return (
+    // A change that was refused leaves nothing of it in the controls.
+    <main id="pieces" tabIndex={-1} key={sheet.refusals.value}>
+      <p class="unseen" role="status">
+        {sheet.told.value}
+      </p>
+      {sheets.map(({ id, pieces }) => (
+        <OneSheet key={id} pieces={pieces} wide={wide} />
+      ))}
+    </main>
+  );
+}
+
+/**
+ * One column in reading order, or on a wide window what is set at the left and what follows at the right. The first drawing of
+ * the design stands in the column beside, so its balloon is not repeated here.
+ */
+function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }) {
+  const standing = standingDrawing(useSheet().cells.value);
+  const column = columnOf(pieces, standing);
+  const gaps = gapsOf(pieces, standing);
+  if (column.length === 0) {
+    return (
+      <>
+        <EmptySheet />
+        <AddHere {...gaps[0]!} />
+      </>
+    );
+  }
+  const sides = wide ? sidesOf(column) : [column];
+  return (
+    <div class={sides.length > 1 ? 'two-sides' : ''}>
+      {sides.map((cells, side) => (
+        <div key={side} class="side">
+          {cells.map((cell) => {
+            const at = column.indexOf(cell);
+            return (
+              <Fragment key={cell.id}>
+                {at === 0 && <AddHere {...gaps[0]!} />}
+                <KeptCell cell={cell} number={at + 1} />
+                <AddHere {...gaps[at + 1]!} />
+              </Fragment>
+            );
+          })}
+        </div>
+      ))}
+    </div>
+  );
+}
