@@ -13,7 +13,7 @@
 
 /** @type {readonly Layer[]} */
 export const layers = [
-  { name: 'data', room: '.', kind: 'folder', may: [], is: 'holds tables' },
+  { name: 'data', room: '.', kind: 'folder', may: [], is: 'holds tables and studies' },
   { name: 'exact', room: 'engine', kind: 'file', may: [], is: 'holds numbers that are exact by definition' },
   { name: 'units', room: 'engine', kind: 'folder', may: ['exact'], is: 'knows quantities and nothing else' },
   { name: 'numerics', room: 'engine', kind: 'folder', may: [], is: 'knows numbers and nothing else' },
@@ -46,7 +46,7 @@ export const layers = [
     name: 'study',
     room: 'engine',
     kind: 'folder',
-    may: ['units', 'numerics', 'physics', 'formula', 'library', 'terms', 'blocks', 'sheet'],
+    may: ['data', 'units', 'numerics', 'physics', 'formula', 'library', 'terms', 'blocks', 'sheet'],
     is: 'runs programs for many samples',
   },
   {

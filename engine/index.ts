@@ -101,6 +101,7 @@ export { type BlockLinks, keptLinks, roleOf } from './sheet/links';
 export { nameFault } from './sheet/names';
 export { textAt } from './sheet/paths';
 export { leverEffect, leverRatio, rankLevers } from './sheet/rank-levers';
+export { sheetRemoval } from './sheet/remove-sheet';
 export { type Renaming, rename } from './sheet/rename';
 export { retitleCell } from './sheet/retitle';
 export { cellsOf, freeSheetId, placeOf, sheetOfPiece, sheetWith } from './sheet/sheets';
@@ -116,6 +117,7 @@ export type { FileProblem } from './sheet/validate';
 export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
+export type { StudyAnswer, StudyAsk, StudyTold } from './study/place/told';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
 export type { Snapshot, SweepRequest } from './study/told';
 export type {

@@ -7,6 +7,7 @@ import type { Document } from './sheet/document';
 import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
 import type { FitAnswer } from './study/fit/told';
+import type { StudyAnswer, StudyTold } from './study/place/told';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
 import type { Checked, Snapshot, SweepRequest } from './study/told';
 import type { Description } from './terms/description';
@@ -39,6 +40,10 @@ export interface EngineService {
   madeOf(choices: readonly string[]): Promise<readonly (readonly number[])[]>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */
   forgotten(parts: string): Promise<readonly ForgottenThing[]>;
+  /** Questions that can be put on any design, in the order of the builder's year. */
+  studies(): Promise<readonly StudyTold[]>;
+  /** The open design with a study on it as one more sheet, and what that adds; nothing is changed. `answers`: pick → choice. */
+  placeStudy(name: string, answers: Readonly<Record<string, string>>): Promise<StudyAnswer>;
   /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */
   check(path: string, text: string): Promise<Checked>;
 }

@@ -33,6 +33,8 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     fit: (name) => remote.fit(name),
     madeOf: (choices) => remote.madeOf(choices),
     forgotten: (parts) => remote.forgotten(parts),
+    studies: () => remote.studies(),
+    placeStudy: (name, answers) => remote.placeStudy(name, answers),
     check: (path, text) => remote.check(path, text),
     firstDesign: (form) => remote.firstDesign(form),
   };

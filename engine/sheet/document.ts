@@ -48,6 +48,8 @@ export interface Sheet {
   readonly title: string;
   /** In reading order. */
   readonly pieces: readonly Cell[];
+  /** Fields of other pieces that were blank when this sheet made a variable of them → what the variable took them for. */
+  readonly took?: Readonly<Record<string, string>>;
 }
 
 /** A material, a finish, a line kind … that somebody weighed or read. */

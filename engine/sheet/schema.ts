@@ -15,7 +15,12 @@ const cellSchema = v.variant(
   cellKinds.map((kind) => kind.schema as unknown as CellSchema),
 ) as unknown as v.GenericSchema<unknown, Cell>;
 
-const sheetSchema = v.strictObject({ id: idEntry, title: v.string(), pieces: v.array(cellSchema) });
+const sheetSchema = v.strictObject({
+  id: idEntry,
+  title: v.string(),
+  pieces: v.array(cellSchema),
+  took: v.optional(textsEntry),
+});
 
 /** What a file holds, in the order in which it holds it. */
 export const documentSchema = v.strictObject({

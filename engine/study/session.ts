@@ -12,6 +12,8 @@ import { massesMadeOf } from './design/made-of';
 import { traceOf } from './design/trace';
 import type { FitAnswer } from './fit/told';
 import { startFits } from './fits';
+import { placeStudy, studies, studiesTold } from './place/index';
+import type { StudyAnswer, StudyTold } from './place/told';
 import { typedSlot } from './run/axis';
 import { type SweepPorts, startSweeps } from './runs';
 import { startTables } from './tables/serve';
@@ -95,6 +97,12 @@ export function startEngine(library: Library, ports: SweepPorts) {
     },
     async forgotten(parts: string) {
       return forgottenIn(present(), parts, library);
+    },
+    studies: async (): Promise<readonly StudyTold[]> => studiesTold,
+    async placeStudy(name: string, answers: Readonly<Record<string, string>>): Promise<StudyAnswer> {
+      const study = studies.find((each) => each.name === name);
+      if (!study) return { ok: false, message: `There is no study called “${name}”.` };
+      return placeStudy(study, present(), library, answers);
     },
     async check(path: string, text: string): Promise<Checked> {
       const { compiled } = present();

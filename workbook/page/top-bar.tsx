@@ -8,6 +8,7 @@ import { KeepingWords } from './designs/keeping-words';
 import { OpenDialog } from './designs/open-dialog';
 import { Versions } from './designs/versions';
 import { StateWords } from './state/state-words';
+import { StudyDialog } from './studies/study-dialog';
 
 /** The few words at the top, and the state of the sheet. */
 export function TopBar() {
@@ -53,7 +54,17 @@ export function TopBar() {
           aria-haspopup="dialog"
           onClick={() => (sheet.adding.value = sheet.shownSheet.peek().pieces.length)}
         >
-          Add
+          Add a piece
+        </button>
+        <button
+          type="button"
+          class="word"
+          aria-haspopup="dialog"
+          onClick={() => {
+            sheet.choosingStudy.value = true;
+          }}
+        >
+          Add a study
         </button>
         <button type="button" class="word" onClick={() => window.print()}>
           Print
@@ -83,6 +94,7 @@ export function TopBar() {
         />
       )}
       {sheet.choosing.value && <OpenDialog onFile={() => picker.current?.click()} />}
+      {sheet.choosingStudy.value && <StudyDialog />}
       {sheet.adding.value !== undefined && <AddList at={sheet.adding.value} />}
     </header>
   );

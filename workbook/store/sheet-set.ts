@@ -9,6 +9,7 @@ import {
   type Fault,
   freeSheetId,
   sheetOfPiece,
+  sheetRemoval,
   sheetWith,
 } from '../../engine/index';
 import { byPath, steadyList } from './by-path';
@@ -128,8 +129,9 @@ export function createSheetSet({ editor, faults, stops, working, removed }: Shee
       if (!sheet || document.peek().sheets.length === 1) return;
       // Where it stood has to be known for what is shown in its place.
       if (shownSheet.peek().id === id) showSheet(id);
-      const made = change({ change: 'remove_sheet', id }, `removing the sheet ${sheet.title}`);
-      if (made) removed(`Removed: sheet ${sheet.title}.`, document.peek());
+      const before = document.peek();
+      editor.change(sheetRemoval(before, id), `removing the sheet ${sheet.title}`);
+      if (document.peek() !== before) removed(`Removed: sheet ${sheet.title}.`, document.peek());
     },
   };
 }

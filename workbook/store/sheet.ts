@@ -36,6 +36,7 @@ import type { ReadySheet } from './ready';
 import { createRoles, type Roles } from './roles';
 import { createSheetSet, type SheetSet } from './sheet-set';
 import { type SheetState, sheetState, sideOf } from './sheet-state';
+import { createStudies, type Studies } from './studies';
 import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
 
@@ -64,7 +65,7 @@ interface Picking {
 }
 
 /** The open sheet: its document, the engine's answers, and everything that can be done with it. */
-export interface Sheet extends Reader, Overview, Roles, SheetSet, CellCommands {
+export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, CellCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
   /** Of the whole design. */
@@ -271,6 +272,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     ...createOverview(editor.document, snapshot, names),
     ...createRoles(editor.document, description),
     ...set,
+    ...createStudies({ engine, editor, show: set.showSheet }),
     ...createCellCommands({
       editor,
       blocks: () => description.peek()?.blocks ?? [],

@@ -91,6 +91,8 @@ export function smallEngine() {
     }),
     madeOf: async () => [],
     forgotten: async () => [],
+    studies: async () => [],
+    placeStudy: async () => ({ ok: false, message: 'No study here.' }),
     check: async () => ({ ok: true, value: 0 }),
   };
   return { engine, calls, asked };

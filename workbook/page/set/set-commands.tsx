@@ -9,6 +9,16 @@ export function SetCommands() {
   };
   return (
     <p class="set-commands">
+      <button
+        type="button"
+        class="word"
+        aria-haspopup="dialog"
+        onClick={() => {
+          sheet.choosingStudy.value = true;
+        }}
+      >
+        Add a study
+      </button>
       <button type="button" class="word" onClick={add}>
         Add a sheet
       </button>

@@ -1,0 +1,30 @@
+import controlsStudy from '../../../data/studies/controls_study.json?raw';
+import engineAndTail from '../../../data/studies/engine_and_tail.json?raw';
+import gearStudy from '../../../data/studies/gear_study.json?raw';
+import leadoutsStudy from '../../../data/studies/leadouts_study.json?raw';
+import logStudy from '../../../data/studies/log_study.json?raw';
+import pullTestStudy from '../../../data/studies/pull_test_study.json?raw';
+import raceStudy from '../../../data/studies/race_study.json?raw';
+import tankStudy from '../../../data/studies/tank_study.json?raw';
+import tipWeightStudy from '../../../data/studies/tip_weight_study.json?raw';
+import tolerancesStudy from '../../../data/studies/tolerances_study.json?raw';
+import whichLines from '../../../data/studies/which_lines.json?raw';
+import whichPropeller from '../../../data/studies/which_propeller.json?raw';
+import windStudy from '../../../data/studies/wind_study.json?raw';
+
+/** The files of all studies, in the order of the builder's year. */
+export const studyFiles: readonly string[] = [
+  engineAndTail,
+  tipWeightStudy,
+  whichLines,
+  leadoutsStudy,
+  whichPropeller,
+  windStudy,
+  tankStudy,
+  gearStudy,
+  pullTestStudy,
+  controlsStudy,
+  raceStudy,
+  tolerancesStudy,
+  logStudy,
+];

@@ -1,0 +1,40 @@
+import { type AnyBlock, isLink } from '../../blocks/block';
+import type { BlockCell, Cell, Document } from '../../sheet/document';
+import { freeName } from '../../sheet/free-names';
+import { roleOf } from '../../sheet/links';
+import { cellsOf } from '../../sheet/sheets';
+import type { Meant } from './names';
+
+/** What stands in for a role in a design: the first, as links take it where there is one. */
+export function standIn(document: Document, role: string, blocks: readonly AnyBlock[]): Cell | undefined {
+  const links = blocks.map((block) => ({ kind: block.kind, role: block.role ?? block.kind, fields: [] }));
+  return cellsOf(document).find((cell) => roleOf(cell, links) === role);
+}
+
+/** Roles that a block of this role links to, itself not among them. */
+export function linkedRoles(role: string, blocks: readonly AnyBlock[]): readonly string[] {
+  const block = blocks.find((each) => (each.role ?? each.kind) === role);
+  if (!block) return [];
+  return Object.values(block.fields).flatMap((field) => (isLink(field) ? [field.link] : []));
+}
+
+/** A piece of the model with everything that `fields` doesn't say as its block estimates it. */
+export function newModel(
+  role: string,
+  blocks: readonly AnyBlock[],
+  { id, taken, fields }: Pick<BlockCell, 'id' | 'fields'> & { readonly taken: ReadonlySet<string> },
+): BlockCell {
+  const block = blocks.find((each) => each.kind === role) ?? blocks.find((each) => each.role === role);
+  if (!block) throw new RangeError(`No piece of the model is a ${role}`);
+  const { kind, title } = block;
+  return { kind: 'model', id, name: freeName(kind, taken), title, folded: true, of: kind, fields };
+}
+
+export const meantBy = ({ name, title }: Pick<Cell, 'name' | 'title'>): Meant => ({
+  path: name,
+  title: lowered(title),
+});
+
+/** A title in the middle of a sentence; an abbreviation stays as it is. */
+export const lowered = (title: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;

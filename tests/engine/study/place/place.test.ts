@@ -1,0 +1,146 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { noteFormulas, saidPath } from '../../../../engine/sheet/cells/index';
+import type { Document } from '../../../../engine/sheet/document';
+import { openText, serialise } from '../../../../engine/sheet/file';
+import { faultsOfLive, type Live, openLive, setLive } from '../../../../engine/sheet/live';
+import { sheetRemoval } from '../../../../engine/sheet/remove-sheet';
+import { cellsOf, sheetWith } from '../../../../engine/sheet/sheets';
+import { applyChanges } from '../../../../engine/sheet/transaction';
+import { library } from '../../../../engine/study/index';
+import { placeStudy, studies } from '../../../../engine/study/place/index';
+import type { StudyAnswer } from '../../../../engine/study/place/told';
+import { someOf } from '../../../cases';
+import { begun, forms } from './begun';
+
+const demo = (): Document => {
+  const opened = openText(
+    readFileSync(new URL('../../../../data/workbooks/quern-25.tetherwright.json', import.meta.url), 'utf8'),
+  );
+  if (!opened.ok) throw new Error(opened.message);
+  return opened.document;
+};
+
+type Placed = StudyAnswer & { readonly ok: true };
+
+function placed(name: string, live: Live, answers: Readonly<Record<string, string>> = {}): Placed {
+  const answer = placeStudy(studies.find((study) => study.name === name)!, live, library, answers);
+  if (!answer.ok) throw new Error(answer.message);
+  return answer;
+}
+
+/** Every study on a design, one after the other: the designs from the bare one on, and what each step put on. */
+function allOn(design: Document) {
+  const steps: { readonly before: Document; readonly answer: Placed }[] = [];
+  let live = openLive(design, library);
+  for (const { name } of studies) {
+    const before = live.compiled.document;
+    const answer = placed(name, live);
+    steps.push({ before, answer });
+    live = openLive(answer.document, library);
+  }
+  return { steps, live };
+}
+
+const designs: readonly (readonly [string, () => Document])[] = [
+  ['the demo', demo],
+  ...someOf(forms).map(
+    (form, k) => [`design ${k + 1}: ${form.drive} ${form.size}, ${form.span}`, () => begun(form)] as const,
+  ),
+];
+
+describe.each(designs)('on %s', (_, design) => {
+  const start = design();
+  const { steps, live } = allOn(start);
+
+  it('every study settles with no fault', () => {
+    expect(faultsOfLive(live).map(({ path, message }) => `${path}: ${message}`)).toEqual([]);
+  });
+  it('every sentence has its numbers', () => {
+    for (const cell of cellsOf(live.compiled.document)) {
+      if (cell.kind !== 'note') continue;
+      expect(cell.text, cell.name).not.toContain('@');
+      for (const [k, formula] of noteFormulas(cell.text).entries()) {
+        const slot = live.compiled.program.slotOf.get(saidPath(cell.name, k))!;
+        expect(live.state.m[slot], `{${formula}} of ${cell.title}`).not.toBeNaN();
+      }
+    }
+  });
+  it('the file with all studies opens again', () => {
+    const text = serialise(live.compiled.document);
+    const opened = openText(text);
+    expect(opened.ok && serialise(opened.document)).toBe(text);
+  });
+  it('taking a study off leaves the design as it was, to the byte', () => {
+    for (const { before, answer } of steps.toReversed()) {
+      const back = applyChanges(answer.document, sheetRemoval(answer.document, answer.sheet)).document;
+      expect(serialise(back)).toBe(serialise(before));
+    }
+  });
+});
+
+describe('a study', () => {
+  it('is in the list where it has a file, and the other way round', () => {
+    const files = readdirSync(new URL('../../../../data/studies/', import.meta.url));
+    expect(files.toSorted()).toEqual(studies.map(({ name }) => `${name}.json`).toSorted());
+    expect(studies.length).toBe(13);
+  });
+  it('asks which choice is meant where there are several, and takes the answer', () => {
+    const live = openLive(demo(), library);
+    const { asks, document } = placed('engine_and_tail', live);
+    expect(asks).toEqual([
+      {
+        as: 'stock',
+        question: 'Which choice is the tail stock?',
+        options: [
+          { name: 'stabiliser_stock', title: 'Stabiliser stock' },
+          { name: 'elevator_stock', title: 'Elevator stock' },
+          { name: 'fin_stock', title: 'Fin stock' },
+        ],
+        taken: 'stabiliser_stock',
+      },
+    ]);
+    expect(serialise(document)).toContain('"lines": "stabiliser_stock"');
+    const other = placed('engine_and_tail', live, { stock: 'fin_stock' });
+    expect(cellsOf(other.document).find((cell) => cell.name === 'station_chart')).toMatchObject({ lines: 'fin_stock' });
+  });
+  it('uses the variable that feeds a field, and makes one of a number, which keeps what was typed', () => {
+    const live = openLive(demo(), library);
+    const { says, document, sheet } = placed('wind_study', live);
+    expect(says).toEqual([
+      'Adds lap in wind, with everything as it is estimated until you type it.',
+      'Makes a slide of wind: 0 m/s to 13 m/s, now 5 m/s.',
+    ]);
+    const { pieces, took } = sheetWith(document, sheet)!;
+    expect(pieces.find((piece) => piece.kind === 'variables')).toMatchObject({
+      title: 'Try these',
+      rows: [{ name: 'wind', text: '5 m/s', low: '0 m/s', high: '13 m/s' }],
+    });
+    expect(took).toEqual({ 'air.wind': '5 m/s' });
+    expect(pieces.find((piece) => piece.name === 'wind_series')).toMatchObject({
+      axes: [{ of: 'wind' }, { of: 'guide_x' }],
+    });
+  });
+  it('leaves what a slide says now when its sheet goes', () => {
+    const { document, sheet } = placed('wind_study', openLive(demo(), library));
+    const moved = setLive(openLive(document, library), [['wind', '7 m/s']], library).live.compiled.document;
+    const back = applyChanges(moved, sheetRemoval(moved, sheet)).document;
+    expect(cellsOf(back).find((cell) => cell.name === 'air')).toMatchObject({ fields: { wind: '7 m/s' } });
+    expect(faultsOfLive(openLive(back, library))).toEqual([]);
+  });
+  it('tries a formula between ends and leaves it', () => {
+    const { document } = placed('gear_study', openLive(begun(forms[0]!), library));
+    const axis = cellsOf(document).find((cell) => cell.name === 'axle_series');
+    expect(axis).toMatchObject({
+      axes: [{ of: 'body.wheel_x', low: expect.stringMatching(/ mm$/), high: expect.stringMatching(/ mm$/) }],
+    });
+  });
+  it('says what it lacks', () => {
+    const { pieces: _, ...sheet } = demo().sheets[0]!;
+    const bare = openLive({ ...demo(), sheets: [{ ...sheet, pieces: [] }], figures: [], baseline: undefined }, library);
+    expect(placeStudy(studies[0]!, bare, library)).toEqual({
+      ok: false,
+      message: 'A study reads the weights: add a table of weight and balance first.',
+    });
+  });
+});

@@ -1,0 +1,62 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import type { StudyTold } from '../../../engine/index';
+import { useSheet } from '../../store/context';
+import { StudyPreview } from './study-preview';
+
+/** Questions that a builder asks, each ready to be put on the open design as a sheet; what it adds is said before it does. */
+export function StudyDialog() {
+  const sheet = useSheet();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const list = useSignal<readonly StudyTold[]>([]);
+  const chosen = useSignal<StudyTold | undefined>(undefined);
+  useEffect(() => {
+    dialog.current?.showModal();
+    void sheet.studyList().then((told) => {
+      list.value = told;
+    });
+  }, [sheet, list]);
+  const close = (): void => {
+    sheet.choosingStudy.value = false;
+  };
+  return (
+    <dialog ref={dialog} class="open-dialog study-dialog" aria-labelledby="study-title" onClose={close}>
+      <div class="dialog-head">
+        <h2 id="study-title">{chosen.value?.question ?? 'Add a study'}</h2>
+        <button type="button" class="word" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </div>
+      {chosen.value ? (
+        <StudyPreview
+          study={chosen.value}
+          onBack={() => {
+            chosen.value = undefined;
+          }}
+          onDone={() => dialog.current?.close()}
+        />
+      ) : (
+        <ul>
+          {list.value.map((study) => (
+            <li key={study.name}>
+              <button
+                type="button"
+                class="word"
+                data-study={study.name}
+                aria-describedby={`tells-${study.name}`}
+                onClick={() => {
+                  chosen.value = study;
+                }}
+              >
+                {study.question}
+              </button>
+              <p class="aside" id={`tells-${study.name}`}>
+                {study.tells}
+              </p>
+            </li>
+          ))}
+        </ul>
+      )}
+    </dialog>
+  );
+}
