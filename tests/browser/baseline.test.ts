@@ -64,10 +64,7 @@ test('a part that is added shows as a change', async () => {
   await button('Take this design as the baseline').click();
   await expect.poll(() => change('parts.mass')).toBe('0');
   await showSheet(page, 'Weights');
-  await page
-    .locator('#cell-parts')
-    .locator('.fold[aria-expanded="false"]')
-    .click();
+  await page.locator('#cell-parts').locator('.fold[aria-expanded="false"]').click();
   await page.getByText('What is often forgotten').click();
   await button('Add Fuel tubing and filter').click();
   await expect.poll(() => change('parts.mass')).toBe('+5');

@@ -39,10 +39,7 @@ test('a stack is built layer by layer, and the parts cut from it follow', async 
 test('the weight and balance table is saved as CSV', async () => {
   const { page, close } = await openSheet(browser);
   await showSheet(page, 'Weights');
-  await page
-    .locator('#cell-parts')
-    .locator('.fold[aria-expanded="false"]')
-    .click();
+  await page.locator('#cell-parts').locator('.fold[aria-expanded="false"]').click();
   const saved = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the table as CSV' }).click();
   const file = await saved;

@@ -41,10 +41,7 @@ const openFolds = (page: Page, places: readonly string[] = ['body']): Promise<vo
 
 async function unfoldParts(page: Page): Promise<void> {
   await showSheet(page, 'Weights');
-  await page
-    .locator('#cell-parts')
-    .locator('.fold[aria-expanded="false"]')
-    .click();
+  await page.locator('#cell-parts').locator('.fold[aria-expanded="false"]').click();
 }
 
 /** A block, a choice with its layers, a chart with its form and figures: the others of their kind are no different. */

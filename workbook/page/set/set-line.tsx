@@ -22,6 +22,7 @@ export function SetLine() {
     opened.value = 'none';
   };
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes the list that one of its buttons has opened.
     <div
       class="set-line"
       ref={room}

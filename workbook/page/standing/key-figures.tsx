@@ -1,5 +1,4 @@
 import { Fragment } from 'preact';
-import { verdict } from '../../cells/index';
 import { FaultWords } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
@@ -12,9 +11,7 @@ export function KeyFigures() {
   const figures = sheet.part('figures');
   const inRoles = figures.map(sheet.rolePath);
   const cautions = sheet.offered.value?.cautions ?? [];
-  const broken = new Set(
-    sheet.checks.value.filter((check) => verdict(check, sheet).kind === 'broken').map(({ of }) => of.trim()),
-  );
+  const broken = new Set(sheet.stops.value.map(({ of }) => of.trim()));
   return (
     <section class="figures" aria-labelledby="figures-title">
       <div class="figures-head">

@@ -6,18 +6,16 @@ import { useSheet } from '../../store/context';
 /** What is broken, before all else; a press leads to it. */
 export function Stops() {
   const sheet = useSheet();
-  const broken = sheet.checks.value
-    .map((check) => ({ check, now: verdict(check, sheet) }))
-    .filter(({ now }) => now.kind === 'broken');
+  const broken = sheet.stops.value;
   if (broken.length === 0) return null;
   return (
     <section class="stops" aria-label="Stops">
       <ul>
-        {broken.map(({ check, now }) => (
+        {broken.map((check) => (
           <li key={check.id} data-stop={check.name}>
             <Mark holds={false} />
             <WayTo place={{ cell: check.id, path: check.name }}>{check.title}</WayTo>
-            <span class="check-words">{now.words}</span>
+            <span class="check-words">{verdict(check, sheet).words}</span>
           </li>
         ))}
       </ul>

@@ -1,4 +1,4 @@
-import { DrawingView, verdict } from '../../cells/index';
+import { DrawingView } from '../../cells/index';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 
@@ -9,7 +9,7 @@ const FIGURES = 3;
 export function Strip() {
   const sheet = useSheet();
   const title = sheet.drawingTitle.value;
-  const stops = sheet.checks.value.filter((check) => verdict(check, sheet).kind === 'broken').length;
+  const stops = sheet.stops.value.length;
   return (
     <aside class="strip" aria-label="Drawing and three figures">
       {title !== undefined && <DrawingView title={title} arrangement="strip" />}
