@@ -106,6 +106,41 @@ describe.each([
     }
   });
 
+  test('the ring of the present design is dragged along its axis in one step of undo, by Shift and arrows too', async () => {
+    const chart = cell(page, 'lines_kind').locator('.chart-read');
+    const ring = chart.locator('.chart-now').first();
+    const undo = page.getByRole('button', { name: 'Undo', exact: true });
+    const place = (): Promise<number> => ring.evaluate((div) => Number.parseFloat((div as HTMLElement).style.left));
+    await ring.scrollIntoViewIfNeeded();
+    const before = await place();
+    const box = (await ring.boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    if (viewport === PHONE) {
+      const touch = await page.context().newCDPSession(page);
+      const at = (type: 'touchStart' | 'touchMove', by: number) =>
+        touch.send('Input.dispatchTouchEvent', { type, touchPoints: [{ x: x + by, y }] });
+      await at('touchStart', 0);
+      for (const by of [8, 16, 24, 32]) await at('touchMove', by);
+      await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    } else {
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      for (const by of [8, 16, 24, 32]) await page.mouse.move(x + by, y);
+      await page.mouse.up();
+    }
+    await expect.poll(place).toBeGreaterThan(before + 2);
+    await undo.click();
+    await expect.poll(place).toBeCloseTo(before, 1);
+
+    await chart.focus();
+    await page.keyboard.press('Shift+ArrowLeft');
+    await expect.poll(place).toBeLessThan(before);
+    await expect.poll(() => chart.locator('[role="status"]').textContent()).toMatch(/^engine station [-−]\d/i);
+    await undo.click();
+    await expect.poll(place).toBeCloseTo(before, 1);
+    expect(sheet.troubles).toEqual([]);
+  });
+
   test('a chart is set up by keys: kind, source, across, what is shown, each at once in the picture', async () => {
     const form = cell(page, 'lines_kind').locator('.set-up');
     await form.locator('summary').focus();

@@ -4,7 +4,7 @@ export { Curve, GhostCurve } from './frame/curve';
 export type { TableData } from './frame/figures';
 export { halo, round } from './frame/marks';
 export { lineStyle } from './frame/palette';
-export type { ChartProps } from './frame/props';
+export type { ChartProps, Hand } from './frame/props';
 export type { ReadSeries } from './frame/readings';
 export { causesSentence } from './frame/spread-words';
 export { changeTitle, effectsIn } from './levers/layout';

@@ -62,7 +62,7 @@ test('the chart is an image with its title and what to see in words', () => {
   const svg = show(balance);
   expect(svg.getAttribute('role')).toBe('img');
   expect(svg.getAttribute('aria-label')).toMatch(
-    /^CG against engine station, for each tail stock\. Lines of CG aft of the root leading edge, mm and CG on the mean chord, % over engine station, mm; one each for balsa, balsa–ply and light ply\. Each 10 mm of engine station changes/,
+    /^CG against engine station, for each tail stock\. Lines of CG aft of the root leading edge, mm and CG on the mean chord, % over engine station, mm; one each: balsa; balsa–ply; light ply\. Each 10 mm of engine station changes/,
   );
   expect(page.body.querySelector('figcaption')!.textContent).toBe(
     svg.getAttribute('aria-label')!.slice(svg.getAttribute('aria-label')!.indexOf('Each 10 mm')),

@@ -1,7 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import { type ChartCell, chartNeeds, chartSource } from '../../../engine/index';
-import { Chart, type ChartProps } from '../../charts/index';
+import { type ChartCell, chartNeeds, chartSource, textAt } from '../../../engine/index';
+import { Chart, type ChartProps, type Hand } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import type { Sheet } from '../../store/sheet';
@@ -62,6 +62,18 @@ function watchSource(cell: ChartCell, sheet: Sheet): () => void {
   }
 }
 
+/** Moves the present design from a chart: what is typed as a plain number can be moved, what is calculated cannot. */
+const handOf = (sheet: Sheet): Hand => ({
+  takes(path) {
+    const info = sheet.name(path);
+    if (!info?.settable || info.options) return false;
+    const text = textAt(sheet.document.value, path) ?? '';
+    return text === '' || !sheet.isComputed(text, info.unit);
+  },
+  move: sheet.drag,
+  rest: sheet.rest,
+});
+
 /** What the sheet has for a chart now; undefined where nothing is computed yet. */
 function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
   const snapshot = sheet.snapshot.value;
@@ -69,7 +81,8 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
   const { values, baseline } = snapshot;
   const checks = sheet.checks.value.filter((check) => cell.checks?.includes(check.name) ?? true);
   const { names, moving, optionTitle } = sheet;
-  const common = { cell, names: names.value, values, baseline, moving: moving.value, checks, optionTitle };
+  const hand = handOf(sheet);
+  const common = { cell, names: names.value, values, baseline, moving: moving.value, checks, optionTitle, hand };
   switch (chartSource(cell)) {
     case 'sweep': {
       const progress = cell.series === '' ? undefined : sheet.sweeps.progress(cell.series).value;

@@ -19,6 +19,7 @@ export const ContourChart = chartOf({
   Over: Names,
   about: ({ data: { family, along } }) =>
     aboutChart('Lines of equal value', [family.panels[0]!.title], [family.across.title, along.title]),
+  moves: ({ family, along }) => ({ across: family.across, up: along }),
   sentences: contourSentences,
   readings: contourReadings,
   table: contourTable,

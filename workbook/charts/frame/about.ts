@@ -1,6 +1,6 @@
 import { inSentence, listed } from './words';
 
-/** "Lines of CG, mm, over engine station, mm; one each for balsa and light ply." */
+/** "Lines of CG, mm over engine station, mm; one each: balsa, 5 mm; light ply, 3 mm." */
 export function aboutChart(
   kind: string,
   of: readonly string[],
@@ -10,5 +10,5 @@ export function aboutChart(
   const shown = of.length > 0 ? ` of ${listed(of.map(inSentence))}` : '';
   const axes = over.length > 0 ? ` over ${listed(over.map(inSentence))}` : '';
   const named = each.filter((name) => name !== '');
-  return `${kind}${shown}${axes}${named.length > 0 ? `; one each for ${listed(named)}` : ''}.`;
+  return `${kind}${shown}${axes}${named.length > 0 ? `; one each: ${named.join('; ')}` : ''}.`;
 }

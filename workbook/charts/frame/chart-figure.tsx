@@ -2,6 +2,8 @@ import './charts.css';
 import type { ComponentChildren, JSX } from 'preact';
 import type { Point } from '../../drawing/index';
 import { Figures, type TableData } from './figures';
+import type { Handle } from './moves';
+import type { Hand } from './props';
 import { ReadOut } from './read-out';
 import type { ReadSeries } from './readings';
 
@@ -15,6 +17,9 @@ export interface ChartFigureProps {
   readonly height: number;
   /** The present design. */
   readonly start?: Point | undefined;
+  /** Marks that can be moved, and who moves them. */
+  readonly handles?: readonly Handle[];
+  readonly hand?: Hand | undefined;
   readonly series: () => readonly ReadSeries[];
   readonly table: () => TableData;
   readonly children: ComponentChildren;
@@ -22,7 +27,7 @@ export interface ChartFigureProps {
 
 /** What every chart has: a picture that can be read out, a sentence or two under it, and its numbers. */
 export function ChartFigure(props: ChartFigureProps): JSX.Element {
-  const { title, about = '', width, height, start, series, table, children } = props;
+  const { title, about = '', width, height, start, handles, hand, series, table, children } = props;
   const sentences = props.sentences.filter((sentence) => sentence !== '');
   return (
     <figure class="chart-picture">
@@ -32,6 +37,8 @@ export function ChartFigure(props: ChartFigureProps): JSX.Element {
         width={width}
         height={height}
         start={start}
+        handles={handles}
+        hand={hand}
         series={series}
       >
         {children}

@@ -4,6 +4,7 @@ import { type Point, useWidth } from '../../drawing/index';
 import { ChartFigure } from './chart-figure';
 import type { TableData } from './figures';
 import { Hatch } from './hatch';
+import { handlesOf, type Movable } from './moves';
 import { AxisTitleWords, PanelFrame, Spots, TitleWords, ZoneNames } from './panel-view';
 import type { DrawnPanel, Laid } from './panels';
 import { PLAIN_WIDTH } from './place-holder';
@@ -33,6 +34,8 @@ export interface ChartKind<P extends ChartProps, D, N extends DrawnPanel, L exte
   sentences(drawn: Drawn<P, D, L>): readonly string[];
   readings(drawn: Drawn<P, D, L>): readonly ReadSeries[];
   table(drawn: Drawn<P, D, L>): TableData;
+  /** Along what the mark of the present design can be moved. */
+  moves?(data: D): Movable;
   /** Where reading by keys begins, if not at the present design. */
   start?(chart: L): Point | undefined;
 }
@@ -58,6 +61,8 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
         width={chart.width}
         height={chart.height}
         start={now?.at ?? kind.start?.(chart)}
+        handles={kind.moves ? handlesOf(kind.moves(data), chart.panels, of) : []}
+        hand={of.hand}
         series={() => kind.readings(drawn)}
         table={() => kind.table(drawn)}
       >

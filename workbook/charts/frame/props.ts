@@ -1,6 +1,15 @@
 import type { ChartCell, CheckCell, PartsCell, SweepProgress, TraceAnswer } from '../../../engine/index';
 import type { Names } from '../../drawing/index';
 
+/** How the present design is moved from a chart. */
+export interface Hand {
+  /** Whether a path is a number that may be set: neither a result, nor a choice, nor a formula. */
+  takes(path: string): boolean;
+  /** Types a number; a drag or the pressing of a key is one edit when it rests. */
+  move(path: string, text: string): void;
+  rest(byKeys: boolean): void;
+}
+
 /** What every chart is given. */
 interface Common {
   readonly cell: ChartCell;
@@ -14,6 +23,8 @@ interface Common {
   readonly checks: readonly CheckCell[];
   /** Title of an option ("balsa–ply"), where the document gives it one. */
   readonly optionTitle?: (path: string, option: string) => string | undefined;
+  /** Missing: the chart only shows. */
+  readonly hand?: Hand;
   /** Fixed width in pixels; missing: as wide as the place it stands in. */
   readonly width?: number;
 }

@@ -2,7 +2,11 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { ink, LABEL_SIZE, type Point, textWidth } from '../../drawing/index';
 import { fontFamily } from '../../theme/tokens';
+import { type Handle, textByKey, type Way } from './moves';
+import { NowHandles } from './now-handles';
+import type { Hand } from './props';
 import { nearestReading, nextReading, type ReadAt, type Reading, type ReadSeries, readingAt, said } from './readings';
+import { inSentence, listed } from './words';
 
 export interface ReadOutProps {
   readonly title: string;
@@ -12,6 +16,9 @@ export interface ReadOutProps {
   readonly height: number;
   /** Where reading by keyboard begins: the present design. */
   readonly start?: Point | undefined;
+  /** Marks that can be moved, and who moves them. */
+  readonly handles?: readonly Handle[] | undefined;
+  readonly hand?: Hand | undefined;
   readonly series: () => readonly ReadSeries[];
   readonly children: ComponentChildren;
 }
@@ -21,7 +28,9 @@ const REST_MS = 250;
 
 /** The picture of a chart with its values read out under the pointer, under the finger and by arrow keys. */
 export function ReadOut(props: ReadOutProps): JSX.Element {
-  const { title, says, width, height, start, series, children } = props;
+  const { title, says, width, height, start, handles = [], hand, series, children } = props;
+  const ways = handles[0]?.ways ?? [];
+  const pushing = useRef(false);
   const [at, setAt] = useState<ReadAt | undefined>(undefined);
   const [aloud, setAloud] = useState('');
   const byKeys = useRef(false);
@@ -44,6 +53,14 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
   };
   const press = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const pushed = event.shiftKey && hand ? textByKey(ways, event.key) : undefined;
+    if (pushed) {
+      event.preventDefault();
+      pushing.current = true;
+      hand!.move(pushed.way.path, pushed.text);
+      setAloud(`${pushed.way.title} ${pushed.text}`);
+      return;
+    }
     if (event.key === 'Escape') setAt(undefined);
     const now = series();
     const from = readingAt(now, at) ? at : undefined;
@@ -53,7 +70,13 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
     byKeys.current = true;
     setAt(next);
   };
+  const rest = (): void => {
+    if (!pushing.current) return;
+    pushing.current = false;
+    hand?.rest(true);
+  };
   const leave = (): void => {
+    rest();
     byKeys.current = false;
     setAt(undefined);
     setAloud('');
@@ -65,34 +88,41 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
       tabIndex={0}
       role="application"
       aria-roledescription="chart"
-      aria-label={`Values of ${title}. The arrow keys move along them.`}
+      aria-label={`Values of ${title}. The arrow keys move along them.${pushWords(ways)}`}
       onKeyDown={press}
+      onKeyUp={rest}
       onBlur={leave}
     >
-      <svg
-        ref={svg}
-        role="img"
-        aria-label={says}
-        width={width}
-        height={height}
-        viewBox={`0 0 ${width} ${height}`}
-        font-family={fontFamily}
-        font-size={LABEL_SIZE}
-        fill={ink('ink')}
-        style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
-        onPointerMove={follow}
-        onPointerDown={follow}
-        onPointerLeave={(event) => event.pointerType === 'mouse' && setAt(undefined)}
-      >
-        {children}
-        {reading && <Cross reading={reading} of={all[at!.series]!} width={width} />}
-      </svg>
+      <div class="chart-sheet" style={{ maxWidth: `${width}px` }}>
+        <svg
+          ref={svg}
+          role="img"
+          aria-label={says}
+          width={width}
+          height={height}
+          viewBox={`0 0 ${width} ${height}`}
+          font-family={fontFamily}
+          font-size={LABEL_SIZE}
+          fill={ink('ink')}
+          style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
+          onPointerMove={follow}
+          onPointerDown={follow}
+          onPointerLeave={(event) => event.pointerType === 'mouse' && setAt(undefined)}
+        >
+          {children}
+          {reading && <Cross reading={reading} of={all[at!.series]!} width={width} />}
+        </svg>
+        {hand && <NowHandles handles={handles} hand={hand} width={width} height={height} />}
+      </div>
       <p class="unseen" role="status">
         {aloud}
       </p>
     </div>
   );
 }
+
+const pushWords = (ways: readonly Way[]): string =>
+  ways.length === 0 ? '' : ` With Shift they set ${listed(ways.map(({ title }) => inSentence(title)))}.`;
 
 const begin = (all: readonly ReadSeries[], start: Point | undefined): ReadAt | undefined =>
   nearestReading(all, start ?? all[0]?.points[0]?.at ?? { x: 0, y: 0 });

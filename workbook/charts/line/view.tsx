@@ -18,6 +18,7 @@ export const LineChart = chartOf({
       [across.title],
       lines.map(({ label }) => label),
     ),
+  moves: ({ across, options }) => (options ? {} : { across }),
   sentences: lineSentences,
   readings: lineReadings,
   table: ({ of, data }) => lineTable(data, of),
