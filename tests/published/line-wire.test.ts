@@ -44,6 +44,10 @@ function check(name: string): void {
       const inside = last!.startsWith('<') ? low / 2 : last!.startsWith('>') ? 2 * low : (low + high!) / 2;
       const { young, shear } = musicWireModuli(inside / 1000);
       expect([young / 1e9, shear / 1e9]).toEqual([row.E_GPa, row.G_GPa]);
+      // To both ends of the class.
+      for (const edge of [low + 0.005, (high ?? low + 1) - 0.005]) {
+        if (high !== undefined) expect(musicWireModuli(edge / 1000).young / 1e9).toBe(row.E_GPa);
+      }
       if (last === '<0.8') expect(solid.modulus).toBe(young);
       return;
     }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { lineKinds } from '../../engine/library/tables/line-kinds';
 import { materials } from '../../engine/library/tables/materials';
 import { wire } from '../../engine/library/tables/wire';
-import { musicWireModuli } from '../../engine/physics/index';
+import { LINE_KINDS, lineLinearMass, musicWireModuli } from '../../engine/physics/index';
 import { csvRows, jsonOf } from './aero-rows';
 
 /* Every number of the library on wire, cable and lines, worked out again from published rows. */
@@ -133,6 +133,7 @@ describe('lines', () => {
       near(values.drag_coefficient!, isBraid ? 0.958 : 1.1, 1e-12, 'drag');
       const mass = isBraid ? 0.7 * fibre * area : (7 / 9) * density_kg_m3['302/304 stainless'] * area;
       near(values.linear_mass! / mass, 1, 2e-3, 'mass');
+      near(lineLinearMass(LINE_KINDS[values.kind!]!, values.diameter!) / mass, 1, 1e-9, 'mass by kind');
     },
   );
 });
