@@ -1,3 +1,4 @@
+export { correlateShares, lowerTriangle } from './correlated';
 export { type Determination, determine } from './covariance';
 export { solveDense } from './dense';
 export { gaussLegendre, integrate } from './gauss-legendre';

@@ -42,19 +42,24 @@ const LOADINGS = 4;
  *   M = Σ m_i,  x_cg = Σ m_i x_i / M (y and z alike)
  *   I_xx = Σ [I_xx,i + m_i (Δy² + Δz²)] and so on, Δ from the CG (parallel-axis theorem, own inertia given)
  *   I_xy = Σ m_i Δx Δy and so on: the plain sum of products; the element of the inertia tensor is −I_xy
- *   s_M² = Σ s_m,i²,  s_x² = Σ [((x_i − x_cg) s_m,i)² + (m_i s_x,i)²] / M²  (independent tolerances, first order)
+ *   s_M² = Σ_g (Σ s_m,i)²,  s_x² = {Σ_g [Σ (x_i − x_cg) s_m,i]² + Σ (m_i s_x,i)²} / M²  (first order)
+ *
+ * g: parts whose masses go together, since they are cut from one material (inner sums over one g; s_m,i of a cut-out counts negative);
+ * all else is independent.
  *
  * `rows`: PART_STRIDE numbers a part, as `writePart` writes them with stride 1. `fuel[i]`: row i is fuel and its mass is
- * that of a full tank. `share`: 0 to 1. Writes `FOLD_NAMES.length` numbers to `out`: kg, m, kg·m²; the same mass and CG
+ * that of a full tank. `share`: 0 to 1. `groups[i]`: the first row that row i goes together with, or i. `sums`: room for three numbers a row. Writes `FOLD_NAMES.length` numbers to `out`: kg, m, kg·m²; the same mass and CG
  * for no fuel, half and full; standard deviations; share of the mass without fuel that has been weighed.
  * Returns 'weightless' (and NaN) when the masses do not add up to more than nothing.
- * Derivation: statics of rigid bodies; propagation of independent errors as JCGM 100, eq. 10.
+ * Derivation: statics of rigid bodies; propagation of errors as JCGM 100, eq. 10 and, of those that go together, eq. 14.
  */
 export function foldParts(
   rows: Float64Array,
   fuel: readonly boolean[],
   share: number,
   out: Float64Array,
+  groups: Int32Array,
+  sums: Float64Array,
 ): 'weightless' | undefined {
   // Sums of mass and moments of everything but fuel, and of the fuel of a full tank.
   let m0 = 0;
@@ -111,6 +116,7 @@ export function foldParts(
   let varianceMass = 0;
   let varianceX = 0;
   let varianceY = 0;
+  sums.fill(0, 0, 3 * n);
   for (let i = 0; i < n; i++) {
     const o = i * PART_STRIDE;
     const f = fuel[i] ? share : 1;
@@ -124,11 +130,19 @@ export function foldParts(
     xy += m * dx * dy;
     xz += m * dx * dz;
     yz += m * dy * dz;
-    const sm = f * rows[o + 7]!;
+    const sm = m < 0 ? -f * rows[o + 7]! : f * rows[o + 7]!;
     const ss = m * rows[o + 8]!;
-    varianceMass += sm * sm;
-    varianceX += dx * dx * sm * sm + ss * ss;
-    varianceY += dy * dy * sm * sm + ss * ss;
+    const g = 3 * groups[i]!;
+    sums[g] = sums[g]! + sm;
+    sums[g + 1] = sums[g + 1]! + dx * sm;
+    sums[g + 2] = sums[g + 2]! + dy * sm;
+    varianceX += ss * ss;
+    varianceY += ss * ss;
+  }
+  for (let g = 0; g < n; g++) {
+    varianceMass += sums[3 * g]! * sums[3 * g]!;
+    varianceX += sums[3 * g + 1]! * sums[3 * g + 1]!;
+    varianceY += sums[3 * g + 2]! * sums[3 * g + 2]!;
   }
   out[AT_INERTIA] = xx;
   out[AT_INERTIA + 1] = yy;

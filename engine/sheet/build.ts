@@ -128,7 +128,13 @@ export interface FoldPartsSpec {
   readonly cell: string;
   readonly path: string;
   readonly fuelShare: Slot;
-  readonly rows: readonly { readonly path: string; readonly fuel: boolean; readonly row: Slot }[];
+  readonly rows: readonly {
+    readonly path: string;
+    readonly fuel: boolean;
+    readonly row: Slot;
+    /** What its mass is estimated from together with others: a material or a stack. */
+    readonly cutFrom: string | undefined;
+  }[];
   /** In the order of `foldNames`. */
   readonly folds: readonly Slot[];
   /** One a row: moment about the CG, and the same as a share. */

@@ -214,10 +214,19 @@ export interface SpreadRow {
   /** Text: as much above, where that is another amount than below; '' = the same. Not used for normal. */
   readonly above: string;
 }
+/** Two rows of a spread that are off together. */
+export interface SpreadPair {
+  readonly of: string;
+  readonly and: string;
+  /** Text: their correlation, −1 to 1. */
+  readonly text: string;
+}
 /** Tolerances: many designs whose numbers differ at random from what is typed. */
 export interface SpreadCell extends CellBase {
   readonly kind: 'tolerances';
   readonly rows: readonly SpreadRow[];
+  /** Missing: every row is off by itself. */
+  readonly pairs?: readonly SpreadPair[];
   /** Masses and places of all parts differ too, each by its own uncertainty. */
   readonly parts: boolean;
   /** Result paths. */

@@ -55,8 +55,10 @@ export interface LeversTold {
 export interface SpreadFactor {
   /** What is typed, or a number of a part. */
   readonly path: string;
-  /** `place`: all three stations of the part together. */
-  readonly what: 'value' | 'mass' | 'station' | 'place';
+  /** `place`: all three stations of the part together; `stuff`: all that is cut from one material; `together`: what is correlated. */
+  readonly what: 'value' | 'mass' | 'station' | 'place' | 'stuff' | 'together';
+  /** Of `together`: all of them. */
+  readonly paths?: readonly string[];
 }
 
 /** What a spread makes of one result, SI. */

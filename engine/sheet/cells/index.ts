@@ -45,6 +45,7 @@ export function kindOf<C extends Cell>(cell: C): CellKindOf<C> {
 export const knownKinds: readonly CellKind[] = cellKinds.map((kind) => kind.kind);
 
 export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
+export { cutFrom } from './cut-from';
 export { fittedResults } from './fit';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { leverPath } from './levers';
@@ -52,6 +53,6 @@ export { logErrorPath, logResults, logRowPath, MOST_LOG_ROWS } from './log';
 export { type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { numbersKey, OFF_WAYS, offKey } from './part-row';
-export { isPartNumber, MOST_SPREAD_SAMPLES, spreadPath } from './spread';
+export { isPartNumber, MOST_SPREAD_SAMPLES, pairPath, spreadPath } from './spread';
 export { axisPath } from './sweep';
 export { keptPath } from './table';

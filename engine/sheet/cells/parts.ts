@@ -3,6 +3,7 @@ import { ONE } from '../../units/index';
 import type { Builder } from '../build';
 import { PART_SHAPES, type Part, type PartsCell } from '../document';
 import type { Slot } from '../program';
+import { cutFrom } from './cut-from';
 import { baseEntries, textsEntry } from './entries';
 import type { CellKindOf } from './kind';
 import { isPartField, partFields } from './part-fields';
@@ -109,6 +110,7 @@ function layParts(cell: PartsCell, builder: Builder): void {
         rows: rows.map(({ row, numbers }) => ({
           path: `${cell.name}.${row.name}`,
           fuel: row.fuel ?? false,
+          cutFrom: cutFrom(row),
           row: numbers,
         })),
         folds: [...slots.values()],

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import { unitNamed } from '../../units/index';
+import { ONE, unitNamed } from '../../units/index';
 import type { Builder, Reach } from '../build';
-import { type PartsCell, SPREAD_KINDS, type SpreadCell, type SpreadRow } from '../document';
+import { type PartsCell, SPREAD_KINDS, type SpreadCell, type SpreadPair, type SpreadRow } from '../document';
 import { cellsOf } from '../sheets';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
@@ -18,6 +18,9 @@ const DIFFERS: ReadonlySet<Reach['kind']> = new Set(['variable', 'field', 'part'
 /** Path of what is typed for one row: `tip_spread.row1.size`. */
 export const spreadPath = (cell: Pick<SpreadCell, 'name'>, row: number): string => `${cell.name}.row${row + 1}`;
 
+/** Path of the correlation that is typed for one pair: `tip_spread.pair1`. */
+export const pairPath = (cell: Pick<SpreadCell, 'name'>, pair: number): string => `${cell.name}.pair${pair + 1}`;
+
 /** Tolerances: many designs whose numbers differ at random from what is typed, and what that makes of the results. */
 export const spreadCell: CellKindOf<SpreadCell> = {
   kind: 'tolerances',
@@ -31,15 +34,22 @@ export const spreadCell: CellKindOf<SpreadCell> = {
         above: v.string(),
       }),
     ),
+    pairs: v.optional(v.array(v.strictObject({ of: v.string(), and: v.string(), text: v.string() }))),
     parts: v.boolean(),
     wanted: v.array(v.string()),
     samples: v.pipe(v.number(), v.integer()),
     seed: v.pipe(v.number(), v.integer()),
   }),
   owns: (cell) => [cell.name],
-  texts: (cell) =>
-    cell.rows.flatMap((row, k) => SIZES.map((size) => ({ path: `${spreadPath(cell, k)}.${size}`, text: row[size] }))),
+  texts: (cell) => [
+    ...cell.rows.flatMap((row, k) =>
+      SIZES.map((size) => ({ path: `${spreadPath(cell, k)}.${size}`, text: row[size] })),
+    ),
+    ...(cell.pairs ?? []).map(({ text }, k) => ({ path: pairPath(cell, k), text })),
+  ],
   put(cell, path, text) {
+    const pair = cell.pairs?.findIndex((_, k) => path === pairPath(cell, k)) ?? -1;
+    if (pair >= 0) return { ...cell, pairs: withRow(cell.pairs!, pair, { ...cell.pairs![pair]!, text }) };
     for (const [k, row] of cell.rows.entries()) {
       const size = SIZES.find((each) => path === `${spreadPath(cell, k)}.${each}`);
       if (size) return { ...cell, rows: withRow(cell.rows, k, { ...row, [size]: text }) };
@@ -50,6 +60,7 @@ export const spreadCell: CellKindOf<SpreadCell> = {
   rewrite: (cell, change) =>
     mapFields(cell, {
       rows: mapRows(cell.rows, (row) => rewriteRow(row, change)),
+      ...(cell.pairs && { pairs: mapRows(cell.pairs, (pair) => rewritePair(pair, change)) }),
       wanted: mapRows(cell.wanted, change.path),
     }),
   lay(cell, builder) {
@@ -65,12 +76,48 @@ export const spreadCell: CellKindOf<SpreadCell> = {
       for (const size of SIZES) laySize(cell, k, row, size, builder);
       builder.later(() => checkRow(cell, k, builder, say));
     }
+    for (const k of (cell.pairs ?? []).keys()) layPair(cell, k, builder, say);
     builder.later(() => checkWanted(cell, builder, say));
   },
 };
 
 const rewriteRow = (row: SpreadRow, { formula, path }: Rewrite): SpreadRow =>
   mapFields(row, { of: path(row.of), size: formula(row.size), above: formula(row.above) });
+
+const rewritePair = (pair: SpreadPair, { formula, path }: Rewrite): SpreadPair =>
+  mapFields(pair, { of: path(pair.of), and: path(pair.and), text: formula(pair.text) });
+
+/** A correlation of two of the rows, typed as a number. */
+function layPair(cell: SpreadCell, k: number, builder: Builder, say: (message: string) => void): void {
+  const { of, and, text } = cell.pairs![k]!;
+  builder.text({
+    cell: cell.id,
+    path: pairPath(cell, k),
+    text,
+    kind: 'limit',
+    title: `correlation of ${of} and ${and}`,
+    doc: 'From −1 to 1: 0 is off by themselves, near 1 both too large or both too small.',
+    unit: '',
+    wants: { dimension: ONE },
+    range: [-0.999, 0.999],
+    detail: true,
+  });
+  const rows = new Set(cell.rows.map((row) => row.of));
+  for (const path of [of, and]) {
+    if (!rows.has(path)) {
+      say(
+        `${cell.name} has a correlation of ${of} and ${and}, but ${path} does not differ there. Let it differ, or take the correlation off.`,
+      );
+      return;
+    }
+  }
+  const alike = (each: SpreadPair): boolean =>
+    (each.of === of && each.and === and) || (each.of === and && each.and === of);
+  if (of === and) say(`${cell.name} has a correlation of ${of} with itself. Take it off, or name another thing.`);
+  else if (cell.pairs!.findIndex(alike) < k) {
+    say(`${cell.name} has two correlations of ${of} and ${and}. Take one of them off.`);
+  }
+}
 
 function whole(
   what: string,

@@ -12,7 +12,7 @@ export function foldPartsStep(spec: FoldPartsSpec): StepSpec {
   const share: Ranged = { path: `${path}.fuel`, slot: fuelShare, unit: '', range: [0, 1] };
   return {
     step: {
-      key: `fold ${path}: ${rows.map((row) => row.path + (row.fuel ? ' fuel' : '')).join(', ')}`,
+      key: `fold ${path}: ${rows.map((row) => row.path + (row.fuel ? ' fuel' : '') + (row.cutFrom ? ` of ${row.cutFrom}` : '')).join(', ')}`,
       kind: 'fold',
       cell,
       path,
@@ -27,6 +27,8 @@ export function foldPartsStep(spec: FoldPartsSpec): StepSpec {
           Int32Array,
         ];
         const onBoard = column(fuelShare);
+        const groups = groupsOf(rows);
+        const sums = new Float64Array(3 * rows.length);
         const gathered = new Float64Array(rows.length * PART_STRIDE);
         const folded = new Float64Array(FOLD_NAMES.length);
         const moment = new Float64Array(rows.length);
@@ -43,7 +45,7 @@ export function foldPartsStep(spec: FoldPartsSpec): StepSpec {
               const [o, at] = [r * PART_STRIDE, from[r]! + i];
               for (let k = 0; k < PART_STRIDE; k++) gathered[o + k] = m[at + k * stride]!;
             }
-            if (foldParts(gathered, fuel, f, folded)) {
+            if (foldParts(gathered, fuel, f, folded, groups, sums)) {
               why[i] = 1;
               continue;
             }
@@ -63,3 +65,9 @@ export function foldPartsStep(spec: FoldPartsSpec): StepSpec {
         : { path: share.path, message: tellBreach(share, read(share.slot)) },
   };
 }
+
+/** Per row the first one that is cut from the same, or itself. */
+const groupsOf = (rows: FoldPartsSpec['rows']): Int32Array =>
+  Int32Array.from(rows, ({ cutFrom }, i) =>
+    cutFrom === undefined ? i : rows.findIndex((each) => each.cutFrom === cutFrom),
+  );

@@ -111,7 +111,11 @@ function typedSpread(request: Request, live: Live, names: Names): Section {
   );
   if (faults.length > 0) return { out: '', data: {}, faults };
   const { samples = USUAL_SAMPLES, seed = USUAL_SEED } = request;
-  return spreadSection(live, planDesigns(live, { revision: 0, spread: '', inputs, wanted, samples, seed }), names);
+  return spreadSection(
+    live,
+    planDesigns(live, { revision: 0, spread: '', inputs, correlations: [], wanted, samples, seed }),
+    names,
+  );
 }
 
 /** Other designs than the cell of a spread asks for. */

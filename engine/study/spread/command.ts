@@ -50,8 +50,11 @@ function amountOf({ compiled }: Live, { path, unit, dimension }: NameInfo, apart
 }
 
 /** What a factor is called: what differs, and of a part all that goes together. */
-const factorName = ({ path, what }: SpreadFactor): string =>
-  what === 'place' ? `place of ${path.slice(0, path.lastIndexOf('.'))}` : path;
+function factorName({ path, what, paths }: SpreadFactor): string {
+  if (what === 'place') return `place of ${path.slice(0, path.lastIndexOf('.'))}`;
+  if (what === 'stuff') return `weight of what is cut from ${path}`;
+  return paths ? paths.join(' and ') : path;
+}
 
 /** What the spread makes of each result, in its unit, and the shares of its variance; then why designs have no answer. */
 export function spreadTable({ results, factors, causes, samples }: SpreadTold, names: Names): string {

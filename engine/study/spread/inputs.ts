@@ -1,6 +1,6 @@
-import type { Spread } from '../../numerics/index';
+import { lowerTriangle, type Spread } from '../../numerics/index';
 import { AT_MASS_SPREAD, AT_STATION_SPREAD } from '../../physics/index';
-import { isPartNumber, numbersKey, OFF_WAYS, offKey, spreadPath } from '../../sheet/cells/index';
+import { cutFrom, isPartNumber, numbersKey, OFF_WAYS, offKey, pairPath, spreadPath } from '../../sheet/cells/index';
 import type { PartsCell, SpreadCell, SpreadKind, SpreadRow } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
@@ -8,7 +8,7 @@ import { cellsOf } from '../../sheet/sheets';
 import { wiringOf } from '../../sheet/wiring';
 import type { SpreadFactor } from '../../terms/index';
 import { typedSlot } from '../run/axis';
-import type { SpreadInput } from './input';
+import type { Correlation, SpreadInput } from './input';
 
 /** Numbers that a spread may hold at a time. */
 const MOST_NUMBERS = 20_000_000;
@@ -106,25 +106,71 @@ function ownSpread({ path, way }: PartNumber, { compiled, state }: Live): number
   return state.m[numbers + (way === 'mass' ? AT_MASS_SPREAD : AT_STATION_SPREAD)]!;
 }
 
-/** Mass and place of every part that has no row of its own: normal, by its own standard deviations. */
+/**
+ * Mass and place of every part that has no row of its own: normal, by its own standard deviations. What is cut from one material or stack is off in
+ * mass together, by one draw, a cut-out the other way; not at all where the density of the material has a row.
+ */
 function inputsOfParts(named: readonly SpreadInput[], live: Live): SpreadInput[] {
   const taken = new Set(named.map(({ slot }) => slot));
-  return tablesOf(live).flatMap(({ name, rows }) =>
-    rows.flatMap((row) => {
+  const typed = new Set(named.map(({ path }) => path));
+  const stuffs = new Map<string, SpreadFactor>();
+  const factorOf = (stuff: string): SpreadFactor => {
+    const known = stuffs.get(stuff);
+    if (known) return known;
+    const factor: SpreadFactor = { path: stuff, what: 'stuff' };
+    stuffs.set(stuff, factor);
+    return factor;
+  };
+  return tablesOf(live).flatMap(({ name, rows }) => {
+    const cuts = rows.map(cutFrom);
+    return rows.flatMap((row, k) => {
       const path = `${name}.${row.name}`;
       const place: SpreadFactor = { path: `${path}.x`, what: 'place' };
-      const mass: SpreadFactor = { path: `${path}.mass`, what: 'mass' };
+      const stuff = cuts.filter((each) => each === cuts[k]).length > 1 ? cuts[k] : undefined;
+      const mass: SpreadFactor = stuff === undefined ? { path: `${path}.mass`, what: 'mass' } : factorOf(stuff);
       return OFF_WAYS.flatMap((way): SpreadInput[] => {
         const part = partNumber(path, way, live);
         if (!part || taken.has(part.slot)) return [];
-        const deviation = ownSpread(part, live);
-        if (!(deviation > 0)) return [];
-        const spread = { kind: 'normal', middle: 0, deviation } as const;
+        if (way === 'mass' && cuts[k] !== undefined && typed.has(`${cuts[k]}.density`)) return [];
+        const own = ownSpread(part, live);
+        if (!(own > 0)) return [];
+        const isCutOut = way === 'mass' && live.state.m[live.compiled.program.slotOf.get(`${path}.mass`)!]! < 0;
+        const spread = { kind: 'normal', middle: 0, deviation: isCutOut ? -own : own } as const;
         const factor = way === 'mass' ? mass : place;
-        return [{ path: `${path}.${way}`, slot: part.slot, spread, factor, unshown: true }];
+        const draw = way === 'mass' && stuff !== undefined ? { draw: stuff } : {};
+        return [{ path: `${path}.${way}`, slot: part.slot, spread, factor, unshown: true, ...draw }];
       });
-    }),
+    });
+  });
+}
+
+/** What is typed of how rows go together, or the sentence that says why it can't be. Inputs of rows stand in the order of the rows. */
+export function correlationsOf(cell: SpreadCell, live: Live): readonly Correlation[] | string {
+  const { m } = live.state;
+  const found: Correlation[] = [];
+  for (const [k, { of, and, text }] of (cell.pairs ?? []).entries()) {
+    const r = m[live.compiled.program.slotOf.get(pairPath(cell, k))!]!;
+    const place = (path: string): number => cell.rows.findIndex((row) => row.of === path);
+    if (Number.isNaN(r))
+      return `${cell.name} does not know the correlation of ${of} and ${and}: look at “${text}” there.`;
+    found.push({ one: place(of), other: place(and), r });
+  }
+  if (found.length > 0 && !lowerTriangle(matrixOf(cell.rows.length, found))) {
+    return `${cell.name} has correlations that cannot all hold at once. Look at those of things that are correlated with each other: if two go with a third, they go with each other too.`;
+  }
+  return found;
+}
+
+/** The correlation of each with each. */
+export function matrixOf(count: number, correlations: readonly Correlation[]): number[][] {
+  const matrix = Array.from({ length: count }, (_, k) =>
+    Array.from({ length: count }, (_, l): number => (k === l ? 1 : 0)),
   );
+  for (const { one, other, r } of correlations) {
+    matrix[one]![other] = r;
+    matrix[other]![one] = r;
+  }
+  return matrix;
 }
 
 /** A formula that differs by itself no longer follows what it names: that may not differ too, unseen. */

@@ -28,13 +28,20 @@ function rowsOf(parts: readonly PartRow[]): Float64Array {
   });
   return rows;
 }
-function fold(parts: readonly PartRow[], fuel: readonly number[] = [], share = 0) {
+function fold(
+  parts: readonly PartRow[],
+  fuel: readonly number[] = [],
+  share = 0,
+  groups: readonly number[] = parts.map((_, i) => i),
+) {
   const out = new Float64Array(FOLD_NAMES.length);
   const why = foldParts(
     rowsOf(parts),
     parts.map((_, i) => fuel.includes(i)),
     share,
     out,
+    Int32Array.from(groups),
+    new Float64Array(3 * parts.length),
   );
   return { why, ...Object.fromEntries(FOLD_NAMES.map((name, i) => [name, out[i]!])) } as { why?: string } & Record<
     (typeof FOLD_NAMES)[number],
@@ -266,5 +273,20 @@ describe('moments about the CG', () => {
     momentsAboutCg(rowsOf(parts), [false, false, false], 0, body.x, moments, shares);
     expect(moments[0]).toBeCloseTo(-0.03, 15);
     expect([...shares].map((s) => Math.round(s * 1e12) / 1e12)).toEqual([-1, 0.666666666667, 0.333333333333]);
+  });
+  it('adds masses that go together before their squares', () => {
+    const three = [
+      point(0.1, 0, 0, 0, { massTolerance: 0.003 }),
+      point(0.1, 1, 0, 0, { massTolerance: 0.004 }),
+      point(0.2, 0, 0, 0, { massTolerance: 0.012 }),
+    ];
+    expect(fold(three).mass_sd).toBeCloseTo(0.013, 15);
+    expect(fold(three, [], 0, [0, 0, 2]).mass_sd).toBeCloseTo(Math.hypot(0.007, 0.012), 15);
+    // x_cg = 0.25: (0.75 · 0.004 − 0.25 · 0.003) together, −0.25 · 0.012 by itself, over the mass.
+    expect(fold(three, [], 0, [0, 0, 2]).x_sd).toBeCloseTo(Math.hypot(0.00225, 0.003) / 0.4, 15);
+  });
+  it('lets a cut-out of the same stuff be off the other way', () => {
+    const cut = [point(0.3, 0, 0, 0, { massTolerance: 0.03 }), point(-0.1, 0, 0, 0, { massTolerance: 0.01 })];
+    expect(fold(cut, [], 0, [0, 0]).mass_sd).toBeCloseTo(0.02, 15);
   });
 });

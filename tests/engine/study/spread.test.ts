@@ -119,6 +119,124 @@ describe('what is typed of a row', () => {
   });
 });
 
+describe('correlations', () => {
+  const two = documentOf([
+    variables('set', variable('a', '', '10'), variable('b', '', '20')),
+    formula('sum', { y: 'a + b', z: 'a - b' }),
+  ]);
+  const rows = [row('a', '1'), row('b', '1')];
+  const pair = (text: string, of = 'a', and = 'b') => [{ of, and, text }];
+  const run = (text: string) => told(two, spread({ rows, pairs: pair(text), wanted: ['y', 'z'], samples: 8000 }));
+  it('make a sum spread more and a difference less, as the closed form says', () => {
+    for (const r of [-0.8, 0, 0.5, 0.9]) {
+      const { results } = run(`${r}`);
+      const error = ERRORS / Math.sqrt(2 * 8000);
+      expect(Math.abs(results[0]!.deviation / Math.sqrt(2 + 2 * r) - 1)).toBeLessThan(error);
+      expect(Math.abs(results[1]!.deviation / Math.sqrt(2 - 2 * r) - 1)).toBeLessThan(error);
+    }
+  });
+  it('have one share of the variance together, beside what is off by itself', () => {
+    const three = spread({ rows: [...rows, row('c', '2')], pairs: pair('0.5'), wanted: ['y'] });
+    const { factors, results } = told(linear, three);
+    expect(factors).toEqual([
+      { path: 'a', what: 'together', paths: ['a', 'b'] },
+      { path: 'c', what: 'value' },
+    ]);
+    // 3 a + 2 b + c: 9 + 4 + 6 of the two, 4 of c.
+    const [both, alone] = results[0]!.first;
+    expect(Math.abs(both! - 19 / 23)).toBeLessThan(ERRORS * results[0]!.firstError[0]!);
+    expect(Math.abs(alone! - 4 / 23)).toBeLessThan(ERRORS * results[0]!.firstError[1]!);
+  });
+  /*
+   * JCGM 101:2008, 9.4: power lost in comparing microwave power meters, y = x1² + x2², both with u = 0.005; x2 = 0 (from memory; with the closed form
+   * of the variance, 4 u² (x1² + x2²) + 4 u⁴ (1 + r²) + 8 r u² x1 x2): y = 150 and 2551 × 10⁻⁶ with u(y) = 112 and 502 uncorrelated, 121
+   * and 505 where r = 0.9.
+   */
+  it.each([
+    [0.01, 0, 150e-6, 112e-6],
+    [0.01, 0.9, 150e-6, 121e-6],
+    [0.05, 0, 2550e-6, 502e-6],
+    [0.05, 0.9, 2550e-6, 505e-6],
+  ])('JCGM 101, 9.4: x1 = %f, r = %f', (x1, r, y, u) => {
+    const N = 40_000;
+    const design = documentOf([
+      variables('set', variable('x1', '', `${x1}`), variable('x2', '', '0')),
+      formula('loss', { y: 'x1^2 + x2^2' }),
+    ]);
+    const cell = spread({
+      rows: [row('x1', '0.005'), row('x2', '0.005')],
+      pairs: pair(`${r}`, 'x1', 'x2'),
+      wanted: ['y'],
+      samples: N,
+    });
+    const [found] = told(design, cell).results;
+    expect(Math.abs(found!.mean - y)).toBeLessThan((ERRORS * u) / Math.sqrt(N) + 0.5e-6);
+    const closed = Math.sqrt(4 * 25e-6 * x1 * x1 + 4 * 625e-12 * (1 + r * r));
+    expect(Math.abs(closed - u)).toBeLessThan(0.6e-6);
+    // y is skew near 0: its own kurtosis widens the scatter of the deviation by less than twice.
+    expect(Math.abs(found!.deviation / closed - 1)).toBeLessThan((2 * ERRORS) / Math.sqrt(2 * N));
+  });
+  it('are refused where they cannot be', () => {
+    const why = (pairs: SpreadCell['pairs'], more: readonly SpreadRow[] = []) =>
+      refusal(linear, spread({ rows: [...rows, ...more], pairs: pairs!, wanted: ['y'] }));
+    expect(why(pair('high'))).toBe('shop does not know the correlation of a and b: look at “high” there.');
+    const impossible = [...pair('0.9'), ...pair('0.9', 'b', 'c'), ...pair('-0.9', 'a', 'c')];
+    expect(why(impossible, [row('c', '1')])).toBe(
+      'shop has correlations that cannot all hold at once. Look at those of things that are correlated with each other: if two go with a third, they go with each other too.',
+    );
+  });
+});
+
+describe('what is cut from one material', () => {
+  const cut = (volume: string, x: string, more = {}) => ({ volume, material: 'soft_wood', x, ...more });
+  const design = (tolerance = {}) =>
+    documentOf([
+      parts([
+        part('engine', 'point', { mass: '200 g', x: '-150', mass_tolerance: '0.1 mg', station_tolerance: '0.1 µm' }),
+        part('wing', 'solid', cut('1000 cm³', '95', { station_tolerance: '0.1 µm', ...tolerance })),
+        part('body', 'solid', cut('500 cm³', '200', { station_tolerance: '0.1 µm' })),
+        part('hole', 'solid', cut('-100 cm³', '200', { station_tolerance: '0.1 µm' })),
+      ]),
+    ]);
+  const run = (document: Document) =>
+    told(document, spread({ parts: true, wanted: ['parts.mass', 'parts.x'], samples: 4000 }));
+  const reads = (document: Document) => {
+    const live = openLive(document, library);
+    return (path: string): number => live.state.m[live.compiled.program.slotOf.get(path)!]!;
+  };
+  const error = ERRORS / Math.sqrt(2 * 4000) + 0.01;
+  it('is off in weight together: the density differs once, a cut-out the other way', () => {
+    const read = reads(design());
+    const wood = read('parts.wing.mass') + read('parts.body.mass') + read('parts.hole.mass');
+    expect(read('parts.mass_sd') / (0.1 * wood)).toBeCloseTo(1, 4);
+    const { results, factors } = run(design());
+    expect(Math.abs(results[0]!.deviation / (0.1 * wood) - 1)).toBeLessThan(error);
+    expect(Math.abs(results[1]!.deviation / read('parts.x_sd') - 1)).toBeLessThan(error + 0.02);
+    expect(factors.filter(({ what }) => what !== 'place')).toEqual([
+      { path: 'parts.engine.mass', what: 'mass' },
+      { path: 'soft_wood', what: 'stuff' },
+    ]);
+  });
+  it('is off by itself where the part says how far, or was weighed', () => {
+    const read = reads(design({ mass_tolerance: '10 g' }));
+    const rest = 0.1 * (read('parts.body.mass') + read('parts.hole.mass'));
+    expect(read('parts.mass_sd') / Math.hypot(0.01, rest)).toBeCloseTo(1, 4);
+    const { results } = run(design({ mass_tolerance: '10 g' }));
+    expect(Math.abs(results[0]!.deviation / read('parts.mass_sd') - 1)).toBeLessThan(error);
+  });
+  it('is not off twice where the density itself has a row', () => {
+    const plank = { table: 'materials', name: 'plank', title: 'Plank', source: 'weighed' };
+    const plain = design();
+    const own: Document = {
+      ...JSON.parse(JSON.stringify(plain).replaceAll('soft_wood', 'plank')),
+      rows: [{ ...plank, values: { density: '400 kg/m³' } }],
+    };
+    const rows = [row('plank.density', '20 kg/m³')];
+    const [mass] = told(own, spread({ parts: true, rows, wanted: ['parts.mass'], samples: 4000 })).results;
+    expect(Math.abs(mass!.deviation / (20 * 1.4e-3) - 1)).toBeLessThan(error);
+  });
+});
+
 describe('the uncertainty of the parts', () => {
   const design = documentOf([
     parts([

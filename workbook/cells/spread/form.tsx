@@ -6,6 +6,7 @@ import { AddFrom, Labelled, type PickOption } from '../shared/pick';
 import { Tick } from '../shared/tick';
 import { Typed } from '../shared/typed';
 import { nameOptions, Wanted } from '../shared/wanted';
+import { SpreadPairs } from './pairs';
 import { SpreadRowForm } from './row';
 import { titleOfRow } from './words';
 
@@ -26,7 +27,7 @@ export function SpreadForm({ cell }: { cell: SpreadCell }) {
           index={k}
           options={free(row.of)}
           onChange={(to) => change({ rows: cell.rows.with(k, to) })}
-          onRemove={() => change({ rows: cell.rows.toSpliced(k, 1) })}
+          onRemove={() => change(without(cell, k))}
         />
       ))}
       <div class="set-up-fields">
@@ -38,6 +39,7 @@ export function SpreadForm({ cell }: { cell: SpreadCell }) {
           onAdd={(of) => change({ rows: [...cell.rows, newRow(of)] })}
         />
       </div>
+      <SpreadPairs cell={cell} onChange={(pairs) => change({ pairs })} />
       <div class="ticks">
         <Tick on={cell.parts} onChange={(parts) => change({ parts })}>
           With the uncertainty of the parts
@@ -71,6 +73,13 @@ export function SpreadForm({ cell }: { cell: SpreadCell }) {
     </>
   );
 }
+
+/** A row gone, with the correlations that name it. */
+const without = ({ rows, pairs }: SpreadCell, k: number): Partial<SpreadCell> => {
+  const { of } = rows[k]!;
+  const left = pairs?.filter((pair) => pair.of !== of && pair.and !== of);
+  return { rows: rows.toSpliced(k, 1), ...(left && { pairs: left }) };
+};
 
 /** By an amount that is still to be typed; of a part by its own uncertainty. */
 const newRow = (of: string): SpreadRow => ({ of, distribution: 'normal', size: '', above: '' });

@@ -9,7 +9,10 @@ import type { Names } from '../../drawing/index';
 import { capital, inSentence, leftOut } from './words';
 
 /** What a factor of a spread is called: "Tip weight", "Weight of engine", "Place of tank". */
-export function factorTitle({ path, what }: SpreadFactor, names: Names): string {
+export function factorTitle({ path, what, paths }: SpreadFactor, names: Names): string {
+  if (paths)
+    return paths.map((each, k) => (k === 0 ? capital : inSentence)(names.get(each)?.title ?? each)).join(' and ');
+  if (what === 'stuff') return `Weight of what is cut from ${inSentence(stuffTitle(path, names))}`;
   const title = names.get(path)?.title ?? path;
   if (what === 'value') return capital(title);
   // A station is called by its part already, before a colon; a mass is called as its part is.
@@ -17,6 +20,12 @@ export function factorTitle({ path, what }: SpreadFactor, names: Names): string 
   const part = inSentence(what === 'mass' || colon < 0 ? title : title.slice(0, colon));
   if (what === 'mass') return `Weight of ${part}`;
   return what === 'place' ? `Place of ${part}` : `Station ${path.slice(path.lastIndexOf('.') + 1)} of ${part}`;
+}
+
+/** A material by its title, which stands before what its density is called; a stack by its own. */
+function stuffTitle(path: string, names: Names): string {
+  const density = names.get(`${path}.density`)?.title;
+  return density?.split(': ')[0] ?? names.get(path)?.title ?? path;
 }
 
 /** A share of the variance in whole percent; what is under one is said so. */

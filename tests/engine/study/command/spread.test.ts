@@ -51,7 +51,15 @@ describe('a spread', () => {
     const at = live.state.m[slot]!;
     const spread = { kind: 'normal', middle: at, deviation: 1e-3 } as const;
     const inputs = [{ path: 'a', slot, spread }];
-    const plan = planDesigns(live, { revision: 0, spread: '', inputs, wanted: ['a'], samples: 4000, seed: 1 });
+    const plan = planDesigns(live, {
+      revision: 0,
+      spread: '',
+      inputs,
+      correlations: [],
+      wanted: ['a'],
+      samples: 4000,
+      seed: 1,
+    });
     const [told] = runPlan(live, plan).spread!.results;
     // Every stratum holds one design, so the mean is far closer than at random.
     expect(Math.abs(told!.mean - at)).toBeLessThan(1e-5);
