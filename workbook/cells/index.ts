@@ -1,6 +1,8 @@
+export { blockOffer } from './block/offer';
 export { CellView } from './cell-view';
 export { verdict } from './check/verdict';
 export { DrawingView } from './drawing/view';
 export { AddHere, columnOf, commandsOf, focusContent, gapsOf, standingDrawing, TitleForm } from './frame/index';
 export { lineOf } from './line';
-export { blockOffer, type Offer, plainOffers } from './new/index';
+export { plainOffers } from './offers';
+export type { Offer } from './shared/new-cell';

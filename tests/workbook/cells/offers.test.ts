@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { cellsOf, type Document } from '../../../engine/index';
 import { knownKinds } from '../../../engine/sheet/cells/index';
-import { plainOffers } from '../../../workbook/cells/new/index';
+import { plainOffers } from '../../../workbook/cells/offers';
 import { onOneSheet } from '../../engine/sheet/one-sheet';
 
 const demo: Document = JSON.parse(

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type Cell, cellsOf, type Document, rename, retitleCell } from '../../../engine/index';
 import { openLive } from '../../../engine/sheet/live';
 import { faultsOf } from '../../../engine/sheet/sentences';
-import { plainOffers } from '../../../workbook/cells/new/index';
+import { plainOffers } from '../../../workbook/cells/offers';
 import { createCellCommands } from '../../../workbook/store/cell-commands';
 import { createEditor } from '../../../workbook/store/editor';
 import { someOf } from '../../cases';

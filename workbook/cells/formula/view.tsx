@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { type FormulaCell, freeName, takenNames } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { newLine } from '../new/index';
 import { moved } from '../rows/index';
 import { FormulaLine } from './line';
+import { newLine } from './offer';
 
 /** Ruled calculation lines: name left, what is written in the middle, value right. */
 export function FormulaView({ cell }: { cell: FormulaCell }) {

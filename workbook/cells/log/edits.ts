@@ -1,5 +1,5 @@
 import { freeName, type LogCell, type LogColumn, type LogRow, nameFault } from '../../../engine/index';
-import { newLogRow } from '../new/index';
+import { newLogRow } from './offer';
 
 export const withLogRow = (cell: LogCell, k: number, row: LogRow): LogCell => ({
   ...cell,

@@ -1,12 +1,12 @@
 import { type LogCell, logErrorPath, type NameInfo } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { USUAL_ERRORS } from '../new/index';
 import { AddFrom, Pick } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
 import { isResult, nameOptions } from '../shared/wanted';
 import { isAxis } from '../sweep/form';
 import { withColumn, withoutColumn } from './edits';
+import { USUAL_ERRORS } from './offer';
 
 /** What was measured, what was set, and how far each reading may be off. */
 export function LogForm({ cell }: { cell: LogCell }) {

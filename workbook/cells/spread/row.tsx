@@ -1,9 +1,9 @@
 import { SPREAD_KINDS, type SpreadCell, type SpreadKind, type SpreadRow, spreadPath } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { beginning } from '../new/index';
 import { Pick, type PickOption } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
+import { beginning } from './offer';
 import { titleOfRow } from './words';
 
 const KIND_TITLES: Readonly<Record<SpreadKind, string>> = {

@@ -3,9 +3,9 @@ import { useMemo } from 'preact/hooks';
 import { type Change, cellsOf, type Document, takenNames, type VariablesCell } from '../../../engine/index';
 import { kept } from '../../controls/kept';
 import { useSheet } from '../../store/context';
-import { newVariable } from '../new/index';
 import { moved } from '../rows/index';
 import { copyOfVariable, withoutVariable, withVariable } from './edits';
+import { newVariable } from './offer';
 import { type RowActions, VariableRow } from './row';
 
 /** A schedule of dimension lines. */

@@ -1,14 +1,6 @@
-import {
-  type BlockCell,
-  cellsOf,
-  type Document,
-  type FitCell,
-  type LogCell,
-  type LogColumn,
-  type LogRow,
-} from '../../../engine/index';
-
-type Contents<C> = Omit<C, 'id' | 'name' | 'title'>;
+import type { Document, LogCell, LogColumn, LogRow } from '../../../engine/index';
+import { blocksOf } from '../shared/blocks-of';
+import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 /** How far readings may be off: common practice, no source. */
 export const USUAL_ERRORS = { time: '0.05 s', pull: '2 N', rpm: '100 rpm' } as const;
@@ -36,24 +28,11 @@ export function newLog(document: Document): Contents<LogCell> {
   };
 }
 
-/** Engines whose power a factor corrects. */
-const WITH_POWER = ['two_stroke', 'tachometer', 'thrust_law', 'measured_lap'];
-
-/** Drag and power from the last log of the sheet. */
-export function newFit(document: Document): Contents<FitCell> {
-  const flight = blocksOf(document, 'flight')[0]?.name;
-  const engine = WITH_POWER.flatMap((kind) => blocksOf(document, kind))[0]?.name;
-  return {
-    kind: 'fit',
-    log: cellsOf(document).findLast((cell) => cell.kind === 'log')?.name ?? '',
-    factors: [
-      ...(flight === undefined ? [] : [`${flight}.drag_factor`]),
-      ...(engine === undefined ? [] : [`${engine}.power_factor`]),
-    ],
-    wanted: [],
-    errors: 'scatter',
-  };
-}
-
-const blocksOf = (document: Document, kind: string): readonly BlockCell[] =>
-  cellsOf(document).filter((cell): cell is BlockCell => cell.kind === 'model' && cell.of === kind);
+export const logOffers: readonly Offer[] = [
+  {
+    key: 'log',
+    word: 'Log of flown laps',
+    about: 'What was timed, pulled and read on flights, one row a flight.',
+    make: (document) => cellOf(document, 'flown', 'Laps flown', newLog(document)),
+  },
+];

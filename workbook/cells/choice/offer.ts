@@ -1,0 +1,80 @@
+import type { ChoiceCell, ChoiceOption, Description, RowDescription, TableDescription } from '../../../engine/index';
+import { type Contents, cellOf, type Offer } from '../shared/new-cell';
+
+export const newChoice: Contents<ChoiceCell> = {
+  kind: 'choice',
+  of: 'numbers',
+  columns: [],
+  options: [
+    { name: 'first', title: 'first', pattern: 'plain', values: {} },
+    { name: 'second', title: 'second', pattern: 'plain', values: {} },
+  ],
+  text: 'first',
+};
+
+/** The first rows of a table, for a start. */
+const FIRST_ROWS = 3;
+
+export const newLibraryChoice = ({ name, rows }: TableDescription): Contents<ChoiceCell> => {
+  const options = rows
+    .slice(0, FIRST_ROWS)
+    .map((row) => ({ name: row.name, title: row.title, pattern: 'plain' as const }));
+  return { kind: 'choice', of: 'library', table: name, columns: [], options, text: options[0]?.name ?? '' };
+};
+
+/** Materials that a new choice begins with where the library has them, and their line patterns. */
+const USUAL_STOCK = [
+  { material: 'balsa_medium', pattern: 'grain' },
+  { material: 'light_ply', pattern: 'ply' },
+] as const;
+
+/** Sheets of 3 mm, to be corrected. */
+export function newStock(library: readonly RowDescription[]): Contents<ChoiceCell> {
+  const options = USUAL_STOCK.flatMap(({ material, pattern }): ChoiceOption[] => {
+    const row = library.find((each) => each.name === material);
+    return row ? [stockOf(row.name, `${row.title}, 3 mm`, pattern)] : [];
+  });
+  const first = options[0] ?? stockOf('', 'first', 'plain');
+  return {
+    kind: 'choice',
+    of: 'stack',
+    columns: [],
+    options: options.length > 0 ? options : [first],
+    text: first.name,
+  };
+}
+
+const stockOf = (material: string, title: string, pattern: ChoiceOption['pattern']): ChoiceOption => ({
+  name: material === '' ? 'first' : material,
+  title,
+  pattern,
+  layers: [{ name: 'sheet', material, text: material === '' ? '0 g/m²' : '3 mm' }],
+});
+
+/** Of materials, of numbers or names, and one for each table of the library that a block can follow. */
+export const choiceOffers = (offered: Description | undefined): readonly Offer[] => [
+  {
+    key: 'stock',
+    word: 'Choice of materials',
+    about: 'One of several materials or stacks of layers, for parts that are cut from it.',
+    make: (document) => cellOf(document, 'new_stock', 'New stock', newStock(rowsOf(offered, 'materials'))),
+  },
+  {
+    key: 'choice',
+    word: 'Choice of numbers or names',
+    about: 'One of several sets of numbers, such as lines, or of names that a field of a block takes.',
+    make: (document) => cellOf(document, 'new_choice', 'New choice', newChoice),
+  },
+  ...(offered?.tables ?? []).filter((table) => table.feeds !== '').map(libraryOffer),
+];
+
+/** A choice among rows of a table of the library that a block can follow. */
+const libraryOffer = (table: TableDescription): Offer => ({
+  key: `library ${table.name}`,
+  word: `Choice of ${table.title.toLowerCase()}`,
+  about: `One of several rows of the library or of your own; the block for ${table.feeds} can follow it.`,
+  make: (document) => cellOf(document, `new_${table.name}`, table.title, newLibraryChoice(table)),
+});
+
+const rowsOf = (offered: Description | undefined, table: string): readonly RowDescription[] =>
+  offered?.tables.find((each) => each.name === table)?.rows ?? [];
