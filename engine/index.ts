@@ -27,6 +27,7 @@ export {
   resultAnchor,
   type TablePiece,
 } from './reference/chapter';
+export { baselineOf } from './sheet/baseline';
 export {
   type ChartNeeds,
   type ChartSource,
@@ -52,6 +53,7 @@ export {
   type Text,
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';
+export { type Difference, differencesOf, movedSince } from './sheet/differences';
 export type {
   Axis,
   BlockCell,
@@ -99,6 +101,7 @@ export {
 } from './sheet/document';
 export { type Opened, openText, serialise, tooLarge } from './sheet/file';
 export { freeId, freeName, isOwnName, nameFromTitle, takenNames } from './sheet/free-names';
+export { keepingBaseline } from './sheet/keep-baseline';
 export { type BlockLinks, keptLinks, roleOf } from './sheet/links';
 export { nameFault } from './sheet/names';
 export { textAt } from './sheet/paths';

@@ -39,6 +39,8 @@ export interface Document {
   readonly figures: readonly string[];
   /** The design everything is compared with: path → text, only for paths whose text differs from the document's. Missing: no baseline. */
   readonly baseline?: Readonly<Record<string, string>>;
+  /** What the baseline is made of, where pieces or rows of the design were added or removed since; its texts are the baseline's. */
+  readonly baseline_design?: BaselineDesign;
 }
 
 /** One page of the drawing set. */
@@ -50,6 +52,12 @@ export interface Sheet {
   readonly pieces: readonly Cell[];
   /** Fields of other pieces that were blank when this sheet made a variable of them → what the variable took them for. */
   readonly took?: Readonly<Record<string, string>>;
+}
+
+export interface BaselineDesign {
+  /** Only pieces that the design is made of. */
+  readonly sheets: readonly Sheet[];
+  readonly rows: readonly OwnRow[];
 }
 
 /** A material, a finish, a line kind … that somebody weighed or read. */

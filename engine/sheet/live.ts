@@ -1,9 +1,9 @@
 import type { Fault } from '../terms/index';
+import { baselineOf, withText } from './baseline';
 import type { Library } from './build';
 import { type Compiled, compile } from './compile';
 import type { Document } from './document';
 import { carry, run, type State, startState } from './evaluate';
-import { baselineOf, withText } from './paths';
 import type { Slot } from './program';
 import { faultsOf } from './sentences';
 

@@ -39,28 +39,3 @@ export function putText(document: Document, path: string, text: string): Documen
   }
   return putInOwnRows(document, path, text);
 }
-
-/**
- * The document with one text replaced. The baseline stays the design that it was: where its text differs from the new one
- * it is kept, where they are the same again it is let go. Undefined where no text can stand at this path.
- */
-export function withText(document: Document, path: string, text: string): Document | undefined {
-  const before = textAt(document, path);
-  const changed = before === undefined ? undefined : putText(document, path, text);
-  if (before === undefined || !changed || !document.baseline || isSaid(document, path)) return changed;
-  const kept = document.baseline[path] ?? before;
-  const { [path]: _, ...others } = document.baseline;
-  return { ...changed, baseline: kept === text ? others : { ...others, [path]: kept } };
-}
-
-/** What a note says of a design is no part of it, nor what was measured. */
-const isSaid = (document: Document, path: string): boolean =>
-  cellsOf(document).some(({ kind, name }) => (kind === 'note' || kind === 'log') && path.startsWith(`${name}.`));
-
-/** The design of the baseline; undefined where the document has none. A path that is gone since is passed over. */
-export function baselineOf(document: Document): Document | undefined {
-  if (!document.baseline) return undefined;
-  let design: Document = document;
-  for (const [path, text] of Object.entries(document.baseline)) design = putText(design, path, text) ?? design;
-  return { ...design, baseline: undefined };
-}

@@ -1,6 +1,6 @@
 import { renameInFormula } from '../formula/index';
 import { kindOf, type Rewrite } from './cells/index';
-import type { Cell, Document, OwnRow } from './document';
+import type { BaselineDesign, Cell, Document, OwnRow } from './document';
 import { ownedPaths } from './free-names';
 import { movedPath, nameFault, renamedPath } from './names';
 import { rewriteOwnRows } from './own-rows';
@@ -88,9 +88,25 @@ function renameHead(document: Document, path: string, to: string, rewrite: Rewri
   if (rows.some((each, k) => each !== document.rows[k])) head.rows = rows;
   const figures = document.figures.map(rewrite.path);
   if (figures.some((each, k) => each !== document.figures[k])) head.figures = figures;
+  const then = document.baseline_design;
+  if (then) head.baseline_design = renamedDesign(then, path, to, rewrite);
   const baseline = document.baseline && renameBaseline(document.baseline, rewrite);
   if (baseline !== document.baseline) head.baseline = baseline;
   return head;
+}
+
+function renamedDesign({ sheets, rows }: BaselineDesign, path: string, to: string, rewrite: Rewrite): BaselineDesign {
+  const renamed = (cell: Cell): Cell => {
+    const kind = kindOf(cell);
+    return kind.rewrite(kind.rename(cell, path, to) ?? cell, rewrite);
+  };
+  return {
+    sheets: sheets.map((sheet) => ({ ...sheet, pieces: sheet.pieces.map(renamed) })),
+    rows: rewriteOwnRows(
+      rows.map((each) => (each.name === path ? { ...each, name: to } : each)),
+      rewrite,
+    ),
+  };
 }
 
 function renameBaseline(baseline: Readonly<Record<string, string>>, { formula, path, option }: Rewrite) {

@@ -36,6 +36,7 @@ export const documentSchema = v.strictObject({
   rows: v.array(ownRowSchema),
   figures: v.array(v.string()),
   baseline: v.optional(textsEntry),
+  baseline_design: v.optional(v.strictObject({ sheets: v.array(sheetSchema), rows: v.array(ownRowSchema) })),
 }) satisfies v.GenericSchema<unknown, Document>;
 
 /** A file as this build writes it: the version is the newest. */

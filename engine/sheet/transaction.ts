@@ -1,7 +1,8 @@
 import { type ArrangeChange, arrange } from './arrange';
+import { withText } from './baseline';
 import type { Document } from './document';
 import { freeze } from './freeze';
-import { textAt, withText } from './paths';
+import { textAt } from './paths';
 
 /** Everything of a document but its sheets and what says which format it is. `null` takes a part away. */
 export type Head = {

@@ -1,5 +1,5 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
-import { applyChange, applyChanges, type Change, type Document, textAt } from '../../engine/index';
+import { applyChange, applyChanges, type Change, type Document, keepingBaseline, textAt } from '../../engine/index';
 import { type Edit, noHistory, record, stepBack, stepForward } from './history';
 
 export interface EditorPorts {
@@ -76,9 +76,10 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     says: string,
     also: Pick<Edit, 'key' | 'opens'> = {},
   ): void {
-    const done = applyChanges(from, changes, { frozen });
+    const whole = keepingBaseline(from, changes);
+    const done = applyChanges(from, whole, { frozen });
     batch(() => {
-      history.value = record(history.value, { says, changes, inverse: done.inverse, at: ports.now(), ...also });
+      history.value = record(history.value, { says, changes: whole, inverse: done.inverse, at: ports.now(), ...also });
       document.value = done.document;
     });
     ports.committed(done.document, says);

@@ -42,9 +42,9 @@ export function createOverview(
     },
     drawingTitle: computed(() => cellsOf(document.value).find((cell) => cell.kind === 'drawing')?.title),
     baselineState: computed(() => {
-      const { baseline } = document.value;
+      const { baseline, baseline_design: then } = document.value;
       if (!baseline) return 'none';
-      return Object.keys(baseline).length === 0 ? 'same' : 'moved';
+      return Object.keys(baseline).length === 0 && !then ? 'same' : 'moved';
     }),
     baselineText: byPath((path) => document.value.baseline?.[path]),
   };

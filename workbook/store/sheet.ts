@@ -1,6 +1,7 @@
 import { batch, computed, effect, type ReadonlySignal, type Signal, signal, untracked } from '@preact/signals';
 import {
   type BlockDescription,
+  baselineOf,
   type Cell,
   type Change,
   type CheckCell,
@@ -318,8 +319,13 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     changeHead: (head, says) => editor.change([{ change: 'head', head }], says),
     arrange: (cell) => editor.arrange({ change: 'cell', cell }),
     tables: engine,
-    takeBaseline: () => editor.change([{ change: 'head', head: { baseline: {} } }], 'the baseline'),
-    returnToBaseline: () => setTexts(Object.entries(editor.document.value.baseline ?? {}), 'return to the baseline'),
+    takeBaseline: () =>
+      editor.change([{ change: 'head', head: { baseline: {}, baseline_design: null } }], 'the baseline'),
+    returnToBaseline() {
+      editor.settle();
+      const then = baselineOf(editor.document.value);
+      if (then) editor.change([{ change: 'design', document: { ...then, baseline: {} } }], 'return to the baseline');
+    },
     isComputed(text, unit) {
       const read = readText(text, unit);
       return read.ok && !isOneNumber(read.expression);

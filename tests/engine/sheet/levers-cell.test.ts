@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { withText } from '../../../engine/sheet/baseline';
 import { compile } from '../../../engine/sheet/compile';
 import { copyOfCell } from '../../../engine/sheet/copy';
 import type { Cell, Document, LeverRow, LeversCell } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../engine/sheet/live';
-import { textsOf, withText } from '../../../engine/sheet/paths';
+import { textsOf } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChange, applyChanges } from '../../../engine/sheet/transaction';

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { withText } from '../../../engine/sheet/baseline';
 import type { Cell, Document, FitCell, LogCell } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
-import { textAt, withText } from '../../../engine/sheet/paths';
+import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { withText } from '../../../engine/sheet/baseline';
 import { noteFormulas, notePieces, withFormulas } from '../../../engine/sheet/cells/note-pieces';
 import type { Cell, Document } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { openLive, setLive } from '../../../engine/sheet/live';
-import { textAt, withText } from '../../../engine/sheet/paths';
+import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { faultsOf } from '../../../engine/sheet/sentences';
 import { cellsOf } from '../../../engine/sheet/sheets';

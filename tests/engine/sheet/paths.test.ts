@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { baselineOf, withText } from '../../../engine/sheet/baseline';
 import { compile } from '../../../engine/sheet/compile';
-import { baselineOf, putText, textAt, textsOf, withText } from '../../../engine/sheet/paths';
+import { putText, textAt, textsOf } from '../../../engine/sheet/paths';
 import { library, smallDesign } from './small';
 
 const rows = [{ table: 'materials', name: 'foam', title: 'Foam', source: 'weighed', values: { density: '30 kg/m³' } }];

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { withText } from '../../../engine/sheet/baseline';
 import { compile } from '../../../engine/sheet/compile';
 import type { Document, TableCell } from '../../../engine/sheet/document';
-import { textsOf, withText } from '../../../engine/sheet/paths';
+import { textsOf } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { cellsOf } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';

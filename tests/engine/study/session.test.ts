@@ -1,8 +1,8 @@
 import { setImmediate } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import type { EngineService } from '../../../engine/protocol';
+import { withText } from '../../../engine/sheet/baseline';
 import type { Document } from '../../../engine/sheet/document';
-import { withText } from '../../../engine/sheet/paths';
 import { cellsOf } from '../../../engine/sheet/sheets';
 import { startEngine } from '../../../engine/study/session';
 import type { SweepProgress } from '../../../engine/terms/index';

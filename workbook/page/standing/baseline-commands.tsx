@@ -19,7 +19,7 @@ export function BaselineCommands() {
         <button
           type="button"
           class="word"
-          onClick={() => sheet.changeHead({ baseline: null }, 'forgetting the baseline')}
+          onClick={() => sheet.changeHead({ baseline: null, baseline_design: null }, 'forgetting the baseline')}
         >
           Forget the baseline
         </button>

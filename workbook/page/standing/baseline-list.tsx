@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
+import { type Difference, differencesOf, movedSince } from '../../../engine/index';
 import { goTo } from '../../controls/go-to';
 import { useSheet } from '../../store/context';
-import { type Difference, differencesOf } from '../../store/differences';
 
 /** What differs from the baseline, line by line, each with a way back. */
 export function BaselineList() {
@@ -26,6 +26,7 @@ function Differences() {
   const sheet = useSheet();
   const room = useRef<HTMLUListElement>(null);
   const differences = differencesOf(sheet.document.value);
+  const { removed, added } = movedSince(sheet.document.value);
   return (
     <>
       <ul ref={room}>
@@ -41,10 +42,8 @@ function Differences() {
           />
         ))}
       </ul>
-      <p class="aside">
-        Parts, options and cells that were added or taken out since are the same in the baseline; a part added counts as
-        weighing nothing then.
-      </p>
+      {removed.length > 0 && <p data-removed>Removed since: {removed.join(', ')}. The baseline still has it.</p>}
+      {added.length > 0 && <p data-added>Added since: {added.join(', ')}. The baseline is without.</p>}
     </>
   );
 }

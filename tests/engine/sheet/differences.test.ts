@@ -1,13 +1,12 @@
 import { expect, test } from 'vitest';
-import { applyChanges, type Document } from '../../../engine/index';
-import { differencesOf } from '../../../workbook/store/differences';
-import { onOneSheet } from '../../engine/sheet/one-sheet';
-import { smallSheet } from './small-sheet';
+import { differencesOf } from '../../../engine/sheet/differences';
+import type { Document } from '../../../engine/sheet/document';
+import { applyChanges } from '../../../engine/sheet/transaction';
+import { documentOf } from './small';
 
 const [path, other] = ['span', 'chord'] as const;
 const sheet = (): Document => ({
-  ...smallSheet,
-  sheets: onOneSheet([
+  ...documentOf([
     {
       kind: 'variables',
       id: 'v',
