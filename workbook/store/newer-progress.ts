@@ -12,6 +12,8 @@ export function newerProgress(before: SweepProgress | undefined, now: SweepProgr
 function agrees(before: SweepProgress, now: SweepProgress): boolean {
   return (
     before.state === now.state &&
+    before.message === now.message &&
+    JSON.stringify(before.levers) === JSON.stringify(now.levers) &&
     same(before.wanted, now.wanted) &&
     same(before.sentences, now.sentences) &&
     before.axes.length === now.axes.length &&

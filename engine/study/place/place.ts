@@ -1,8 +1,9 @@
+import { withText } from '../../sheet/baseline';
 import type { Library } from '../../sheet/build';
 import type { Cell, Document, Sheet, VariablesCell } from '../../sheet/document';
 import { freeName, takenNames } from '../../sheet/free-names';
 import { type Live, openLive } from '../../sheet/live';
-import { putText, withText } from '../../sheet/paths';
+import { putText } from '../../sheet/paths';
 import { cellsOf, freeSheetId } from '../../sheet/sheets';
 import { type Meant, namedPiece } from './names';
 import { picksIn } from './picks';

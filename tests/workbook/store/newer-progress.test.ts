@@ -40,6 +40,8 @@ test.each([
   ],
   ['another result', progress([0.04, 0.046, 0.052], { wanted: ['balance.cg_share'] })],
   ['another reason', progress([0.04, 0.046, 0.052], { sentences: ['The lines are slack.'] })],
+  ['another fault', progress([0.04, 0.046, 0.052], { message: 'tip weight has no amount to be changed by.' })],
+  ['another change', progress([0.04, 0.046, 0.052], { levers: { changes: [], present: [1] } })],
   ['another state', progress([0.04, 0.046, 0.052], { state: 'running' })],
 ])('%s is shown', (_, next) => expect(newerProgress(full, next)).toBe(next));
 
