@@ -30,7 +30,6 @@ export {
   type PulledState,
   THRUST_BAND,
   type Tuning,
-  type TuningStatus,
   tunedBlade,
   tunePropeller,
 } from './tune';
