@@ -5,7 +5,6 @@ import { cellsOf, withPiece } from './sheets';
 
 /**
  * Every text that a person may set, in reading order. Fields of blocks that have their default aren't among them.
- * @tested by it tests hold that every kind of cell reads and sets each text that it tells.
  */
 export function textsOf(document: Document): Text[] {
   return [...cellsOf(document).flatMap((cell) => kindOf(cell).texts(cell)), ...ownRowTexts(document)];
