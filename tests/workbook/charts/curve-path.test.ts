@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { curvePath } from '../../../workbook/charts/frame/curve-path';
+import { curvePath, stepPath } from '../../../workbook/charts/frame/curve-path';
 
 const at = (...ys: number[]) => ys.map((y, k) => ({ x: 10 * k, y }));
 
@@ -14,4 +14,13 @@ test('a point between two gaps is a dot', () => {
 
 test('no points, no path', () => {
   expect(curvePath([])).toBe('');
+});
+
+test('what goes by steps is level around its points and upright half way between them', () => {
+  const points = [
+    { x: 0, y: 10 },
+    { x: 10, y: 10 },
+    { x: 20, y: 4 },
+  ];
+  expect(stepPath(points)).toBe('M0,10L5,10L5,10L15,10L15,4L20,4');
 });

@@ -173,3 +173,24 @@ test('the figures behind the chart are folded away until asked for', async () =>
     ...['–', '3.97', '4.06'],
   ]);
 });
+
+test('a count is drawn in steps, a quantity with a unit straight from one design to the next', () => {
+  const upright = (): boolean[] =>
+    [...page.body.querySelectorAll('path[stroke-width="1.8"]')].map((path) => {
+      const places = path
+        .getAttribute('d')!
+        .slice(1)
+        .split('L')
+        .map((each) => each.split(',').map(Number));
+      return places.some(([x, y], k) => k > 0 && x === places[k - 1]![0] && y !== places[k - 1]![1]);
+    });
+  const counts = { ...pull, cell: { ...pullChart, up: ['flight.lap_time'] }, checks: [] };
+  const whole = counts.progress.columns.map((column) => column.map((_, k) => Math.floor(k / 20)));
+  const names = new Map(
+    [...sweepNames].map(([path, info]) => [path, path === 'flight.lap_time' ? { ...info, unit: '' } : info]),
+  );
+  show({ ...counts, progress: { ...pullSweep, columns: whole }, names });
+  expect(upright()).toEqual([true, true, true]);
+  show({ ...counts, progress: { ...pullSweep, columns: whole } });
+  expect(upright()).toEqual([false, false, false]);
+});

@@ -174,7 +174,7 @@ function fromZero([low, high]: Range, numbers: readonly number[]): Range {
 }
 
 /** Share of the plot that figures may take at most. */
-const MOST_ROOM = 0.6;
+const MOST_ROOM = 0.8;
 const MOST_ROOM_ABOVE = 0.7;
 
 /** Room for the figures behind the longest bars. */

@@ -1,15 +1,22 @@
 import type { JSX } from 'preact';
 import { ink, type Point } from '../../drawing/index';
-import { curvePath } from './curve-path';
+import { curvePath, stepPath } from './curve-path';
 import type { LineStyle } from './palette';
 
 const WIDTH = 1.8;
 
+interface CurveProps {
+  readonly points: readonly Point[];
+  readonly style: LineStyle;
+  /** Level between its points, upright half way. */
+  readonly steps?: boolean | undefined;
+}
+
 /** One line of a family, told apart by colour and dash together. */
-export function Curve({ points, style }: { points: readonly Point[]; style: LineStyle }): JSX.Element {
+export function Curve({ points, style, steps = false }: CurveProps): JSX.Element {
   return (
     <path
-      d={curvePath(points)}
+      d={steps ? stepPath(points) : curvePath(points)}
       fill="none"
       stroke={style.line}
       stroke-width={WIDTH}

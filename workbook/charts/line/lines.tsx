@@ -10,7 +10,7 @@ export const Lines = ({ panel }: { panel: LinePanel }): JSX.Element => (
       <GhostCurve key={k} points={ghost} />
     ))}
     {panel.lines.map(({ line, style, placed }) => (
-      <Curve key={line.key} points={placed} style={style} />
+      <Curve key={line.key} points={placed} style={style} steps={line.steps} />
     ))}
   </>
 );

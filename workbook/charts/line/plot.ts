@@ -10,6 +10,8 @@ export interface PlotLine {
   /** What stands at its end; '' where it is the only one. */
   readonly label: string;
   readonly points: readonly Spot[];
+  /** It goes by whole numbers: level between them. */
+  readonly steps?: boolean;
 }
 /** A design that is marked on a panel. */
 interface PlotMark {
@@ -91,11 +93,15 @@ function panelOf(panels: readonly Panel[], family: Family, props: SweepChartProp
     shows: panels.map(({ path }) => path),
     title,
     lines: panels.flatMap((panel, k) =>
-      family.lines.map((line) => ({
-        key: panels.length === 1 ? line.key : `${panel.path} ${line.key}`,
-        label: [labels[k]!, line.label].filter((text) => text !== '').join(', '),
-        points: linePoints(family, panel, line, props.progress),
-      })),
+      family.lines.map((line) => {
+        const points = linePoints(family, panel, line, props.progress);
+        return {
+          key: panels.length === 1 ? line.key : `${panel.path} ${line.key}`,
+          label: [labels[k]!, line.label].filter((text) => text !== '').join(', '),
+          points,
+          steps: bySteps(panel.info, points),
+        };
+      }),
     ),
     ghosts: panels.flatMap(({ ghost }) => (ghost.length > 0 ? [ghost] : [])),
     marks: panels.flatMap((panel) =>
@@ -106,6 +112,12 @@ function panelOf(panels: readonly Panel[], family: Family, props: SweepChartProp
     ),
     zones: onceEach(panels.flatMap((panel) => zonesOf(panel, props.checks, props.names, props.values))),
   };
+}
+
+/** Counts of stops and the like: numbers without a unit that are whole wherever there is an answer. */
+function bySteps({ unit, suffix }: Unit, points: readonly Spot[]): boolean {
+  const answered = points.map(({ y }) => y).filter(Number.isFinite);
+  return unit === '' && suffix === '' && answered.length > 2 && answered.every(Number.isInteger);
 }
 
 /** One limit for several quantities is drawn once. */
