@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { modelSection } from '../../engine/blocks/wing/section';
 import { type SmoothSection, sections, smoothSections } from '../../engine/library/index';
-import { dragGrowth, sectionCurves, smoothDrag, smoothLiftLimit } from '../../engine/physics/index';
+import { dragGrowth, nearPower, sectionCurves, smoothDrag, smoothLiftLimit } from '../../engine/physics/index';
 import { csvRows, halfUnit, usedIn } from './aero-rows';
 
 const DEGREE = Math.PI / 180;
@@ -172,5 +172,22 @@ describe('a section of a model', () => {
     expect(half * 4 ** dragPower).toBeCloseTo(smoothDrag(curves, 0.15, 1_440_000), 12);
     expect(dragPower).toBeLessThan(-0.1);
     expect(liftPower).toBeGreaterThan(0.05);
+  });
+  it('is near the values read at the airspeed itself: 5 % from 0.7 to 1.4 times it, 9 % from half to twice it', () => {
+    const worst = { near: 0, far: 0 };
+    for (const thickness of [0.09, 0.12, 0.15, 0.18]) {
+      for (const reynolds of [80_000, 150_000, 250_000, 360_000, 500_000, 700_000]) {
+        const at = modelSection('symmetrical', thickness, reynolds);
+        for (const ratio of [0.5, 0.7, 1.4, 2]) {
+          const there = modelSection('symmetrical', thickness, ratio * reynolds);
+          const drag = (at.drag * nearPower(ratio, 1, at.dragPower)) / there.drag;
+          const lift = (at.liftLimit * ratio ** at.liftPower) / there.liftLimit;
+          const span = ratio > 0.6 && ratio < 1.5 ? 'near' : 'far';
+          worst[span] = Math.max(worst[span], Math.abs(drag - 1), Math.abs(lift - 1));
+        }
+      }
+    }
+    expect(worst.near).toBeLessThan(0.05);
+    expect(worst.far).toBeLessThan(0.09);
   });
 });

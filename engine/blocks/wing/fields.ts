@@ -111,7 +111,8 @@ export const wingEstimates = {
     doc: 'Airspeed near which the model flies. Drag and greatest lift of the section are read at the Reynolds number of the mean chord at it in standard air, and follow the airspeed from there by a power of it.',
     default: 25,
     range: [5, 80],
-    basis: 'A usual one. From half to twice it the values are within some 3 % of those read at the airspeed itself.',
+    basis:
+      'A usual one. From 0.7 to 1.4 times it the values are within 5 % of those read at the airspeed itself, from half to twice within 9 %.',
     advanced: true,
   } as Field,
   roughness_factor: {
