@@ -130,14 +130,14 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/serve.ts',
-          testTimeout: 180_000,
-          hookTimeout: 60_000,
+          testTimeout: 300_000,
+          hookTimeout: 180_000,
           // A loaded machine takes its time, and no test may hang on how fast it is.
-          expect: { poll: { timeout: 10_000 } },
+          expect: { poll: { timeout: 30_000 } },
           // A browser that was starved for a moment gets a second go; what is broken fails twice.
           retry: 1,
-          // Two browsers with their workers are too many for two cores.
-          fileParallelism: false,
+          // The files of a worker share its browser.
+          isolate: false,
         },
       },
     ],

@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { figure, openSheet, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -13,7 +13,6 @@ beforeEach(async () => {
   page = sheet.page;
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 const button = (name: string): Locator => page.getByRole('button', { name, exact: true });
 const change = async (path: string): Promise<string> =>

@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, placeOf, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
@@ -7,7 +7,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 const cell = (page: Page, name: string): Locator => page.locator(`#cell-${name}`);
 const balloon = (page: Page, name: string): Locator => cell(page, name).locator('.balloon');

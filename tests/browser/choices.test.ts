@@ -1,19 +1,18 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { DESK, openSheet, PHONE, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 describe.each([
   ['at a desk', DESK],
   ['on a phone', PHONE],
 ] as const)('choices and links %s', (_how, viewport) => {
   test('an own option is added, titled, filled, picked, and taken back', async () => {
-    const { page, troubles } = await openSheet(browser, viewport);
+    const { page, troubles, close } = await openSheet(browser, viewport);
     const choice = page.locator('#cell-bearers');
     const options = choice.locator('.option-title');
     const before = await options.allTextContents();
@@ -30,10 +29,11 @@ describe.each([
     for (let k = 0; k < 3; k++) await undo.click();
     await expect.poll(() => options.allTextContents()).toEqual(before);
     expect(troubles).toEqual([]);
+    await close();
   });
 
   test('a block says which of two it takes, where there are two', async () => {
-    const { page, troubles } = await openSheet(browser, viewport);
+    const { page, troubles, close } = await openSheet(browser, viewport);
     await showSheet(page, 'Model');
     const flight = page.locator('#cell-flight');
     await flight.locator('.fold[aria-expanded="false"]').click();
@@ -51,5 +51,6 @@ describe.each([
     await settled(page);
     expect(await which.inputValue()).toBe(other);
     expect(troubles).toEqual([]);
+    await close();
   });
 });

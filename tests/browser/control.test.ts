@@ -9,7 +9,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 const block = (name: string, title: string, fields: Readonly<Record<string, string>> = {}) => ({
   ...{ kind: 'model', id: `planted-${name}`, name, title, of: name, fields },
@@ -53,9 +52,9 @@ describe.each([
 
   test('follows a horn that is put on the other side: the other line is up', async () => {
     await cell(page, 'control').getByLabel('Horn stands').selectOption('above');
-    await expect.poll(() => said(page), { timeout: 10_000 }).toContain('pulls the front leadout in');
+    await expect.poll(() => said(page)).toContain('pulls the front leadout in');
     await cell(page, 'control').getByLabel('Horn stands').selectOption('below');
-    await expect.poll(() => said(page), { timeout: 10_000 }).toContain('pulls the rear leadout in');
+    await expect.poll(() => said(page)).toContain('pulls the rear leadout in');
   });
 
   test('has its caution beside it, and so has the shutoff', async () => {

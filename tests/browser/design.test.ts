@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { compute, DEMO } from './compute';
 import { figure, openSheet, type Sheet, settled, slide, startBrowser } from './sheet';
 
@@ -14,7 +14,6 @@ beforeEach(async () => {
   page = sheet.page;
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 test('the demo says that it is invented', async () => {
   expect(await page.locator('body').textContent()).toMatch(/invented/i);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { compute, DEMO } from './compute';
 import { figure, handleOf, openSheet, type Place, placeOf, type Sheet, settled, slide, startBrowser } from './sheet';
 import { piecesOf } from './with-pieces';
@@ -20,7 +20,6 @@ beforeEach(async () => {
   page = sheet.page;
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 /** The chart in the demo whose sweep runs along this variable. */
 function chartAlong(variable: string): Locator {
@@ -54,7 +53,7 @@ test('while the pointer is down on the engine position, the marked point of the 
   const places = [key(await placeOf(mark))];
   await drag([6, 12, 18, 24, 30, 36, 42], async () => {
     const before = places.at(-1);
-    await expect.poll(async () => key(await placeOf(mark)), { timeout: 5000, interval: 20 }).not.toBe(before);
+    await expect.poll(async () => key(await placeOf(mark)), { interval: 20 }).not.toBe(before);
     places.push(key(await placeOf(mark)));
   });
   expect(new Set(places.slice(1)).size).toBeGreaterThanOrEqual(5);
@@ -66,8 +65,8 @@ test('with the pointer still down, the figure, the CG mark and the command line 
   const mark = (part: string) => page.locator(`[data-mark="${part}"][data-view="plan"]`);
   const start = { figure: await figure(page, 'balance.cg_x'), mark: key(await placeOf(mark('cg'))) };
   await drag([15, 30], async () => {});
-  await expect.poll(() => figure(page, 'balance.cg_x'), { timeout: 5000 }).not.toBe(start.figure);
-  await expect.poll(async () => key(await placeOf(mark('cg'))), { timeout: 5000 }).not.toBe(start.mark);
+  await expect.poll(() => figure(page, 'balance.cg_x')).not.toBe(start.figure);
+  await expect.poll(async () => key(await placeOf(mark('cg')))).not.toBe(start.mark);
   await settled(page);
 
   const station = await slide(page, ENGINE).inputValue();

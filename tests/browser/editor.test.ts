@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 
@@ -9,7 +9,6 @@ let page: Page;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 const place = (path: string): Locator => page.locator(`[data-text="${path}"]`);
 const editor = (): Locator => page.locator('[role="textbox"][contenteditable="true"]');

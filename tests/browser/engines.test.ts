@@ -1,12 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { DESK, figure, openSheet, PHONE, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 async function addPiece(page: Page, title: string): Promise<void> {
   await page.getByRole('button', { name: 'Add', exact: true }).click();

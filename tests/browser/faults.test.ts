@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 
@@ -7,7 +7,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 describe.each([
   ['at a desk', DESK],

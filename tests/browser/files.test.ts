@@ -21,7 +21,6 @@ beforeEach(async () => {
   return () => sheet.close();
 });
 afterAll(async () => {
-  await browser.close();
   rmSync(folder, { recursive: true });
 });
 

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { figure, openSheet, type Sheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -13,7 +13,6 @@ beforeEach(async () => {
   page = sheet.page;
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 /** What has the focus: its label, else its words. */
 const focused = (): Promise<string> =>
@@ -111,7 +110,7 @@ test('the whole job is done by keys alone', async () => {
   await page.keyboard.press('Enter');
   expect((await saved).suggestedFilename()).toMatch(/^quern-25.*\.tetherwright\.json$/);
   expect(sheet.troubles).toEqual([]);
-}, 180_000);
+});
 
 test('whatever has the focus shows it, by an outline that is seen against paper', async () => {
   const unseen: string[] = [];
@@ -142,4 +141,4 @@ test('whatever has the focus shows it, by an outline that is seen against paper'
     if (trouble !== '') unseen.push(trouble);
   }
   expect([...new Set(unseen)]).toEqual([]);
-}, 120_000);
+});

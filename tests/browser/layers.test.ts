@@ -1,13 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { figure, openSheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 test('a stack is built layer by layer, and the parts cut from it follow', async () => {
   const { page, troubles, close } = await openSheet(browser);

@@ -1,12 +1,11 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { DESK, openSheet, PHONE, settled, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 const levers = (page: Page) => page.locator('.levers');
 /** What stands in the first column of the ranking, below the present design. */
@@ -17,7 +16,7 @@ async function openFlyingDay(viewport: typeof DESK) {
   await sheet.page.getByRole('button', { name: 'Open', exact: true }).click();
   await sheet.page.getByRole('button', { name: 'Quern 25: the flying day' }).click();
   await levers(sheet.page).scrollIntoViewIfNeeded();
-  await levers(sheet.page).locator('[data-bar]').first().waitFor({ timeout: 30_000 });
+  await levers(sheet.page).locator('[data-bar]').first().waitFor();
   await settled(sheet.page);
   return sheet;
 }

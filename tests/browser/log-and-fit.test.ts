@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser, stored } from './sheet';
 
 /* Laps that an invented club flew with the invented Quern 25: all numbers are invented. */
@@ -16,7 +16,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 const cell = (page: Page, name: string) => page.locator(`#cell-${name}`);
 const button = (page: Page, name: string | RegExp) =>
@@ -117,7 +116,7 @@ describe.each([
   });
 
   test('without barriers, sideways scroll or trouble, and after a reload they are still there', async () => {
-    const { violations } = await new AxeBuilder({ page }).include('.cell-log').include('.cell-fit').analyze();
+    const { violations } = await axeOn(page).include('.cell-log').include('.cell-fit').analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' ')}`)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
     await stored(page);

@@ -1,15 +1,14 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { figure, openSheet, settled, startBrowser } from './sheet';
+import { beforeAll, expect, test } from 'vitest';
+import { DESK, figure, openSheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 test('after the first visit the sheet opens, computes and charts without a connection', async () => {
-  const { page, context, troubles, close } = await openSheet(browser);
+  const { page, context, troubles, close } = await openSheet(browser, DESK, { offline: true });
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
   });

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { figure, openSheet, PHONE, type Sheet, settled, showSheet, startBrowser, stored } from './sheet';
 
 let browser: Browser;
@@ -13,7 +13,6 @@ beforeEach(async () => {
   page = sheet.page;
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 async function openBearers(): Promise<void> {
   await showSheet(page, 'Weights');

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { papers } from '../../workbook/theme/tokens';
 import { openSheet, type Sheet, settled, startBrowser } from './sheet';
 
@@ -14,7 +14,6 @@ beforeEach(async () => {
   page = sheet.page;
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 /** Colours as the page has computed them: of the sheet, of its words, and of an outline of the drawing. */
 const colours = (): Promise<{ paper: string; ink: string; outline: string }> =>

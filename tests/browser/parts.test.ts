@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
 import { figure, openSheet, PHONE, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -14,7 +14,6 @@ beforeEach(async () => {
   await unfold();
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 const table = (): Locator => page.locator('#cell-parts');
 const unfold = async (): Promise<void> => {

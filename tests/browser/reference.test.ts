@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, showSheet, startBrowser } from './sheet';
 
@@ -7,7 +7,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 /** Every kind of piece, and no chapter twice of its kind: looking at all of them takes a minute. */
 async function keepSome(page: Page): Promise<void> {
@@ -39,7 +38,7 @@ describe.each([
 });
 
 test('a field of a block leads to its place in the reference, beside the sheet, without a connection too', async () => {
-  const { page, context, close } = await openSheet(browser);
+  const { page, context, close } = await openSheet(browser, DESK, { offline: true });
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
   });

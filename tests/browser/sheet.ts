@@ -1,35 +1,44 @@
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { findChromium, launch } from '../../.ci/chromium.mjs';
+import { closeRoom, giveBack, lendRoom, newRoom, type Window } from './rooms';
+
+export { startBrowser } from './rooms';
 
 export const DESK = { width: 1280, height: 900 };
 export const PHONE = { width: 360, height: 740 };
 
-export const startBrowser = async (): Promise<Browser> => launch(await findChromium());
+/** What the driver writes where the page would keep itself for the flying field and may not. */
+const NOT_KEPT = 'Service Worker registration blocked by Playwright';
 
 /** A page of the built sheet, with everything that went wrong in it. */
 export interface Sheet {
   readonly page: Page;
+  /** Whoever asks for it may do with it what they like: no other sheet is opened in it then. */
   readonly context: BrowserContext;
   /** Errors written or thrown, rules of the policy broken, files that could not be had: one sentence each. */
   readonly troubles: readonly string[];
   close(): Promise<void>;
 }
 
-/** Opens the sheet as somebody does who was never there before, and waits until it has settled. */
-export async function openSheet(browser: Browser, viewport = DESK): Promise<Sheet> {
-  const context = await browser.newContext({ viewport, hasTouch: viewport.width < 600 });
+/**
+ * Opens the sheet as somebody does who was never there before, and waits until it has settled. Only with `offline` does the page
+ * keep itself for the flying field, which takes as long as opening it.
+ */
+export async function openSheet(
+  browser: Browser,
+  viewport: Window = DESK,
+  { offline = false }: { readonly offline?: boolean } = {},
+): Promise<Sheet> {
+  const room = await (offline ? newRoom(browser, viewport, 'allow') : lendRoom(browser, viewport));
+  let [own, open] = [offline, true];
   const troubles: string[] = [];
-  await context.exposeFunction('reportViolation', (text: string) => troubles.push(text));
-  await context.addInitScript(() => {
-    document.addEventListener('securitypolicyviolation', (event) => {
-      const { reportViolation } = globalThis as unknown as { reportViolation(text: string): void };
-      reportViolation(`policy: ${event.violatedDirective} refused ${event.blockedURI || event.sample}`);
-    });
-  });
-  const page = await context.newPage();
+  room.hear = (violation) => troubles.push(violation);
+  const page = await room.context.newPage();
+  // As with polls: on a machine that is busy a step takes its time.
+  page.setDefaultTimeout(60_000);
   page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') {
+    const wrong = message.type() === 'error' || message.type() === 'warning';
+    if (wrong && message.text() !== NOT_KEPT) {
       troubles.push(`${message.type()}: ${message.text()}`);
     }
   });
@@ -37,14 +46,34 @@ export async function openSheet(browser: Browser, viewport = DESK): Promise<Shee
   page.on('response', (response) => {
     if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
   });
-  await page.goto(inject('address'));
+  const address = inject('address');
+  await forget(page, new URL(address).origin);
+  await page.goto(address);
   await settled(page);
-  return { page, context, troubles, close: () => context.close() };
+  return {
+    page,
+    troubles,
+    get context() {
+      own = true;
+      return room.context;
+    },
+    async close() {
+      if (open) await (own ? closeRoom(room) : giveBack(browser, viewport, room));
+      open = false;
+    },
+  };
+}
+
+/** Empties all that an earlier page has kept in the browser; a new page has a session of its own anyway. */
+async function forget(page: Page, origin: string): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
+  await session.detach();
 }
 
 /** Waits until every number of the sheet answers for the design as it stands. */
 export async function settled(page: Page): Promise<void> {
-  await page.locator('[data-state="settled"]').waitFor({ timeout: 20_000 });
+  await page.locator('[data-state="settled"]').waitFor();
 }
 
 /** Shows the sheet of this title, as a press in the list of sheets does. */

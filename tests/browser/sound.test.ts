@@ -7,7 +7,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 /** Opens every piece and scrolls through every sheet, so that all that waits until it's on the screen has been there. */
 async function seeAll(page: Page): Promise<void> {

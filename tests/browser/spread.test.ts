@@ -12,7 +12,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 const SPREAD = {
   kind: 'tolerances',
@@ -71,7 +70,7 @@ describe.each([
     expect(await cell(page).locator('.spread-rows li').first().textContent()).toBe(
       'tip weight: normal, standard deviation 0.42 g, a beginning: type what you know of it',
     );
-    await expect.poll(() => words(page), { timeout: 20_000 }).toBe('2500 of 2500 designs');
+    await expect.poll(() => words(page)).toBe('2500 of 2500 designs');
     expect((await row(page, 'parts.mass')).slice(0, 2)).toEqual(['All-up weight, g', '850.1']);
     expect(await cell(page).locator('.chart-caption').textContent()).toMatch(
       /^Tip weight makes nearly all of the spread of the all-up weight\./,
@@ -91,34 +90,34 @@ describe.each([
     await flag.waitFor();
     expect(await flag.textContent()).toMatch(/a length.*a mass|a mass.*a length/);
     await typed('4.2 g');
-    await expect.poll(async () => (await row(page, 'parts.mass'))[3], { timeout: 20_000 }).toMatch(/^4\.[12]/);
+    await expect.poll(async () => (await row(page, 'parts.mass'))[3]).toMatch(/^4\.[12]/);
   });
 
   test('gives other designs for another seed, and the same again for the same', async () => {
     await settled(page);
     const first = await row(page, 'parts.mass');
     await typeWhole(page, 'Seed', '2');
-    await expect.poll(async () => (await row(page, 'parts.mass')).join(), { timeout: 20_000 }).not.toBe(first.join());
+    await expect.poll(async () => (await row(page, 'parts.mass')).join()).not.toBe(first.join());
     await typeWhole(page, 'Seed', 'many');
     expect(await cell(page).getByRole('alert').textContent()).toBe(
       '"many" cannot be taken. Type a whole number from 0 to 1000000.',
     );
     await typeWhole(page, 'Seed', '1');
-    await expect.poll(async () => (await row(page, 'parts.mass')).join(), { timeout: 20_000 }).toBe(first.join());
+    await expect.poll(async () => (await row(page, 'parts.mass')).join()).toBe(first.join());
   });
 
   test('is stopped on a wish while very many designs run, and goes on when asked', async () => {
     await typeWhole(page, 'How many designs', '400000');
     const stop = cell(page).getByRole('button', { name: /^Stop/ });
-    await stop.waitFor({ timeout: 20_000 });
+    await stop.waitFor();
     await stop.click();
-    await expect.poll(() => words(page), { timeout: 10_000 }).toMatch(/^stopped at /);
+    await expect.poll(() => words(page)).toMatch(/^stopped at /);
     await cell(page)
       .getByRole('button', { name: /^Compute all/ })
       .click();
-    await expect.poll(() => words(page), { timeout: 10_000 }).not.toMatch(/^stopped/);
+    await expect.poll(() => words(page)).not.toMatch(/^stopped/);
     await typeWhole(page, 'How many designs', '500');
-    await expect.poll(() => words(page), { timeout: 20_000 }).toBe('2500 of 2500 designs');
+    await expect.poll(() => words(page)).toBe('2500 of 2500 designs');
   });
 
   test('leaves no trouble behind', () => {
@@ -137,7 +136,7 @@ describe('a spread from a file', () => {
     const sent = { name: 'shop.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(file()) };
     await page.locator('input[type="file"]').first().setInputFiles(sent);
     await cell(page).waitFor();
-    await cell(page).getByText('1600 of 1600 designs').waitFor({ timeout: 20_000 });
+    await cell(page).getByText('1600 of 1600 designs').waitFor();
   });
   afterAll(async () => {
     await sheet.close();
@@ -179,8 +178,8 @@ describe('a spread from a file', () => {
     await page.keyboard.press('PageDown');
     await settled(page);
     await cell(page).scrollIntoViewIfNeeded();
-    await expect.poll(async () => (await row(page, 'flight.lap_time'))[2], { timeout: 20_000 }).not.toBe(before);
-    await expect.poll(() => words(page), { timeout: 20_000 }).toBe('1600 of 1600 designs');
+    await expect.poll(async () => (await row(page, 'flight.lap_time'))[2]).not.toBe(before);
+    await expect.poll(() => words(page)).toBe('1600 of 1600 designs');
     expect(sheet.troubles).toEqual([]);
   });
 });

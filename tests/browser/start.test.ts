@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { axeOn } from './axe';
 import { DESK, figure, openSheet, PHONE, settled, startBrowser, stored } from './sheet';
 
@@ -61,7 +61,6 @@ describe.each([
   beforeAll(async () => {
     browser = await startBrowser();
   });
-  afterAll(() => browser.close());
 
   const visit = async () => {
     const sheet = await openSheet(browser, viewport);

@@ -12,7 +12,6 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
-afterAll(() => browser.close());
 
 /** Opens the demo with a sweep of 100 160 designs and a table of it at its top. */
 async function openTable(page: Page): Promise<void> {
@@ -44,7 +43,7 @@ async function openTable(page: Page): Promise<void> {
   const text = JSON.stringify(withPieces(demo, [sweep, table]));
   const file = { name: 'many.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
   await page.locator('input[type="file"]').first().setInputFiles(file);
-  await page.locator('.table-room').waitFor({ timeout: 30_000 });
+  await page.locator('.table-room').waitFor();
   await settled(page);
 }
 
@@ -80,7 +79,7 @@ describe.each([
   test('is scrolled to its last row and back by keys', async () => {
     await room(page).focus();
     await page.keyboard.press('End');
-    await expect.poll(async () => (await entries(page, ROWS))[2], { timeout: 5000 }).toBe('60');
+    await expect.poll(async () => (await entries(page, ROWS))[2]).toBe('60');
     expect((await entries(page, ROWS)).at(-1)).toMatch(/^lines\.length is 60 m/);
     await page.keyboard.press('Home');
     await expect.poll(() => row(page, 1).count()).toBe(1);
@@ -110,7 +109,7 @@ describe.each([
       const found = await Promise.all([1, 2, 3, 4].map(async (number) => Number((await entries(page, number))[3])));
       return found.every((pull, k) => k === 0 || pull <= found[k - 1]!) && found[0]! > 80;
     };
-    await expect.poll(pulls, { timeout: 5000 }).toBe(true);
+    await expect.poll(pulls).toBe(true);
     await page.keyboard.press('Enter');
     await expect.poll(() => pull.getAttribute('aria-sort')).toBe('none');
   });
@@ -126,7 +125,7 @@ describe.each([
     await expect.poll(() => page.locator('.table-keep .fault-flag').textContent()).toMatch(/force/);
     await page.getByLabel('Line pull, to').fill('26 N');
     await page.getByLabel('Line pull, to').press('Enter');
-    await expect.poll(() => count(page), { timeout: 5000 }).toMatch(/^[\d\u202f]+ of 100\u202f160 designs$/);
+    await expect.poll(() => count(page)).toMatch(/^[\d\u202f]+ of 100\u202f160 designs$/);
     await expect.poll(async () => Number((await entries(page, 1))[3]) <= 26).toBe(true);
     await page.getByRole('button', { name: /^Remove the limit/ }).click();
     await expect.poll(() => count(page)).toBe('100\u202f160 designs');
@@ -171,7 +170,7 @@ describe.each([
     await slide(page, 'tip_weight').focus();
     await page.keyboard.press('End');
     await settled(page);
-    await expect.poll(async () => (await entries(page, 1))[4], { timeout: 10_000 }).not.toBe(before);
+    await expect.poll(async () => (await entries(page, 1))[4]).not.toBe(before);
   });
 
   test('keeps to the window, stands in nobody’s way and breaks no rule', async () => {

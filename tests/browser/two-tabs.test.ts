@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, inject, test } from 'vitest';
+import { beforeAll, beforeEach, expect, inject, test } from 'vitest';
 import { axeOn } from './axe';
 import { openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
 
@@ -16,7 +16,6 @@ beforeEach(async () => {
   await first.locator('[data-keeping="kept"]').waitFor();
   return () => sheet.close();
 });
-afterAll(() => browser.close());
 
 const tip = (page: Page) => page.locator('[data-text="tip_weight"]').first();
 const tipOf = (page: Page): Promise<string> => tip(page).evaluate(textOf);

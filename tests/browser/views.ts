@@ -5,8 +5,12 @@ import { settled, showSheet } from './sheet';
 /** One thing that can be on the screen, and the way there from the sheet as it opens. */
 export interface View {
   readonly name: string;
-  /** Where the view is long and all of a kind: the part of it in which every word is looked at. */
-  readonly sample?: readonly string[];
+  /** What no other view has in it: every word is looked at there. The whole view where nothing is said. */
+  readonly part?: readonly string[];
+  /** Words that are looked at on the other paper too. What tokens there are is computed on both; this is for what only the page shows. */
+  readonly blueprint?: readonly string[];
+  /** Long enough to be read at 400 %, where it has to flow into the window too. */
+  readonly flows?: true;
   open(page: Page): Promise<void>;
 }
 
@@ -60,7 +64,8 @@ export const views: readonly View[] = [
   ...['Decide', 'Model', 'Weights'].map(
     (title): View => ({
       name: `the whole sheet ${title}, every piece open`,
-      sample: ONE_OF_EACH,
+      blueprint: ONE_OF_EACH,
+      flows: true,
       async open(page) {
         await showSheet(page, title);
         await seeAll(page);
@@ -71,6 +76,7 @@ export const views: readonly View[] = [
   ),
   {
     name: 'what can be opened',
+    blueprint: ['dialog'],
     async open(page) {
       await page.getByRole('button', { name: 'Open', exact: true }).click();
       await dialog(page);
@@ -117,6 +123,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'a sheet with faults at their places',
+    part: ['.cell:has([data-fault])', '.standing', '.sheet-state'],
     async open(page) {
       await type(page, 'engine_station', 'flight.pul');
       await page.locator('[data-fault="engine_station"]').waitFor();
@@ -124,6 +131,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'a part, opened, and what is often forgotten',
+    part: ['#cell-parts'],
     async open(page) {
       await unfoldParts(page);
       await page.locator('tr[data-part="fin"] .part-title').click();
@@ -134,6 +142,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'a place being picked on the drawing',
+    part: ['.part-editor', '.standing'],
     async open(page) {
       await unfoldParts(page);
       await page.locator('tr[data-part="fin"] .part-title').click();
@@ -143,7 +152,8 @@ export const views: readonly View[] = [
   },
   {
     name: 'the control linkage with its picture',
-    sample: ['.cell-model'],
+    part: ['.cell-model'],
+    flows: true,
     async open(page) {
       await page.getByRole('button', { name: 'Add', exact: true }).click();
       await page.getByRole('button', { name: 'Control linkage', exact: true }).click();
@@ -154,7 +164,8 @@ export const views: readonly View[] = [
   },
   {
     name: 'a spread with its shares and its form',
-    sample: ['.cell-tolerances'],
+    part: ['.cell-tolerances'],
+    flows: true,
     async open(page) {
       await page.getByRole('button', { name: 'Add', exact: true }).click();
       await page.getByRole('button', { name: 'Spread', exact: true }).click();
@@ -169,13 +180,14 @@ export const views: readonly View[] = [
   },
   {
     name: 'levers with their ranking, their chart and the form',
-    sample: ['.cell:has(.levers)'],
+    part: ['.cell:has(.levers)'],
+    flows: true,
     async open(page) {
       await press(page, 'Open');
       await press(page, 'Quern 25: the flying day');
       const levers = page.locator('.levers');
       await levers.scrollIntoViewIfNeeded();
-      await levers.locator('[data-bar]').first().waitFor({ timeout: 20_000 });
+      await levers.locator('[data-bar]').first().waitFor();
       await settled(page);
       await levers.locator('summary', { hasText: 'Set up these levers' }).click();
       await levers.getByText('One more result').waitFor();
@@ -183,7 +195,9 @@ export const views: readonly View[] = [
   },
   {
     name: 'the reference',
-    sample: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+4)', '.title-block'],
+    part: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+4)', '.title-block'],
+    blueprint: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+2)'],
+    flows: true,
     async open(page) {
       await page.goto(new URL('reference.html', inject('address')).href);
       await page.locator('.chapter').first().waitFor();

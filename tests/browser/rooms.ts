@@ -1,0 +1,61 @@
+import type { Browser, BrowserContext } from 'playwright-core';
+import { findChromium, launch } from '../../.ci/chromium.mjs';
+
+/** A browser's profile for pages of one kind of window. It keeps the compiled code of the page, which a new one would make anew. */
+export interface Room {
+  readonly context: BrowserContext;
+  /** Takes down each rule of the policy that a page in it breaks. */
+  hear(violation: string): void;
+}
+
+export interface Window {
+  readonly width: number;
+  readonly height: number;
+}
+
+let started: Browser | undefined;
+const lent = new Set<Room>();
+const empty = new WeakMap<Browser, Map<string, Room[]>>();
+
+/** The browser that all files of this process share; it ends with the process. What an earlier file left open is closed. */
+export async function startBrowser(): Promise<Browser> {
+  await Promise.all([...lent].map(closeRoom));
+  if (!started?.isConnected()) started = await launch(await findChromium());
+  return started;
+}
+
+const kindOf = ({ width, height }: Window): string => `${width} × ${height}`;
+
+/** A room without a page and without anything kept from an earlier one. */
+export async function lendRoom(browser: Browser, window: Window): Promise<Room> {
+  const room = empty.get(browser)?.get(kindOf(window))?.pop() ?? (await newRoom(browser, window, 'block'));
+  lent.add(room);
+  return room;
+}
+
+/** Takes a room back: its pages are closed, and whoever gets it next finds nothing in its stores. */
+export async function giveBack(browser: Browser, window: Window, room: Room): Promise<void> {
+  await Promise.all(room.context.pages().map((page) => page.close()));
+  lent.delete(room);
+  const rooms = empty.get(browser) ?? new Map<string, Room[]>();
+  empty.set(browser, rooms.set(kindOf(window), [...(rooms.get(kindOf(window)) ?? []), room]));
+}
+
+/** A room of its own, never to be given to another. `workers`: whether the page may keep itself for the flying field. */
+export async function newRoom(browser: Browser, viewport: Window, workers: 'allow' | 'block'): Promise<Room> {
+  const context = await browser.newContext({ viewport, hasTouch: viewport.width < 600, serviceWorkers: workers });
+  const room: Room = { context, hear: () => {} };
+  await context.exposeFunction('reportViolation', (text: string) => room.hear(text));
+  await context.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) => {
+      const { reportViolation } = globalThis as unknown as { reportViolation(text: string): void };
+      reportViolation(`policy: ${event.violatedDirective} refused ${event.blockedURI || event.sample}`);
+    });
+  });
+  return room;
+}
+
+export async function closeRoom(room: Room): Promise<void> {
+  lent.delete(room);
+  await room.context.close();
+}
