@@ -62,7 +62,7 @@ describe.each([
       await page.keyboard.press('Enter');
     };
 
-    await press(page.getByRole('button', { name: 'Add', exact: true }));
+    await press(page.getByRole('button', { name: 'Add a piece', exact: true }));
     const list = page.getByRole('dialog', { name: 'Add' });
     expect(await soundnessOf(page)).toEqual([]);
     await list.getByLabel('Where').selectOption({ label: 'after 2, Set these' });
@@ -188,7 +188,7 @@ describe('at a desk', () => {
     await page.getByRole('button', { name: 'Plan and side view: commands' }).click();
     await page.getByRole('menuitem', { name: 'Remove' }).click();
     await expect.poll(() => page.locator('.standing svg:not(.mark)').count()).toBe(0);
-    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Drawing', exact: true }).click();
     await page.getByRole('button', { name: 'Scale drawing: commands' }).waitFor();
     await sheet.close();
@@ -208,7 +208,7 @@ describe('at a desk', () => {
   test('a check is given what it watches, its limit and the reason', async () => {
     const sheet = await openSheet(browser);
     const { page } = sheet;
-    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Check', exact: true }).click();
     await expect.poll(() => focused(page)).toMatch(/#title$/);
     await type(page, 'Too slow');

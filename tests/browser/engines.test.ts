@@ -8,7 +8,7 @@ beforeAll(async () => {
 });
 
 async function addPiece(page: Page, title: string): Promise<void> {
-  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
   const list = page.getByRole('dialog', { name: 'Add' });
   await list.getByRole('button', { name: title, exact: true }).click();
 }

@@ -13,7 +13,7 @@ const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 async function addLines(page: Page): Promise<void> {
   await showSheet(page, 'Model');
-  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
   await page.getByRole('dialog', { name: 'Add' }).getByRole('button', { name: 'Lines in full', exact: true }).click();
   await page.locator(CELL).waitFor();
   await settled(page);

@@ -76,10 +76,14 @@ export async function settled(page: Page): Promise<void> {
   await page.locator('[data-state="settled"]').waitFor();
 }
 
-/** Shows the sheet of this title, as a press in the list of sheets does. */
+/** Shows the sheet of this title, as a press in the list of sheets does; where the window is not wide the list opens first. */
 export async function showSheet(page: Page, title: string): Promise<void> {
-  const sheets = page.getByRole('navigation', { name: 'Sheets' });
-  await sheets.getByRole('button', { name: new RegExp(`^\\d+ ${title}`) }).click();
+  const opener = page.locator('[data-opens="sheets"][aria-expanded="false"]');
+  if ((await opener.count()) > 0) await opener.click();
+  await page
+    .locator('[data-sheet]')
+    .filter({ hasText: new RegExp(`^${title}$`) })
+    .click();
 }
 
 /** Waits until what was changed is in the browser's own store. */

@@ -41,7 +41,7 @@ const row = async (page: Page, path: string): Promise<string[]> =>
   cell(page).locator(`tr[data-result="${path}"] :is(th, td)`).allTextContents();
 const words = (page: Page) => cell(page).locator('.progress-words').textContent();
 const add = async (page: Page): Promise<void> => {
-  await page.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
   await page.getByRole('button', { name: 'Spread', exact: true }).click();
   await page.getByRole('button', { name: /^done with title/ }).click();
   await cell(page).scrollIntoViewIfNeeded();

@@ -93,7 +93,7 @@ export const views: readonly View[] = [
   {
     name: 'what can be added',
     async open(page) {
-      await page.getByRole('button', { name: 'Add', exact: true }).click();
+      await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
       await dialog(page);
     },
   },
@@ -155,7 +155,7 @@ export const views: readonly View[] = [
     part: ['.cell-model'],
     flows: true,
     async open(page) {
-      await page.getByRole('button', { name: 'Add', exact: true }).click();
+      await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
       await page.getByRole('button', { name: 'Control linkage', exact: true }).click();
       await page.locator('.block-picture').first().scrollIntoViewIfNeeded();
       await page.locator('.linkage svg').waitFor();
@@ -167,7 +167,7 @@ export const views: readonly View[] = [
     part: ['.cell-tolerances'],
     flows: true,
     async open(page) {
-      await page.getByRole('button', { name: 'Add', exact: true }).click();
+      await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
       await page.getByRole('button', { name: 'Spread', exact: true }).click();
       await press(page, /^done with title/);
       await page.locator('.cell-tolerances .set-up > summary').click();
