@@ -1,4 +1,3 @@
-import { STANDARD_GRAVITY } from '../exact';
 import { positive } from './domain';
 
 /** `take away`: the answer is negative, the weight must come off there. `no arm`: nothing placed there can move the CG to the wanted place. */
@@ -49,22 +48,32 @@ export const FIRST_CG_SHARE = 0.2;
 /** x_0 = x_c̄ + 0.2 c̄: where the CG should lie to begin with, m, of the leading edge and length of the mean chord, m. */
 export const firstCg = (chordEdge: number, meanChord: number): number => chordEdge + FIRST_CG_SHARE * meanChord;
 
-/**
- * L = M g + ½ W_l: lift (N) of level flight of a model of mass M (kg) that carries half of the weight W_l (N) of its lines, under standard
- * gravity. Derivation: balance upright with the lines level; the handle carries the other half.
- */
-export const liftWithLines = (mass: number, lineWeight: number): number =>
-  positive('mass', mass) * STANDARD_GRAVITY + lineWeight / 2;
+/** What rolls a model in level flight, and where weight can be put against it; SI, outboard positive. */
+export interface Rolled {
+  /** Station of the CG now. */
+  readonly cg: number;
+  readonly liftStation: number;
+  readonly guideY: number;
+  /** How hard the lines press down on the guide, N. */
+  readonly press: number;
+  /** Of the propeller, raising the outboard wing, N·m. */
+  readonly torque: number;
+  readonly lift: number;
+  /** Where tip weight goes. */
+  readonly station: number;
+}
 
 /**
- * y_cg = y_L + ½ W_l a/L: station (m outboard) at which the CG balances half of the lines' weight W_l (N) that hangs at the guide, a (m) the
- * distance from guide to CG, L (N) the lift, y_L its station. The builder's rule that tip weight carries half the weight of the
- * lines; leaves out propeller torque, guide height and the lines' centrifugal load.
+ * y_0 = [N y_t + y_L e (y_t − y_cg)]/[N + e (y_t − y_cg)],  N = F (y_L − y_g) + Q,  e = L − F
  *
- * a = y_cg − y_g itself holds y_cg, so y_cg = (y_L − k y_g)/(1 − k) with k = ½ W_l/L.
- * Derivation: moments of lift, weight and line load in roll about the CG, outboard wing level.
+ * Station (m outboard) to which tip weight brings the CG so that the wings are level once it is in: y_cg the CG now, y_t where
+ * the weight goes, y_L station of the lift, y_g of the guide, on which the lines press with F (N), Q torque of the propeller (N·m),
+ * L lift now (N). What the model lifts beside the lines, e, grows with its mass, (1 + m_w/m) = (y_t − y_cg)/(y_t − y_0).
+ * Derivation: moments in roll about the CG, e (1 + m_w/m) (y_0 − y_L) = N. Leaves out that speed, torque and press change a
+ * little with the weight.
  */
-export function levelWingsCg(liftStation: number, guideY: number, lineWeight: number, lift: number): number {
-  const k = (0.5 * lineWeight) / positive('lift', lift);
-  return (liftStation - k * guideY) / (1 - k);
+export function levelWingsCg({ cg, liftStation, guideY, press, torque, lift, station }: Rolled): number {
+  const rolling = press * (liftStation - guideY) + torque;
+  const held = (positive('lift', lift) - press) * (station - cg);
+  return (rolling * station + liftStation * held) / (rolling + held);
 }

@@ -23,7 +23,6 @@ export {
   FIRST_CG_SHARE,
   firstCg,
   levelWingsCg,
-  liftWithLines,
   shiftOf,
 } from './ballast';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';

@@ -1,9 +1,9 @@
-import { ballastAt, FIRST_CG_SHARE, firstCg, levelWingsCg, liftWithLines, shiftOf } from '../../physics/index';
+import { ballastAt, FIRST_CG_SHARE, firstCg, levelWingsCg, STANDARD_GRAVITY, shiftOf } from '../../physics/index';
 import { formatNumber } from '../../units/index';
 import { block } from '../block';
 import { leadoutResults } from '../leadouts/index';
 import { linesResults } from '../lines/results';
-import { GRAMS, MILLIMETRES, typedOr } from '../measures';
+import { GRAMS, MILLIMETRES, NEWTONS, TORQUE, typedOr } from '../measures';
 import { partsResults, partsRole } from '../parts/results';
 import { wingResults } from '../wing/results';
 import { ballastTheory } from './theory';
@@ -22,7 +22,7 @@ export const ballast = block({
   fields: {
     parts: { link: partsRole, results: partsResults, doc: 'The list of parts: mass and CG.' },
     wing: { link: 'wing', results: wingResults, doc: 'The wing: where its lift acts, and its outboard tip.' },
-    lines: { link: 'lines', results: linesResults, doc: 'The lines, half of whose weight the tip weight carries.' },
+    lines: { link: 'lines', results: linesResults, doc: 'The lines, whose press on the guide the tip weight carries.' },
     leadouts: { link: 'leadouts', results: leadoutResults, doc: 'The guide, where the lines hang.' },
     wanted_x: {
       ...wantedX,
@@ -40,7 +40,37 @@ export const ballast = block({
       doc: 'Where the CG should lie across the span, outboard positive.',
       default: Number.NaN,
       basis:
-        'Wings level under half the weight of the lines. Propeller torque, which can ask for more than the lines do, and guide height are left out: the flight block knows them.',
+        'Wings level, once the tip weight is in, under the press of the lines and the torque of the propeller. Guide height is left out.',
+    },
+    line_press: {
+      ...NEWTONS,
+      symbol: 'F',
+      title: 'Press of the lines on the guide',
+      doc: 'Downward. Type that of the flight, which knows the centrifugal load of the lines too.',
+      default: Number.NaN,
+      range: [-10, 50],
+      basis: 'Half the weight of the lines.',
+      advanced: true,
+    },
+    torque: {
+      ...TORQUE,
+      symbol: 'Q',
+      title: 'Torque of the propeller',
+      doc: 'Raising the outboard wing. Type that of the flight; it can ask for more tip weight than the lines do.',
+      default: 0,
+      range: [-5, 5],
+      basis: 'Left out.',
+      advanced: true,
+    },
+    lift: {
+      ...NEWTONS,
+      symbol: 'L',
+      title: 'Lift',
+      doc: 'Of the model in level flight. Type that of the flight.',
+      default: Number.NaN,
+      range: [0.01, 500],
+      basis: 'All-up weight and the press of the lines.',
+      advanced: true,
     },
     tail_station: {
       ...wantedX,
@@ -123,10 +153,13 @@ export const ballast = block({
     const radius = m[lines.guide_radius + i]! - guideY;
     const liftStation = m[wing.lift_station + i]! + m[wing.lift_station_turn + i]! / radius;
     const wantedX = typedOr(m[f.wanted_x + i]!, firstCg(m[wing.mean_chord_edge + i]!, m[wing.mean_chord + i]!));
-    const lineWeight = m[lines.weight + i]!;
+    const tipStation = typedOr(m[f.tip_station + i]!, m[wing.outboard_span + i]! - 0.01);
+    const press = typedOr(m[f.line_press + i]!, m[lines.weight + i]! / 2);
+    const lift = typedOr(m[f.lift + i]!, mass * STANDARD_GRAVITY + press);
+    const torque = m[f.torque + i]!;
     const wantedY = typedOr(
       m[f.wanted_y + i]!,
-      levelWingsCg(liftStation, guideY, lineWeight, liftWithLines(mass, lineWeight)),
+      levelWingsCg({ cg: y, liftStation, guideY, press, torque, lift, station: tipStation }),
     );
     m[r.wanted_x + i] = wantedX;
     m[r.wanted_y + i] = wantedY;
@@ -135,7 +168,6 @@ export const ballast = block({
     if (tail.status === 'no arm') return 'tail_arm';
     const nose = ballastAt(mass, x, wantedX, m[f.nose_station + i]!);
     if (nose.status === 'no arm') return 'nose_arm';
-    const tipStation = typedOr(m[f.tip_station + i]!, m[wing.outboard_span + i]! - 0.01);
     const tip = ballastAt(mass, y, wantedY, tipStation);
     if (tip.status === 'no arm') return 'tip_arm';
     m[r.tail_weight + i] = tail.value;

@@ -15,10 +15,12 @@ export const ballastTheory: Theory = {
     },
     {
       title: 'Wings level under the lines',
-      text: 'y_0 = (y_L − k y_g)/(1 − k),  k = ½ W_l/L,  L = m g + ½ W_l',
-      doc: 'Tip weight that carries half the weight of the lines.',
-      source: 'Derivation: moments of lift, weight and line load in roll about the CG.',
+      text: 'y_0 = [N y_t + y_L e (y_t − y_cg)]/[N + e (y_t − y_cg)]\nN = F (y_L − y_g) + Q,  e = L − F',
+      doc: 'F press of the lines on the guide, Q torque of the propeller, L lift: where the CG lies once the tip weight is in at y_t.',
+      source: 'Derivation: moments of lift, weight, torque and line load in roll about the CG.',
     },
   ],
-  notModelled: ['Propeller torque, guide height and the centrifugal load of the lines: the flight block knows them.'],
+  notModelled: [
+    'Guide height, and what speed, torque and press change by with the weight that is added: a fraction of the last digit shown.',
+  ],
 };

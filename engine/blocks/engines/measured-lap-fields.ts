@@ -114,6 +114,16 @@ export const knownSetup = {
     basis: 'Standard atmosphere at sea level, ISO 2533.',
     advanced: true,
   } as Field,
+  known_propeller_diameter: {
+    ...MILLIMETRES,
+    symbol: 'D_k',
+    title: 'Propeller diameter then',
+    doc: 'Of the propeller that flew the timed lap.',
+    default: Number.NaN,
+    range: [0.02, 1],
+    basis: 'The present propeller.',
+    advanced: true,
+  } as Field,
   known_drag_area: {
     ...SMALL_AREA,
     symbol: 'A_k',

@@ -84,7 +84,7 @@ export const measuredLap = block({
       dragArea,
       wingArea: inducedArea,
       inducedFactor: 1,
-      propellerDiameter: diameter,
+      propellerDiameter: typedOr(m[f.known_propeller_diameter + i]!, diameter),
     });
     const shaftSpeed = typedOr(m[f.shaft_speed + i]!, (2 * Math.PI * lap.speed) / (SLIP * pitch));
     const idealPower = m[f.power_factor + i]! * lap.idealPower;

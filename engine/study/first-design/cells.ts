@@ -1,6 +1,6 @@
 import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sheet/document';
 import { partsOf, STORE_SIDE } from './parts';
-import { layoutRules, massRules, propellerRules, type Rule } from './rules';
+import { layoutRules, massRules, propellerRules, type Rule, type Weighed } from './rules';
 import type { FirstDesignForm } from './told';
 
 /** What the trimming has found so far: texts of the variables that are set by it. */
@@ -14,6 +14,14 @@ export interface Trim {
 
 /** The timed lap and the set-up on which it was flown, as texts of the engine's fields. */
 export type KnownLap = Readonly<Record<string, string>>;
+
+/** What was measured, held as it was on the model that is begun, so that later changes tell. */
+export interface Known {
+  readonly lap?: KnownLap;
+  /** The conditions of the timed lap in a sentence. */
+  readonly timed?: string;
+  readonly weighed?: Weighed;
+}
 
 const variable = (
   name: string,
@@ -54,18 +62,30 @@ const check = (
   [below, above]: readonly [string, string],
 ): CheckCell => ({ kind: 'check', id, name, title, of, low, high, below, above });
 
-/** What moves when the engine does, each part by the share of the way that it goes. */
+/** What moves when the engine does, each part by the share of the way that it goes, with what it weighs now. */
 const MOVING = {
-  engine: 'engine_mass + propeller_mass + 0.4 × (tank_mass + 0.5 × parts.fuel_load.mass) + 0.26 × airframe_mass',
-  motor: 'motor_mass + propeller_mass + 0.7 × controller_mass + 0.4 × battery_mass + 0.26 × airframe_mass',
+  engine:
+    'parts.engine_part.mass + parts.propeller.mass + parts.nose_weight_part.mass + 0.4 × (parts.tank.mass + parts.mass - parts.mass_empty) + 0.62 × parts.fuselage.mass',
+  motor:
+    'parts.motor.mass + parts.propeller.mass + parts.nose_weight_part.mass + 0.7 × parts.controller.mass + 0.4 × parts.battery.mass + 0.62 × parts.fuselage.mass',
 };
 
 /** The cells of a first design, in reading order. */
-export function cellsOf(form: FirstDesignForm, trim: Trim, lap: KnownLap | undefined): Cell[] {
+export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[] {
   const { drive } = form;
-  const rules = [propellerRules(drive), layoutRules(drive), massRules(drive, form.weight)] as const;
+  const rules = [
+    propellerRules(drive, known.lap !== undefined),
+    layoutRules(drive),
+    massRules(drive, form.weight, known.weighed),
+  ] as const;
   return [
-    { kind: 'note', id: 'c01', name: 'brief', title: 'A first design, to be corrected', text: briefOf(form) },
+    {
+      kind: 'note',
+      id: 'c01',
+      name: 'brief',
+      title: 'A first design, to be corrected',
+      text: briefOf(form, known.timed),
+    },
     {
       kind: 'variables',
       id: 'c02',
@@ -177,7 +197,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, lap: KnownLap | undef
     formula('c13', 'propeller_rules', `Propeller and thrust: common practice, no source`, rules[0]),
     formula('c14', 'layout_rules', 'Layout: common practice, no source', rules[1]),
     formula('c15', 'mass_rules', 'Weights: common practice, no source', rules[2]),
-    ...blocksOf(drive, lap),
+    ...blocksOf(drive, known.lap),
     {
       kind: 'parts',
       id: 'c24',
@@ -193,8 +213,9 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, lap: KnownLap | undef
       nose_station: 'nose',
       tail_station: 'tail_end - 10 mm',
       tip_station: 'wing.outboard_span - 15 mm',
-      wanted_y:
-        'wing.lift_station + wing.lift_station_turn / flight.radius + (flight.line_weight_at_guide × (wing.inboard_span + parts.y) + flight.torque) / flight.lift',
+      line_press: 'flight.line_weight_at_guide',
+      torque: 'flight.torque',
+      lift: 'flight.lift',
     }),
     block('c27', 'flight', 'Level flight', 'flight', {}),
   ];
@@ -211,6 +232,7 @@ function blocksOf(drive: FirstDesignForm['drive'], lap: KnownLap | undefined): B
     bearer_front: 'nose',
     bearer_rear: '0.1 × chord',
   };
+  const filling: BlockCell['fields'] = drive === 'engine' ? { tank_volume: 'tank_volume' } : {};
   return [
     block('c16', 'air', 'Air of the day', 'air', {}),
     block('c17', 'wing', 'Wing', 'wing', {
@@ -267,11 +289,13 @@ function blocksOf(drive: FirstDesignForm['drive'], lap: KnownLap | undefined): B
           {
             ...lap,
             ...mount,
-            ...(drive === 'engine' ? { tank_volume: 'tank_volume' } : {}),
+            ...filling,
+            shaft_speed: 'shaft_speed',
           },
         )
       : block('c20', 'engine', drive === 'engine' ? 'Engine and propeller' : 'Motor and propeller', 'thrust_law', {
           ...mount,
+          ...filling,
           static_thrust: 'static_thrust',
           shaft_speed: 'shaft_speed',
         }),
@@ -285,14 +309,18 @@ function blocksOf(drive: FirstDesignForm['drive'], lap: KnownLap | undefined): B
   ];
 }
 
-function briefOf(form: FirstDesignForm): string {
-  const rest = form.weight === '' ? 'The weight is estimated.' : `It weighs ${form.weight} with the tank empty.`;
+function briefOf(form: FirstDesignForm, timed: string | undefined): string {
+  const rest =
+    form.weight === ''
+      ? 'The weight is estimated.'
+      : `It was weighed with ${form.weight}, tank empty, as it is begun here; weights that are set or changed from now on add to that.`;
   const flown =
     form.lap_time === ''
       ? 'It has not flown: thrust is estimated from the size of the propeller.'
       : `A lap of ${form.lap_time} was timed, which tells the power.${form.drive === 'motor' ? ' What the motor block then says of fuel means nothing.' : ''}`;
   return [
     `A model of ${form.span} span with ${form.drive === 'engine' ? `an engine of ${form.size}` : `a motor that takes ${form.size}`} on lines of ${form.line_length}. ${rest} ${flown}`,
+    ...(timed === undefined ? [] : [timed]),
     'All other sizes and weights are rules of thumb (common practice, no source): they are listed under "What was assumed", and each can be overwritten with what a ruler, a scale or a stopwatch tells. Weigh each part when it is finished and type it in the table of weight and balance.',
   ].join('\n\n');
 }

@@ -2,8 +2,9 @@ import { type Document, FORMAT, VERSION } from '../../sheet/document';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { library } from '../library';
 import { sentenceOf } from '../run/cause';
-import { cellsOf, type KnownLap, type Trim } from './cells';
+import { cellsOf, type Known, type Trim } from './cells';
 import { asked, inTradeUnits, readEntry } from './form';
+import { flownAgain, knownOf } from './known';
 import { misfitsOf, type Sizes, WATTS } from './misfits';
 import { sheetsOf } from './sheets';
 import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './told';
@@ -73,7 +74,7 @@ function completed(form: FirstDesignForm, sizes: Sizes): FirstDesignForm {
   };
 }
 
-function documentOf(form: FirstDesignForm, start: Trim, lap: KnownLap | undefined): Document {
+function documentOf(form: FirstDesignForm, start: Trim, known: Known): Document {
   return {
     format: FORMAT,
     version: VERSION,
@@ -81,7 +82,7 @@ function documentOf(form: FirstDesignForm, start: Trim, lap: KnownLap | undefine
     drawn: '',
     date: '',
     units: inTradeUnits('span', form.span) ? 'inch_pound' : 'metric',
-    sheets: sheetsOf(cellsOf(form, start, lap)),
+    sheets: sheetsOf(cellsOf(form, start, known)),
     rows: [],
     figures: [
       'parts.mass',
@@ -99,6 +100,9 @@ function documentOf(form: FirstDesignForm, start: Trim, lap: KnownLap | undefine
   };
 }
 
+/** Rounds of trimming a model that was timed, and then of finding the drag with which its lap is flown again. */
+const [TRIMS, DRAGS] = [2, 5];
+
 function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
   const start: Trim = {
     engine_station: `${Math.round(-700 * chord)} mm`,
@@ -107,14 +111,20 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
     tail_weight: '0 g',
     guide_x: `${Math.round(330 * chord)} mm`,
   };
-  const first = documentOf(form, start, undefined);
+  const first = documentOf(form, start, {});
   const light = form.weight === '' ? undefined : tooLight(form.weight, openLive(first, library));
   if (light) return { ok: false, problems: [light] };
   let { live, trim: found } = trim(first, chord);
   if (form.lap_time !== '') {
     // What the model weighed when it was timed is known when it is trimmed, and how it is trimmed hangs a little on its power.
-    for (let k = 0; k < 2; k++) ({ live, trim: found } = trim(documentOf(form, found, knownLap(form, live)), chord));
+    const timed = { ...form, weight: '' };
+    for (let k = 0; k < TRIMS; k++)
+      ({ live, trim: found } = trim(documentOf(form, found, knownOf(timed, live)), chord));
+    for (let k = 0; k < DRAGS && !flownAgain(form, live); k++) {
+      live = openLive(documentOf(form, found, knownOf(timed, live)), library);
+    }
   }
+  live = openLive(documentOf(form, found, knownOf(form, live)), library);
   const fault = faultsOfLive(live).find(({ state }) => state === 'fault');
   if (fault) {
     const message = `No design that flies was found for these entries: ${sentenceOf(fault)} Look at span, engine, line length and weight.`;
@@ -137,18 +147,5 @@ function tooLight(typed: string, live: Live): FormProblem | undefined {
   return {
     field: 'weight',
     message: `Weight: ${typed} is too little for an engine or motor of that size with gear and fittings, some ${grams(others)}, and ${grams(least)} or more of wing, fuselage and tail. Look at weight and size, or leave the weight blank for an estimate.`,
-  };
-}
-
-/** The set-up on which the lap was timed, in numbers, since it stays while the design changes. */
-function knownLap(form: FirstDesignForm, live: Live): KnownLap {
-  const at = (path: string): number => valueAt(live, path);
-  return {
-    lap_time: form.lap_time,
-    known_mass: `${Math.round(at('parts.mass') * 1000)} g`,
-    known_radius: `${at('lines.guide_radius').toFixed(2)} m`,
-    known_arm: `${Math.round((at('balance.cg_y') - at('leadouts.guide_y')) * 1000)} mm`,
-    known_diameter: `${(at('line_diameter') * 1000).toFixed(2)} mm`,
-    known_linear_mass: `${(at('lines.linear_mass') * 1000).toFixed(2)} g/m`,
   };
 }

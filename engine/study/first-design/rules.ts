@@ -11,10 +11,20 @@ export interface Rule {
 
 type Drive = FirstDesignForm['drive'];
 
+/** The model as it was when it was weighed: texts of all-up weight, of the parts beside the airframe, and of the wing area. */
+export interface Weighed {
+  readonly mass: string;
+  readonly others: string;
+  readonly area: string;
+}
+
 /** Displacement that the rules of engine and propeller go by. */
 const size = (drive: Drive): string => (drive === 'engine' ? 'displacement' : 'like_displacement');
 
-export function propellerRules(drive: Drive): readonly Rule[] {
+/** Rpm in flight that a propeller is taken to turn when nothing is timed. */
+const TURNS = '2 × pi × 43.4 m/s ÷ propeller_diameter';
+
+export function propellerRules(drive: Drive, timed: boolean): readonly Rule[] {
   const motor: Rule = {
     name: 'like_displacement',
     text: '4.1 cm³ × motor_power ÷ 370 W',
@@ -29,32 +39,53 @@ export function propellerRules(drive: Drive): readonly Rule[] {
       unit: 'mm',
       says: 'Propeller: 9 in at 4.1 cm³, with the cube root of the displacement.',
     },
-    {
-      name: 'shaft_speed',
-      text: '2 × pi × 43.4 m/s ÷ propeller_diameter',
-      unit: 'rpm',
-      says: 'Rpm in flight: 11 400 with 9 in, the smaller the propeller the faster.',
-    },
-    {
-      name: 'wanted_speed',
-      text: 'sqrt(2.8 × 9.81 m/s² × (line_length + 1.1 m))',
-      unit: 'm/s',
-      says: 'Speed for which the pitch is taken: pull in flight 2.8 times the weight.',
-    },
+    ...(timed ? timedRules : guessedRules),
     {
       name: 'propeller_pitch',
       text: 'wanted_speed ÷ 0.85 × 2 × pi ÷ shaft_speed',
       unit: 'mm',
       says: 'Pitch: the model flies at 0.85 × rpm × pitch.',
     },
-    {
-      name: 'static_thrust',
-      text: '0.085 × 1.225 kg/m³ × (shaft_speed ÷ (2 × pi))^2 × propeller_diameter^4',
-      unit: 'N',
-      says: 'Static thrust: 10 N from 9 in at 11 400 rpm, by the law of similar propellers. A spring scale tells it better.',
-    },
+    ...(timed ? [] : [staticThrust]),
   ];
 }
+
+const guessedRules: readonly Rule[] = [
+  {
+    name: 'shaft_speed',
+    text: TURNS,
+    unit: 'rpm',
+    says: 'Rpm in flight: 11 400 with 9 in, the smaller the propeller the faster.',
+  },
+  {
+    name: 'wanted_speed',
+    text: 'sqrt(2.8 × 9.81 m/s² × (line_length + 1.1 m))',
+    unit: 'm/s',
+    says: 'Speed for which the pitch is taken: pull in flight 2.8 times the weight.',
+  },
+];
+
+const timedRules: readonly Rule[] = [
+  {
+    name: 'wanted_speed',
+    text: '2 × pi × sqrt((engine.known_radius + engine.known_arm)^2 - engine.known_height^2) ÷ engine.lap_time',
+    unit: 'm/s',
+    says: 'Speed for which the pitch is taken: that of the timed lap.',
+  },
+  {
+    name: 'shaft_speed',
+    text: `max(${TURNS}, wanted_speed ÷ 0.85 × 2 × pi ÷ propeller_diameter)`,
+    unit: 'rpm',
+    says: 'Rpm in flight: 11 400 with 9 in, the smaller the propeller the faster; faster still where the pitch would be more than the diameter. A tachometer tells it better.',
+  },
+];
+
+const staticThrust: Rule = {
+  name: 'static_thrust',
+  text: '0.085 × 1.225 kg/m³ × (shaft_speed ÷ (2 × pi))^2 × propeller_diameter^4',
+  unit: 'N',
+  says: 'Static thrust: 10 N from 9 in at 11 400 rpm, by the law of similar propellers. A spring scale tells it better.',
+};
 
 export function layoutRules(drive: Drive): readonly Rule[] {
   return [
@@ -119,7 +150,7 @@ export function layoutRules(drive: Drive): readonly Rule[] {
   ];
 }
 
-export function massRules(drive: Drive, weight: string): readonly Rule[] {
+export function massRules(drive: Drive, weight: string, weighed: Weighed | undefined): readonly Rule[] {
   const engine: readonly Rule[] = [
     {
       name: 'engine_mass',
@@ -176,32 +207,44 @@ export function massRules(drive: Drive, weight: string): readonly Rule[] {
       unit: 'g',
       says: 'Gear with wheels: 2 g a square decimetre of wing.',
     },
-    airframeRule(drive, weight),
+    airframeRule(drive, weight, weighed),
   ];
 }
 
-function airframeRule(drive: Drive, weight: string): Rule {
-  const says =
-    'Wing, fuselage and tail with glue and finish: 20 g a square decimetre at 22 dm², a little more on a larger wing; 46 % of it wing, 42 % fuselage, 9 % stabiliser and elevator, 3 % fin.';
+function airframeRule(drive: Drive, weight: string, weighed: Weighed | undefined): Rule {
+  const name = 'airframe_mass';
+  const unit = 'g';
+  const shares = '46 % of it wing, 42 % fuselage, 9 % stabiliser and elevator, 3 % fin.';
   if (weight === '') {
-    return { name: 'airframe_mass', text: '2000 g/m² × wing_area × (wing_area ÷ 22 dm²)^0.3', unit: 'g', says };
+    return {
+      name,
+      text: '2000 g/m² × wing_area × (wing_area ÷ 22 dm²)^0.3',
+      unit,
+      says: `Wing, fuselage and tail with glue and finish: 20 g a square decimetre at 22 dm², a little more on a larger wing; ${shares}`,
+    };
   }
-  const others = [
-    ...drivePartNames(drive),
-    'propeller_mass',
-    'controls_mass',
-    'gear_mass',
-    'tip_weight',
-    'nose_weight',
-    'tail_weight',
-  ];
-  return {
-    name: 'airframe_mass',
-    text: `${weight} - (${others.join(' + ')})`,
-    unit: 'g',
-    says: 'Wing, fuselage and tail with glue and finish: what the weight that was typed leaves for them; 46 % of it wing, 42 % fuselage, 9 % stabiliser and elevator, 3 % fin.',
-  };
+  if (weighed) {
+    return {
+      name,
+      text: `(${weighed.mass} - ${weighed.others}) × (wing_area ÷ ${weighed.area})^1.3`,
+      unit,
+      says: `Wing, fuselage and tail with glue and finish: ${weighed.mass} as weighed, less ${weighed.others} of all other parts when the design was begun; from ${weighed.area} on it grows with the wing. What is set, changed or weighed from now on adds to it. ${shares[0]!.toUpperCase()}${shares.slice(1)}`,
+    };
+  }
+  // While the design is being trimmed, tip, nose and tail weight are part of what was weighed.
+  return { name, text: `${weight} - (${othersOf(drive).join(' + ')})`, unit, says: '' };
 }
+
+/** Names of all weights beside the airframe, without fuel. */
+export const othersOf = (drive: Drive): readonly string[] => [
+  ...drivePartNames(drive),
+  'propeller_mass',
+  'controls_mass',
+  'gear_mass',
+  'tip_weight',
+  'nose_weight',
+  'tail_weight',
+];
 
 const drivePartNames = (drive: Drive): readonly string[] =>
   drive === 'engine' ? ['engine_mass', 'tank_mass'] : ['motor_mass', 'controller_mass', 'battery_mass'];

@@ -3,7 +3,7 @@ import { type Live, openLive, setLive } from '../../sheet/live';
 import { library } from '../library';
 import type { Trim } from './cells';
 
-/** Rounds of setting weights and guide; each brings the design nearer, and the last ones change nothing but by rounding. */
+/** Most rounds of setting weights and guide; each brings the design nearer, until one changes nothing. */
 const ROUNDS = 14;
 /** Wanted nose-out angle: a little, rad. */
 const NOSE_OUT = 0.0175;
@@ -51,6 +51,7 @@ export function trim(document: Document, chord: number): { readonly live: Live; 
   let before: { readonly guide: number; readonly nose: number } | undefined;
   let turn = TURN.start;
   for (let round = 0; round < ROUNDS; round++) {
+    const last = texts;
     put(NO_WEIGHTS);
     const wanted = at('engine_station') + kept(at('ballast.engine_shift'), 0);
     const station = Math.min(Math.max(wanted, STATIONS[0] * chord), STATIONS[1] * chord);
@@ -65,6 +66,7 @@ export function trim(document: Document, chord: number): { readonly live: Live; 
     before = now;
     const step = Math.min(Math.max((NOSE_OUT - now.nose) / turn, -STEP * chord), STEP * chord);
     put({ guide_x: millimetres(Math.min(Math.max(now.guide + step, 0), chord)) });
+    if (Object.entries(last).every(([name, text]) => texts[name as keyof Trim] === text)) break;
   }
 
   function balancingWeights(): Partial<Trim> {

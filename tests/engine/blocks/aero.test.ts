@@ -259,12 +259,18 @@ describe('ballast', () => {
     expect(results.engine_shift! * 0.3).toBeCloseTo(m * (0.05 - x), 14);
     expect((m * y + results.tip_weight! * 0.475) / (m + results.tip_weight!)).toBeCloseTo(0.012, 14);
   });
-  it('by itself wants a fifth of the mean chord, and wings level under half of the lines', () => {
+  it('by itself wants a fifth of the mean chord, and wings level under half of the lines with the tip weight in', () => {
     const { results } = run();
     expect(results.wanted_x).toBeCloseTo(0.2 * wings.mean_chord!, 14);
     const station = wings.lift_station! + wings.lift_station_turn! / (18.9 + 0.515);
-    const lift = 0.85 * 9.80665 + lines.weight! / 2;
+    const lift = (0.85 + results.tip_weight!) * 9.80665 + lines.weight! / 2;
     expect(lift * (results.wanted_y! - station)).toBeCloseTo(0.5 * lines.weight! * (results.wanted_y! + 0.515), 12);
+  });
+  it('takes press of the lines, torque and lift from the flight where they are typed', () => {
+    const { results } = run({ line_press: 0.3, torque: 0.12, lift: 9.5 });
+    const station = wings.lift_station! + wings.lift_station_turn! / (18.9 + 0.515);
+    const lift = 9.5 + (results.tip_weight! / 0.85) * (9.5 - 0.3);
+    expect(lift * (results.wanted_y! - station)).toBeCloseTo(0.3 * (results.wanted_y! + 0.515) + 0.12, 12);
   });
   it('says which place is too near to move the CG', () => {
     expect(run({ wanted_x: 0.05, tail_station: 0.0505 }).why).toBe('tail_arm');

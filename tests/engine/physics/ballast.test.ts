@@ -1,12 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  ballastAt,
-  cgShiftByAdding,
-  firstCg,
-  levelWingsCg,
-  liftWithLines,
-  shiftOf,
-} from '../../../engine/physics/index';
+import { ballastAt, cgShiftByAdding, firstCg, levelWingsCg, shiftOf } from '../../../engine/physics/index';
 
 describe('ballast at a station', () => {
   it('brings the CG where it is wanted', () => {
@@ -70,22 +63,40 @@ describe('moving a piece', () => {
 });
 
 describe('the CG that holds the wings level', () => {
-  it('balances lift, weight and half of the lines in roll', () => {
-    const [yL, guide, lines, lift] = [-0.0085, -0.515, 0.21, 8.6];
-    const y = levelWingsCg(yL, guide, lines, lift);
-    // Moments about the CG, outboard down positive: lift at y_L, half of the lines' weight hanging at the guide.
-    expect(-lift * (yL - y) - 0.5 * lines * (y - guide)).toBeCloseTo(0, 14);
+  const rolled = {
+    cg: 0.004,
+    liftStation: -0.0085,
+    guideY: -0.515,
+    press: 0.21,
+    torque: 0.14,
+    lift: 8.6,
+    station: 0.47,
+  };
+  it('balances lift, weight, torque and the press of the lines in roll once the weight is in', () => {
+    const y = levelWingsCg(rolled);
+    const mass = (rolled.lift - rolled.press) / 9.81;
+    const added = ballastAt(mass, rolled.cg, y, rolled.station).value;
+    const lift = (mass + added) * 9.81 + rolled.press;
+    // Moments about the CG, outboard down positive: lift at y_L, the lines at the guide, torque raising the outboard wing.
+    const left = -lift * (rolled.liftStation - y) - rolled.press * (y - rolled.guideY) - rolled.torque;
+    expect(left).toBeCloseTo(0, 14);
+    expect(added).toBeGreaterThan(0.02);
   });
-  it('is the lift station without lines', () => {
-    expect(levelWingsCg(-0.0085, -0.515, 0, 8)).toBe(-0.0085);
+  it('is the same whatever part of the weight is in already', () => {
+    const y = levelWingsCg(rolled);
+    const [mass, half] = [(rolled.lift - rolled.press) / 9.81, 0.01];
+    const cg = rolled.cg + cgShiftByAdding(mass, rolled.cg, half, rolled.station);
+    expect(levelWingsCg({ ...rolled, cg, lift: rolled.lift + half * 9.81 })).toBeCloseTo(y, 15);
+  });
+  it('is the lift station without lines and torque', () => {
+    expect(levelWingsCg({ ...rolled, press: 0, torque: 0 })).toBeCloseTo(-0.0085, 16);
+  });
+  it('refuses a model without lift', () => {
+    expect(() => levelWingsCg({ ...rolled, lift: 0 })).toThrow('lift is 0; it must be greater than 0');
   });
 });
 
 describe('what ballast starts from', () => {
-  it('lifts the model and half of its lines', () => {
-    expect(liftWithLines(1, 0.5)).toBeCloseTo(9.80665 + 0.25, 12);
-    expect(() => liftWithLines(-1, 0.5)).toThrow('mass');
-  });
   it('puts the first CG a fifth of the mean chord behind its leading edge', () => {
     expect(firstCg(0.01, 0.2)).toBeCloseTo(0.05, 12);
   });
