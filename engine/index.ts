@@ -53,6 +53,7 @@ export {
   type Text,
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';
+export { copyingSheet } from './sheet/copy-sheet';
 export { type Difference, differencesOf, movedSince } from './sheet/differences';
 export type {
   Axis,

@@ -1,9 +1,11 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import {
+  type BlockLinks,
   type Cell,
   type Change,
   type CheckCell,
   cellsOf,
+  copyingSheet,
   type Sheet as DesignSheet,
   type Document,
   type Fault,
@@ -40,6 +42,8 @@ export interface SheetSet {
   /** Puts an empty sheet behind the shown one, shows it and gives its id; undefined where nothing may be changed. */
   addSheet(title: string): string | undefined;
   titleSheet(id: string, title: string): void;
+  /** Puts a copy behind the last sheet and shows it. */
+  copySheet(id: string): void;
   /** To a place counted without the sheet itself. */
   moveSheet(id: string, to: number): void;
   /** The last sheet of a design stays: then nothing is done. */
@@ -48,6 +52,7 @@ export interface SheetSet {
 
 export interface SheetSetPorts {
   readonly editor: Editor;
+  readonly blocks: () => readonly BlockLinks[];
   readonly faults: () => readonly Fault[];
   /** Checks whose value is beyond a limit. */
   readonly stops: () => readonly CheckCell[];
@@ -57,7 +62,7 @@ export interface SheetSetPorts {
   removed(title: string, after: Document): void;
 }
 
-export function createSheetSet({ editor, faults, stops, working, removed }: SheetSetPorts): SheetSet {
+export function createSheetSet({ editor, blocks, faults, stops, working, removed }: SheetSetPorts): SheetSet {
   const { document } = editor;
   /** The sheet that was asked for, and where it stood: the one in its place is shown when it is gone. */
   const asked = signal({ id: document.peek().sheets[0]!.id, at: 0 });
@@ -117,6 +122,14 @@ export function createSheetSet({ editor, faults, stops, working, removed }: Shee
     titleSheet(id, title) {
       if (sheetWith(document.peek(), id)?.title === title) return;
       change({ change: 'title_sheet', id, title }, 'the title of a sheet');
+    },
+    copySheet(id) {
+      editor.settle();
+      const now = document.peek();
+      const sheet = sheetWith(now, id);
+      if (!sheet) return;
+      editor.change(copyingSheet(now, now, id, blocks()), `copying the sheet ${sheet.title}`);
+      if (document.peek() !== now) showSheet(document.peek().sheets.at(-1)!.id);
     },
     moveSheet(id, to) {
       const at = document.peek().sheets.findIndex((sheet) => sheet.id === id);

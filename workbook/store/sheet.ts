@@ -262,7 +262,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     reader.checks.value.filter((check) => ['under', 'over'].includes(sideOf(check, reader.value) ?? '')),
   );
   const faults = (): readonly Fault[] => snapshot.value?.faults ?? [];
-  const set = createSheetSet({ editor, faults, stops: () => stops.value, working, removed });
+  const blocks = (): readonly BlockDescription[] => description.peek()?.blocks ?? [];
+  const set = createSheetSet({ editor, blocks, faults, stops: () => stops.value, working, removed });
   link.open(first);
   void engine.describe().then((answer) => {
     description.value = answer;
@@ -276,7 +277,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     ...createStudies({ engine, editor, show: set.showSheet }),
     ...createCellCommands({
       editor,
-      blocks: () => description.peek()?.blocks ?? [],
+      blocks,
       shown: () => set.shownSheet.peek().id,
       removed,
     }),

@@ -32,7 +32,7 @@ function open({
     removed.push(title);
   };
   const set = createSheetSet({
-    ...{ editor, faults: () => faults, stops: () => stops, working: () => working },
+    ...{ editor, blocks: () => [], faults: () => faults, stops: () => stops, working: () => working },
     removed: tell,
   });
   const shown = (): string => set.shownSheet.value.id;
@@ -96,6 +96,16 @@ describe('one edit each', () => {
     expect(removed).toEqual(['Removed: sheet Decide.', 'Removed: sheet Model.']);
     expect(editor.undoSays.value).toBe('removing the sheet Model');
     editor.undo();
+    editor.undo();
+    expect(serialise(editor.document.value)).toBe(serialise(design()));
+  });
+  test('a sheet is copied behind the last and shown', () => {
+    const { editor, set, shown, titles, on } = open();
+    set.copySheet('s1');
+    set.copySheet('gone');
+    expect(titles()[3]).toBe('4 Decide, copy');
+    expect(shown()).toBe('s4');
+    expect(on('s4')).toEqual(['words_2', 'set_these_2', 'tail_stock_2', 'cord_set_2']);
     editor.undo();
     expect(serialise(editor.document.value)).toBe(serialise(design()));
   });
