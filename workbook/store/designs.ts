@@ -2,6 +2,8 @@ import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import {
+  applyChanges,
+  copyingSheet,
   type Document,
   type FirstDesignForm,
   type FirstDesignService,
@@ -37,6 +39,8 @@ export interface Designs {
   readList(): Promise<void>;
   readVersions(): Promise<void>;
   openDesign(design: Design): void;
+  /** Opens another design with a copy of a sheet of the open one behind its own. */
+  copySheetTo(design: Design, sheet: string): void;
   copyDesign(design: Design): void;
   deleteDesign(design: Design): Promise<void>;
   bringBack(design: Design): Promise<void>;
@@ -153,6 +157,19 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
       withText(design.text, design.title, (document) =>
         sheet.replace(document, `opening ${design.title}`, () => keeper.begin(design)),
       );
+    },
+    copySheetTo(design, id) {
+      if (design.id === keeper.open.value) {
+        sheet.copySheet(id);
+        return;
+      }
+      withText(design.text, design.title, (to) => {
+        const from = sheet.document.value;
+        const changes = copyingSheet(to, from, id, sheet.offered.peek()?.blocks ?? []);
+        const next = applyChanges(to, changes).document;
+        sheet.replace(next, `opening ${design.title} with a copy of a sheet`, () => keeper.begin(design));
+        sheet.showSheet(next.sheets.at(-1)!.id);
+      });
     },
     copyDesign: (design) => withText(design.text, design.title, copy),
     deleteDesign: (design) => altering(() => store.markDeleted(design.id, now())),

@@ -63,6 +63,28 @@ test('a file that is opened is a design of its own; the one before it stays, and
   expect(sheet.document.value.title).toBe('Other');
 });
 
+test('a sheet is copied into another design, which is opened with it, and Undo goes back to the one before', async () => {
+  const { sheet, designs, listed, keeper } = await open();
+  sheet.setText('tip_weight', '30 g');
+  await sheet.openFile(file({ ...other('Other'), sheets: [{ id: 's1', title: 'Model', pieces: [] }] }));
+  const [was, into] = ['Small sheet', 'Other'];
+  designs.openDesign((await listed()).find((each) => each.title === was)!);
+  const kept = (await listed()).find((each) => each.title === into)!;
+  designs.copySheetTo(kept, 's1');
+  expect([sheet.document.value.title, keeper.open.value]).toEqual([into, kept.id]);
+  expect(sheet.sheetList.value.map(({ title, pieces }) => [title, pieces])).toEqual([
+    ['Model', 0],
+    ['Decide', 2],
+  ]);
+  expect(sheet.shownSheet.value.title).toBe('Decide');
+  // Into the open one itself under names of its own.
+  designs.copySheetTo(kept, sheet.shownSheet.value.id);
+  expect(sheet.shownSheet.value.pieces.map((piece) => piece.name)).toEqual(['words_2', 'set_these_2']);
+  sheet.undo();
+  sheet.undo();
+  expect(sheet.document.value.title).toBe(was);
+});
+
 test('a design is opened from the list with what was kept of it, and Undo goes back to the one before', async () => {
   const { sheet, designs, tip, listed, keeper } = await open();
   sheet.setText('tip_weight', '30 g');
