@@ -1,5 +1,7 @@
-import { type FlightSetup, newSolution, solveFlight } from '../../engine/physics/index';
+import { type FlightSetup, newFlightRoom, newSolution, solveFlight } from '../../engine/physics/index';
 import { quern } from '../engine/physics/flight/quern';
+
+const room = newFlightRoom();
 
 /** How long one measurement lasts, ms, and how many are made. */
 const LASTS = 400;
@@ -35,7 +37,7 @@ export function measureFlights(): FlightRate {
     let passed = 0;
     while (passed < LASTS) {
       for (const design of designs) {
-        solveFlight(design, x);
+        solveFlight(design, room, x);
         if (x.status !== 'settled') throw new Error(`a design of the bench doesn't fly: ${x.status}`);
       }
       solved += designs.length;
@@ -46,7 +48,7 @@ export function measureFlights(): FlightRate {
   }
   let steps = 0;
   for (const design of designs) {
-    solveFlight(design, x);
+    solveFlight(design, room, x);
     steps += x.iterations / designs.length;
   }
   rates.sort((a, b) => a - b);

@@ -4,12 +4,15 @@ import {
   type FlightSolution,
   lapPower,
   lineStretch,
+  newFlightRoom,
   newSolution,
   solveFlight,
 } from '../../engine/physics/index';
 import { quern, straightCurves } from '../engine/physics/flight/quern';
 import { csvRows, halfUnit, jsonOf } from './aero-rows';
 import { usedFlightRows } from './flight-rows';
+
+const room = newFlightRoom();
 
 /*
  * Textbook problems of models on a wire and of masses in steady circular motion, flown by the solver itself with
@@ -64,7 +67,7 @@ function model(mass: number, speed: number, length: number, changes: Partial<Fli
     ...straightCurves(speed, 1, 0, 1000),
     ...changes,
   };
-  solveFlight(bare, x);
+  solveFlight(bare, room, x);
   expect(x.status).toBe('settled');
   expect(x.speed).toBeCloseTo(speed, 9);
   return x;
@@ -123,7 +126,7 @@ const checks: Readonly<Record<string, () => void>> = {
     near(noseUp, computed.gyroscopic_couple_kN_m);
     // The book's 10.046 comes from a rounded shaft speed.
     expect(Math.abs(noseUp / answer.gyroscopic_couple_kN_m - 1)).toBeLessThan(0.001);
-    expect(couple({ turning: -1 }) - couple({ rotorInertia: 0 })).toBeCloseTo(-noseUp, 5);
+    expect(couple({ spinning: -1 }) - couple({ rotorInertia: 0 })).toBeCloseTo(-noseUp, 5);
   },
 };
 

@@ -61,7 +61,7 @@ const checks: Readonly<Record<string, () => void>> = {
       radius: 18,
       elevation: 0,
       outboardLow: 0,
-      noseOut: 0,
+      sideslip: 0,
       pitch: 0,
       gravity: 9.80665,
     });

@@ -6,6 +6,7 @@ import {
   type LinkageState,
   lineDifference,
   linkageAt,
+  newFlightRoom,
   newLinkageState,
   newSetup,
   newSolution,
@@ -40,6 +41,7 @@ const travel = newTravel();
 const state = newLinkageState();
 const landed = newSolution();
 const setup = newSetup();
+const room = newFlightRoom();
 /** Speed of a manoeuvre and of landing where nobody types them. */
 const MANOEUVRE_SPEED = 1.1;
 const LANDING_OVER_STALL = 1.3;
@@ -184,7 +186,7 @@ export const control = block({
     const landing = typedOr(at(f.landing_speed), LANDING_OVER_STALL * stallSpeed(setup));
     m[r.landing_speed + i] = landing;
     const off = withEngineOff(setup, stoppedPropellerDragArea(at(f.engine.propeller_diameter)));
-    const balanced = trimAtSpeed(off, landing, landed);
+    const balanced = trimAtSpeed(off, landing, room, landed);
     m[r.needed_landing + i] = balanced ? landed.elevator : Number.NaN;
     m[r.margin_landing + i] = balanced ? high - landed.elevator : Number.NaN;
     return undefined;

@@ -59,9 +59,9 @@ const rotor = (basis: string): Field => ({
   tradeUnit: 'oz·in²',
   symbol: 'I_p',
   title: 'Rotor inertia',
-  doc: 'Of propeller, spinner and crankshaft about the shaft. Its spin costs elevator in every lap.',
+  doc: 'Of propeller, spinner and crankshaft about the shaft. Its spin costs elevator in every lap. Less what a gear turns against the propeller; negative where that is more.',
   default: Number.NaN,
-  range: [0, 0.02],
+  range: [-0.02, 0.02],
   basis,
   advanced: true,
 });

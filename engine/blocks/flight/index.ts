@@ -1,4 +1,4 @@
-import { newSetup, newSolution, solveFlight } from '../../physics/index';
+import { newFlightRoom, newSetup, newSolution, solveFlight } from '../../physics/index';
 import { block, type Shape } from '../block';
 import { flightCautions } from './cautions';
 import { drawLines } from './draw';
@@ -11,6 +11,7 @@ import { writeForces, writePull } from './write';
 
 const s = newSolution();
 const setup = newSetup();
+const room = newFlightRoom();
 const METHODS = { newton: 1, march: 2, scan: 3 } as const;
 /** Closest that the quarter chords of wing and tail may stand, m: nearer, neither can balance the other. */
 const LEAST_ARM = 0.02;
@@ -43,7 +44,7 @@ export const flight = block({
     for (const name of AS_FLOWN) m[r[name] + i] = m[f[name] + i]!;
     readSetup(m, f, f, i, stride, setup);
     if (Math.abs(setup.tailQuarterChord - setup.wingQuarterChord) < LEAST_ARM) return 'no_tail_arm';
-    solveFlight(setup, s);
+    solveFlight(setup, room, s);
     m[r.shortfall + i] = s.shortfall;
     m[r.shortfall_speed + i] = s.shortfallSpeed;
     m[r.slack_speed + i] = s.slackSpeed;

@@ -68,6 +68,7 @@ export function readSetup(
   s.tailDragArea = dragFactor * m[body.drag_area_tail + i]!;
   s.finArea = m[tail.fin_area + i]!;
   s.finQuarterChord = m[tail.fin_quarter_chord + i]!;
+  s.finZ = m[tail.fin_centre + i]!;
   s.finSlope = m[tail.fin_slope + i]!;
   s.rudderAngle = m[tail.rudder_angle + i]!;
   s.rudderEffect = m[tail.rudder_effect + i]!;
@@ -86,6 +87,7 @@ export function readSetup(
   s.rotorInertia = m[engine.rotor_inertia + i]!;
   // Both options count from the usual one: either reversed turns the torque over, both together leave it.
   s.turning = m[flown.direction + i]! === m[flown.rotation + i]! ? 1 : -1;
+  s.spinning = s.turning;
   s.curves = m;
   s.thrustAt = engine.thrust + i;
   s.torqueAt = engine.torque + i;

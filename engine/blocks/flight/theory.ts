@@ -31,7 +31,7 @@ export const flightTheory: Theory = {
     {
       title: 'Fin and body in curved flow',
       text: 'Y/q = S_f a_f (β − r̂ l_f/R − τ_r δ_r) + a_b ∫ (β + r̂ ξ/R) dS',
-      doc: 'ξ how far a strip of the side lies ahead of the CG, l_f fin behind the CG. Beyond 10° of sideslip cross-flow drag on the side counts.',
+      doc: 'ξ how far a strip of the side lies ahead of the CG, l_f fin behind the CG. The fin’s part acts at its height and rolls the model. From about 10° of sideslip on (a guess) cross-flow drag on the side counts, sin² β − sin² 10°, its corner rounded between 6.7° and 15°.',
       source: 'Derivation: strips in the local flow.',
     },
     {

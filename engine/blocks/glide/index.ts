@@ -1,9 +1,11 @@
 import {
   flyGlide,
   type Glide,
+  newFlightRoom,
   newGlide,
   newSetup,
   newSolution,
+  newWindRoom,
   rollOut,
   solveFlight,
   stallSpeed,
@@ -22,6 +24,8 @@ import { glideTheory } from './theory';
 const TURN = 2 * Math.PI;
 const still = newSolution();
 const setup = newSetup();
+const room = newFlightRoom();
+const windRoom = newWindRoom();
 const glided = newGlide();
 const pictured = newGlide();
 
@@ -130,14 +134,14 @@ type Fields = Columns<typeof windLinks & typeof glideFields>;
 
 function fly(m: Float64Array, f: Fields, i: number, stride: number, from: number, out: Glide): number {
   setupInWind(m, f, i, stride, setup);
-  solveFlight(setup, still);
+  solveFlight(setup, room, still);
   const area = typedOr(m[f.propeller_drag_area + i]!, stoppedPropellerDragArea(m[f.engine.propeller_diameter + i]!));
   const wind = {
     speed: m[f.air.wind + i]! * windGrowth(m, f.air, f.flight, i),
     profile: profileOf(m, f.air, f.flight, i),
   };
   const landing = stallSpeed(setup) * m[f.landing_factor + i]!;
-  flyGlide(withEngineOff(setup, area), still, wind, from, still.speed, landing, out);
+  flyGlide(withEngineOff(setup, area), still, wind, from, still.speed, landing, windRoom, out);
   return landing;
 }
 

@@ -2,9 +2,11 @@ import {
   extremeOf,
   flyWindLap,
   linesMass,
+  newFlightRoom,
   newSetup,
   newSolution,
   newWindLap,
+  newWindRoom,
   pullAtHandle,
   solveFlight,
   windAtFloor,
@@ -25,7 +27,10 @@ const RING_PLACES = 72;
 const TURN = 2 * Math.PI;
 const still = newSolution();
 const setup = newSetup();
+const room = newFlightRoom();
+const windRoom = newWindRoom();
 const lapNow = newWindLap(PLACES);
+const lapAtFloor = newWindLap(PLACES);
 const lapInGust = newWindLap(PLACES);
 const ring = newWindLap(RING_PLACES);
 
@@ -51,11 +56,11 @@ export const lap = block({
   theory: lapTheory,
   run(m, f, r, i, stride) {
     setupInWind(m, f, i, stride, setup);
-    solveFlight(setup, still);
+    solveFlight(setup, room, still);
     const profile = profileOf(m, f.air, f.flight, i);
     const factor = windGrowth(m, f.air, f.flight, i);
     const speed = m[f.air.wind + i]! * factor;
-    flyWindLap(setup, still, { speed, profile }, lapNow);
+    flyWindLap(setup, still, { speed, profile }, windRoom, lapNow);
     m[r.reason_azimuth + i] = lapNow.azimuthOfReason;
     switch (lapNow.status) {
       case 'settled':
@@ -108,13 +113,13 @@ export const lap = block({
 
     const loss = (still.pull - least.value) / speed;
     const guess = speed > 0 ? (still.pull - floor) / loss : 5;
-    const limit = windAtFloor(setup, still, profile, floor, guess);
+    const limit = windAtFloor(setup, still, profile, floor, guess, windRoom, lapAtFloor);
     m[r.wind_at_floor + i] = limit.wind / factor;
     m[r.floor_status + i] = FLOOR_ENDS.indexOf(limit.status);
     m[r.floor_iterations + i] = limit.iterations;
     m[r.floor_residual + i] = limit.residual;
 
-    flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, lapInGust);
+    flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, windRoom, lapInGust);
     const { status } = lapInGust;
     const gust = status === 'settled' ? extremeOf(lapInGust.pull, 1) : undefined;
     m[r.least_pull_in_gust + i] = gust ? extremeOf(lapInGust.pull, -1).value : status === 'slack' ? 0 : Number.NaN;
@@ -128,11 +133,12 @@ export const lap = block({
       columns: ringColumns,
       run(m, f) {
         setupInWind(m, f, 0, 1, setup);
-        solveFlight(setup, still);
+        solveFlight(setup, room, still);
         flyWindLap(
           setup,
           still,
           { speed: m[f.air.wind]! * windGrowth(m, f.air, f.flight, 0), profile: profileOf(m, f.air, f.flight, 0) },
+          windRoom,
           ring,
         );
         if (ring.status !== 'settled') return undefined;

@@ -3,6 +3,7 @@ import {
   bestNeedle,
   correctedLapTime,
   inStandardAir,
+  newFlightRoom,
   newSetup,
   newSolution,
   pitTimeOf,
@@ -22,6 +23,7 @@ type Fields = Columns<typeof windLinks & typeof raceFields>;
 
 const standard = newSolution();
 const setup = newSetup();
+const room = newFlightRoom();
 
 /** The race at the fastest needle; fuel a lap is that of level flight, for the lap time typed. */
 function readRace(m: Float64Array, f: Fields, i: number): Race {
@@ -52,7 +54,7 @@ const needleOf = (m: Float64Array, f: Fields, i: number) => ({
 function standardLap(m: Float64Array, f: Fields, i: number, stride: number): number {
   const exponent = typedOr(m[f.density_exponent + i]!, m[f.flight.fuel_per_lap + i]! > 0 ? 1 : 0);
   setupInWind(m, f, i, stride, setup);
-  solveFlight(inStandardAir(setup, exponent), standard);
+  solveFlight(inStandardAir(setup, exponent), room, standard);
   if (standard.status !== 'settled') return Number.NaN;
   return (2 * Math.PI * standard.radius * Math.cos(standard.elevation)) / standard.speed;
 }

@@ -61,7 +61,7 @@ export const stabiliserShape = {
 
 /** Fin and rudder, from a ruler. */
 export const finShape = {
-  fin_height: length('h_f', 'Fin height', 'Above the fuselage.', 0.12, SIZE),
+  fin_height: length('h_f', 'Fin height', 'Above the fuselage; 0 where the model has no fin.', 0.12, [0, 1]),
   fin_root_chord: length('c_fr', 'Fin root chord', 'Where it stands on the fuselage, with the rudder.', 0.1, SIZE),
   fin_tip_chord: length('c_ft', 'Fin tip chord', 'At its top, with the rudder.', 0.1, SIZE),
   fin_edge: length(

@@ -11,7 +11,7 @@ import {
   TAIL_SPAN_EFFICIENCY,
   tailVolume,
 } from '../../physics/index';
-import { block, type Shape } from '../block';
+import { block, type Columns, type Shape } from '../block';
 import { finiteShapes } from '../finite-shapes';
 import { typedOr } from '../measures';
 import { wingResults } from '../wing/results';
@@ -62,14 +62,7 @@ export const tail = block({
       m[wing.area + i]!,
     );
 
-    const fin = mirrored(m[f.fin_height + i]!, m[f.fin_root_chord + i]!, m[f.fin_tip_chord + i]!, m[f.fin_sweep + i]!);
-    m[r.fin_area + i] = fin.area / 2;
-    m[r.fin_quarter_chord + i] = m[f.fin_edge + i]! + fin.quarterChord;
-    m[r.fin_mean_chord + i] = fin.meanChord;
-    // One half of the mirrored pair has half of its aspect ratio.
-    const finAspect = (FIN_END_PLATE * fin.aspectRatio) / 2;
-    const finSlope = datcomSlope(FLAT_PLATE_SECTION_SLOPE, finAspect, fin.halfChordSweep);
-    m[r.fin_slope + i] = typedOr(m[f.fin_slope + i]!, finSlope);
+    writeFin(m, f, r, i);
     m[r.rudder_angle + i] = m[f.rudder_angle + i]!;
     const rudder = hingedEffect(m[f.rudder_share + i]!);
     m[r.rudder_effect + i] = typedOr(m[f.rudder_effect + i]!, rudder);
@@ -104,6 +97,31 @@ export const tail = block({
     ]);
   },
 });
+
+type FinFields = Columns<typeof finShape & typeof tailEstimates>;
+
+/** Fin and rudder; a fin of no height has no area and no slope. */
+function writeFin(m: Float64Array, f: FinFields, r: Columns<typeof tailResults>, i: number): void {
+  const height = m[f.fin_height + i]!;
+  const root = m[f.fin_root_chord + i]!;
+  const tip = m[f.fin_tip_chord + i]!;
+  m[r.fin_centre + i] = m[f.fin_base + i]! + (height * (root + 2 * tip)) / (3 * (root + tip));
+  if (height === 0) {
+    m[r.fin_area + i] = 0;
+    m[r.fin_quarter_chord + i] = m[f.fin_edge + i]! + root / 4;
+    m[r.fin_mean_chord + i] = root;
+    m[r.fin_slope + i] = 0;
+    return;
+  }
+  const fin = mirrored(height, root, tip, m[f.fin_sweep + i]!);
+  m[r.fin_area + i] = fin.area / 2;
+  m[r.fin_quarter_chord + i] = m[f.fin_edge + i]! + fin.quarterChord;
+  m[r.fin_mean_chord + i] = fin.meanChord;
+  // One half of the mirrored pair has half of its aspect ratio.
+  const finAspect = (FIN_END_PLATE * fin.aspectRatio) / 2;
+  const finSlope = datcomSlope(FLAT_PLATE_SECTION_SLOPE, finAspect, fin.halfChordSweep);
+  m[r.fin_slope + i] = typedOr(m[f.fin_slope + i]!, finSlope);
+}
 
 /** Two equal halves, from the centreline out. */
 const mirrored = (half: number, root: number, tip: number, sweep: number): PlanformMeasures =>

@@ -88,6 +88,13 @@ export const tailResults = {
     title: 'Quarter chord of the fin',
     doc: 'Aft of the wing root leading edge: where the side force of the fin acts.',
   },
+  fin_centre: {
+    ...MILLIMETRES,
+    symbol: 'z_fc',
+    title: 'Height of the fin’s side force',
+    doc: 'Above the reference line, at the middle of the fin’s area: what its side force rolls the model by.',
+    detail: true,
+  },
   fin_mean_chord: {
     ...MILLIMETRES,
     symbol: 'c_f',

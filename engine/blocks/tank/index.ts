@@ -40,7 +40,7 @@ const flown = (m: Float64Array, { flight }: Fields, i: number): Place =>
     radius: m[flight.radius + i]!,
     elevation: m[flight.elevation + i]!,
     outboardLow: m[flight.outboard_low + i]!,
-    noseOut: m[flight.nose_out + i]!,
+    sideslip: m[flight.sideslip + i]!,
     pitch: m[flight.pitch + i]!,
     gravity: m[flight.gravity + i]!,
   });

@@ -5,7 +5,7 @@ export const tankTheory: Theory = {
     {
       title: 'Apparent gravity',
       text: 'g_out = (V²/(R cos φ)) cos(φ − δ) − g sin(φ − δ)\ng_up = −(V²/(R cos φ)) sin(φ − δ) − g cos(φ − δ)',
-      doc: 'Then turned by yaw ψ and pitch θ. At rest: g straight down, turned by the pitch at rest.',
+      doc: 'Then turned by the sideslip β and by pitch θ, as the flight has them. At rest: g straight down, turned by the pitch at rest.',
       source: 'Derivation: gravity less the acceleration of the circle.',
     },
     {

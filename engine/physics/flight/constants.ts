@@ -26,6 +26,8 @@ export interface Constants {
   /** C_D A of the wing's profile drag at its section speed and of all other, m², and yaw moments over q, −C_D A (y_cg − y), m³. */
   wingDragArea: number;
   wingDragMoment: number;
+  /** What the wing's moment grows by with V/u. */
+  wingDragTurn: number;
   otherDragArea: number;
   otherDragMoment: number;
   /** 1/V_r, and ½(1 + n) and ½(1 − n) of the quotient that stands for (V/V_r)^n (`nearPower`). */
@@ -37,6 +39,8 @@ export interface Constants {
   wingAhead: number;
   tailBehind: number;
   liftOutboard: number;
+  /** κ/R: how far the lift moves outboard because the air is faster there, m for V = u. */
+  liftTurn: number;
   /** c̄ S c_m, m³. */
   wingMoment: number;
   /** Side force over q: sideSlip β + sideTurn r̂ + sideSet, and its yaw moment likewise. */
@@ -46,6 +50,10 @@ export interface Constants {
   yawSlip: number;
   yawTurn: number;
   yawSet: number;
+  /** Roll moment of the fin over q likewise: its side force acts above the CG. */
+  rollSlip: number;
+  rollTurn: number;
+  rollSet: number;
   crossForce: number;
   crossYaw: number;
   cosSideThrust: number;
@@ -64,46 +72,51 @@ export function newConstants(): Constants {
   return {
     // Filled by `prepare` before anything reads it.
     setup: undefined as unknown as FlightSetup,
-    weight: 0,
-    radius: 0,
-    sinElevation: 0,
-    cosElevation: 0,
-    tanElevation: 0,
-    linesMass: 0,
-    pressStill: 0,
-    pressTurning: 0,
+    weight: Number.NaN,
+    radius: Number.NaN,
+    sinElevation: Number.NaN,
+    cosElevation: Number.NaN,
+    tanElevation: Number.NaN,
+    linesMass: Number.NaN,
+    pressStill: Number.NaN,
+    pressTurning: Number.NaN,
     line: newLineDragLaw(),
-    guideBehind: 0,
-    guideInboard: 0,
-    guideAbove: 0,
-    wingDragArea: 0,
-    wingDragMoment: 0,
-    otherDragArea: 0,
-    otherDragMoment: 0,
-    perSectionSpeed: 0,
-    dragAbove: 0,
-    dragBelow: 0,
-    wingStrength: 0,
-    wingAhead: 0,
-    tailBehind: 0,
-    liftOutboard: 0,
-    wingMoment: 0,
-    sideSlip: 0,
-    sideTurn: 0,
-    sideSet: 0,
-    yawSlip: 0,
-    yawTurn: 0,
-    yawSet: 0,
-    crossForce: 0,
-    crossYaw: 0,
-    cosSideThrust: 0,
-    sinSideThrust: 0,
-    sinDownThrust: 0,
-    cosDownThrust: 0,
-    thrustRoll: 0,
-    thrustPitch: 0,
-    thrustYaw: 0,
-    inertiaTurn: 0,
+    guideBehind: Number.NaN,
+    guideInboard: Number.NaN,
+    guideAbove: Number.NaN,
+    wingDragArea: Number.NaN,
+    wingDragMoment: Number.NaN,
+    wingDragTurn: Number.NaN,
+    otherDragArea: Number.NaN,
+    otherDragMoment: Number.NaN,
+    perSectionSpeed: Number.NaN,
+    dragAbove: Number.NaN,
+    dragBelow: Number.NaN,
+    wingStrength: Number.NaN,
+    wingAhead: Number.NaN,
+    tailBehind: Number.NaN,
+    liftOutboard: Number.NaN,
+    liftTurn: Number.NaN,
+    wingMoment: Number.NaN,
+    sideSlip: Number.NaN,
+    sideTurn: Number.NaN,
+    sideSet: Number.NaN,
+    yawSlip: Number.NaN,
+    yawTurn: Number.NaN,
+    yawSet: Number.NaN,
+    rollSlip: Number.NaN,
+    rollTurn: Number.NaN,
+    rollSet: Number.NaN,
+    crossForce: Number.NaN,
+    crossYaw: Number.NaN,
+    cosSideThrust: Number.NaN,
+    sinSideThrust: Number.NaN,
+    sinDownThrust: Number.NaN,
+    cosDownThrust: Number.NaN,
+    thrustRoll: Number.NaN,
+    thrustPitch: Number.NaN,
+    thrustYaw: Number.NaN,
+    inertiaTurn: Number.NaN,
   };
 }
 
@@ -135,7 +148,8 @@ export function prepare(s: FlightSetup, c: Constants): boolean {
   c.guideAbove = s.guideZ - s.cgZ;
   const wingDrag = positive('wing area', s.wingArea) * s.profileDrag;
   c.wingDragArea = wingDrag;
-  c.wingDragMoment = wingDrag * (s.dragStation + s.dragStationTurn / radius - s.cgY);
+  c.wingDragMoment = wingDrag * (s.dragStation - s.cgY);
+  c.wingDragTurn = (wingDrag * s.dragStationTurn) / radius;
   c.otherDragArea = s.dragArea + s.tailDragArea;
   c.otherDragMoment = -c.otherDragArea * s.cgY;
   c.perSectionSpeed = 1 / positive('airspeed of the section values', s.sectionSpeed);
@@ -144,7 +158,8 @@ export function prepare(s: FlightSetup, c: Constants): boolean {
   c.wingStrength = s.wingArea * positive('wing lift slope', s.wingSlope);
   c.wingAhead = s.cgX - s.wingQuarterChord;
   c.tailBehind = s.tailQuarterChord - s.cgX;
-  c.liftOutboard = s.liftStation + s.liftStationTurn / radius - s.cgY;
+  c.liftOutboard = s.liftStation - s.cgY;
+  c.liftTurn = s.liftStationTurn / radius;
   c.wingMoment = s.wingArea * s.meanChord * s.momentCoefficient;
   prepareSide(s, c);
   prepareThrust(s, c);
@@ -178,7 +193,7 @@ function prepareLine(s: FlightSetup, line: LineDragLaw): void {
 /**
  * Fin and body strips. A strip at ξ ahead of the CG meets the air at β + r̂ ξ/R (the flow is curved), so with ∫ dS, ∫ ξ
  * dS, ∫ ξ² dS over the side: Y/q = a_b (β ∫ dS + r̂/R ∫ ξ dS), N/q = a_b (β ∫ ξ dS + r̂/R ∫ ξ² dS) + C β. The fin at
- * l_f behind the CG: Y/q = S_f a_f (β − r̂ l_f/R − k_r δ_r), N = −l_f Y.
+ * l_f behind the CG: Y/q = S_f a_f (β − r̂ l_f/R − k_r δ_r), N = −l_f Y; h_f above it, so that it rolls the model by h_f Y.
  */
 function prepareSide(s: FlightSetup, c: Constants): void {
   const first = s.cgX * s.sideArea - s.sideMoment;
@@ -192,6 +207,10 @@ function prepareSide(s: FlightSetup, c: Constants): void {
   c.yawSlip = s.sideSlope * first + s.slenderCouple - finBehind * fin;
   c.yawTurn = (s.sideSlope * second + finBehind * finBehind * fin) / c.radius;
   c.yawSet = finBehind * fin * rudder;
+  const above = s.finZ - s.cgZ;
+  c.rollSlip = above * fin;
+  c.rollTurn = (-above * fin * finBehind) / c.radius;
+  c.rollSet = -above * fin * rudder;
   c.crossForce = s.crossFlowDrag * s.sideArea;
   c.crossYaw = s.crossFlowDrag * first;
 }

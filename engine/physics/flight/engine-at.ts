@@ -2,9 +2,9 @@ import { findKnot, newKnot, readKnot } from '../../numerics/index';
 import type { FlightSetup } from './setup';
 
 /** Where in the row that `engineAt` fills thrust, torque and shaft speed stand, each with its slope behind it. */
-const THRUST = 0;
-const TORQUE = 2;
-const SHAFT_SPEED = 4;
+export const THRUST = 0;
+export const TORQUE = 2;
+export const SHAFT_SPEED = 4;
 
 const knot = newKnot();
 

@@ -1,7 +1,10 @@
-export { balance, CROSS_FLOW_FROM } from './balance';
+export { type Air, CALM, newAir } from './air-there';
 export { type Constants, newConstants, prepare, STEEPEST, wingDragShare } from './constants';
 export { fullStep, newStep, type Step, trimStep } from './elimination';
+export { forces } from './forces';
+export { linesInCalm } from './lines-in-calm';
 export { type Balance, newBalance } from './loads';
+export { type FlightRoom, newFlightRoom } from './room';
 export { circleRadius, type FlightSetup, liftLimitAt, newSetup, type SetupRoom } from './setup';
 export { type FlightMethod, type FlightSolution, type FlightStatus, newSolution } from './solution';
 export { SETTLED_WITHIN, solveFlight } from './solve';

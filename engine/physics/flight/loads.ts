@@ -5,11 +5,19 @@
 export interface Balance {
   readonly residual: Float64Array;
   readonly jacobian: Float64Array;
+  /** Room for the engine's curves. */
+  readonly engine: Float64Array;
   thrust: number;
   torque: number;
   shaftSpeed: number;
+  /** Of the lines, put there before the forces are: drag at the guide, press on it downward, and their slopes with V. */
   lineDrag: number;
+  lineDragSlope: number;
   linePress: number;
+  linePressSlope: number;
+  /** All of the airspeed, and its part across the span, m/s. */
+  airspeed: number;
+  across: number;
   /** Tension along the chord, and its part backward along the path at the CG. */
   tensionInward: number;
   tensionBackward: number;
@@ -33,23 +41,28 @@ export function newBalance(): Balance {
   return {
     residual: new Float64Array(4),
     jacobian: new Float64Array(16),
-    thrust: 0,
-    torque: 0,
-    shaftSpeed: 0,
-    lineDrag: 0,
-    linePress: 0,
-    tensionInward: 0,
-    tensionBackward: 0,
-    guideTrail: 0,
-    guideReach: 0,
+    engine: new Float64Array(6),
+    thrust: Number.NaN,
+    torque: Number.NaN,
+    shaftSpeed: Number.NaN,
+    lineDrag: Number.NaN,
+    lineDragSlope: Number.NaN,
+    linePress: Number.NaN,
+    linePressSlope: Number.NaN,
+    airspeed: Number.NaN,
+    across: Number.NaN,
+    tensionInward: Number.NaN,
+    tensionBackward: Number.NaN,
+    guideTrail: Number.NaN,
+    guideReach: Number.NaN,
     lift: 0,
-    wingLift: 0,
-    tailLift: 0,
-    sideForce: 0,
+    wingLift: Number.NaN,
+    tailLift: Number.NaN,
+    sideForce: Number.NaN,
     drag: 0,
-    wingInduced: 0,
-    tailInduced: 0,
-    pitchTurn: 0,
-    yawTurn: 0,
+    wingInduced: Number.NaN,
+    tailInduced: Number.NaN,
+    pitchTurn: Number.NaN,
+    yawTurn: Number.NaN,
   };
 }

@@ -1,6 +1,8 @@
-import { balance } from './balance';
+import { CALM } from './air-there';
 import type { Constants } from './constants';
 import { fullStep, type Step, trimStep } from './elimination';
+import { forces } from './forces';
+import { linesInCalm } from './lines-in-calm';
 import type { Balance } from './loads';
 import type { State } from './state';
 
@@ -41,7 +43,8 @@ export const inRange = (s: State): boolean =>
  */
 export function fullNewton(c: Constants, s: State, b: Balance, at: Step): number {
   for (let n = 1; n <= FULL_STEPS; n++) {
-    balance(c, s, b);
+    linesInCalm(c, s, b);
+    forces(c, s, CALM, b);
     fullStep(b, at);
     if (balanced(c, b)) return n;
     const change = at.speed;
@@ -61,8 +64,9 @@ export function fullNewton(c: Constants, s: State, b: Balance, at: Step): number
  */
 export function trim(c: Constants, s: State, b: Balance, at: Step): boolean {
   let last = Number.POSITIVE_INFINITY;
+  linesInCalm(c, s, b);
   for (let n = 0; n < TRIM_STEPS; n++) {
-    balance(c, s, b);
+    forces(c, s, CALM, b);
     const r = b.residual;
     const out = Math.max(Math.abs(r[1]!), Math.abs(r[2]!), Math.abs(r[3]!)) / c.weight;
     trimStep(b, at);

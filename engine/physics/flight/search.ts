@@ -1,6 +1,6 @@
 import { findRoot } from '../../numerics/index';
 import type { Constants } from './constants';
-import { newStep } from './elimination';
+import type { Step } from './elimination';
 import type { Balance } from './loads';
 import { ANGLE_LIMIT, BALANCED, standsTight, trim, trimAfresh } from './newton';
 import { topSpeed } from './start';
@@ -29,13 +29,11 @@ const STALLED = 0.9 * ANGLE_LIMIT;
 /** From where down the lack of thrust is sought where the propeller pulls at no speed, m/s. */
 const SPEED_WITHOUT_PULL = 40;
 
-const at = newStep();
-
 /**
  * Newton on f(V) from the speed where thrust vanishes, downward: where f bends down on both sides it comes to the
  * fastest root from its fast side. Returns the number of steps with the state at the root; 0 where it gave up.
  */
-export function march(c: Constants, s: State, b: Balance): number {
+export function march(c: Constants, s: State, b: Balance, at: Step): number {
   s.speed = topSpeed(c);
   if (!(s.speed > 0) || !trimAfresh(c, s, b, at, false)) return 0;
   for (let n = 1; n <= MARCH_STEPS; n++) {
@@ -88,6 +86,7 @@ function tight(
   c: Constants,
   s: State,
   b: Balance,
+  at: Step,
   speed: number,
   near: Place | undefined,
   thorough = false,
@@ -97,14 +96,14 @@ function tight(
     s.sideslip = near.sideslip;
     s.roll = near.roll;
     s.pitch = near.pitch;
-    if (trim(c, s, b, at) && standsTight(b, at)) return place(s, b);
+    if (trim(c, s, b, at) && standsTight(b, at)) return place(s, b, at);
   }
-  return trimAfresh(c, s, b, at, thorough) ? place(s, b) : undefined;
+  return trimAfresh(c, s, b, at, thorough) ? place(s, b, at) : undefined;
 }
 
-const place = (s: State, b: Balance): Place => ({ ...s, spare: b.residual[0]!, slope: at.slope });
+const place = (s: State, b: Balance, at: Step): Place => ({ ...s, spare: b.residual[0]!, slope: at.slope });
 
-function put(c: Constants, s: State, b: Balance, p: Place): void {
+function put(c: Constants, s: State, b: Balance, at: Step, p: Place): void {
   s.speed = p.speed;
   s.sideslip = p.sideslip;
   s.roll = p.roll;
@@ -117,7 +116,7 @@ function put(c: Constants, s: State, b: Balance, p: Place): void {
  * and for a sign change before the place where the lines go slack. Leaves the fastest root in `s`, or says what is
  * missing.
  */
-export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
+export function scan(c: Constants, s: State, b: Balance, at: Step, out: Scan): void {
   out.found = false;
   out.shortfall = Number.NaN;
   out.shortfallSpeed = Number.NaN;
@@ -129,23 +128,23 @@ export function scan(c: Constants, s: State, b: Balance, out: Scan): void {
     out.places = k + 1;
     const speed = top * placeOf(k);
     // Where the lines have been tight already, other starts seldom find anything new.
-    const here = tight(c, s, b, speed, above, k % (Number.isNaN(out.shortfall) ? 2 : 6) === 0);
+    const here = tight(c, s, b, at, speed, above, k % (Number.isNaN(out.shortfall) ? 2 : 6) === 0);
     const root = above
       ? here
-        ? between(c, s, b, above, here, out)
-        : toSlack(c, s, b, above, speed, out)
+        ? between(c, s, b, at, above, here, out)
+        : toSlack(c, s, b, at, above, speed, out)
       : here && here.spare >= 0 && k > 0
-        ? cross(c, s, b, climb(c, s, b, here, k, top), here)
+        ? cross(c, s, b, at, climb(c, s, b, at, here, k, top), here)
         : undefined;
     if (root) {
-      put(c, s, b, root);
+      put(c, s, b, at, root);
       out.found = true;
       return;
     }
     if (here) note(here, out);
     above = here;
   }
-  if (Number.isNaN(out.shortfall)) out.slackSpeed = tightFrom(c, s, b, top);
+  if (Number.isNaN(out.shortfall)) out.slackSpeed = tightFrom(c, s, b, at, top);
   out.slack =
     Number.isNaN(out.shortfall) || (!Number.isNaN(out.slackSpeed) && out.shortfallSpeed <= NEAR_SLACK * out.slackSpeed);
 }
@@ -158,39 +157,41 @@ function note(p: Place, out: Scan): void {
 }
 
 /** Fastest root between two places with tight lines, or nothing. */
-function between(c: Constants, s: State, b: Balance, high: Place, low: Place, out: Scan): Place | undefined {
+function between(c: Constants, s: State, b: Balance, at: Step, high: Place, low: Place, out: Scan): Place | undefined {
   if (high.spare > 0 && low.spare <= 0) return undefined;
-  if (low.spare >= 0) return cross(c, s, b, high, low);
+  if (low.spare >= 0) return cross(c, s, b, at, high, low);
   if (!(high.slope < 0 && low.slope > 0)) return undefined;
   let last = high;
   const slope = (speed: number): number => {
-    last = tight(c, s, b, speed, last) ?? last;
+    last = tight(c, s, b, at, speed, last) ?? last;
     return last.slope;
   };
   findRoot(slope, low.speed, high.speed, { tolerance: 1e-9 * high.speed, steps: 60 });
   note(last, out);
-  return last.spare >= 0 ? cross(c, s, b, high, last) : undefined;
+  return last.spare >= 0 ? cross(c, s, b, at, high, last) : undefined;
 }
 
 /** Root where `high` lacks thrust and `low` has it to spare. */
-function cross(c: Constants, s: State, b: Balance, high: Place, low: Place): Place | undefined {
+function cross(c: Constants, s: State, b: Balance, at: Step, high: Place, low: Place): Place | undefined {
   if (high.spare > 0) return undefined;
   let last = high;
   const spare = (speed: number): number => {
-    last = tight(c, s, b, speed, last) ?? last;
+    last = tight(c, s, b, at, speed, last) ?? last;
     return last.spare;
   };
   const root = findRoot(spare, low.speed, high.speed, { tolerance: 1e-10 * high.speed, steps: 60 });
-  return root.status === 'settled' || root.status === 'too many steps' ? tight(c, s, b, root.value, last) : undefined;
+  return root.status === 'settled' || root.status === 'too many steps'
+    ? tight(c, s, b, at, root.value, last)
+    : undefined;
 }
 
 /** The last tight place on the way from a tight place to a speed at which there is none. */
-function edge(c: Constants, s: State, b: Balance, from: Place, to: number): Place {
+function edge(c: Constants, s: State, b: Balance, at: Step, from: Place, to: number): Place {
   let tightest = from;
   let slack = to;
   for (let n = 0; n < SLACK_HALVINGS; n++) {
     const speed = (tightest.speed + slack) / 2;
-    const here = tight(c, s, b, speed, tightest);
+    const here = tight(c, s, b, at, speed, tightest);
     if (here) tightest = here;
     else slack = speed;
   }
@@ -201,28 +202,36 @@ function edge(c: Constants, s: State, b: Balance, from: Place, to: number): Plac
  * From a tight place, number k, with thrust to spare that was met below slack ones: the first place above it that lacks
  * thrust, or the last tight one.
  */
-function climb(c: Constants, s: State, b: Balance, from: Place, k: number, top: number): Place {
+function climb(c: Constants, s: State, b: Balance, at: Step, from: Place, k: number, top: number): Place {
   let highest = from;
   for (let n = k - 1; n >= 0 && highest.spare >= 0; n--) {
     const speed = top * placeOf(n);
-    const next = tight(c, s, b, speed, highest);
-    if (!next) return edge(c, s, b, highest, speed);
+    const next = tight(c, s, b, at, speed, highest);
+    if (!next) return edge(c, s, b, at, highest, speed);
     highest = next;
   }
   return highest;
 }
 
 /** Notes where below a tight place the lines go slack; a root before that, or nothing. */
-function toSlack(c: Constants, s: State, b: Balance, high: Place, below: number, out: Scan): Place | undefined {
-  const tightest = edge(c, s, b, high, below);
+function toSlack(
+  c: Constants,
+  s: State,
+  b: Balance,
+  at: Step,
+  high: Place,
+  below: number,
+  out: Scan,
+): Place | undefined {
+  const tightest = edge(c, s, b, at, high, below);
   // A model that only stalls there has tight lines: that is lack of thrust, not slack.
   if (Number.isNaN(out.slackSpeed) && Math.abs(tightest.pitch) < STALLED) out.slackSpeed = tightest.speed;
   note(tightest, out);
-  return between(c, s, b, high, tightest, out);
+  return between(c, s, b, at, high, tightest, out);
 }
 
 /** Lowest speed above `speed` at which the lines are tight, for the reason; NaN where none up to twice it is. */
-function tightFrom(c: Constants, s: State, b: Balance, speed: number): number {
-  for (let k = 1; k <= 50; k++) if (tight(c, s, b, speed * (1 + k / 50), undefined)) return speed * (1 + k / 50);
+function tightFrom(c: Constants, s: State, b: Balance, at: Step, speed: number): number {
+  for (let k = 1; k <= 50; k++) if (tight(c, s, b, at, speed * (1 + k / 50), undefined)) return speed * (1 + k / 50);
   return Number.NaN;
 }

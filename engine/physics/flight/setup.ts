@@ -70,6 +70,8 @@ export interface FlightSetup {
 
   readonly finArea: number;
   readonly finQuarterChord: number;
+  /** Height of its centre above the reference line: its side force acts there. */
+  readonly finZ: number;
   readonly finSlope: number;
   /** Trailing edge outboard positive. */
   readonly rudderAngle: number;
@@ -100,6 +102,8 @@ export interface FlightSetup {
    * from above); −1: the reverse.
    */
   readonly turning: 1 | -1;
+  /** The same for what spins: +1 where its turning with the lap lifts the nose. Other than `turning` where a gear turns it against the propeller. */
+  readonly spinning: 1 | -1;
   /**
    * Thrust (N), torque (N·m) and shaft speed (rad/s) against airspeed at 0, knotStep, 2 knotStep …, `stride` places
    * apart from these indices.
@@ -175,6 +179,7 @@ export const newSetup = (): SetupRoom => ({
   tailDragArea: Number.NaN,
   finArea: Number.NaN,
   finQuarterChord: Number.NaN,
+  finZ: Number.NaN,
   finSlope: Number.NaN,
   rudderAngle: Number.NaN,
   rudderEffect: Number.NaN,
@@ -192,6 +197,7 @@ export const newSetup = (): SetupRoom => ({
   downThrust: Number.NaN,
   rotorInertia: Number.NaN,
   turning: 1,
+  spinning: 1,
   curves: new Float64Array(0),
   thrustAt: 0,
   torqueAt: 0,

@@ -1,18 +1,11 @@
-import { newConstants, prepare } from './constants';
-import { newStep } from './elimination';
-import { newBalance } from './loads';
+import { prepare } from './constants';
 import { fullNewton, guessPitch, imbalance, inRange, standsTight } from './newton';
-import { march, newScan, scan } from './search';
+import type { FlightRoom } from './room';
+import { march, scan } from './search';
 import { type FlightSetup, liftLimitAt } from './setup';
 import { type FlightMethod, type FlightSolution, type FlightStatus, newSolution, readSolution } from './solution';
 import { guessSpeed } from './start';
-import { newState } from './state';
 
-const c = newConstants();
-const state = newState();
-const b = newBalance();
-const at = newStep();
-const looked = newScan();
 const blank = newSolution();
 
 /** A settled solution is out of balance by less than this share of the weight. */
@@ -26,7 +19,8 @@ export const SETTLED_WITHIN = 1e-9;
  * where thrust vanishes; else a scan along that curve. Only the scan says that there is no steady flight, and why. The
  * balances are those of `balance`.
  */
-export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
+export function solveFlight(setup: FlightSetup, room: FlightRoom, out: FlightSolution): void {
+  const { c, state, b, at, looked } = room;
   if (!prepare(setup, c)) {
     give('out of reach', 'newton', 0, out);
     return;
@@ -38,20 +32,20 @@ export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
     guessPitch(c, state);
     const steps = fullNewton(c, state, b, at);
     used = Math.abs(steps);
-    if (steps > 0 && standing()) {
-      settle('newton', used, out);
+    if (steps > 0 && standing(room)) {
+      settle(room, 'newton', used, out);
       return;
     }
   }
-  const marched = march(c, state, b);
-  if (marched > 0 && polish()) {
-    settle('march', used + marched, out);
+  const marched = march(c, state, b, at);
+  if (marched > 0 && polish(room)) {
+    settle(room, 'march', used + marched, out);
     return;
   }
-  scan(c, state, b, looked);
+  scan(c, state, b, at, looked);
   used += looked.places;
-  if (looked.found && polish()) {
-    settle('scan', used, out);
+  if (looked.found && polish(room)) {
+    settle(room, 'scan', used, out);
     return;
   }
   give(looked.slack ? 'lines slack' : 'too little thrust', 'scan', used, out);
@@ -61,16 +55,19 @@ export function solveFlight(setup: FlightSetup, out: FlightSolution): void {
 }
 
 /** Lines tight, yaw and roll stable, and more speed means less spare thrust. */
-const standing = (): boolean => standsTight(b, at) && at.slope < 0 && inRange(state);
+const standing = ({ b, at, state }: FlightRoom): boolean => standsTight(b, at) && at.slope < 0 && inRange(state);
 
 /** Balances all four to the last bits from a state that is nearly there. */
-function polish(): boolean {
+function polish(room: FlightRoom): boolean {
+  const { c, state, b, at } = room;
   const speed = state.speed;
   const steps = fullNewton(c, state, b, at);
-  return (steps > 0 || imbalance(c, b) < SETTLED_WITHIN) && standing() && Math.abs(state.speed - speed) < 0.01 * speed;
+  return (
+    (steps > 0 || imbalance(c, b) < SETTLED_WITHIN) && standing(room) && Math.abs(state.speed - speed) < 0.01 * speed
+  );
 }
 
-function settle(method: FlightMethod, iterations: number, out: FlightSolution): void {
+function settle({ c, state, b, at }: FlightRoom, method: FlightMethod, iterations: number, out: FlightSolution): void {
   readSolution(c, state, b, out);
   out.status = out.liftCoefficient > liftLimitAt(c.setup, out.speed) ? 'beyond lift limit' : 'settled';
   out.method = method;

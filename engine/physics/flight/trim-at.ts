@@ -1,21 +1,15 @@
-import { newConstants, prepare } from './constants';
-import { newStep } from './elimination';
-import { newBalance } from './loads';
+import { prepare } from './constants';
 import { imbalance, trimAfresh } from './newton';
+import type { FlightRoom } from './room';
 import type { FlightSetup } from './setup';
 import { type FlightSolution, readSolution } from './solution';
-import { newState } from './state';
-
-const c = newConstants();
-const state = newState();
-const b = newBalance();
-const at = newStep();
 
 /**
  * The balance of yaw, roll, pitch and lift at a speed that is given (m/s), whatever that does to the speed: a model that slows down. Fills
  * `out`, whose residual then says how strongly; false where it doesn't balance there with tight lines. Equations: those of `balance`, its row 0 left out.
  */
-export function trimAtSpeed(setup: FlightSetup, speed: number, out: FlightSolution): boolean {
+export function trimAtSpeed(setup: FlightSetup, speed: number, room: FlightRoom, out: FlightSolution): boolean {
+  const { c, state, b, at } = room;
   if (!prepare(setup, c)) return false;
   state.speed = speed;
   if (!trimAfresh(c, state, b, at, true)) return false;

@@ -1,12 +1,12 @@
 import type { Place } from './polyhedron';
 
 export interface FlightAttitude {
-  /** Speed over the ground (m/s), radius of the CG along the chord (m), elevation φ, roll δ, yaw ψ, pitch θ (rad), gravity (m/s²). */
+  /** Speed over the ground (m/s), radius of the CG along the chord (m), elevation φ, roll δ, sideslip β, pitch θ (rad), gravity (m/s²). */
   readonly speed: number;
   readonly radius: number;
   readonly elevation: number;
   readonly outboardLow: number;
-  readonly noseOut: number;
+  readonly sideslip: number;
   readonly pitch: number;
   readonly gravity: number;
   /** dV/dt, m/s²; 0 in steady flight. */
@@ -18,7 +18,8 @@ export interface FlightAttitude {
  *
  *   g_out = (V²/(R cos φ)) cos(φ − δ) − g sin(φ − δ),  g_up = −(V²/(R cos φ)) sin(φ − δ) − g cos(φ − δ)
  *
- * and −dV/dt along the path, turned by yaw ψ (nose out) about the upright axis and by pitch θ about the span.
+ * and −dV/dt along the path, turned by the sideslip β about the upright axis of the rolled model and by pitch θ about the span: the turns
+ * by which the balance of the flight has its angles. Nose-out as it is seen, ψ, holds some of roll and pitch already.
  * Derivation: gravity less the acceleration of the circle; the wing plane stands at φ − δ to the horizontal.
  */
 export function gravityInFlight(a: FlightAttitude): Place {
@@ -27,8 +28,8 @@ export function gravityInFlight(a: FlightAttitude): Place {
   const along = -(a.acceleration ?? 0);
   const out = turning * Math.cos(lean) - a.gravity * Math.sin(lean);
   const up = -turning * Math.sin(lean) - a.gravity * Math.cos(lean);
-  const forward = along * Math.cos(a.noseOut) + out * Math.sin(a.noseOut);
-  const outboard = out * Math.cos(a.noseOut) - along * Math.sin(a.noseOut);
+  const forward = along * Math.cos(a.sideslip) + out * Math.sin(a.sideslip);
+  const outboard = out * Math.cos(a.sideslip) - along * Math.sin(a.sideslip);
   return pitched(forward, outboard, up, a.pitch);
 }
 

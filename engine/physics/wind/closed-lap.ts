@@ -1,44 +1,13 @@
-import { periodicSlopes, solveDense } from '../../numerics/index';
-import { type FlightSetup, type FlightSolution, liftLimitAt, newConstants, prepare } from '../flight/index';
-import { newWindLoads, type WindThere } from './balance';
+import { solveDense } from '../../numerics/index';
+import { type FlightSetup, type FlightSolution, prepare } from '../flight/index';
 import { extremeOf } from './extremes';
-import { type Angles, newSlopes, trimInWind } from './trim';
+import { newRows, type WindRoom } from './room';
+import { liftShare, pullThere, trimInWind, windAt } from './trim';
 import { noseOutOf, type Wind, type WindLap } from './wind-lap';
 
 /** A step of the speeds (m/s) that counts as none. */
 const CLOSED = 1e-7;
 const ROUNDS = 12;
-/** Slopes are taken anew while a step is larger than this share of the one before. */
-const SLOW = 0.03;
-/** For the slope of the force with speed, of the speed. */
-const BESIDE = 1e-4;
-
-const c = newConstants();
-const loads = newWindLoads();
-const beside = newWindLoads();
-const there: WindThere = { along: 0, outward: 0 };
-const angles: Angles = { sideslip: 0, roll: 0, pitch: 0 };
-const turned: Angles = { sideslip: 0, roll: 0, pitch: 0 };
-const slopes = newSlopes();
-let room = newRoom(0);
-
-/** What is kept of every place of the lap. */
-function newRoom(places: number) {
-  const row = () => new Float64Array(places);
-  return {
-    places,
-    sideslip: row(),
-    roll: row(),
-    pitch: row(),
-    path: row(),
-    slope: row(),
-    tension: row(),
-    lift: row(),
-    step: row(),
-    matrix: new Float64Array(places * places),
-    d: periodicSlopes(places),
-  };
-}
 
 /**
  * The lap of `flyWindLap`, solved at all its places at once by the wave through them: fills `lap`. False where that does not settle, or gives a
@@ -46,14 +15,15 @@ function newRoom(places: number) {
  *
  *   Σ_j D_kj E_j = F_t(θ_k, V_k) R cos φ/m_eff,  E = V²/2,  D the slopes of the periodic wave through equal steps
  *
- * Newton's method on E: (D − diag(R cos φ F_t'/(m_eff V))) δE = what is left; F_t' with the model turned anew. The error falls faster than any
- * power of the step where the forces are smooth; by the second to third power where a side force sets in at the edge of cross-flow.
+ * Newton's method on E: (D − diag(R cos φ F_t'/(m_eff V))) δE = what is left; F_t' along the curve of balanced yaw, roll and lift. The error falls
+ * faster than any power of the step where the forces are smooth.
  * Derivation: periodic collocation of the lap's equation of motion.
  */
 export function closeLap(
   setup: FlightSetup,
   still: FlightSolution,
   wind: Wind,
+  room: WindRoom,
   lap: WindLap,
   guessed: boolean,
 ): boolean {
@@ -61,71 +31,61 @@ export function closeLap(
   lap.residual = Number.NaN;
   lap.azimuthOfReason = Number.NaN;
   lap.lapTime = Number.NaN;
-  if (!prepare(setup, c)) return false;
+  if (!prepare(setup, room.c)) return false;
   const n = lap.azimuth.length;
-  if (room.places !== n) room = newRoom(n);
+  if (room.rows.places !== n) room.rows = newRows(n);
+  const { rows } = room;
   const V = lap.speed;
   if (!guessed) V.fill(still.speed);
-  room.sideslip.fill(still.sideslip);
-  room.roll.fill(still.outboardLow);
-  room.pitch.fill(still.pitch);
-  slopes.known = false;
-  let last = Number.POSITIVE_INFINITY;
+  rows.sideslip.fill(still.sideslip);
+  rows.roll.fill(still.outboardLow);
+  rows.pitch.fill(still.pitch);
+  room.b.drag = 0;
+  room.b.lift = 0;
   for (let round = 0; round < ROUNDS; round++) {
     lap.laps += 1;
-    const anew = round === 0 || last > SLOW;
-    if (!roundOf(wind, lap, round === 0, anew)) return false;
-    const size = stepOf(V);
+    if (!roundOf(room, wind, lap, round === 0)) return false;
+    const size = stepOf(room, V);
     if (!Number.isFinite(size)) return false;
-    if (size < CLOSED) return finish(lap);
-    last = round === 0 ? Number.POSITIVE_INFINITY : size / before;
-    before = size;
-    for (let k = 0; k < n; k++) V[k]! += room.step[k]!;
+    if (size < CLOSED) return finish(room, lap);
+    for (let k = 0; k < n; k++) V[k]! += rows.step[k]!;
   }
   return false;
 }
 
-/** Largest step of the round before, m/s. */
-let before = Number.NaN;
-
 /** Turns the model at every place; false where it can't be. */
-function roundOf(wind: Wind, lap: WindLap, first: boolean, anew: boolean): boolean {
-  const n = room.places;
+function roundOf(room: WindRoom, wind: Wind, lap: WindLap, first: boolean): boolean {
+  const { rows, state, air, b, at } = room;
+  const n = rows.places;
   for (let k = 0; k < n; k++) {
     const azimuth = (2 * Math.PI * k) / n;
-    const V = lap.speed[k]!;
-    there.along = -wind.speed * Math.sin(azimuth);
-    there.outward = wind.speed * Math.cos(azimuth);
-    if (!(V - there.along > 1)) return false;
+    windAt(room, wind, azimuth);
     // At first from the place before, later from where it stood.
     const from = first && k > 0 ? k - 1 : k;
-    angles.sideslip = room.sideslip[from]!;
-    angles.roll = room.roll[from]!;
-    angles.pitch = room.pitch[from]!;
-    if (!trimInWind(c, there, wind.profile, V, angles, slopes, loads)) return false;
-    room.sideslip[k] = angles.sideslip;
-    room.roll[k] = angles.roll;
-    room.pitch[k] = angles.pitch;
-    room.path[k] = loads.path;
-    room.tension[k] = loads.tensionInward;
-    room.lift[k] = loads.liftCoefficient / liftLimitAt(c.setup, loads.airspeed);
+    state.speed = lap.speed[k]!;
+    state.sideslip = rows.sideslip[from]!;
+    state.roll = rows.roll[from]!;
+    state.pitch = rows.pitch[from]!;
+    if (!(state.speed - air.along > 1)) return false;
+    if (!trimInWind(room, wind)) return false;
+    rows.sideslip[k] = state.sideslip;
+    rows.roll[k] = state.roll;
+    rows.pitch[k] = state.pitch;
+    rows.path[k] = b.residual[0]!;
+    rows.slope[k] = at.slope;
+    rows.tension[k] = b.tensionInward;
+    rows.lift[k] = liftShare(room);
     lap.azimuth[k] = azimuth;
-    lap.pull[k] = loads.pull;
-    lap.noseOut[k] = noseOutOf(angles);
-    lap.outboardLow[k] = angles.roll;
-    if (!anew) continue;
-    turned.sideslip = angles.sideslip;
-    turned.roll = angles.roll;
-    turned.pitch = angles.pitch;
-    if (!trimInWind(c, there, wind.profile, V * (1 + BESIDE), turned, slopes, beside)) return false;
-    room.slope[k] = (beside.path - loads.path) / (BESIDE * V);
+    lap.pull[k] = pullThere(room);
+    lap.noseOut[k] = noseOutOf(state);
+    lap.outboardLow[k] = state.roll;
   }
   return true;
 }
 
-/** Newton's step of all speeds, to `room.step`; gives its largest, m/s. */
-function stepOf(V: Float64Array): number {
-  const { places: n, d, matrix, step, path, slope } = room;
+/** Newton's step of all speeds, to `rows.step`; gives its largest, m/s. */
+function stepOf({ c, rows }: WindRoom, V: Float64Array): number {
+  const { places: n, d, matrix, step, path, slope } = rows;
   const perForce = (c.radius * c.cosElevation) / (c.setup.mass + c.linesMass / 3);
   matrix.set(d);
   for (let k = 0; k < n; k++) {
@@ -145,8 +105,8 @@ function stepOf(V: Float64Array): number {
 }
 
 /** What follows from the speeds; false where lines would push or the wing would lift more than it can, between places as well. */
-function finish(lap: WindLap): boolean {
-  const { places: n, tension, lift, path } = room;
+function finish({ c, rows }: WindRoom, lap: WindLap): boolean {
+  const { places: n, tension, lift, path } = rows;
   if (!(extremeOf(tension, -1).value > 0 && extremeOf(lift, 1).value <= 1)) return false;
   const reach = c.radius * c.cosElevation;
   let time = 0;

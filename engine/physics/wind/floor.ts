@@ -3,7 +3,8 @@ import type { FlightSetup, FlightSolution } from '../flight/index';
 import { extremeOf } from './extremes';
 import { flyWindLap } from './lap';
 import type { LineProfile } from './lines-in-wind';
-import { newWindLap } from './wind-lap';
+import type { WindRoom } from './room';
+import type { WindLap } from './wind-lap';
 
 export interface FloorWind {
   /** Wind at the height of the model, m/s; NaN unless settled. */
@@ -18,10 +19,8 @@ export interface FloorWind {
 
 /** Strongest wind looked at, m/s: nobody flies in more. */
 export const STRONGEST_WIND = 20;
-const PLACES = 48;
 const NEAR = 1e-3;
 const QUICK = 6;
-const lap = newWindLap(PLACES);
 
 /**
  * Wind at which the least pull of the lap comes down to a floor (N): the root of T_least(W) = floor, by the secant rule from W = 0 and `guess`,
@@ -33,7 +32,10 @@ export function windAtFloor(
   profile: LineProfile,
   floor: number,
   guess: number,
+  room: WindRoom,
+  lap: WindLap,
 ): FloorWind {
+  const places = lap.speed.length;
   let iterations = 0;
   /** Wind of the lap that was solved last, 0 where there is none. */
   let solved = 0;
@@ -42,9 +44,9 @@ export function windAtFloor(
     const guessed = solved > 0;
     // Speeds leave those of calm air nearly in proportion to the wind.
     if (guessed) {
-      for (let k = 0; k < PLACES; k++) lap.speed[k] = still.speed + ((lap.speed[k]! - still.speed) * speed) / solved;
+      for (let k = 0; k < places; k++) lap.speed[k] = still.speed + ((lap.speed[k]! - still.speed) * speed) / solved;
     }
-    flyWindLap(setup, still, { speed, profile }, lap, guessed);
+    flyWindLap(setup, still, { speed, profile }, room, lap, guessed);
     solved = lap.status === 'settled' ? speed : 0;
     return lap.status === 'settled' ? extremeOf(lap.pull, -1).value - floor : -floor - speed;
   };

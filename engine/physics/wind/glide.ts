@@ -1,6 +1,6 @@
-import { type FlightSetup, type FlightSolution, newConstants, prepare } from '../flight/index';
-import { newWindLoads, type WindThere } from './balance';
-import { type Angles, newSlopes, trimInWind } from './trim';
+import { type FlightSetup, type FlightSolution, prepare } from '../flight/index';
+import type { WindRoom } from './room';
+import { pullThere, trimInWind, windAt } from './trim';
 import type { Wind } from './wind-lap';
 
 /** `settled`; or the lines slack, no balance in yaw and roll, or no end within the laps looked at. */
@@ -36,11 +36,6 @@ export const newGlide = (): Glide => ({
 
 const STEP = Math.PI / 24;
 const MOST_LAPS = 20;
-const c = newConstants();
-const loads = newWindLoads();
-const there: WindThere = { along: 0, outward: 0 };
-const angles: Angles = { sideslip: 0, roll: 0, pitch: 0 };
-const slopes = newSlopes();
 
 /**
  * Level glide from the azimuth `from` and the ground speed `start` (m/s) until the airspeed has come down to `landing` (m/s): fills `glide`.
@@ -57,8 +52,10 @@ export function flyGlide(
   from: number,
   start: number,
   landing: number,
+  room: WindRoom,
   glide: Glide,
 ): void {
+  const { c, b, state } = room;
   glide.azimuth.length = 0;
   glide.speed.length = 0;
   glide.pull.length = 0;
@@ -68,27 +65,28 @@ export function flyGlide(
     glide.status = 'no balance';
     return;
   }
-  angles.sideslip = still.sideslip;
-  angles.roll = still.outboardLow;
-  angles.pitch = still.pitch;
-  slopes.known = false;
+  state.sideslip = still.sideslip;
+  state.roll = still.outboardLow;
+  state.pitch = still.pitch;
+  b.drag = 0;
+  b.lift = 0;
   const reach = c.radius * c.cosElevation;
   let azimuth = from;
   let V = start;
   let time = 0;
   while (glide.status === 'settled') {
-    const k1 = slope(wind, azimuth, V, glide);
+    const k1 = slope(room, wind, azimuth, V, glide);
     if (glide.status !== 'settled') break;
-    note(glide, azimuth, V);
-    if (loads.airspeed <= landing) break;
+    note(room, glide, azimuth, V);
+    if (b.airspeed <= landing) break;
     if (azimuth - from > 2 * Math.PI * MOST_LAPS) {
       glide.status = 'too long';
       break;
     }
-    const air = loads.airspeed;
-    const k2 = slope(wind, azimuth + STEP / 2, V + (STEP / 2) * k1, glide);
-    const k3 = slope(wind, azimuth + STEP / 2, V + (STEP / 2) * k2, glide);
-    const k4 = slope(wind, azimuth + STEP, V + STEP * k3, glide);
+    const air = b.airspeed;
+    const k2 = slope(room, wind, azimuth + STEP / 2, V + (STEP / 2) * k1, glide);
+    const k3 = slope(room, wind, azimuth + STEP / 2, V + (STEP / 2) * k2, glide);
+    const k4 = slope(room, wind, azimuth + STEP, V + STEP * k3, glide);
     if (glide.status !== 'settled') break;
     const change = (STEP / 6) * (k1 + 2 * k2 + 2 * k3 + k4);
     const next = airspeedAt(wind, azimuth + STEP, V + change);
@@ -98,8 +96,8 @@ export function flyGlide(
     azimuth += share * STEP;
     V += share * change;
     if (share < 1) {
-      slope(wind, azimuth, V, glide);
-      if (glide.status === 'settled') note(glide, azimuth, V);
+      slope(room, wind, azimuth, V, glide);
+      if (glide.status === 'settled') note(room, glide, azimuth, V);
       break;
     }
   }
@@ -108,36 +106,33 @@ export function flyGlide(
   glide.landingSpeed = V;
 }
 
-function note(glide: Glide, azimuth: number, V: number): void {
+function note(room: WindRoom, glide: Glide, azimuth: number, V: number): void {
+  const pull = pullThere(room);
   glide.azimuth.push(azimuth);
   glide.speed.push(V);
-  glide.pull.push(loads.pull);
-  if (loads.pull < glide.leastPull) {
-    glide.leastPull = loads.pull;
+  glide.pull.push(pull);
+  if (pull < glide.leastPull) {
+    glide.leastPull = pull;
     glide.leastAzimuth = azimuth % (2 * Math.PI);
   }
 }
 
-function windAt(wind: Wind, azimuth: number): void {
-  there.along = -wind.speed * Math.sin(azimuth);
-  there.outward = wind.speed * Math.cos(azimuth);
-}
-
 function airspeedAt(wind: Wind, azimuth: number, V: number): number {
-  windAt(wind, azimuth);
-  return Math.hypot(V - there.along, there.outward);
+  return Math.hypot(V + wind.speed * Math.sin(azimuth), wind.speed * Math.cos(azimuth));
 }
 
-function slope(wind: Wind, azimuth: number, V: number, glide: Glide): number {
+function slope(room: WindRoom, wind: Wind, azimuth: number, V: number, glide: Glide): number {
   if (glide.status !== 'settled') return Number.NaN;
-  windAt(wind, azimuth);
-  if (!(V > 0.5 && V - there.along > 0.5)) {
+  const { c, b, air, state } = room;
+  windAt(room, wind, azimuth);
+  if (!(V > 0.5 && V - air.along > 0.5)) {
     glide.status = 'no balance';
     return Number.NaN;
   }
-  if (!trimInWind(c, there, wind.profile, V, angles, slopes, loads) || !(loads.tensionInward > 0)) {
+  state.speed = V;
+  if (!trimInWind(room, wind) || !(b.tensionInward > 0)) {
     glide.status = 'slack';
     return Number.NaN;
   }
-  return (loads.path * c.radius * c.cosElevation) / ((c.setup.mass + c.linesMass / 3) * V);
+  return (b.residual[0]! * c.radius * c.cosElevation) / ((c.setup.mass + c.linesMass / 3) * V);
 }

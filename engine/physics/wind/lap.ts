@@ -1,6 +1,7 @@
 import type { FlightSetup, FlightSolution } from '../flight/index';
 import { closeLap } from './closed-lap';
 import { marchLap } from './marched-lap';
+import type { WindRoom } from './room';
 import type { Wind, WindLap } from './wind-lap';
 
 /**
@@ -14,9 +15,16 @@ import type { Wind, WindLap } from './wind-lap';
  * `guessed`: `lap.speed` holds speeds to begin with.
  * Derivation: the path's equation of motion with the lines' inertia by moments about the pilot.
  */
-export function flyWindLap(setup: FlightSetup, still: FlightSolution, wind: Wind, lap: WindLap, guessed = false): void {
-  if (closeLap(setup, still, wind, lap, guessed)) return;
+export function flyWindLap(
+  setup: FlightSetup,
+  still: FlightSolution,
+  wind: Wind,
+  room: WindRoom,
+  lap: WindLap,
+  guessed = false,
+): void {
+  if (closeLap(setup, still, wind, room, lap, guessed)) return;
   const rounds = lap.laps;
-  marchLap(setup, still, wind, lap);
+  marchLap(setup, still, wind, room, lap);
   lap.laps += rounds;
 }

@@ -1,5 +1,5 @@
+import type { State } from '../flight/index';
 import type { LineProfile } from './lines-in-wind';
-import type { Angles } from './trim';
 
 /** The wind of the day. */
 export interface Wind {
@@ -44,7 +44,7 @@ export const newWindLap = (places: number): WindLap => ({
 });
 
 /** ψ as in steady flight, from β, δ and θ. */
-export function noseOutOf({ sideslip, roll, pitch }: Angles): number {
+export function noseOutOf({ sideslip, roll, pitch }: State): number {
   return Math.atan2(
     Math.cos(pitch) * Math.sin(sideslip) * Math.cos(roll) + Math.sin(pitch) * Math.sin(roll),
     Math.cos(pitch) * Math.cos(sideslip),

@@ -27,7 +27,8 @@ const checked: Typed = {
     moment_coefficient: 0,
     zero_lift_angle: 0,
   },
-  tail: { lift_slope: 3.8, fin_slope: 2.5 },
+  // The check has the middle of the fin at the height of the CG.
+  tail: { lift_slope: 3.8, fin_slope: 2.5, fin_base: -0.06 },
   body: { slender_couple: 0, drag_area: 0.0035 },
   engine: { static_thrust: 8, zero_thrust_speed: 8 / 0.17, torque: 0.25, rotor_inertia: 0 },
   lines: { drag_coefficient: 1.15, linear_mass: 0.0006 },
@@ -48,6 +49,20 @@ function fly(typed: Typed = {}, weights: Partial<typeof parts> = {}): string | u
 }
 
 describe('flight block', () => {
+  it('rolls by the side force of the fin at its height, and flies without a fin', () => {
+    expect(fly()).toBeUndefined();
+    const low = rig.get('flight.outboard_low');
+    expect(fly({ tail: { ...checked['tail'], fin_base: 0.03 } })).toBeUndefined();
+    const q = 0.5 * rig.get('air.density') * rig.get('flight.speed') ** 2;
+    const slip = rig.get('flight.sideslip') - (rig.get('tail.fin_quarter_chord') - parts.x) / rig.get('flight.radius');
+    const moment = q * rig.get('tail.fin_area') * rig.get('tail.fin_slope') * slip * 0.09;
+    const stiffness = rig.get('flight.pull') * (parts.y - rig.get('leadouts.guide_y'));
+    expect((rig.get('flight.outboard_low') - low) / (moment / stiffness)).toBeCloseTo(1, 1);
+    expect(fly({ tail: { ...checked['tail'], fin_height: 0 } })).toBeUndefined();
+    expect(rig.get('tail.fin_area')).toBe(0);
+    expect(rig.get('flight.nose_out')).toBeLessThan(0.1);
+  });
+
   it('gives the computed check of the Quern 25 from its fields', () => {
     expect(fly()).toBeUndefined();
     const near = (path: string, wanted: number, share = 0.005) =>

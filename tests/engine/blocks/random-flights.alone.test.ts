@@ -1,11 +1,14 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { FlightSetup, FlightSolution } from '../../../engine/physics/flight/index';
 import {
-  balance,
+  CALM,
+  forces,
   fullStep,
   liftLimitAt,
+  linesInCalm,
   newBalance,
   newConstants,
+  newFlightRoom,
   newStep,
   prepare,
 } from '../../../engine/physics/flight/index';
@@ -14,6 +17,8 @@ import { cases } from '../../cases';
 import { bruteRoots } from '../physics/flight/brute';
 import { flyRandom, seeded } from './random-designs';
 import { newRig } from './rig';
+
+const room = newFlightRoom();
 
 /** What the block handed to physics last, and what it got back. */
 let setup: FlightSetup;
@@ -25,7 +30,7 @@ vi.mock('../../../engine/physics/index', async (original) => {
     solveFlight(given: FlightSetup, out: FlightSolution) {
       setup = given;
       solution = out;
-      real.solveFlight(given, out);
+      real.solveFlight(given, room, out);
     },
   };
 });
@@ -51,11 +56,14 @@ describe.each(SEEDS)(`${EACH} random designs over the declared ranges, seed %i`,
       counts[reason ?? 'settled'] = (counts[reason ?? 'settled'] ?? 0) + 1;
       if (reason === undefined || reason === 'stalled') {
         expect(prepare(setup, c)).toBe(true);
-        balance(
-          c,
-          { speed: solution.speed, sideslip: solution.sideslip, roll: solution.outboardLow, pitch: solution.pitch },
-          b,
-        );
+        const at = {
+          speed: solution.speed,
+          sideslip: solution.sideslip,
+          roll: solution.outboardLow,
+          pitch: solution.pitch,
+        };
+        linesInCalm(c, at, b);
+        forces(c, at, CALM, b);
         fullStep(b, step);
         const weight = setup.mass * setup.gravity;
         for (const left of b.residual) expect(Math.abs(left) / weight).toBeLessThan(1e-9);

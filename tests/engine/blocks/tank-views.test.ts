@@ -9,7 +9,7 @@ import { newRig, type Rig } from './rig';
 
 let rig: Rig;
 const box = { shape: 'box', length: 0.06, width: 0.03, height: 0.04, vent: 'open', faces: 'across', spray_z: 0.03 };
-const level = { speed: 25, radius: 18, elevation: 0, outboard_low: 0, nose_out: 0, pitch: 0, gravity: 9.80665 };
+const level = { speed: 25, radius: 18, elevation: 0, outboard_low: 0, sideslip: 0, pitch: 0, gravity: 9.80665 };
 
 beforeEach(() => {
   rig = newRig();

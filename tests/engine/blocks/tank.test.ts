@@ -9,7 +9,7 @@ import { newRig, type Rig } from './rig';
 const G = 9.80665;
 let rig: Rig;
 const box = { shape: 'box', length: 0.06, width: 0.03, height: 0.04 } as const;
-const level = { speed: 25, radius: 18, elevation: 0, outboard_low: 0, nose_out: 0, pitch: 0, gravity: G };
+const level = { speed: 25, radius: 18, elevation: 0, outboard_low: 0, sideslip: 0, pitch: 0, gravity: G };
 
 beforeEach(() => {
   rig = newRig();

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   lapPower,
   lineDrag,
+  newFlightRoom,
   newSolution,
   propellerInertia,
   solveFlight,
@@ -12,6 +13,8 @@ import {
   zeroThrustSpeed,
 } from '../../../engine/physics/index';
 import { quern } from './flight/quern';
+
+const room = newFlightRoom();
 
 describe('thrust law', () => {
   it('goes through the pull at rest and the speed of zero thrust', () => {
@@ -54,7 +57,7 @@ const lines = {
   density: quern.density,
 };
 const flown = newSolution();
-solveFlight(quern, flown);
+solveFlight(quern, room, flown);
 const lap: TimedLap = {
   lapTime: (2 * Math.PI * flown.radius * Math.cos(flown.elevation)) / flown.speed,
   mass: quern.mass,
@@ -98,7 +101,7 @@ describe('power of a timed lap', () => {
       k < 21 ? thrustAtPower(power, 5 * k, 1.225, lap.propellerDiameter) : value,
     );
     const again = newSolution();
-    solveFlight({ ...quern, curves }, again);
+    solveFlight({ ...quern, curves }, room, again);
     expect(again.status).toBe('settled');
     expect(Math.abs(again.speed / flown.speed - 1)).toBeLessThan(0.005);
   });

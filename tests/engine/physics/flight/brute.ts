@@ -1,8 +1,10 @@
 import { solveDense } from '../../../../engine/numerics/index';
 import {
-  balance,
+  CALM,
   type FlightSetup,
+  forces,
   fullStep,
+  linesInCalm,
   newBalance,
   newConstants,
   newStep,
@@ -31,7 +33,9 @@ const STARTS: readonly (readonly [number, number, number])[] = [
 
 function balanced(V: number, s: number[]): boolean {
   for (let n = 0; n < 30; n++) {
-    balance(c, { speed: V, sideslip: s[0]!, roll: s[1]!, pitch: s[2]! }, b);
+    const at = { speed: V, sideslip: s[0]!, roll: s[1]!, pitch: s[2]! };
+    linesInCalm(c, at, b);
+    forces(c, at, CALM, b);
     const r = b.residual;
     const most = Math.max(Math.abs(r[1]!), Math.abs(r[2]!), Math.abs(r[3]!)) / c.weight;
     if (most < 1e-9) return Math.max(...s.map(Math.abs)) <= LIMIT;

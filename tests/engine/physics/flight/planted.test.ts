@@ -23,8 +23,8 @@ interface Fault {
 }
 
 const faults: Readonly<Record<string, Fault>> = {
-  'R in place of R_g in the drag of the lines': { file: 'balance.ts', from: '* s.guideRadius', to: '* R', times: 2 },
-  'γ dropped': { file: 'balance.ts', from: '* s.guideRadius - trail * T)', to: '* s.guideRadius)', times: 1 },
+  'R in place of R_g in the drag of the lines': { file: 'forces.ts', from: '* s.guideRadius', to: '* R', times: 2 },
+  'γ dropped': { file: 'forces.ts', from: '* s.guideRadius - trail * T)', to: '* s.guideRadius)', times: 1 },
   'sign of N_fin': { file: 'constants.ts', from: '- finBehind * fin;', to: '+ finBehind * fin;', times: 1 },
   "the lines' centrifugal load dropped": {
     file: 'constants.ts',
@@ -33,12 +33,13 @@ const faults: Readonly<Record<string, Fault>> = {
     times: 1,
   },
   'torque sign': {
-    file: 'balance.ts',
-    from: 'const Q = s.turning * read[2]!',
-    to: 'const Q = -s.turning * read[2]!',
+    file: 'forces.ts',
+    from: 'const Q = s.turning * read[TORQUE]!',
+    to: 'const Q = -s.turning * read[TORQUE]!',
     times: 1,
   },
-  'gyroscopic moment dropped': { file: 'balance.ts', from: '(spin * read[4]! * V) / R', to: '0', times: 1 },
+  'gyroscopic moment dropped': { file: 'forces.ts', from: '(spin * read[SHAFT_SPEED]! * V) / R', to: '0', times: 1 },
+  'fin at the height of the CG': { file: 'constants.ts', from: 's.finZ - s.cgZ', to: '0', times: 1 },
   'inertia left out': { file: 'constants.ts', from: 's.inertiaUp - s.inertiaSpan', to: '0', times: 1 },
   'curved flow on the body left out': { file: 'constants.ts', from: 's.sideSlope * second', to: '0', times: 1 },
 };
@@ -62,11 +63,12 @@ async function planted(name: string, fault?: Fault): Promise<typeof Flight> {
 }
 
 /** Designs whose world balance is out, by the solver given. */
-function red({ newSolution, solveFlight }: typeof Flight): string[] {
+function red({ newSolution, newFlightRoom, solveFlight }: typeof Flight): string[] {
   const x = newSolution();
+  const room = newFlightRoom();
   return Object.entries(designs)
     .filter(([, design]) => {
-      solveFlight(design.setup, x);
+      solveFlight(design.setup, room, x);
       if (x.status !== 'settled') return true;
       const { force, moment, lines, wing, tail } = leftOver(design, x);
       return Math.max(force, moment, lines, wing, tail) > 1e-6;

@@ -2,11 +2,14 @@ import { describe, expect, it } from 'vitest';
 import {
   type FlightSetup,
   type FlightSolution,
+  newFlightRoom,
   newSolution,
   solveFlight,
 } from '../../../../engine/physics/flight/index';
 import { lineStretch, linesMass, pullAtHandle } from '../../../../engine/physics/lines';
 import { degree, quern } from './quern';
+
+const room = newFlightRoom();
 
 /**
  * Computed check: an independent balance of six degrees of freedom made for this project; not published. The tail
@@ -16,7 +19,7 @@ import { degree, quern } from './quern';
 
 const fly = (changes: Partial<FlightSetup> = {}): FlightSolution => {
   const x = newSolution();
-  solveFlight({ ...quern, ...changes }, x);
+  solveFlight({ ...quern, ...changes }, room, x);
   expect(x.status).toBe('settled');
   return x;
 };

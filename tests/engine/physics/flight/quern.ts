@@ -72,6 +72,7 @@ export const quern: FlightSetup = {
   tailDragArea: 0,
   finArea: 0.012,
   finQuarterChord: 0.52,
+  finZ: 0,
   finSlope: 2.5,
   rudderAngle: 0,
   rudderEffect: 0.5,
@@ -89,6 +90,7 @@ export const quern: FlightSetup = {
   downThrust: 0,
   rotorInertia: 0,
   turning: 1,
+  spinning: 1,
   ...straightCurves(8, 0.17, 0.25, 1200),
 };
 

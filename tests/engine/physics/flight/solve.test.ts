@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   type FlightSetup,
   type FlightSolution,
+  newFlightRoom,
   newSolution,
   solveFlight,
 } from '../../../../engine/physics/flight/index';
@@ -9,9 +10,11 @@ import { liftLimitAt } from '../../../../engine/physics/flight/setup';
 import { lineDrag } from '../../../../engine/physics/line-drag';
 import { degree, quern, straightCurves } from './quern';
 
+const room = newFlightRoom();
+
 const fly = (changes: Partial<FlightSetup> = {}): FlightSolution => {
   const x = newSolution();
-  solveFlight({ ...quern, ...changes }, x);
+  solveFlight({ ...quern, ...changes }, room, x);
   return x;
 };
 const R = quern.guideRadius + quern.cgY - quern.guideY;
@@ -57,7 +60,7 @@ describe('solveFlight', () => {
       // All drag acts at the CG and the tail makes none, so that no other couple does work.
       const setup = { ...quern, ...bare, dragArea: 0, tailInducedFactor: 0, downwash: 0, ...changes };
       const x = newSolution();
-      solveFlight({ ...setup, ...straightCurves(4, 0.085, 0, 1200) }, x);
+      solveFlight({ ...setup, ...straightCurves(4, 0.085, 0, 1200) }, room, x);
       expect(x.status).toBe('settled');
       const omega = x.speed / x.radius;
       const lines = {
@@ -105,7 +108,7 @@ describe('solveFlight', () => {
     expect(reversed.outboardLow - usual.outboardLow).toBeGreaterThan(1.5 * degree);
     const spun = fly({ rotorInertia: 1e-4 });
     expect(spun.elevator).toBeLessThan(usual.elevator);
-    expect(fly({ rotorInertia: 1e-4, turning: -1 }).elevator).toBeGreaterThan(reversed.elevator);
+    expect(fly({ rotorInertia: 1e-4, spinning: -1 }).elevator).toBeGreaterThan(reversed.elevator);
   });
 
   it('needs more up elevator with the CG further ahead, and adds up its drag', () => {

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { newSolution, solveFlight } from '../../../../engine/physics/flight/index';
+import { newFlightRoom, newSolution, solveFlight } from '../../../../engine/physics/flight/index';
 import { designs } from './designs';
 import { leftOver } from './world';
+
+const room = newFlightRoom();
 
 describe('solveFlight against a second balance in the axes of the world', () => {
   it.each(Object.entries(designs))('%s', (_, design) => {
     const x = newSolution();
-    solveFlight(design.setup, x);
+    solveFlight(design.setup, room, x);
     expect(x.status).toBe('settled');
     const left = leftOver(design, x);
     expect(left.force).toBeLessThan(1e-9);
@@ -20,7 +22,7 @@ describe('solveFlight against a second balance in the axes of the world', () => 
     const quern = designs['the Quern 25']!;
     const x = newSolution();
     const setup = { ...quern.setup, lineDragCoefficient: Number.NaN };
-    solveFlight(setup, x);
+    solveFlight(setup, room, x);
     expect(x.status).toBe('settled');
     const left = leftOver({ ...quern, setup }, x);
     expect(left.force).toBeLessThan(1e-9);

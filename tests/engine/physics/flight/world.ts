@@ -118,7 +118,8 @@ export function leftOver({ setup: s, strips, clockwise, reversed }: WorldCase, x
   load(times(curveAt(s, s.thrustAt, V), shaft), at(s.cgX - s.engineX, s.engineY - s.cgY, s.engineZ - s.cgZ));
   const handed = reversed ? -1 : 1;
   couples.push(times(-handed * curveAt(s, s.torqueAt, V), shaft));
-  const rotor = times(handed * s.rotorInertia * curveAt(s, s.shaftSpeedAt, V), shaft);
+  const geared = s.spinning * s.turning;
+  const rotor = times(geared * handed * s.rotorInertia * curveAt(s, s.shaftSpeedAt, V), shaft);
 
   // Wing and tail.
   const yL = s.liftStation + s.liftStationTurn / R;
@@ -148,11 +149,15 @@ export function leftOver({ setup: s, strips, clockwise, reversed }: WorldCase, x
     load(times(q * s.sideSlope * strip.area * slip(strip.x), span), at(s.cgX - strip.x, 0, 0));
   }
   const finAngle = slip(s.finQuarterChord) - s.rudderEffect * s.rudderAngle;
-  load(times(q * s.finArea * s.finSlope * finAngle, span), at(s.cgX - s.finQuarterChord, 0, 0));
+  load(times(q * s.finArea * s.finSlope * finAngle, span), at(s.cgX - s.finQuarterChord, 0, s.finZ - s.cgZ));
   couple(q * s.slenderCouple * x.sideslip, nose, span);
-  const ten = Math.sin(Math.PI / 18);
-  if (Math.abs(Math.sin(x.sideslip)) > ten) {
-    const size = Math.sign(x.sideslip) * (Math.sin(x.sideslip) ** 2 - ten ** 2);
+  // Square of the sine less that at 10° from 15° on, with a parabola that meets it and zero without a corner.
+  const [ten, fifteen] = [Math.sin(Math.PI / 18), Math.sin(Math.PI / 12)];
+  const begin = ten ** 2 / fifteen;
+  const sine = Math.abs(Math.sin(x.sideslip));
+  if (sine > begin) {
+    const rounded = sine < fifteen ? ((sine - begin) ** 2 * fifteen) / (fifteen - begin) : sine ** 2 - ten ** 2;
+    const size = Math.sign(x.sideslip) * rounded;
     for (const strip of strips) load(times(q * s.crossFlowDrag * strip.area * size, span), at(s.cgX - strip.x, 0, 0));
   }
 

@@ -116,7 +116,7 @@ describe('the fuel surface', () => {
 });
 
 describe('apparent gravity', () => {
-  const level = { speed: 25, radius: 18, elevation: 0, outboardLow: 0, noseOut: 0, pitch: 0, gravity: 9.81 };
+  const level = { speed: 25, radius: 18, elevation: 0, outboardLow: 0, sideslip: 0, pitch: 0, gravity: 9.81 };
   it('stands the surface at 74° at 25 m/s on 18 m', () => {
     const [, out, up] = gravityInFlight(level);
     expect((Math.atan2(out, -up) * 180) / Math.PI).toBeCloseTo(74.2, 1);
@@ -138,21 +138,39 @@ describe('apparent gravity', () => {
     );
   });
   it('is turned by yaw and pitch as axes are', () => {
-    const [aft, outboard] = gravityInFlight({ ...level, noseOut: 0.1, acceleration: 2 });
+    const [aft, outboard] = gravityInFlight({ ...level, sideslip: 0.1, acceleration: 2 });
     const turning = 25 ** 2 / 18;
     close(aft, 2 * Math.cos(0.1) - turning * Math.sin(0.1));
     close(outboard, turning * Math.cos(0.1) + 2 * Math.sin(0.1));
     const [, , up] = gravityInFlight({ ...level, acceleration: 2, pitch: 0.2 });
     close(up, 2 * Math.sin(0.2) - 9.81 * Math.cos(0.2));
   });
+  it('at 60° is that of the model as its balance turns it, which nose-out as it is seen is not', () => {
+    const [phi, roll, slip, pitch] = [Math.PI / 3, -0.2, 0.02, 0.15];
+    const turning = 25 ** 2 / (18 * Math.cos(phi));
+    // Horizontal outward and vertical in the axes along and across the lines, then about the path, the upright axis, the span.
+    const level2 = [0, turning * Math.cos(phi) - 9.81 * Math.sin(phi), -turning * Math.sin(phi) - 9.81 * Math.cos(phi)];
+    const turn = (v: number[], a: number, b: number, angle: number): number[] => {
+      const [c, s] = [Math.cos(angle), Math.sin(angle)];
+      const out = [...v];
+      out[a] = c * v[a]! + s * v[b]!;
+      out[b] = c * v[b]! - s * v[a]!;
+      return out;
+    };
+    const body = turn(turn(turn(level2, 1, 2, -roll), 0, 1, slip), 0, 2, pitch);
+    const found = gravityInFlight({ ...level, elevation: phi, outboardLow: roll, sideslip: slip, pitch });
+    close(found[0], -body[0]!);
+    close(found[1], body[1]!);
+    close(found[2], body[2]!);
+  });
   it('keeps its size however the model is turned', () => {
     const size = (a: Place): number => Math.hypot(...a);
-    const turned = { ...level, elevation: 0.3, outboardLow: 0.2, noseOut: 0.1, pitch: -0.15 };
+    const turned = { ...level, elevation: 0.3, outboardLow: 0.2, sideslip: 0.1, pitch: -0.15 };
     const plain = { ...level, elevation: 0.3 };
     close(size(gravityInFlight(turned)), size(gravityInFlight(plain)));
   });
   it('points outboard and aft of a model with its nose out and in, down at rest, aft with the nose up', () => {
-    expect(gravityInFlight({ ...level, noseOut: 0.1 })[0]).toBeLessThan(0);
+    expect(gravityInFlight({ ...level, sideslip: 0.1 })[0]).toBeLessThan(0);
     expect(gravityInFlight({ ...level, acceleration: 2 })[0]).toBeCloseTo(2, 12);
     expect(gravityAtRest(G, 0.2)[0]).toBeCloseTo(G * Math.sin(0.2), 12);
     expect(gravityAtRest(G, 0)[2]).toBe(-G);

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { newSolution, solveFlight } from '../../../../engine/physics/flight/index';
+import { newFlightRoom, newSolution, solveFlight } from '../../../../engine/physics/flight/index';
 import {
   bestRelease,
   flyGlide,
   newGlide,
   newLaunch,
+  newWindRoom,
   rollOut,
   runFrom,
   stallSpeed,
@@ -13,10 +14,13 @@ import {
 } from '../../../../engine/physics/wind/index';
 import { quern, straightCurves } from '../flight/quern';
 
+const room = newFlightRoom();
+const windRoom = newWindRoom();
+
 const profile = { handleHeight: 1.2, height: 2.7, exponent: 0 };
 const calm = { speed: 0, profile };
 const still = newSolution();
-solveFlight(quern, still);
+solveFlight(quern, room, still);
 
 describe('the engine off', () => {
   it('has the drag of the stopped propeller in place of thrust', () => {
@@ -43,7 +47,7 @@ describe('the glide', () => {
   const landing = 1.3 * stallSpeed(quern);
   it('in calm air slows by its drag alone, as the energy lost says, and ends at the landing speed', () => {
     const glide = newGlide();
-    flyGlide(off, still, calm, 0, still.speed, landing, glide);
+    flyGlide(off, still, calm, 0, still.speed, landing, windRoom, glide);
     expect(glide.status).toBe('settled');
     expect(glide.landingSpeed).toBeCloseTo(landing, 2);
     // Drag near V²: m/(2 k) ln(V₁²/V₂²) with k from level flight, whose induced drag and lines are nearly that.
@@ -57,10 +61,10 @@ describe('the glide', () => {
   });
   it('pulls least on the windy side, and says where the lines go slack', () => {
     const glide = newGlide();
-    flyGlide(off, still, { speed: 4, profile }, Math.PI / 2, still.speed, landing, glide);
+    flyGlide(off, still, { speed: 4, profile }, Math.PI / 2, still.speed, landing, windRoom, glide);
     expect(glide.status).toBe('settled');
     const light = { ...off, mass: 0.4 };
-    flyGlide(light, still, { speed: 6, profile }, Math.PI / 2, still.speed, 5, glide);
+    flyGlide(light, still, { speed: 6, profile }, Math.PI / 2, still.speed, 5, windRoom, glide);
     expect(glide.status).toBe('slack');
     expect(Math.cos(glide.azimuth.at(-1)!)).toBeLessThan(0);
   });
