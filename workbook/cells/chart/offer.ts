@@ -2,7 +2,7 @@ import { type ChartCell, cellsOf, type Document } from '../../../engine/index';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 /** Shows the last sweep of the sheet, else its last spread, where it has one. */
-export function newChart(document: Document): Contents<ChartCell> {
+function newChart(document: Document): Contents<ChartCell> {
   const sweep = cellsOf(document).findLast((cell) => cell.kind === 'trial_series');
   const spread = cellsOf(document).findLast((cell) => cell.kind === 'tolerances');
   if (!sweep && spread) {

@@ -2,7 +2,7 @@ import type { CheckCell, Document } from '../../../engine/index';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 /** Watches the first key figure without a limit yet. */
-export const newCheck = (document: Document): Contents<CheckCell> => ({
+const newCheck = (document: Document): Contents<CheckCell> => ({
   kind: 'check',
   of: document.figures[0] ?? '',
   low: '',

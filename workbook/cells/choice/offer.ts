@@ -1,7 +1,7 @@
 import type { ChoiceCell, ChoiceOption, Description, RowDescription, TableDescription } from '../../../engine/index';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
-export const newChoice: Contents<ChoiceCell> = {
+const newChoice: Contents<ChoiceCell> = {
   kind: 'choice',
   of: 'numbers',
   columns: [],
@@ -15,7 +15,7 @@ export const newChoice: Contents<ChoiceCell> = {
 /** The first rows of a table, for a start. */
 const FIRST_ROWS = 3;
 
-export const newLibraryChoice = ({ name, rows }: TableDescription): Contents<ChoiceCell> => {
+const newLibraryChoice = ({ name, rows }: TableDescription): Contents<ChoiceCell> => {
   const options = rows
     .slice(0, FIRST_ROWS)
     .map((row) => ({ name: row.name, title: row.title, pattern: 'plain' as const }));
@@ -29,7 +29,7 @@ const USUAL_STOCK = [
 ] as const;
 
 /** Sheets of 3 mm, to be corrected. */
-export function newStock(library: readonly RowDescription[]): Contents<ChoiceCell> {
+function newStock(library: readonly RowDescription[]): Contents<ChoiceCell> {
   const options = USUAL_STOCK.flatMap(({ material, pattern }): ChoiceOption[] => {
     const row = library.find((each) => each.name === material);
     return row ? [stockOf(row.name, `${row.title}, 3 mm`, pattern)] : [];

@@ -6,7 +6,7 @@ import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 const WITH_POWER = ['two_stroke', 'tachometer', 'thrust_law', 'measured_lap'];
 
 /** Drag and power from the last log of the sheet. */
-export function newFit(document: Document): Contents<FitCell> {
+function newFit(document: Document): Contents<FitCell> {
   const flight = blocksOf(document, 'flight')[0]?.name;
   const engine = WITH_POWER.flatMap((kind) => blocksOf(document, kind))[0]?.name;
   return {

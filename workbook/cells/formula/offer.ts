@@ -8,7 +8,7 @@ export const newLine = (taken: ReadonlySet<string>): Line => ({
   unit: '',
 });
 
-export const newFormula = (document: Document): Contents<FormulaCell> => ({
+const newFormula = (document: Document): Contents<FormulaCell> => ({
   kind: 'formula',
   lines: [newLine(takenNames(document))],
 });

@@ -6,7 +6,7 @@ const FIRST_LEVERS = 5;
 const FIRST_STEP = 10;
 
 /** The first variables that have a slide, each by a tenth of it, and the first two key figures. */
-export function newLevers(document: Document): Contents<LeversCell> {
+function newLevers(document: Document): Contents<LeversCell> {
   const rows = cellsOf(document).flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
   const fit = rows.filter(({ unit, low, high }) => low !== '' && high !== '' && (unitNamed(unit)?.offset ?? 0) === 0);
   return {

@@ -8,7 +8,7 @@ export const USUAL_ERRORS = { time: '0.05 s', pull: '2 N', rpm: '100 rpm' } as c
 export const newLogRow = (label: string): LogRow => ({ label, laps: '10', time: '', values: {}, note: '' });
 
 /** Time, pull, rpm and wind, as far as the sheet has blocks for them, and one row to begin with. */
-export function newLog(document: Document): Contents<LogCell> {
+function newLog(document: Document): Contents<LogCell> {
   const named = (kind: string): string | undefined => blocksOf(document, kind)[0]?.name;
   const [flight, lap, air] = [named('flight'), named('lap'), named('air')];
   const columns: LogColumn[] = [];

@@ -8,7 +8,7 @@ const FIRST_DESIGNS = 500;
 const FIRST_RESULTS = 3;
 
 /** The first variables that are more than nothing, each by a little, all parts, and the first key figures. */
-export function newSpread(document: Document): Contents<SpreadCell> {
+function newSpread(document: Document): Contents<SpreadCell> {
   const rows = cellsOf(document).flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
   // A share of nothing is nothing, and of a point on a scale it has no meaning.
   const fit = rows.filter(({ text, unit }) => /^\s*[\d.]*[1-9]/.test(text) && unitNamed(unit)?.offset === 0);

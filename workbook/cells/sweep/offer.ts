@@ -5,7 +5,7 @@ import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 const POINTS = 21;
 
 /** Runs along the first variable that has a slide and asks for the first key figure, where the sheet has them. */
-export function newSweep(document: Document): Contents<SweepCell> {
+function newSweep(document: Document): Contents<SweepCell> {
   const rows = cellsOf(document).flatMap((cell) => (cell.kind === 'variables' ? cell.rows : []));
   const variable = rows.find((row) => row.low !== '' && row.high !== '');
   return {

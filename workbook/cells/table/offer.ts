@@ -2,7 +2,7 @@ import { cellsOf, type Document, type TableCell } from '../../../engine/index';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 /** All rows of the last sweep, in its order. */
-export const newTable = (document: Document): Contents<TableCell> => ({
+const newTable = (document: Document): Contents<TableCell> => ({
   kind: 'table',
   series: cellsOf(document).findLast((cell) => cell.kind === 'trial_series')?.name ?? '',
   columns: [],

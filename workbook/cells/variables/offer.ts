@@ -12,7 +12,7 @@ export const newVariable = (taken: ReadonlySet<string>): Variable => ({
   step: '',
 });
 
-export const newVariables = (document: Document): Contents<VariablesCell> => ({
+const newVariables = (document: Document): Contents<VariablesCell> => ({
   kind: 'variables',
   rows: [newVariable(takenNames(document))],
 });

@@ -10,13 +10,15 @@ interface Props {
   /** Of the picture over which they lie. */
   readonly width: number;
   readonly height: number;
+  /** A mark was pressed and let go at its place. */
+  onTap(at: Point): void;
 }
 
 /** Pixels that a finger goes before it is clear along which of two axes. */
 const CLEAR = 4;
 
 /** The ringed marks of the present design, to be taken with pointer or finger; keys move them from the chart itself. */
-export function NowHandles({ handles, hand, width, height }: Props): JSX.Element {
+export function NowHandles({ handles, hand, width, height, onTap }: Props): JSX.Element {
   return (
     <>
       {handles.map((handle) => (
@@ -28,8 +30,7 @@ export function NowHandles({ handles, hand, width, height }: Props): JSX.Element
           aria-hidden="true"
           title={`Drag to set ${listed(handle.ways.map(({ title }) => inSentence(title)))}`}
           style={{ left: `${(100 * handle.at.x) / width}%`, top: `${(100 * handle.at.y) / height}%` }}
-          onPointerDown={(event) => take(event, handle, hand, width)}
-          onPointerMove={(event) => event.stopPropagation()}
+          onPointerDown={(event) => take(event, handle, hand, width, () => onTap(handle.at))}
         />
       ))}
     </>
@@ -37,12 +38,11 @@ export function NowHandles({ handles, hand, width, height }: Props): JSX.Element
 }
 
 /** Follows the pointer until it lets go. The mark may vanish meanwhile, where a design has no answer, so the page listens. */
-function take(event: PointerEvent, { at, ways }: Handle, hand: Hand, width: number): void {
+function take(event: PointerEvent, { at, ways }: Handle, hand: Hand, width: number, tapped: () => void): void {
   const picture = (event.currentTarget as HTMLElement).parentElement;
   const box = picture?.getBoundingClientRect();
   if (event.button !== 0 || !box || box.width === 0) return;
   event.preventDefault();
-  event.stopPropagation();
   const { pointerId, clientX, clientY } = event;
   const scale = width / box.width;
   let way: Way | undefined = ways.length === 1 ? ways[0] : undefined;
@@ -59,6 +59,7 @@ function take(event: PointerEvent, { at, ways }: Handle, hand: Hand, width: numb
     if (now.pointerId !== pointerId) return;
     for (const [name, listener] of listeners) document.removeEventListener(name, listener);
     if (moved) hand.rest(false);
+    else tapped();
   };
   const listeners = [
     ['pointermove', follow],

@@ -44,12 +44,15 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
     return () => clearTimeout(timer);
   }, [words]);
 
+  const readAt = (place: Point): void => {
+    byKeys.current = false;
+    setAt(nearestReading(series(), place));
+  };
   const follow = (event: PointerEvent): void => {
     const box = svg.current?.getBoundingClientRect();
     if (!box || box.width === 0) return;
-    byKeys.current = false;
     const scale = width / box.width;
-    setAt(nearestReading(series(), { x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale }));
+    readAt({ x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale });
   };
   const press = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -112,7 +115,7 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
           {children}
           {reading && <Cross reading={reading} of={all[at!.series]!} width={width} />}
         </svg>
-        {hand && <NowHandles handles={handles} hand={hand} width={width} height={height} />}
+        {hand && <NowHandles handles={handles} hand={hand} width={width} height={height} onTap={readAt} />}
       </div>
       <p class="unseen" role="status">
         {aloud}
