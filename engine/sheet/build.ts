@@ -35,8 +35,10 @@ export interface TextSpec extends NameTold {
   readonly cell: string;
   readonly path: string;
   readonly text: string;
-  /** Unit of a bare number, and the one it is shown in. */
+  /** Unit of a bare number. */
   readonly unit: string;
+  /** Unit in which it is shown in an inch-pound design; missing: the usual one in the place of `unit`. */
+  readonly tradeUnit?: string;
   readonly wants: Wants;
   /** Instead of `unit` and `wants`: those of what this path reaches. */
   readonly like?: string;

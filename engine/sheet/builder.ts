@@ -1,6 +1,6 @@
 import { nearestName, type ValueType } from '../formula/index';
 import type { Fault } from '../terms/index';
-import { type Dimension, unitNamed } from '../units/index';
+import { type Dimension, inUnitsOf, setOf, shownUnit, unitNamed } from '../units/index';
 import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './build';
 import type { Document } from './document';
 import { type Given, libraryNumbers, valueColumns } from './library-numbers';
@@ -14,6 +14,9 @@ export interface LaidText {
   readonly spec: TextSpec;
   readonly slot: Slot;
 }
+
+/** Digits of a number that a fault tells in another unit than its own. */
+const TOLD_DIGITS = 4;
 
 /** Something that has a name, in the order of the page. */
 export type Named = { readonly text: LaidText } | { readonly value: ValueSpec };
@@ -62,6 +65,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   const readings = new Map<LaidText, Reading>();
   const reading = new Set<LaidText>();
   const reaches = new Map<string, Reach>();
+  const set = setOf(document.units);
   let size = 0;
 
   const allocate = (key: string, count = 1): Slot => {
@@ -75,21 +79,21 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     const known = readings.get(text);
     if (known) return known;
     reading.add(text);
-    const found = readOne(text.spec, text.spec.text, { find, readable });
+    const found = readOne(text.spec, text.spec.text, { find, readable, set });
     reading.delete(text);
     readings.set(text, found);
     return found;
   }
 
   function reachOfText(text: LaidText): Reach {
-    const { path, cell, kind, unit, suffix, wants, like, mayBeBlank } = text.spec;
+    const { path, cell, kind, unit, tradeUnit, suffix, wants, like, mayBeBlank } = text.spec;
     const reach = { path, slot: text.slot, cell, kind, settable: true, mayBeBlank };
     if (like === undefined && wants !== 'anything') {
       const type: ValueType =
         'options' in wants
           ? { kind: 'option', options: wants.options }
           : { kind: 'quantity', dimension: wants.dimension };
-      return { ...reach, unit, shown: unit, suffix, type };
+      return { ...reach, unit, shown: shownUnit(unit, set, tradeUnit), suffix, type };
     }
     // Its type follows from its text. A text that needs itself has none; the ring is found later.
     if (reading.has(text)) return { ...reach, unit: '', shown: '' };
@@ -99,14 +103,14 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       unit: bare,
       shown,
       suffix: behind,
-    } = (like === undefined ? undefined : find(like)) ?? unitOfReading(read, { find, readable });
+    } = (like === undefined ? undefined : find(like)) ?? unitOfReading(read, { find, readable, set });
     const unitOf = text.spec.apart ? apartUnit : (name: string): string => name;
     return { ...reach, unit: unitOf(bare), shown: unitOf(shown), suffix: behind, type };
   }
 
   function reachOfValue(spec: ValueSpec): Reach {
     const { path, slot, cell, kind, unit, tradeUnit, suffix, dimension, options, mayBeBlank } = spec;
-    const shown = document.units === 'inch_pound' ? (tradeUnit ?? unit) : unit;
+    const shown = shownUnit(unit, set, tradeUnit);
     const type: ValueType = options ? { kind: 'option', options } : { kind: 'quantity', dimension };
     return { path, slot, cell, kind, unit, shown, suffix, type, settable: spec.settable ?? false, mayBeBlank };
   }
@@ -149,6 +153,9 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     yield* readable();
     yield* stock.keys();
   }
+
+  const inSet = <T extends { readonly message: string }>(told: T): T =>
+    set === 'metric' ? told : { ...told, message: inUnitsOf(told.message, set, TOLD_DIGITS) };
 
   const builder: Builder = {
     document,
@@ -197,13 +204,13 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       putOff.push(work);
     },
     step: (spec) => {
-      steps.push(spec);
+      steps.push({ ...spec, tell: (reason, read) => inSet(spec.tell(reason, read)) });
     },
     broken: (at, told) => {
-      steps.push(faultStep(at, told));
+      steps.push(faultStep(at, inSet(told)));
     },
     fault: (fault) => {
-      faults.push(fault);
+      faults.push(inSet(fault));
     },
     find,
     meant(name, among = paths()) {

@@ -1,5 +1,5 @@
 import type { NameInfo } from '../terms/index';
-import { ONE } from '../units/index';
+import { inUnitsOf, ONE, setOf } from '../units/index';
 import type { NameTold } from './build';
 import type { Building, Named } from './builder';
 
@@ -14,7 +14,7 @@ const ANSWERS = ['no', 'yes'] as const;
 function infoOf(named: Named, { builder }: Building): NameInfo {
   const spec = 'text' in named ? named.text.spec : named.value;
   const reach = builder.find(spec.path)!;
-  const { path, slot, cell, kind, shown, suffix, type, settable } = reach;
+  const { path, slot, cell, kind, unit, shown, suffix, type, settable } = reach;
   const dimension = 'value' in named ? named.value.dimension : type?.kind === 'quantity' ? type.dimension : ONE;
   return {
     path,
@@ -26,8 +26,9 @@ function infoOf(named: Named, { builder }: Building): NameInfo {
     dimension,
     unit: shown,
     suffix: suffix ?? '',
-    doc: spec.doc ?? '',
+    doc: inUnitsOf(spec.doc ?? '', setOf(builder.document.units)),
     settable,
+    ...(settable && unit !== shown ? { bare: unit } : {}),
     ...(type?.kind === 'option' ? { options: type.options } : {}),
     ...(type?.kind === 'truth' ? { options: ANSWERS } : {}),
     ...(spec.oneOf ? { options: spec.oneOf } : {}),

@@ -14,8 +14,11 @@ import {
   describeDimension,
   everydayUnit,
   formatQuantity,
+  ONE,
   sameDimension,
+  shownUnit,
   toSI,
+  type UnitSet,
   unitNamed,
 } from '../units/index';
 import type { Reach, TextSpec } from './build';
@@ -44,11 +47,15 @@ export interface Reader {
   find(path: string): Reach | undefined;
   /** Every path that a formula may read. */
   readable(): readonly string[];
+  /** The units of the design, in which examples are given. */
+  readonly set: UnitSet;
 }
 
 /** What is wanted of a text: the type and the unit of a bare number. Type missing: anything. */
 interface Asked {
   readonly unit: string;
+  /** The unit that its entry shows. */
+  readonly shown: string;
   readonly type: ValueType | undefined;
 }
 
@@ -60,7 +67,7 @@ export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
     const index = asked.type.options.indexOf(text.trim());
     if (index >= 0) return { is: 'constant', value: index, type: asked.type };
   }
-  const parsed = parseOnce(text, asked.unit);
+  const parsed = parseOnce(text, asked.unit, reader.set);
   if (!parsed.ok) return faultOf(parsed.fault);
   const untyped: Reach[] = [];
   const curves: Reach[] = [];
@@ -72,7 +79,7 @@ export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
     return reach?.type;
   };
   const names = (): readonly string[] => reader.readable();
-  const checked = checkFormula(parsed.expression, scope, names, asked.type);
+  const checked = checkFormula(parsed.expression, scope, names, asked.type, { set: reader.set, unit: asked.shown });
   if (untyped.length > 0) return { is: 'waits', on: untyped };
   if (!checked.ok && curves.length > 0) return curveFault(curves[0]!, checked.fault);
   if (checked.ok) return settled(checked.expression, checked.type, checked.reads, reader);
@@ -91,14 +98,17 @@ function askedOf(spec: TextSpec, reader: Reader): Asked {
   if (spec.like !== undefined) {
     const reach = reader.find(spec.like);
     const unit = reach?.unit ?? '';
-    return { unit: spec.apart ? apartUnit(unit) : unit, type: reach?.type };
+    const shown = reach?.shown ?? '';
+    const unitOf = spec.apart ? apartUnit : (name: string): string => name;
+    return { unit: unitOf(unit), shown: unitOf(shown), type: reach?.type };
   }
-  if (spec.wants === 'anything') return { unit: spec.unit, type: undefined };
+  const shown = shownUnit(spec.unit, reader.set, spec.tradeUnit);
+  if (spec.wants === 'anything') return { unit: spec.unit, shown, type: undefined };
   const type: ValueType =
     'options' in spec.wants
       ? { kind: 'option', options: spec.wants.options }
       : { kind: 'quantity', dimension: spec.wants.dimension };
-  return { unit: spec.unit, type };
+  return { unit: spec.unit, shown, type };
 }
 
 /** Unit of how far two values in this unit are apart: a scale with a zero of its own has none, and is counted in K. */
@@ -108,12 +118,12 @@ export const apartUnit = (unit: string): string => ((unitNamed(unit)?.offset ?? 
 const parses = new Map<string, ParseResult>();
 const MOST_PARSES = 5000;
 
-function parseOnce(text: string, unit: string): ParseResult {
-  const key = `${unit}|${text}`;
+function parseOnce(text: string, unit: string, set: UnitSet): ParseResult {
+  const key = `${set}|${unit}|${text}`;
   let parsed = parses.get(key);
   if (!parsed) {
     if (parses.size >= MOST_PARSES) parses.clear();
-    parsed = readText(text, unit);
+    parsed = readText(text, unit, set);
     parses.set(key, parsed);
   }
   return parsed;
@@ -124,9 +134,9 @@ function readBlank(spec: TextSpec, asked: Asked): Reading {
   return { is: 'fault', message: spec.needed ?? blankSentence(spec.path, asked) };
 }
 
-function blankSentence(path: string, { unit, type }: Asked): string {
+function blankSentence(path: string, { shown, type }: Asked): string {
   if (type?.kind !== 'quantity') return `${path} is blank. Write a formula or a value.`;
-  const example = formatQuantity(toSI(EXAMPLE, unit), unit);
+  const example = formatQuantity(toSI(EXAMPLE, shown), shown);
   return `${path} is blank. Type ${describeDimension(type.dimension)}, such as "${example}".`;
 }
 
@@ -166,12 +176,12 @@ export function unitOfReading(reading: Reading, reader: Reader): { unit: string;
     return { unit, shown, suffix };
   }
   const type = reading.is === 'formula' || reading.is === 'constant' ? reading.type : undefined;
-  const unit = type?.kind === 'quantity' ? usualUnit(type.dimension) : '';
-  return { unit, shown: unit };
+  const dimension = type?.kind === 'quantity' ? type.dimension : ONE;
+  return { unit: usualUnit(dimension, 'metric'), shown: usualUnit(dimension, reader.set) };
 }
 
 /** Blank where the usual name of the dimension is no unit of the table. */
-function usualUnit(dimension: Dimension): string {
-  const unit = unitNamed(everydayUnit(dimension));
+function usualUnit(dimension: Dimension, set: UnitSet): string {
+  const unit = unitNamed(everydayUnit(dimension, set));
   return unit && sameDimension(unit.dimension, dimension) ? unit.name : '';
 }

@@ -21,7 +21,9 @@ export interface NameInfo {
   readonly dimension: Dimension;
   /** Unit it is shown in, in the document's unit set; '' = plain number. */
   readonly unit: string;
-  /** Written behind the number in place of a unit ("g" for pull per weight). */
+  /** Unit in which a bare number in its text is read, whatever the unit set; missing: `unit`. */
+  readonly bare?: string;
+  /** Written behind the number in place of a unit ("× weight" for pull per weight). */
   readonly suffix: string;
   readonly doc: string;
   /** Option names where the slot holds an index. */

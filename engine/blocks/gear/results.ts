@@ -106,7 +106,7 @@ export const gearResults = {
   leg_energy: {
     dimension: MOMENT,
     unit: 'J',
-    tradeUnit: 'J',
+    tradeUnit: 'lbf·ft',
     symbol: 'U',
     title: 'Energy a leg takes',
     doc: 'Until its wire stays bent.',

@@ -21,7 +21,7 @@ const detail = (result: Result): Result => ({ ...result, detail: true });
 const mass = (symbol: string, title: string, doc: string): Result => quantity(MASS, 'g', 'oz', symbol, title, doc);
 const length = (symbol: string, title: string, doc: string): Result => quantity(LENGTH, 'mm', 'in', symbol, title, doc);
 const inertia = (symbol: string, title: string, doc: string): Result =>
-  detail(quantity(INERTIA, 'kg·m²', 'kg·m²', symbol, title, doc));
+  detail(quantity(INERTIA, 'kg·m²', 'oz·in²', symbol, title, doc));
 
 export const partsResults = {
   mass: mass('m', 'All-up weight', 'Sum of all parts, with the share of fuel on board that the list says.'),

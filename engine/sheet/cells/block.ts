@@ -104,6 +104,7 @@ const asOption = (spec: Option) => ({
 
 const asField = (spec: Field) => ({
   unit: spec.unit,
+  tradeUnit: spec.tradeUnit,
   wants: { dimension: spec.dimension },
   blank: spec.default,
   range: spec.range,

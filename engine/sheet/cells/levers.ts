@@ -111,7 +111,7 @@ function checkOptions({ name }: LeversCell, { of, options }: LeverRow, known: re
   say(`${name} changes ${of} to "${strange}". Its options are ${known.join(', ')}.`);
 }
 
-function checkAmount(cell: LeversCell, k: number, { unit }: Reach, builder: Builder): void {
+function checkAmount(cell: LeversCell, k: number, { shown: unit }: Reach, builder: Builder): void {
   const { of, way, text } = cell.rows[k]!;
   const onScale = (unitNamed(unit)?.offset ?? 0) !== 0;
   const example = onScale && way !== 'to' ? '2 K' : `2 ${unit}`.trim();

@@ -194,7 +194,7 @@ function checkRow(cell: SpreadCell, k: number, builder: Builder, say: (message: 
   }
 }
 
-const exampleOf = ({ unit }: Reach): string => {
+const exampleOf = ({ shown: unit }: Reach): string => {
   const offset = unitNamed(unit)?.offset ?? 0;
   return offset === 0 ? `2 ${unit}`.trim() : '2 K';
 };

@@ -1,8 +1,7 @@
 import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/block';
 import { isLink, isOption } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
-import type { UnitSet } from '../../units/index';
-import { formatQuantity } from '../../units/index';
+import { formatQuantity, setOf, shownUnit, type UnitSet } from '../../units/index';
 import type { BlockPlace, StepSpec } from '../build';
 import type { Slot, Step } from '../program';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
@@ -37,7 +36,7 @@ function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields
 export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
   const { cell, path, block } = spec;
   const own = Object.keys(block.reasons);
-  const ranged = rangedFields(spec);
+  const ranged = rangedFields(spec, setOf(units));
   const refused = own.length + ranged.length;
   const codes = new Map(own.map((name, k) => [name, k + 1]));
   const step: Step = {
@@ -83,11 +82,12 @@ export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
   };
 }
 
-function rangedFields(spec: BlockStepSpec): Ranged[] {
+function rangedFields(spec: BlockStepSpec, set: UnitSet): Ranged[] {
   const ranged: Ranged[] = [];
   for (const [name, field] of Object.entries(spec.block.fields)) {
     if (isLink(field) || isOption(field)) continue;
-    const { unit, range, suffix } = field as Field;
+    const { range, suffix, ...of } = field as Field;
+    const unit = shownUnit(of.unit, set, of.tradeUnit);
     ranged.push({ path: `${spec.path}.${name}`, slot: spec.fields.get(name)!, unit, range, suffix });
   }
   return ranged;
@@ -160,7 +160,7 @@ function lookUp({ block, fields, results, links }: BlockStepSpec, name: string) 
 function tellValue(spec: AnySpecs[string], value: number, units: UnitSet): string {
   if (isOption(spec)) return (spec as Option).option[value] ?? '–';
   const { unit, tradeUnit, suffix } = spec as Result;
-  return formatQuantity(value, units === 'inch_pound' ? (tradeUnit ?? unit) : unit, { suffix });
+  return formatQuantity(value, shownUnit(unit, setOf(units), tradeUnit), { suffix });
 }
 
 function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number): string {

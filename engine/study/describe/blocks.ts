@@ -11,8 +11,7 @@ import type {
 } from '../../blocks/block';
 import { isCurve, isLink, isOption } from '../../blocks/block';
 import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../../terms/index';
-import type { UnitSet } from '../../units/index';
-import { ONE, writeQuantity } from '../../units/index';
+import { ONE, setOf, shownUnit, type UnitSet, writeQuantity } from '../../units/index';
 
 /** A block's declaration as plain data: all that a form, a completion or a reference page needs. */
 export function describeBlock(block: AnyBlock): BlockDescription {
@@ -46,7 +45,7 @@ function describeField(name: string, spec: Field | Option | Link): FieldDescript
     kind: 'quantity',
     dimension: spec.dimension,
     unit: spec.unit,
-    tradeUnit: spec.tradeUnit ?? spec.unit,
+    tradeUnit: shownUnit(spec.unit, 'inch_pound', spec.tradeUnit),
     suffix: spec.suffix ?? '',
     default: writeQuantity(spec.default, spec.unit),
     basis: spec.basis ?? '',
@@ -89,10 +88,18 @@ function describeResult(name: string, spec: Result | Curve): ResultDescription {
     dimension: spec.dimension,
     unit: spec.unit,
   };
-  if (isCurve(spec)) return { ...common, tradeUnit: spec.unit, suffix: '', source: '', curve: true, detail: true };
+  if (isCurve(spec))
+    return {
+      ...common,
+      tradeUnit: shownUnit(spec.unit, 'inch_pound'),
+      suffix: '',
+      source: '',
+      curve: true,
+      detail: true,
+    };
   const told = {
     ...common,
-    tradeUnit: spec.tradeUnit ?? spec.unit,
+    tradeUnit: shownUnit(spec.unit, 'inch_pound', spec.tradeUnit),
     suffix: spec.suffix ?? '',
     source: spec.source ?? '',
     curve: false,
@@ -109,7 +116,7 @@ export function traceColumns({ columns }: AnyTrace, units: UnitSet): TraceColumn
     symbol,
     doc,
     dimension,
-    unit: units === 'inch_pound' ? (tradeUnit ?? unit) : unit,
+    unit: shownUnit(unit, setOf(units), tradeUnit),
     suffix: suffix ?? '',
   }));
 }

@@ -1,6 +1,7 @@
 import { isOptionColumn, isWordColumn, type LibraryRow, type LibraryTable } from '../../library/index';
 import { valueColumns } from '../../sheet/library-numbers';
 import type { RowDescription, TableDescription } from '../../terms/index';
+import { shownUnit } from '../../units/index';
 
 /** A table of the library as plain data: all that a list, a form or a reference page needs. */
 export function describeTable(table: LibraryTable): TableDescription {
@@ -14,7 +15,7 @@ export function describeTable(table: LibraryTable): TableDescription {
     feeds: feeds ?? '',
     columns: valueColumns(table).map((column) => ({
       ...column,
-      tradeUnit: column.tradeUnit ?? column.unit,
+      tradeUnit: shownUnit(column.unit, 'inch_pound', column.tradeUnit),
       mayBeBlank: column.mayBeBlank ?? false,
     })),
     rows: table.rows.map((row) => describeRow(row, table)),

@@ -7,6 +7,7 @@ import {
   METRIC_HORSEPOWER,
   MILLIMETRE_OF_MERCURY,
   OUNCE_FORCE,
+  POUND,
   POUND_FORCE,
   PSI,
   STANDARD_GRAVITY,
@@ -45,7 +46,7 @@ export const forceUnits: readonly Unit[] = [
   unit('J', 'joule', MOMENT, 1, 'metric'),
   unit('kJ', 'kilojoule', MOMENT, 1e3, 'metric'),
   unit('MJ', 'megajoule', MOMENT, 1e6, 'metric'),
-  unit('W·h', 'watt hour', MOMENT, HOUR, 'metric'),
+  unit('W·h', 'watt hour', MOMENT, HOUR, 'both'),
   unit('N·m/rad', 'newton metre per radian', MOMENT, 1, 'metric'),
 
   unit('Pa', 'pascal', PRESSURE, 1, 'metric'),
@@ -68,9 +69,10 @@ export const forceUnits: readonly Unit[] = [
   unit('µPa·s', 'micropascal second', VISCOSITY, 1e-6, 'metric', ['uPa·s']),
   unit('mPa·s', 'millipascal second', VISCOSITY, 1e-3, 'metric', ['cP']),
   unit('Pa·s', 'pascal second', VISCOSITY, 1, 'metric'),
+  unit('lb/(ft·s)', 'pound per foot second', VISCOSITY, POUND / FOOT, 'inch_pound'),
 
-  unit('mW', 'milliwatt', POWER, 1e-3, 'metric'),
-  unit('W', 'watt', POWER, 1, 'metric'),
+  unit('mW', 'milliwatt', POWER, 1e-3, 'both'),
+  unit('W', 'watt', POWER, 1, 'both'),
   unit('kW', 'kilowatt', POWER, 1000, 'metric'),
   unit('hp', 'horsepower of 550 ft·lbf/s', POWER, HORSEPOWER, 'inch_pound'),
   unit('PS', 'metric horsepower of 75 kgf·m/s', POWER, METRIC_HORSEPOWER, 'metric'),
@@ -78,4 +80,5 @@ export const forceUnits: readonly Unit[] = [
   unit('kJ/kg', 'kilojoule per kilogram', ENERGY_PER_MASS, 1e3, 'metric'),
   unit('MJ/kg', 'megajoule per kilogram', ENERGY_PER_MASS, 1e6, 'metric'),
   unit('g/kWh', 'gram per kilowatt hour', MASS_PER_ENERGY, 1e-3 / (1000 * HOUR), 'metric', ['g/(kW·h)']),
+  unit('lb/(hp·h)', 'pound per horsepower hour', MASS_PER_ENERGY, POUND / (HORSEPOWER * HOUR), 'inch_pound'),
 ];

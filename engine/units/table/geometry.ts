@@ -24,6 +24,7 @@ export const geometryUnits: readonly Unit[] = [
   unit('yd', 'yard', LENGTH, YARD, 'inch_pound'),
   unit('mi', 'mile', LENGTH, MILE, 'inch_pound'),
   unit('1/m', 'per metre', dimension(-1), 1, 'metric'),
+  unit('1/ft', 'per foot', dimension(-1), 1 / FOOT, 'inch_pound'),
 
   unit('mm²', 'square millimetre', AREA, 1e-6, 'metric'),
   unit('cm²', 'square centimetre', AREA, 1e-4, 'metric'),

@@ -1,5 +1,5 @@
-import { CELSIUS_ZERO, FAHRENHEIT_DEGREE, FAHRENHEIT_OFFSET, HOUR, MINUTE, TURN } from '../../exact';
 import { CHARGE, CURRENT, dimension, RESISTANCE, SPEED_PER_VOLTAGE, TEMPERATURE, VOLTAGE } from '../dimension';
+import { CELSIUS_ZERO, FAHRENHEIT_DEGREE, FAHRENHEIT_OFFSET, HOUR, INCH, MINUTE, OUNCE_FORCE, TURN } from '../../exact';
 import { type Unit, unit } from '../unit';
 
 const TORQUE_PER_CURRENT = dimension(2, 1, -2, 0, -1);
@@ -24,4 +24,5 @@ export const heatAndCurrentUnits: readonly Unit[] = [
   unit('Ω', 'ohm', RESISTANCE, 1, 'both', ['ohm']),
   unit('rpm/V', 'turn per minute and volt', SPEED_PER_VOLTAGE, TURN / MINUTE, 'both'),
   unit('N·m/A', 'newton metre per ampere', TORQUE_PER_CURRENT, 1, 'metric'),
+  unit('ozf·in/A', 'ounce-force inch per ampere', TORQUE_PER_CURRENT, OUNCE_FORCE * INCH, 'inch_pound'),
 ];

@@ -108,12 +108,13 @@ describe('names', () => {
     expect(info('parts.fin.mass').settable).toBe(false);
     expect(info('hard_wood.density')).toMatchObject({ kind: 'library', cell: '', settable: false, doc: 'invented' });
   });
-  test('show results in the unit set of the document, fields always in the unit of a bare number', () => {
+  test('show everything in the unit set of the design, and read a bare number in the unit of its field', () => {
     const { info } = reader({ ...smallDesign(), units: 'inch_pound' });
     expect(info('lap.pull').unit).toBe('lbf');
     expect(info('parts.mass').unit).toBe('oz');
-    expect(info('lap.height').unit).toBe('m');
-    expect(info('cord_length').unit).toBe('m');
+    expect(info('lap.height')).toMatchObject({ unit: 'ft', bare: 'm' });
+    expect(info('cord_length')).toMatchObject({ unit: 'ft', bare: 'm' });
+    expect(reader(smallDesign()).info('lap.height').bare).toBeUndefined();
   });
   test('of materials take a place only when something names them', () => {
     const { compiled } = reader(smallDesign());

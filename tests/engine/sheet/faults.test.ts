@@ -72,11 +72,13 @@ describe('a text', () => {
 });
 
 describe('a value', () => {
-  test('outside its range, whatever the unit set', () => {
+  test('outside its range, in the units of the design', () => {
     const said = ['lap.height: lap.height is 12 m. Allowed: −5 m to 10 m. Type a value within that.'];
     expect(wrongWith({ 'lap.height': '12 m' })).toEqual(said);
     expect(wrongWith({ 'lap.height': 'cord_length - 6.3 m' })).toEqual(said);
-    expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'lap.height': '12' })).toEqual(said);
+    expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'lap.height': '12' })).toEqual([
+      'lap.height: lap.height is 39.37 ft. Allowed: −16.40 ft to 32.81 ft. Type a value within that.',
+    ]);
   });
   test('that arithmetic does not give', () => {
     expect(ofLines({ a: '0', b: '1 / a' })).toEqual([

@@ -61,10 +61,14 @@ describe('a formula in a note', () => {
     expect(['said1', 'said2', 'said3'].map((each) => at(moved, `reading.${each}`))).toEqual([24, 6, 18]);
   });
 
-  test('is written in the unit of the one name that it consists of', () => {
-    const { compiled } = openLive(documentOf([formula('lines', { a: '20 N' }, 'lbf'), note('{a} {2 × a}')]), library);
+  test.each([
+    ['metric', ['mN', 'N']],
+    ['trade', ['ozf', 'lbf']],
+  ] as const)('is written in the unit of the one name that it consists of: %s', (set, expected) => {
+    const cells = [formula('lines', { a: '20 N' }, 'mN'), note('{a} {2 × a}')];
+    const { compiled } = openLive({ ...documentOf(cells), units: set }, library);
     const units = compiled.names.filter(({ path }) => path.startsWith('reading.')).map(({ unit }) => unit);
-    expect(units).toEqual(['lbf', 'N']);
+    expect(units).toEqual(expected);
   });
 
   test.each([

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readEntry } from '../../../engine/formula/index';
-import { describeDimension, sameDimension, unitNamed, units } from '../../../engine/units/index';
+import { describeDimension, unitNamed, units } from '../../../engine/units/index';
 
 interface EntryCase {
   readonly unit: string;
@@ -69,7 +69,6 @@ test('a refused entry says nothing in units of the other set', () => {
       const behindNumbers = words.filter((_, i) => /^[0-9.]+$/.test(words[i - 1] ?? ''));
       for (const unit of behindNumbers) expect(metric, `${name}: ${read.fault.message}`).not.toContain(unit);
     }
-    expect(describeDimension(dimension)).not.toContain('(');
-    expect(sameDimension(dimension, dimension)).toBe(true);
+    expect(describeDimension(dimension)).not.toMatch(/^an? [a-z ]+ \(/);
   }
 });
