@@ -5,6 +5,7 @@ export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
 export { MarkSign } from './marks';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
 export { ScaleDrawing } from './scale-drawing';
+export { pointingStep } from './spot';
 export { textWidth, wrapText } from './text-width';
 export { useWidth } from './use-width';
 export { type Names, valueAt, valueText } from './values';

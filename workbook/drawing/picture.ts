@@ -1,4 +1,4 @@
-import type { Shape } from '../../engine/index';
+import { LENGTH, type Shape, sameDimension, shownUnit, unitNamed } from '../../engine/index';
 import { breakLine, pilotArrow } from './cut-lines';
 import { type DimensionLine, dimensionBox, dimensionLines, dimensionStrokes } from './dimensions';
 import { type DrawnShape, drawnAll, strokesOf } from './drawn-shapes';
@@ -49,9 +49,10 @@ const isWhole = (shape: Shape): boolean => shape.points.every(Number.isFinite) &
 function lengthUnit(shapes: readonly Shape[], names: Names): string {
   for (const shape of shapes) {
     const info = shape.label === undefined ? undefined : names.get(shape.label);
-    if (info && info.dimension.length === 1 && info.dimension.time === 0 && info.dimension.mass === 0) return info.unit;
+    if (info && sameDimension(info.dimension, LENGTH)) return info.unit;
   }
-  return 'mm';
+  const anyLength = [...names.values()].find(({ dimension }) => sameDimension(dimension, LENGTH));
+  return shownUnit('mm', unitNamed(anyLength?.unit ?? '')?.system === 'inch_pound' ? 'inch_pound' : 'metric');
 }
 
 /** Lays the whole drawing out; undefined when no part of the model can be drawn. */

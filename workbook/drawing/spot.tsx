@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { formatQuantity } from '../../engine/index';
+import { formatQuantity, setOf, toSI, type UnitSet } from '../../engine/index';
 import { type Frame, type Place, project, type View } from './frame';
 import { ink, lineKinds } from './ink';
 
@@ -12,9 +12,10 @@ export interface Spot {
   readonly z: number;
 }
 
-/** How far an arrow key moves a cross, m; with Shift held the longer. */
-const STEP = 0.001;
-const LONG_STEP = 0.01;
+/** How far an arrow key moves a cross, m; with Shift held ten times as far. */
+export const pointingStep = (set: UnitSet): number => (set === 'metric' ? 0.001 : toSI(0.05, 'in'));
+const LONG = 10;
+const stepOf = (unit: string): number => pointingStep(setOf(unit === 'in' ? 'inch_pound' : 'metric'));
 
 interface CrossesProps {
   readonly frame: Frame;
@@ -37,7 +38,7 @@ export function Crosses({ frame, spot, unit, onTake }: CrossesProps): JSX.Elemen
     if (!Number.isFinite(at.x) || !Number.isFinite(at.y)) return undefined;
     const move = (event: KeyboardEvent): void => {
       if (event.key === 'Enter') onTake(place);
-      const next = moved(view, spot.value, event.key, event.shiftKey ? LONG_STEP : STEP);
+      const next = moved(view, spot.value, event.key, stepOf(unit) * (event.shiftKey ? LONG : 1));
       if (next) spot.value = next;
       if (next || event.key === 'Enter') event.preventDefault();
     };
@@ -46,7 +47,7 @@ export function Crosses({ frame, spot, unit, onTake }: CrossesProps): JSX.Elemen
       <g
         role="application"
         tabindex={0}
-        aria-label={`Cross in the ${view === 'plan' ? 'plan' : 'side view'}, ${placeWords(place, unit)}. Arrow keys move it by 1 mm, with Shift by 10 mm; Enter takes the place, Escape leaves it.`}
+        aria-label={`Cross in the ${view === 'plan' ? 'plan' : 'side view'}, ${placeWords(place, unit)}. Arrow keys move it by ${formatQuantity(stepOf(unit), unit)}, with Shift by ${formatQuantity(LONG * stepOf(unit), unit)}; Enter takes the place, Escape leaves it.`}
         onKeyDown={move}
       >
         <circle cx={at.x} cy={at.y} r={12} stroke="none" />
@@ -83,6 +84,6 @@ export function placeWords(place: Place, unit: string): string {
     : `${station}, height ${lengthWords(place.z, unit)}`;
 }
 
-/** To the millimetre, as it is taken. */
+/** As fine as it is taken. */
 export const lengthWords = (metres: number, unit: string): string =>
-  formatQuantity(Math.round(metres * 1000) / 1000, unit);
+  formatQuantity(Math.round(metres / stepOf(unit)) * stepOf(unit), unit);

@@ -67,7 +67,7 @@ function Value({ row, column }: { row: OwnRow; column: ColumnDescription }) {
         path={path}
         label={`${column.title} of ${row.title}`}
         text={text}
-        shown={text === '' ? '' : sheet.shown(path)}
+        shown={text === '' ? '' : sheet.entry(path)}
         placeholder={column.mayBeBlank ? 'not known' : 'needed'}
         fault={sheet.faultAt(path)}
         onCommit={(typed) => sheet.setText(path, typed)}

@@ -8,7 +8,7 @@ function RowTold({ table, row }: { table: TableDescription; row: RowDescription 
   const words = Object.entries(row.words).filter(([, text]) => text !== '');
   return (
     <p class="aside row-told">
-      {sentence(numbersTold(table, row, sheet.part('units')))} {words.map(([title, text]) => `${title}: ${text}. `)}
+      {sentence(numbersTold(table, row, sheet.units()))} {words.map(([title, text]) => `${title}: ${text}. `)}
       <SourceTold row={row} />
       {table.caution !== '' && <strong class="row-caution"> {table.caution}</strong>}
     </p>

@@ -2,6 +2,7 @@ import {
   type ColumnDescription,
   formatQuantity,
   type RowDescription,
+  shownUnit,
   type TableDescription,
   type UnitSet,
 } from '../../engine/index';
@@ -11,7 +12,7 @@ export function numberTold(column: ColumnDescription, row: RowDescription, units
   const value = row.values[column.name] ?? Number.NaN;
   if (Number.isNaN(value)) return undefined;
   if (column.options) return column.options[value]?.replaceAll('_', ' ');
-  return formatQuantity(value, units === 'inch_pound' ? column.tradeUnit : column.unit);
+  return formatQuantity(value, shownUnit(column.unit, units, column.tradeUnit));
 }
 
 /** "density 135 kg/m³, Young’s modulus not known" */

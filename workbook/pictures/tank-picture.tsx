@@ -27,6 +27,7 @@ export function TankPicture({ cell, trace }: PictureProps): JSX.Element {
   const told = {
     surfaceAngle: sheet.shown(`${cell.name}.surface_angle`),
     unusable: sheet.shown(`${cell.name}.unusable`),
+    set: sheet.units(),
   };
   const shown = { outlines, share, unit, told, title: cell.title, onShare: setShare };
   return (
@@ -95,7 +96,13 @@ export function Fuel({
           </pattern>
         </defs>
         {layout.views.map((at) => (
-          <TankViewPicture key={at.view} at={at} outlines={all.filter(({ view }) => view === at.view)} fuel={fuel} />
+          <TankViewPicture
+            key={at.view}
+            at={at}
+            outlines={all.filter(({ view }) => view === at.view)}
+            fuel={fuel}
+            set={told.set}
+          />
         ))}
       </svg>
       <div class="tank-slide">

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { formatQuantity } from '../../engine/index';
+import type { UnitSet } from '../../engine/index';
 import {
   arrowHead,
   type Box,
@@ -14,7 +14,7 @@ import {
 } from '../drawing/index';
 import type { PlacedView } from './tank-layout';
 import type { TankOutline } from './tank-outlines';
-import { restWords, VIEW_TITLES } from './tank-words';
+import { headWords, restWords, VIEW_TITLES } from './tank-words';
 
 interface Props {
   readonly at: PlacedView;
@@ -22,6 +22,7 @@ interface Props {
   readonly outlines: readonly TankOutline[];
   /** Id of the lines that mean fuel. */
   readonly fuel: string;
+  readonly set: UnitSet;
 }
 
 const round = (v: number): number => Math.round(v * 10) / 10;
@@ -34,7 +35,7 @@ const MARK = 4;
 const BEYOND = 12;
 
 /** One view of the tank with its fuel, its marks and the head as a dimension. */
-export function TankViewPicture({ at, outlines, fuel }: Props): JSX.Element {
+export function TankViewPicture({ at, outlines, fuel, set }: Props): JSX.Element {
   const of = (part: TankOutline['part']): TankOutline[] => outlines.filter((each) => each.part === part);
   const placed = (outline: TankOutline): Point[] => outline.points.map(at.place);
   const marks = outlines.filter((each) => isMark(each.part));
@@ -57,7 +58,7 @@ export function TankViewPicture({ at, outlines, fuel }: Props): JSX.Element {
             key: 'head',
             at: middle(dimension[0]!, dimension[1]!),
             lines: [
-              `head ${formatQuantity(head.head, 'Pa')}`,
+              `head ${headWords(head.head, set)}`,
               ...(at.view === 'rest'
                 ? restWords(head.head)
                     .split(': ')

@@ -1,4 +1,4 @@
-import { formatQuantity, type TankView } from '../../engine/index';
+import { formatQuantity, shownUnit, type TankView, type UnitSet } from '../../engine/index';
 import { headIn, type TankOutline } from './tank-outlines';
 
 export const VIEW_TITLES: Readonly<Record<TankView, string>> = {
@@ -7,7 +7,8 @@ export const VIEW_TITLES: Readonly<Record<TankView, string>> = {
   rest: 'On its wheels, from the side',
 };
 
-const pressure = (pa: number): string => formatQuantity(pa, 'Pa');
+/** Head of the fuel in the units of the design. */
+export const headWords = (pa: number, set: UnitSet): string => formatQuantity(pa, shownUnit('Pa', set));
 
 /** What the head at rest does. */
 export const restWords = (head: number): string =>
@@ -17,10 +18,12 @@ export const restWords = (head: number): string =>
 export interface TankTold {
   readonly surfaceAngle: string;
   readonly unusable: string;
+  readonly set: UnitSet;
 }
 
 /** What the picture says with so much fuel left. */
 export function tankSentences(outlines: readonly TankOutline[], left: string, told: TankTold): string[] {
+  const pressure = (pa: number): string => headWords(pa, told.set);
   const flight = headIn(outlines, 'end');
   const rest = headIn(outlines, 'rest');
   return [

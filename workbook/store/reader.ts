@@ -7,8 +7,10 @@ import {
   formatQuantity,
   type NameInfo,
   type Snapshot,
+  textAt,
 } from '../../engine/index';
 import { byPath, steadyList } from './by-path';
+import { typedNumber } from './entries';
 import { type ShowOptions, showChange, showValue } from './show';
 
 /** Everything that the page reads of the engine's answer, by path. */
@@ -20,6 +22,8 @@ export interface Reader {
   value(path: string): number;
   baseline(path: string): number;
   shown(path: string, options?: ShowOptions): string;
+  /** What its entry shows: one number as it was typed, else the value. */
+  entry(path: string): string;
   /** The value in a unit other than its own; undefined where there is no answer. */
   shownIn(path: string, unit: string): string | undefined;
   /** How far it has moved from the baseline; '' without one. */
@@ -63,6 +67,11 @@ export function createReader(
     const title = picked === undefined ? undefined : optionTitle(path, picked);
     return title ?? showValue(info, value(path), options);
   };
+  const entry = byPath((path) => {
+    const info = name(path);
+    const text = info && textAt(document.value, path);
+    return (text !== undefined && typedNumber(info!, text)) || show(path);
+  });
   const shown = byPath((path) => show(path));
   const shownBare = byPath((path) => show(path, { bare: true }));
 
@@ -72,6 +81,7 @@ export function createReader(
     name,
     value,
     baseline,
+    entry,
     shown: (path, options) => (options?.bare ? shownBare(path) : shown(path)),
     shownIn: (path, unit) => (Number.isNaN(value(path)) ? undefined : formatQuantity(value(path), unit)),
     change: byPath((path) => {

@@ -19,14 +19,17 @@ import {
   readText,
   type Snapshot,
   serialise,
+  setOf,
   type TableDescription,
   textAt,
   tooLarge,
+  type UnitSet,
 } from '../../engine/index';
 import { steadyList } from './by-path';
 import { type CellCommands, createCellCommands } from './cell-commands';
 import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
+import { textToKeep } from './entries';
 import { fileName, saveText } from './files';
 import { createFits, type Fits } from './fits';
 import type { Opens, SheetKeep, Version } from './keep/index';
@@ -90,6 +93,9 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, CellC
   readonly offered: ReadonlySignal<Description | undefined>;
   /** The next press on the scale drawing is the place of this part. */
   readonly picking: Signal<Picking | undefined>;
+  /** The units in which the design is shown. */
+  units(): UnitSet;
+  /** Keeps what was typed at a path; a bare number takes the unit that its entry shows. */
   setText(path: string, text: string): void;
   /** Makes the edit that a fault offers. */
   mend(fault: Fault): void;
@@ -296,7 +302,10 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     ready: ports.ready,
     offered: description,
     picking: signal(undefined),
-    setText: (path, text) => setTexts([[path, text]], title(path)),
+    setText(path, text) {
+      const before = textAt(editor.document.value, path) ?? '';
+      setTexts([[path, textToKeep(reader.name(path), before, text)]], title(path));
+    },
     mend({ path, repair }) {
       editor.settle();
       const text = textAt(editor.document.value, path);
@@ -308,6 +317,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       const made = changes(editor.document.value);
       if (made.length > 0) editor.change(made, says);
     },
+    units: () => setOf(editor.document.value.units),
     takesText: (path) => textAt(editor.document.peek(), path) !== undefined,
     check: (path, text) => engine.check(path, text),
     typing: editor.typing,

@@ -21,5 +21,5 @@ test('other keys move nothing', () => {
 
 test('a place is said to the millimetre, in the unit of the sheet', () => {
   expect(placeWords({ x: 0.0621, y: -0.515 }, 'mm')).toBe('station 62 mm, −515 mm from the centreline');
-  expect(placeWords({ x: 0.54, z: 0.082 }, 'in')).toBe('station 21.3 in, height 3.23 in');
+  expect(placeWords({ x: 0.54, z: 0.082 }, 'in')).toBe('station 21.3 in, height 3.25 in');
 });

@@ -71,7 +71,7 @@ const trace: TraceAnswer = {
   ],
   present: Array.from({ length: 6 }, (_, c) => Float64Array.from(corners, (corner) => corner[c]!)),
 };
-const told = { surfaceAngle: '74.2°', unusable: '1.28 mL' };
+const told = { surfaceAngle: '74.2°', unusable: '1.28 mL', set: 'metric' } as const;
 const outlines = readTankOutlines(trace);
 
 test('corners are gathered into outlines, level by level', () => {

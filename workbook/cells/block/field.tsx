@@ -1,9 +1,12 @@
-import { type BlockCell, type FieldDescription, fieldAnchor } from '../../../engine/index';
+import { type BlockCell, type FieldDescription, fieldAnchor, inUnitsOf } from '../../../engine/index';
 import { QuantitySymbol } from '../../controls/quantity-symbol';
 import { ReferenceLink } from '../../controls/reference-link';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { RowFaults } from '../shared/row-faults';
+
+/** Digits of a default that is told in other units than it is declared in. */
+const DEFAULT_DIGITS = 4;
 
 /** One field of a block: what is typed, or the default with where it comes from. */
 export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescription }) {
@@ -26,8 +29,8 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
           path={path}
           label={field.title}
           text={text}
-          shown={text === '' ? '' : sheet.shown(path)}
-          placeholder={field.default === '' ? 'estimated' : field.default}
+          shown={text === '' ? '' : sheet.entry(path)}
+          placeholder={field.default === '' ? 'estimated' : inUnitsOf(field.default, sheet.units(), DEFAULT_DIGITS)}
           fault={sheet.faultAt(path)}
           faultElsewhere
           describedBy={docId}
@@ -38,7 +41,8 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
       <span class="change">{text === '' ? '' : sheet.change(path)}</span>
       <p class="aside field-doc" id={docId}>
         {computed && <span>Written as {text}. </span>}
-        {field.doc} {text === '' && field.basis !== '' && <span>Default: {field.basis} </span>}
+        {inUnitsOf(field.doc, sheet.units())}{' '}
+        {text === '' && field.basis !== '' && <span>Default: {inUnitsOf(field.basis, sheet.units())} </span>}
         {field.source !== '' && <span>Source: {field.source}</span>}
       </p>
       <RowFaults paths={[path]} />

@@ -1,4 +1,4 @@
-import { type BlockCell, type ResultDescription, resultAnchor } from '../../../engine/index';
+import { type BlockCell, inUnitsOf, type ResultDescription, resultAnchor } from '../../../engine/index';
 import { QuantitySymbol } from '../../controls/quantity-symbol';
 import { ReferenceLink } from '../../controls/reference-link';
 import { useSheet } from '../../store/context';
@@ -9,7 +9,7 @@ export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDes
   const path = `${cell.name}.${result.name}`;
   const band = sheet.usualBand(path);
   return (
-    <div class="result" title={result.doc}>
+    <div class="result" title={inUnitsOf(result.doc, sheet.units())}>
       <QuantitySymbol of={result.symbol} />
       <span class="field-title">
         <ReferenceLink to={resultAnchor(cell.of, result.name)}>{result.title}</ReferenceLink>

@@ -24,7 +24,7 @@ export function CheckView({ cell }: { cell: CheckCell }) {
           path={path}
           label={`${cell.title}, ${end === 'low' ? 'least' : 'most'} allowed`}
           text={cell[end]}
-          shown={sheet.shown(path)}
+          shown={sheet.entry(path)}
           fault={sheet.faultAt(path)}
           faultElsewhere
           onCommit={(text) => sheet.setText(path, text)}

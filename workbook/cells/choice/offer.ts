@@ -1,4 +1,4 @@
-import type { ChoiceCell, ChoiceOption, Description, RowDescription, TableDescription } from '../../../engine/index';
+import { type ChoiceCell, type ChoiceOption, type Description, type RowDescription, type TableDescription, shownUnit, type UnitSet, withUnit } from '../../../engine/index';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 const newChoice: Contents<ChoiceCell> = {
@@ -28,13 +28,15 @@ const USUAL_STOCK = [
   { material: 'light_ply', pattern: 'ply' },
 ] as const;
 
-/** Sheets of 3 mm, to be corrected. */
-function newStock(library: readonly RowDescription[]): Contents<ChoiceCell> {
+const SHEET: Readonly<Record<UnitSet, string>> = { metric: '3 mm', inch_pound: '1/8 in' };
+
+/** Sheets of a usual thickness, to be corrected. */
+function newStock(library: readonly RowDescription[], set: UnitSet): Contents<ChoiceCell> {
   const options = USUAL_STOCK.flatMap(({ material, pattern }): ChoiceOption[] => {
     const row = library.find((each) => each.name === material);
-    return row ? [stockOf(row.name, `${row.title}, 3 mm`, pattern)] : [];
+    return row ? [stockOf(row.name, `${row.title}, ${SHEET[set]}`, pattern, set)] : [];
   });
-  const first = options[0] ?? stockOf('', 'first', 'plain');
+  const first = options[0] ?? stockOf('', 'first', 'plain', set);
   return {
     kind: 'choice',
     of: 'stack',
@@ -44,11 +46,16 @@ function newStock(library: readonly RowDescription[]): Contents<ChoiceCell> {
   };
 }
 
-const stockOf = (material: string, title: string, pattern: ChoiceOption['pattern']): ChoiceOption => ({
+const stockOf = (
+  material: string,
+  title: string,
+  pattern: ChoiceOption['pattern'],
+  set: UnitSet,
+): ChoiceOption => ({
   name: material === '' ? 'first' : material,
   title,
   pattern,
-  layers: [{ name: 'sheet', material, text: material === '' ? '0 g/m²' : '3 mm' }],
+  layers: [{ name: 'sheet', material, text: material === '' ? withUnit('0', shownUnit('g/m²', set)) : SHEET[set] }],
 });
 
 /** Of materials, of numbers or names, and one for each table of the library that a block can follow. */
@@ -57,7 +64,7 @@ export const choiceOffers = (offered: Description | undefined): readonly Offer[]
     key: 'stock',
     word: 'Choice of materials',
     about: 'One of several materials or stacks of layers, for parts that are cut from it.',
-    make: (document) => cellOf(document, 'new_stock', 'New stock', newStock(rowsOf(offered, 'materials'))),
+    make: (document) => cellOf(document, 'new_stock', 'New stock', newStock(rowsOf(offered, 'materials'), document.units)),
   },
   {
     key: 'choice',

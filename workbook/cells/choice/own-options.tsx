@@ -110,7 +110,7 @@ function OptionForm({ cell, option, onRenamed, onChange }: OptionFormProps) {
               path={`${path}.${column.name}`}
               label={`${column.title} of ${option.title}`}
               text={option.values?.[column.name] ?? ''}
-              shown={sheet.shown(`${path}.${column.name}`)}
+              shown={sheet.entry(`${path}.${column.name}`)}
               fault={sheet.faultAt(`${path}.${column.name}`)}
               onCommit={(text) => sheet.setText(`${path}.${column.name}`, text)}
               onUndoBeyond={sheet.undo}

@@ -1,4 +1,4 @@
-import { type ChoiceCell, type ChoiceOption, formatQuantity } from '../../../engine/index';
+import { type ChoiceCell, type ChoiceOption, formatQuantity, shownUnit } from '../../../engine/index';
 import { Swatch } from '../../controls/swatch';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
@@ -53,7 +53,7 @@ function Consequence({ cell, option }: { cell: ChoiceCell; option: ChoiceOption 
   if (mass !== undefined && !Number.isNaN(mass)) {
     return (
       <span class="consequence">
-        {formatQuantity(mass, sheet.part('units') === 'inch_pound' ? 'oz' : 'g')}
+        {formatQuantity(mass, shownUnit('g', sheet.units()))}
         <span class="unseen"> of parts made of it</span>
       </span>
     );

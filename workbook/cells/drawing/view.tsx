@@ -11,7 +11,7 @@ export function DrawingView({ title, arrangement }: { title: string; arrangement
   const pick = (place: Place, metresPerPixel: number): void => {
     if (!picking) return;
     sheet.picking.value = undefined;
-    sheet.setTexts(placeTexts(picking.path, place, metresPerPixel), `place of ${picking.title}`);
+    sheet.setTexts(placeTexts(picking.path, place, metresPerPixel, sheet.units()), `place of ${picking.title}`);
   };
   const at = (axis: string): number => sheet.value(`${picking?.path}.${axis}`);
   return (

@@ -1,4 +1,4 @@
-import type { ChoiceCell, ChoiceOption, Layer } from '../../../engine/index';
+import type { ChoiceCell, ChoiceOption, Layer, UnitSet } from '../../../engine/index';
 
 const changeOption = (
   cell: ChoiceCell,
@@ -27,15 +27,20 @@ export const movedLayer = (cell: ChoiceCell, option: string, name: string, by: n
   });
 
 /** What a layer says first: a sheet by its thickness, a glue line or a skin by its mass per area. */
-export const FIRST_THICKNESS = '1 mm';
-const FIRST_AREAL_MASS = '50 g/m²';
+export const firstThickness = (set: UnitSet): string => (set === 'metric' ? '1 mm' : '1/32 in');
+const firstArealMass = (set: UnitSet): string => (set === 'metric' ? '50 g/m²' : '1.5 oz/yd²');
 
 /**
  * The texts that make a layer of another material. A glue line has no thickness and a sheet no mass per area: going from one to the
  * other its number can't stay.
  */
-export function remade(path: string, layer: Layer, material: string): readonly (readonly [string, string])[] {
+export function remade(
+  path: string,
+  layer: Layer,
+  material: string,
+  set: UnitSet,
+): readonly (readonly [string, string])[] {
   const made: readonly [string, string] = [`${path}.material`, material];
   if ((layer.material === '') === (material === '')) return [made];
-  return [made, [path, material === '' ? FIRST_AREAL_MASS : FIRST_THICKNESS]];
+  return [made, [path, material === '' ? firstArealMass(set) : firstThickness(set)]];
 }

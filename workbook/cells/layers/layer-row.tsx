@@ -41,13 +41,13 @@ export function LayerRow({ cell, option, layer, at }: LayerProps) {
         label={`${label}, material`}
         text={layer.material}
         blank="glue line or skin, by its mass"
-        onPick={(material) => sheet.setTexts(remade(path, layer, material), label)}
+        onPick={(material) => sheet.setTexts(remade(path, layer, material, sheet.units()), label)}
       />
       <TextEntry
         path={path}
         label={`${label}, ${layer.material === '' ? 'mass per area' : 'thickness'}`}
         text={layer.text}
-        shown={sheet.shown(path)}
+        shown={sheet.entry(path)}
         fault={sheet.faultAt(path)}
         faultElsewhere
         onCommit={(text) => sheet.setText(path, text)}

@@ -3,7 +3,7 @@ import { type ChoiceCell, type ChoiceOption, freeName } from '../../../engine/in
 import { RowOptions } from '../../library/row-options';
 import { numberTold } from '../../library/told';
 import { useSheet } from '../../store/context';
-import { FIRST_THICKNESS, withLayer } from './edits';
+import { firstThickness, withLayer } from './edits';
 import { LayerRow } from './layer-row';
 
 /** Name of the material of a first layer. */
@@ -61,7 +61,7 @@ function AddLayer({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) 
   const first = before ?? usual?.name ?? '';
   return (
     <p class="part-commands">
-      <button type="button" class="word" onClick={() => add('layer', first, FIRST_THICKNESS)}>
+      <button type="button" class="word" onClick={() => add('layer', first, firstThickness(sheet.units()))}>
         Add a sheet<span class="unseen"> to {option.title}</span>
       </button>
       {glues && (
@@ -79,7 +79,7 @@ function AddLayer({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) 
           >
             <RowOptions
               table={glues}
-              words={(row) => `${row.title}, ${numberTold(glues.columns[0]!, row, sheet.part('units'))}`}
+              words={(row) => `${row.title}, ${numberTold(glues.columns[0]!, row, sheet.units())}`}
             />
           </select>
         </>

@@ -51,7 +51,7 @@ export function LeverRowForm({ cell, index, options, onChange, onRemove }: RowPr
                 path={at}
                 label={`${title}, ${row.way === 'to' ? 'value' : 'by how much'}`}
                 text={row.text}
-                shown={row.text === '' ? '' : sheet.shown(at)}
+                shown={row.text === '' ? '' : sheet.entry(at)}
                 placeholder={row.way === 'to' ? 'type a value' : 'type an amount'}
                 fault={sheet.faultAt(at)}
                 faultElsewhere

@@ -1,4 +1,4 @@
-import { type LogCell, logErrorPath, type NameInfo } from '../../../engine/index';
+import { inUnitsOf, type LogCell, logErrorPath, type NameInfo } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { AddFrom, Pick } from '../shared/pick';
@@ -6,7 +6,7 @@ import { RowFaults } from '../shared/row-faults';
 import { isResult, nameOptions } from '../shared/wanted';
 import { isAxis } from '../sweep/form';
 import { withColumn, withoutColumn } from './edits';
-import { USUAL_ERRORS } from './offer';
+import { PULL_IN_POUNDS, USUAL_ERRORS } from './offer';
 
 /** What was measured, what was set, and how far each reading may be off. */
 export function LogForm({ cell }: { cell: LogCell }) {
@@ -21,7 +21,7 @@ export function LogForm({ cell }: { cell: LogCell }) {
       path={path}
       label={`Measuring error of ${of}`}
       text={text}
-      shown={text}
+      shown={text === '' ? '' : sheet.entry(path)}
       fault={sheet.faultAt(path)}
       faultElsewhere
       onCommit={(typed) => sheet.setText(path, typed)}
@@ -65,8 +65,8 @@ export function LogForm({ cell }: { cell: LogCell }) {
         </ul>
         <RowFaults paths={[`${cell.name}.stopwatch`, ...measured.map((column) => logErrorPath(cell, column))]} />
         <p class="aside">
-          A new log begins with {USUAL_ERRORS.time}, {USUAL_ERRORS.pull} and {USUAL_ERRORS.rpm}: common practice, no
-          source.
+          A new log begins with {USUAL_ERRORS.time}, {inUnitsOf(USUAL_ERRORS.pull, sheet.units())} and{' '}
+          {USUAL_ERRORS.rpm}: common practice, no source.
         </p>
         <div class="set-up-fields">
           <AddFrom
@@ -105,6 +105,8 @@ export function LogForm({ cell }: { cell: LogCell }) {
   );
 }
 
+const FIRST_ERRORS: readonly string[] = [...Object.values(USUAL_ERRORS), PULL_IN_POUNDS];
+
 /** A first measuring error in the unit of the result. */
 const usualError = (info: NameInfo | undefined): string =>
-  Object.values(USUAL_ERRORS).find((text) => info?.unit !== '' && text.endsWith(` ${info?.unit}`)) ?? '';
+  info === undefined || info.unit === '' ? '' : (FIRST_ERRORS.find((text) => text.endsWith(` ${info.unit}`)) ?? '');

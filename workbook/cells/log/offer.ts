@@ -4,6 +4,7 @@ import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 /** How far readings may be off: common practice, no source. */
 export const USUAL_ERRORS = { time: '0.05 s', pull: '2 N', rpm: '100 rpm' } as const;
+export const PULL_IN_POUNDS = '0.5 lbf';
 
 export const newLogRow = (label: string): LogRow => ({ label, laps: '10', time: '', values: {}, note: '' });
 
@@ -13,7 +14,11 @@ function newLog(document: Document): Contents<LogCell> {
   const [flight, lap, air] = [named('flight'), named('lap'), named('air')];
   const columns: LogColumn[] = [];
   if (flight !== undefined) {
-    columns.push({ name: 'pull', of: `${flight}.pull_at_handle`, error: USUAL_ERRORS.pull });
+    columns.push({
+      name: 'pull',
+      of: `${flight}.pull_at_handle`,
+      error: document.units === 'metric' ? USUAL_ERRORS.pull : PULL_IN_POUNDS,
+    });
     columns.push({ name: 'rpm', of: `${flight}.shaft_speed`, error: USUAL_ERRORS.rpm });
   }
   if (air !== undefined) columns.push({ name: 'temperature', of: `${air}.temperature`, error: '' });

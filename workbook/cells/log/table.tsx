@@ -102,7 +102,7 @@ function Row({ cell, row, k }: { cell: LogCell; row: LogRow; k: number }) {
               path={`${path}.${name}`}
               label={labelOf(name)}
               text={textOf(name)}
-              shown={textOf(name)}
+              shown={textOf(name) === '' ? '' : sheet.entry(`${path}.${name}`)}
               placeholder={name === 'laps' ? '1' : '–'}
               fault={sheet.faultAt(`${path}.${name}`)}
               faultElsewhere

@@ -12,6 +12,9 @@ import {
   type PartsCell,
   partFields,
   rename,
+  shownUnit,
+  type UnitSet,
+  withUnit,
 } from '../../../engine/index';
 
 /** A part put in after another; the last place without one. */
@@ -34,11 +37,11 @@ export function addingPart(cell: PartsCell, part: Part, after?: string): readonl
 }
 
 /** Weighs nothing and stands at the datum until somebody says otherwise, so that the sheet stays settled. */
-export const newPart = (taken: ReadonlySet<string>): Part => ({
+export const newPart = (taken: ReadonlySet<string>, set: UnitSet = 'metric'): Part => ({
   name: freeName('new_part', taken),
   title: 'New part',
   shape: 'point',
-  fields: { mass: '0 g', x: '0 mm' },
+  fields: { mass: `0 ${shownUnit('g', set)}`, x: `0 ${shownUnit('mm', set)}` },
 });
 
 export function copyOf(part: Part, taken: ReadonlySet<string>): Part {
@@ -68,11 +71,11 @@ export interface FirstTexts {
 }
 
 /** The part in another shape. What the old shape had is kept for the day it changes back; what the new one needs and lacks begins at nothing. */
-export function reshaped(part: Part, shape: PartShape, first: FirstTexts): Part {
+export function reshaped(part: Part, shape: PartShape, first: FirstTexts, set: UnitSet = 'metric'): Part {
   const fields: Record<string, string> = { ...part.fields };
   for (const field of partFields(shape)) {
     if (field.blank !== undefined || (fields[field.name] ?? '') !== '') continue;
-    const text = field.dimension ? `0 ${field.unit}` : first[field.name as keyof FirstTexts];
+    const text = field.dimension ? withUnit('0', shownUnit(field.unit, set)) : first[field.name as keyof FirstTexts];
     if (text !== '') fields[field.name] = text;
   }
   return { ...part, shape, fields };

@@ -1,4 +1,4 @@
-import type { Part, PartField } from '../../../engine/index';
+import { inUnitsOf, type Part, type PartField } from '../../../engine/index';
 import { QuantitySymbol } from '../../controls/quantity-symbol';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
@@ -11,7 +11,7 @@ export function PartQuantity({ table, part, field }: { table: string; part: Part
   const docId = `doc-${path}`;
   const computed = text !== '' && sheet.isComputed(text, field.unit);
   // What is read as the mass of a part is the one that counts, weighed or not.
-  const shown = text === '' ? '' : field.name === 'mass' ? text : sheet.shown(path);
+  const shown = text === '' ? '' : field.name === 'mass' ? text : sheet.entry(path);
   return (
     <div class="part-field">
       <span class="part-field-title">
@@ -23,7 +23,7 @@ export function PartQuantity({ table, part, field }: { table: string; part: Part
         label={`${part.title}, ${field.title.toLowerCase()}`}
         text={text}
         shown={shown}
-        placeholder={blankWords(field)}
+        placeholder={inUnitsOf(blankWords(field), sheet.units())}
         fault={sheet.faultAt(path)}
         describedBy={docId}
         onCommit={(typed) => sheet.setText(path, typed)}
@@ -31,7 +31,7 @@ export function PartQuantity({ table, part, field }: { table: string; part: Part
       />
       <p class="aside" id={docId}>
         {computed && <span class="written">Written as {text}. </span>}
-        {field.doc}
+        {inUnitsOf(field.doc, sheet.units())}
       </p>
     </div>
   );

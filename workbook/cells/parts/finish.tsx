@@ -76,7 +76,7 @@ function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; 
         {finish && !own && (
           <span class="aside">
             {' '}
-            {numberTold(table!.columns[0]!, finish, sheet.part('units'))}. <SourceTold row={finish} />
+            {numberTold(table!.columns[0]!, finish, sheet.units())}. <SourceTold row={finish} />
           </span>
         )}
       </span>
@@ -104,7 +104,7 @@ function AddCoat({ part, onAdd }: { part: Part; onAdd(finish: string): void }) {
         {table && (
           <RowOptions
             table={table}
-            words={(row) => `${row.title}, ${numberTold(table.columns[0]!, row, sheet.part('units'))}`}
+            words={(row) => `${row.title}, ${numberTold(table.columns[0]!, row, sheet.units())}`}
           />
         )}
       </select>

@@ -1,6 +1,6 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import { type ForgottenThing, formatQuantity, freeName, type PartsCell } from '../../../engine/index';
+import { type ForgottenThing, formatQuantity, freeName, type PartsCell, shownUnit } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { addingPart } from './edits';
 import { takenNames } from './taken';
@@ -59,16 +59,15 @@ export function OftenForgotten({ cell }: { cell: PartsCell }) {
 
 function Thing({ thing, onAdd }: { thing: ForgottenThing; onAdd(): void }) {
   const sheet = useSheet();
-  const trade = sheet.part('units') === 'inch_pound';
-  const unit = trade ? 'in' : 'mm';
+  const unit = shownUnit('mm', sheet.units());
   return (
     <li data-forgotten={thing.part.name}>
       <span class="forgotten-title">{thing.part.title}</span>
-      <span class="forgotten-mass">{formatQuantity(thing.mass, trade ? 'oz' : 'g')}</span>
+      <span class="forgotten-mass">{formatQuantity(thing.mass, shownUnit('g', sheet.units()))}</span>
       <span class="forgotten-shift">
         {Number.isNaN(thing.x)
           ? 'where it is, this sheet does not say'
-          : `at ${formatQuantity(thing.x, unit)}: CG ${formatQuantity(thing.shiftX, unit, { decimals: trade ? 3 : 1, sign: true })}`}
+          : `at ${formatQuantity(thing.x, unit)}: CG ${formatQuantity(thing.shiftX, unit, { decimals: unit === 'mm' ? 1 : 3, sign: true })}`}
       </span>
       <button type="button" class="word" onClick={onAdd}>
         Add<span class="unseen"> {thing.part.title}</span>

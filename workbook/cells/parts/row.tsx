@@ -42,7 +42,7 @@ export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
           path={`${path}.weighed`}
           label={`${part.title}, weighed`}
           text={part.fields.weighed ?? ''}
-          shown={(part.fields.weighed ?? '') === '' ? '' : sheet.shown(`${path}.weighed`)}
+          shown={(part.fields.weighed ?? '') === '' ? '' : sheet.entry(`${path}.weighed`)}
           placeholder="–"
           fault={sheet.faultAt(`${path}.weighed`)}
           onCommit={(text) => sheet.setText(`${path}.weighed`, text)}

@@ -1,4 +1,4 @@
-import { formatQuantity, type Part, partFields } from '../../../engine/index';
+import { formatQuantity, type Part, partFields, shownUnit } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { PartQuantity } from './field';
 
@@ -25,6 +25,6 @@ export function PartScale({ table, part }: { table: string; part: Part }) {
 export function useDifference(path: string): string {
   const sheet = useSheet();
   const difference = sheet.value(`${path}.difference`);
-  const unit = sheet.name(`${path}.difference`)?.unit ?? 'g';
+  const unit = sheet.name(`${path}.difference`)?.unit ?? shownUnit('g', sheet.units());
   return Number.isNaN(difference) ? '' : formatQuantity(difference, unit, { difference: true, sign: true });
 }

@@ -21,7 +21,7 @@ export function PartShape({ cell, part }: { cell: PartsCell; part: Part }) {
               checked={shape === part.shape}
               onChange={() => {
                 const first = { material: firstMaterial(sheet), stack: firstStack(sheet) };
-                sheet.changeCell(changePart(cell, part.name, (row) => reshaped(row, shape, first)));
+                sheet.changeCell(changePart(cell, part.name, (row) => reshaped(row, shape, first, sheet.units())));
               }}
             />
             {word}

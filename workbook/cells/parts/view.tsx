@@ -81,7 +81,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           type="button"
           class="word"
           onClick={() => {
-            const part = newPart(takenNames(sheet, cell));
+            const part = newPart(takenNames(sheet, cell), sheet.units());
             added.value = part.name;
             sheet.changeCell(withPart(cell, part, opened.value));
             opened.value = part.name;

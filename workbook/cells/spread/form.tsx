@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { MOST_SPREAD_SAMPLES, type NameInfo, type SpreadCell, type SpreadRow } from '../../../engine/index';
+import { inUnitsOf, MOST_SPREAD_SAMPLES, type NameInfo, type SpreadCell, type SpreadRow } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { AddFrom, Labelled, type PickOption } from '../shared/pick';
@@ -47,8 +47,8 @@ export function SpreadForm({ cell }: { cell: SpreadCell }) {
       </div>
       <p class="aside">
         Mass and station of every part then differ by what the parts table says of it, one standard deviation each;
-        where nothing is typed there, a tenth of an estimate, 0.5 g on the scale and 2 mm of station (common practice,
-        no source).
+        where nothing is typed there, a tenth of an estimate, {inUnitsOf('0.5 g', sheet.units())} on the scale and{' '}
+        {inUnitsOf('2 mm', sheet.units())} of station (common practice, no source).
       </p>
       <Wanted id={cell.id} wanted={cell.wanted} sheet={sheet} onChange={(wanted) => change({ wanted })} />
       <div class="set-up-fields">

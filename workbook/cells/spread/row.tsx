@@ -38,7 +38,7 @@ export function SpreadRowForm({ cell, index, options, onChange, onRemove }: RowP
         path={`${at}.${size}`}
         label={`${title}, ${word.toLowerCase()}`}
         text={row[size]}
-        shown={row[size] === '' ? '' : sheet.shown(`${at}.${size}`)}
+        shown={row[size] === '' ? '' : sheet.entry(`${at}.${size}`)}
         placeholder={placeholder}
         fault={sheet.faultAt(`${at}.${size}`)}
         faultElsewhere

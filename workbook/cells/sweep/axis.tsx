@@ -105,7 +105,7 @@ function Limit({ cell, index, end, title }: LimitProps) {
         path={path}
         label={`${title}, ${word.toLowerCase()}`}
         text={axis[end]}
-        shown={axis[end] === '' ? '' : sheet.shown(path)}
+        shown={axis[end] === '' ? '' : sheet.entry(path)}
         placeholder={own === '' ? 'type a value' : own}
         fault={sheet.faultAt(path)}
         faultElsewhere

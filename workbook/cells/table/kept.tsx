@@ -82,7 +82,7 @@ function Limits(props: { cell: TableCell; kept: Kept; k: number; onChange(kept: 
           path={path}
           label={`${title}, ${words}`}
           text={kept[end]}
-          shown={kept[end] === '' ? '' : sheet.shown(path)}
+          shown={kept[end] === '' ? '' : sheet.entry(path)}
           placeholder="no limit"
           fault={sheet.faultAt(path)}
           faultElsewhere

@@ -55,7 +55,7 @@ export function VariableForm({ row, onOpen }: VariableFormProps) {
           path={`${row.name}.step`}
           label={`${row.title}, step of the slide`}
           text={row.step}
-          shown={row.step === '' ? '' : sheet.shown(`${row.name}.step`)}
+          shown={row.step === '' ? '' : sheet.entry(`${row.name}.step`)}
           placeholder="–"
           fault={sheet.faultAt(`${row.name}.step`)}
           onCommit={(text) => sheet.setText(`${row.name}.step`, text)}

@@ -28,6 +28,10 @@ export interface RowActions {
   remove(name: string): void;
 }
 
+/** The ends of a slide stand beside its value, which says their unit. */
+const withoutUnit = (text: string, unit: string): string =>
+  unit !== '' && text.endsWith(unit) ? text.slice(0, -unit.length).trimEnd() : text;
+
 /** A dimension line with its limits, its value and what moved. */
 export function VariableRow({ row, at, count, isOpen, act }: VariableRowProps) {
   const sheet = useSheet();
@@ -48,7 +52,7 @@ export function VariableRow({ row, at, count, isOpen, act }: VariableRowProps) {
       path={`${row.name}.${end}`}
       label={`${row.title}, ${end === 'low' ? 'low' : 'high'} end of the slide`}
       text={row[end]}
-      shown={sheet.shown(`${row.name}.${end}`, { bare: true })}
+      shown={withoutUnit(sheet.entry(`${row.name}.${end}`), row.unit)}
       fault={sheet.faultAt(`${row.name}.${end}`)}
       faultElsewhere
       onCommit={(text) => sheet.setText(`${row.name}.${end}`, text)}
@@ -83,7 +87,7 @@ export function VariableRow({ row, at, count, isOpen, act }: VariableRowProps) {
           high={high}
           step={step}
           baseline={inUnit(sheet.baseline(row.name), row.unit)}
-          shown={sheet.shown(row.name)}
+          shown={sheet.entry(row.name)}
           describedBy={fault ? faultId(row.name) : undefined}
           onMove={(moved) => sheet.drag(row.name, slideText(moved, step, row.unit))}
           onRest={sheet.rest}
@@ -95,7 +99,7 @@ export function VariableRow({ row, at, count, isOpen, act }: VariableRowProps) {
         path={row.name}
         label={`${row.title}, value`}
         text={row.text}
-        shown={sheet.shown(row.name)}
+        shown={sheet.entry(row.name)}
         fault={fault}
         faultElsewhere
         describedBy={computed || outside ? noteId : undefined}

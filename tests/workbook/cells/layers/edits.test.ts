@@ -35,12 +35,12 @@ test('a layer moves as far as the faces, and back', () => {
 });
 
 test('another material keeps the thickness; from sheet to glue line and back the number begins anew', () => {
-  expect(remade('stock.faced.core', core, 'spruce')).toEqual([['stock.faced.core.material', 'spruce']]);
-  expect(remade('stock.faced.core', core, '')).toEqual([
+  expect(remade('stock.faced.core', core, 'spruce', 'metric')).toEqual([['stock.faced.core.material', 'spruce']]);
+  expect(remade('stock.faced.core', core, '', 'metric')).toEqual([
     ['stock.faced.core.material', ''],
     ['stock.faced.core', '50 g/m²'],
   ]);
-  expect(remade('stock.faced.glue', glue, 'spruce')).toEqual([
+  expect(remade('stock.faced.glue', glue, 'spruce', 'metric')).toEqual([
     ['stock.faced.glue.material', 'spruce'],
     ['stock.faced.glue', '1 mm'],
   ]);

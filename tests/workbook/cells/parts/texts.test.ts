@@ -49,17 +49,23 @@ describe('coats', () => {
 
 describe('a press on the drawing', () => {
   test('gives whole millimetres in the axes of its view', () => {
-    expect(placeTexts('parts.fin', { x: 0.4684, y: -0.0447 }, 0.002)).toEqual([
+    expect(placeTexts('parts.fin', { x: 0.4684, y: -0.0447 }, 0.002, 'metric')).toEqual([
       ['parts.fin.x', '468 mm'],
       ['parts.fin.y', '-45 mm'],
     ]);
   });
+  test('in an inch-pound design gives twentieths of an inch', () => {
+    expect(placeTexts('parts.fin', { x: 0.4684, y: -0.0447 }, 0.002, 'inch_pound')).toEqual([
+      ['parts.fin.x', '18.45 in'],
+      ['parts.fin.y', '-1.75 in'],
+    ]);
+  });
   test('near the centreline or the reference line means the line', () => {
-    expect(placeTexts('parts.fin', { x: 0.004, z: -0.0055 }, 0.002)).toEqual([
+    expect(placeTexts('parts.fin', { x: 0.004, z: -0.0055 }, 0.002, 'metric')).toEqual([
       ['parts.fin.x', '4 mm'],
       ['parts.fin.z', '0 mm'],
     ]);
-    expect(placeTexts('parts.fin', { x: 0.1, z: 0.0065 }, 0.002)[1]).toEqual(['parts.fin.z', '7 mm']);
+    expect(placeTexts('parts.fin', { x: 0.1, z: 0.0065 }, 0.002, 'metric')[1]).toEqual(['parts.fin.z', '7 mm']);
   });
 });
 
