@@ -18,7 +18,7 @@ export interface Quantity {
   /** One or two sentences: what it is, where it is measured, its sign. */
   readonly doc: string;
   readonly source?: string;
-  /** Shown instead of the unit when the number has dimension one but people say it otherwise ("g" for pull per weight). */
+  /** Shown instead of the unit when the number has dimension one but people say it otherwise ("× weight" for pull per weight). */
   readonly suffix?: string;
 }
 

@@ -1,4 +1,5 @@
 import { superscript } from './describe';
+import { lastPlace } from './last-place';
 import { differenceFromSI, fromSI } from './units';
 
 export interface FormatOptions {
@@ -22,8 +23,8 @@ const LARGE = 1e7;
 const SMALL = 1e-4;
 /** Sums that should cancel leave this much in the units that people read; it is shown as 0. */
 const NOTHING = 1e-15;
-/** Decimals beyond which nobody can measure, by unit. */
-const MOST_DECIMALS: Readonly<Record<string, number>> = { '°': 2, '%': 2, rpm: 0 };
+/** Where a shorter number is meant exactly in other units, 0.38 mm of wire, the last place does not cut it. */
+const ALWAYS_CUT: ReadonlySet<string> = new Set(['°', '%', 'rpm']);
 /** Units that stand against the number. */
 const CLOSE_UP: ReadonlySet<string> = new Set(['°']);
 
@@ -38,7 +39,7 @@ export function formatNumber(value: number, significant: number = SIGNIFICANT): 
 /** An SI value in a unit, for people: "18.3 m", "−0.4°", "3.06 g" with a suffix; a plain number for ''. */
 export function formatQuantity(si: number, unit: string, options: FormatOptions = {}): string {
   const value = options.difference ? differenceFromSI(si, unit) : fromSI(si, unit);
-  const number = write(value, { ...options, most: MOST_DECIMALS[unit] });
+  const number = write(value, { ...options, unit });
   const behind = options.suffix || unit;
   if (behind === '' || number === NO_NUMBER) return number;
   return CLOSE_UP.has(behind) ? number + behind : `${number} ${behind}`;
@@ -63,7 +64,7 @@ interface WriteOptions {
   readonly significant?: number;
   readonly decimals?: number;
   readonly sign?: boolean;
-  readonly most?: number;
+  readonly unit?: string;
 }
 
 function write(value: number, options: WriteOptions): string {
@@ -77,11 +78,28 @@ function write(value: number, options: WriteOptions): string {
 
 function writeSize(
   size: number,
-  { significant = SIGNIFICANT, decimals, most = Number.POSITIVE_INFINITY }: WriteOptions,
+  { significant, decimals, unit = '' }: WriteOptions,
 ): string {
-  if (decimals !== undefined && size < LARGE) return size.toFixed(decimals);
+  if (decimals !== undefined && size < LARGE) return apart(size.toFixed(decimals));
   if (size < NOTHING) return '0';
-  if (size >= LARGE || (size < SMALL && most > 4)) return writePowerOfTen(size, significant);
+  const most = mostDecimals(size, unit, significant);
+  if (size >= LARGE || (size < SMALL && most > 4)) return writePowerOfTen(size, significant ?? SIGNIFICANT);
+  return apart(writeDigits(size, significant ?? SIGNIFICANT, most));
+}
+
+/** A number asked for with its digits, and one that is short by itself, is not cut where its unit says. */
+function mostDecimals(size: number, unit: string, significant: number | undefined): number {
+  const last = lastPlace(unit, size);
+  if (ALWAYS_CUT.has(unit)) return last;
+  const short = Number(size.toPrecision(SIGNIFICANT)) === Number(size.toPrecision(EXACT_DIGITS));
+  return significant !== undefined || (short && size >= SMALL) ? Number.POSITIVE_INFINITY : last;
+}
+
+/** Thousands stand apart by a narrow space that does not break, from five digits on. */
+const apart = (digits: string): string =>
+  /^[0-9]{5}/.test(digits) ? digits.replace(/\B(?=(?:[0-9]{3})+(?![0-9]))(?<!\.[0-9]*)/g, '\u202f') : digits;
+
+function writeDigits(size: number, significant: number, most: number): string {
   // The exponent after rounding: 9.996 to three digits is 10.0, not 10.00.
   const exponent = Number(size.toExponential(significant - 1).split('e')[1]);
   const places = Math.min(Math.max(significant - 1 - exponent, 0), most);

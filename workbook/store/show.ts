@@ -27,4 +27,4 @@ export function inUnit(si: number, unit: string): number {
 }
 
 /** The number without the unit behind it. */
-const numberIn = (text: string): string => /^[+−]?[\d.]+(?:×10[⁻⁰¹²³⁴-⁹]+)?/.exec(text)?.[0] ?? text;
+const numberIn = (text: string): string => /^[+−]?[\d.\u202f]+(?:×10[⁻⁰¹²³⁴-⁹]+)?/.exec(text)?.[0] ?? text;

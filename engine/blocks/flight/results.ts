@@ -73,7 +73,7 @@ export const flightResults = {
   },
   pull_per_weight: {
     ...PLAIN,
-    suffix: 'g',
+    suffix: '× weight',
     symbol: 'T/mg',
     title: 'Pull over weight',
     doc: 'Line pull over the weight of the model. More tail weight lowers it although the newtons may rise.',

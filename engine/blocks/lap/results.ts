@@ -22,7 +22,7 @@ export const lapResults = {
   least_pull: pull('T_1', 'Least pull', 'Of all lines at the model, around the lap.'),
   least_pull_per_weight: {
     ...PLAIN,
-    suffix: 'g',
+    suffix: '× weight',
     symbol: 'T_1/mg',
     title: 'Least pull over weight',
     doc: 'Over the weight of the model.',

@@ -41,7 +41,7 @@ export const tankResults = {
   },
   load: {
     ...PLAIN,
-    suffix: 'g',
+    suffix: '× gravity',
     symbol: 'n_f',
     title: 'Load on the fuel',
     doc: 'Apparent gravity over gravity.',

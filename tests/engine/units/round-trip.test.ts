@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { constantOf, readText } from '../../../engine/formula/index';
+import { constantOf, readEntry, readText } from '../../../engine/formula/index';
 import {
   differenceFromSI,
   differenceToSI,
+  formatQuantity,
   fromSI,
   toSI,
   unitNamed,
@@ -11,6 +12,15 @@ import {
   writeQuantity,
 } from '../../../engine/units/index';
 import { cases } from '../../cases';
+
+/** What one in the last written digit is worth: "12.3 mm" 0.1, "1.23×10⁷" 10⁵. A 0 may stand for anything under the least last place. */
+function lastDigitOf(text: string): number {
+  const [, digits = '', raised = ''] = /([0-9.\u202f]+)(?:×10([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+))?/.exec(text.replace(/^[−+]/, '')) ?? [];
+  const power = Number([...raised].map((c) => (c === '⁻' ? '-' : '⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(c))).join('') || '0');
+  // Zeros at the end that were not rounded away are not written.
+  const decimals = digits === '0' ? 0 : (digits.split('.')[1]?.length ?? 0);
+  return 10 ** (power - decimals);
+}
 
 const SEED = 5025;
 const unitName = fc.constantFrom(...units.map((unit) => unit.name));
@@ -43,6 +53,19 @@ describe(`units, seed ${SEED}`, () => {
         expect(near(differenceFromSI(differenceToSI(x, unit), unit), x, 0)).toBe(true);
       }),
       { seed: SEED, numRuns: cases(3000) },
+    );
+  });
+
+  test('a number that is shown reads back to half of its last digit, in every unit of both sets', () => {
+    fc.assert(
+      fc.property(amount, unitName, (x, unit) => {
+        const si = toSI(x, unit);
+        const text = formatQuantity(si, unit);
+        const read = readEntry(text, unit);
+        const value = read.ok ? fromSI(read.si, unit) : Number.NaN;
+        expect(Math.abs(value - fromSI(si, unit)), text).toBeLessThanOrEqual(0.5 * lastDigitOf(text) * (1 + 1e-9) + 1e-9);
+      }),
+      { seed: SEED, numRuns: 3000 },
     );
   });
 
