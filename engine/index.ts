@@ -164,7 +164,6 @@ export {
   inUnitsOf,
   LENGTH,
   sameDimension,
-  setOf,
   shownUnit,
   toSI,
   type Unit,

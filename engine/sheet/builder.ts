@@ -1,6 +1,6 @@
 import { nearestName, type ValueType } from '../formula/index';
 import type { Fault } from '../terms/index';
-import { type Dimension, inUnitsOf, setOf, shownUnit, unitNamed } from '../units/index';
+import { type Dimension, inUnitsOf, shownUnit, unitNamed } from '../units/index';
 import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './build';
 import type { Document } from './document';
 import { type Given, libraryNumbers, valueColumns } from './library-numbers';
@@ -65,7 +65,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   const readings = new Map<LaidText, Reading>();
   const reading = new Set<LaidText>();
   const reaches = new Map<string, Reach>();
-  const set = setOf(document.units);
+  const set = document.units;
   let size = 0;
 
   const allocate = (key: string, count = 1): Slot => {

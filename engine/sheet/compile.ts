@@ -1,6 +1,6 @@
 import type { ValueType } from '../formula/index';
 import type { Fault, NameInfo } from '../terms/index';
-import { setOf, spellDimension } from '../units/index';
+import { spellDimension } from '../units/index';
 import { breakRings, needsOf } from './break-rings';
 import type { Library, StepSpec } from './build';
 import { type Allocation, type Building, type LaidText, startBuilding } from './builder';
@@ -62,7 +62,7 @@ export function compile(document: Document, library: Library): Compiled {
   const inputs = new Map([...building.texts].map(([path, text]) => [path, text.slot]));
   const size = building.size();
   const shape = shapeOf(size, names, constants, steps);
-  const reader = { find: building.builder.find, readable: building.readable, set: setOf(document.units) };
+  const reader = { find: building.builder.find, readable: building.readable, set: document.units };
   const read = (path: string, text: string): Reading | undefined => {
     const laid = building.texts.get(path);
     return laid && readOne(laid.spec, text, reader);

@@ -1,5 +1,5 @@
 import type { NameInfo } from '../terms/index';
-import { inUnitsOf, ONE, setOf } from '../units/index';
+import { inUnitsOf, ONE } from '../units/index';
 import type { NameTold } from './build';
 import type { Building, Named } from './builder';
 
@@ -26,7 +26,7 @@ function infoOf(named: Named, { builder }: Building): NameInfo {
     dimension,
     unit: shown,
     suffix: suffix ?? '',
-    doc: inUnitsOf(spec.doc ?? '', setOf(builder.document.units)),
+    doc: inUnitsOf(spec.doc ?? '', builder.document.units),
     settable,
     ...(settable && unit !== shown ? { bare: unit } : {}),
     ...(type?.kind === 'option' ? { options: type.options } : {}),

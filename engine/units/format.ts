@@ -76,10 +76,7 @@ function write(value: number, options: WriteOptions): string {
   return (value < 0 ? '−' : options.sign ? '+' : '') + digits;
 }
 
-function writeSize(
-  size: number,
-  { significant, decimals, unit = '' }: WriteOptions,
-): string {
+function writeSize(size: number, { significant, decimals, unit = '' }: WriteOptions): string {
   if (decimals !== undefined && size < LARGE) return apart(size.toFixed(decimals));
   if (size < NOTHING) return '0';
   const most = mostDecimals(size, unit, significant);

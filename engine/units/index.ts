@@ -36,8 +36,8 @@ export {
   VOLUME_FLOW,
 } from './dimension';
 export { type FormatOptions, formatNumber, formatQuantity, withUnit, writeQuantity } from './format';
-export { inUnitsOf, setOf, shownUnit } from './shown';
-export type { Unit, UnitSet, UnitSystem } from './unit';
+export { inUnitsOf, shownUnit } from './shown';
+export type { Unit, UnitSet } from './unit';
 export {
   differenceFromSI,
   differenceToSI,

@@ -110,9 +110,6 @@ for (const [metric, inchPound] of PAIRS) {
   if (!toMetric.has(inchPound)) toMetric.set(inchPound, metric);
 }
 
-/** A file may still say it by its old word. */
-export const setOf = (units: string): UnitSet => (units === 'metric' ? 'metric' : 'inch_pound');
-
 /** The unit in which a design shows what is declared or typed in `unit`; `inchPound`: where another than the usual one is wanted. */
 export function shownUnit(unit: string, set: UnitSet, inchPound?: string): string {
   if (set === 'metric') return toMetric.get(unit) ?? unit;

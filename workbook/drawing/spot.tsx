@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { formatQuantity, setOf, toSI, type UnitSet } from '../../engine/index';
+import { formatQuantity, toSI, type UnitSet } from '../../engine/index';
 import { type Frame, type Place, project, type View } from './frame';
 import { ink, lineKinds } from './ink';
 
@@ -15,7 +15,7 @@ export interface Spot {
 /** How far an arrow key moves a cross, m; with Shift held ten times as far. */
 export const pointingStep = (set: UnitSet): number => (set === 'metric' ? 0.001 : toSI(0.05, 'in'));
 const LONG = 10;
-const stepOf = (unit: string): number => pointingStep(setOf(unit === 'in' ? 'inch_pound' : 'metric'));
+const stepOf = (unit: string): number => pointingStep(unit === 'in' ? 'inch_pound' : 'metric');
 
 interface CrossesProps {
   readonly frame: Frame;

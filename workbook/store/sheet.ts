@@ -19,7 +19,6 @@ import {
   readText,
   type Snapshot,
   serialise,
-  setOf,
   type TableDescription,
   textAt,
   tooLarge,
@@ -317,7 +316,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       const made = changes(editor.document.value);
       if (made.length > 0) editor.change(made, says);
     },
-    units: () => setOf(editor.document.value.units),
+    units: () => editor.document.value.units,
     takesText: (path) => textAt(editor.document.peek(), path) !== undefined,
     check: (path, text) => engine.check(path, text),
     typing: editor.typing,

@@ -1,7 +1,7 @@
 import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/block';
 import { isLink, isOption } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
-import { formatQuantity, setOf, shownUnit, type UnitSet } from '../../units/index';
+import { formatQuantity, shownUnit, type UnitSet } from '../../units/index';
 import type { BlockPlace, StepSpec } from '../build';
 import type { Slot, Step } from '../program';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
@@ -36,7 +36,7 @@ function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields
 export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
   const { cell, path, block } = spec;
   const own = Object.keys(block.reasons);
-  const ranged = rangedFields(spec, setOf(units));
+  const ranged = rangedFields(spec, units);
   const refused = own.length + ranged.length;
   const codes = new Map(own.map((name, k) => [name, k + 1]));
   const step: Step = {
@@ -160,7 +160,7 @@ function lookUp({ block, fields, results, links }: BlockStepSpec, name: string) 
 function tellValue(spec: AnySpecs[string], value: number, units: UnitSet): string {
   if (isOption(spec)) return (spec as Option).option[value] ?? '–';
   const { unit, tradeUnit, suffix } = spec as Result;
-  return formatQuantity(value, shownUnit(unit, setOf(units), tradeUnit), { suffix });
+  return formatQuantity(value, shownUnit(unit, units, tradeUnit), { suffix });
 }
 
 function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number): string {

@@ -11,7 +11,7 @@ import type {
 } from '../../blocks/block';
 import { isCurve, isLink, isOption } from '../../blocks/block';
 import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../../terms/index';
-import { ONE, setOf, shownUnit, type UnitSet, writeQuantity } from '../../units/index';
+import { ONE, shownUnit, type UnitSet, writeQuantity } from '../../units/index';
 
 /** A block's declaration as plain data: all that a form, a completion or a reference page needs. */
 export function describeBlock(block: AnyBlock): BlockDescription {
@@ -116,7 +116,7 @@ export function traceColumns({ columns }: AnyTrace, units: UnitSet): TraceColumn
     symbol,
     doc,
     dimension,
-    unit: shownUnit(unit, setOf(units), tradeUnit),
+    unit: shownUnit(unit, units, tradeUnit),
     suffix: suffix ?? '',
   }));
 }

@@ -1,5 +1,5 @@
-import { CHARGE, CURRENT, dimension, RESISTANCE, SPEED_PER_VOLTAGE, TEMPERATURE, VOLTAGE } from '../dimension';
 import { CELSIUS_ZERO, FAHRENHEIT_DEGREE, FAHRENHEIT_OFFSET, HOUR, INCH, MINUTE, OUNCE_FORCE, TURN } from '../../exact';
+import { CHARGE, CURRENT, dimension, RESISTANCE, SPEED_PER_VOLTAGE, TEMPERATURE, VOLTAGE } from '../dimension';
 import { type Unit, unit } from '../unit';
 
 const TORQUE_PER_CURRENT = dimension(2, 1, -2, 0, -1);

@@ -18,7 +18,7 @@ describe('what goes wrong is said', () => {
       'The propeller (406 mm × 305 mm) is too large for the engine: it asks for more torque than there is at any rpm at which the engine runs. A smaller diameter or a finer pitch would do.',
     ]);
     expect(said('two_stroke', {}, small)[0]).toMatch(
-      /^The propeller \(127 mm × 76\.2 mm\) is too small for the engine: at rest it would run at 2\d{4} rpm, far beyond its peak of power at 13500 rpm\. A larger diameter or a coarser pitch would do\.$/,
+      /^The propeller \(127 mm × 76\.2 mm\) is too small for the engine: at rest it would run at 2\d\u202f\d{3} rpm, far beyond its peak of power at 13\u202f500 rpm\. A larger diameter or a coarser pitch would do\.$/,
     );
   });
   it('when the data of the engine do not agree', () => {
@@ -26,10 +26,10 @@ describe('what goes wrong is said', () => {
       'Peak power must come at more rpm than peak torque: it is at 9000 rpm, and peak torque at 9500 rpm. Look at both again.',
     ]);
     expect(said('two_stroke', { peak_power: '400 W' })).toEqual([
-      'The two peaks do not go together: 400 W at 13500 rpm is more torque than the peak of 0.25 N·m. Look at all four again.',
+      'The two peaks do not go together: 400 W at 13\u202f500 rpm is more torque than the peak of 0.25 N·m. Look at all four again.',
     ]);
     expect(said('tachometer', { reading_2: '11100 rpm' })).toEqual([
-      'The two readings, 11000 rpm and 11100 rpm, lie so near that they tell no slope. Read a propeller of clearly other size, or take the second reading out.',
+      'The two readings, 11\u202f000 rpm and 11\u202f100 rpm, lie so near that they tell no slope. Read a propeller of clearly other size, or take the second reading out.',
     ]);
   });
   it('when only half of a measurement is typed', () => {

@@ -57,7 +57,7 @@ describe('the reference', () => {
   });
   it('marks every usual band as common practice', () => {
     const pull = entries(chapter('block.flight')).find(({ id }) => id === resultAnchor('flight', 'pull_per_weight'));
-    expect(pull?.facts).toContain('usually 3 to 4 g (common practice, no source)');
+    expect(pull?.facts).toContain('usually 3 to 4 × weight (common practice, no source)');
     expect(rows(chapter('bands')).map(([, name]) => name)).toContain('flight.pull_per_weight');
   });
   it('writes a field with unit, default, range and basis', () => {

@@ -117,7 +117,7 @@ describe('a block', () => {
       'lap: Too little thrust: 1.93 N are missing on 18.3 m of cord at 1 m. Shorten the cord.',
     ]);
     expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'motor.pull': '1 N' })).toEqual([
-      'lap: Too little thrust: 0.434 lbf are missing on 60.0 ft of cord at 3.28 ft. Shorten the cord.',
+      'lap: Too little thrust: 0.4 lbf are missing on 60.0 ft of cord at 3.28 ft. Shorten the cord.',
     ]);
   });
   test('whose equations refuse', () => {
@@ -220,7 +220,7 @@ describe('a part', () => {
       'parts.fin.thickness: parts.fin.thickness is −1 mm. Allowed: at least 0 mm. Type a value within that.',
     ]);
     expect(ofPart('fin', 'sheet', { area: '1', thickness: '1 mm', material: 'hard_wood', x: '20 m' })).toEqual([
-      'parts.fin.x: parts.fin.x is 20000 mm. Allowed: −10000 mm to 10000 mm. Type a value within that.',
+      'parts.fin.x: parts.fin.x is 20\u202f000 mm. Allowed: −10\u202f000 mm to 10\u202f000 mm. Type a value within that.',
     ]);
   });
   test('with a field that no part has', () => {

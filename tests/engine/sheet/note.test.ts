@@ -63,7 +63,7 @@ describe('a formula in a note', () => {
 
   test.each([
     ['metric', ['mN', 'N']],
-    ['trade', ['ozf', 'lbf']],
+    ['inch_pound', ['ozf', 'lbf']],
   ] as const)('is written in the unit of the one name that it consists of: %s', (set, expected) => {
     const cells = [formula('lines', { a: '20 N' }, 'mN'), note('{a} {2 × a}')];
     const { compiled } = openLive({ ...documentOf(cells), units: set }, library);

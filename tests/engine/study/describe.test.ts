@@ -80,7 +80,7 @@ describe('a block as plain data', () => {
   it('keeps bands, curves and reasons, and takes the kind for a missing role', () => {
     expect(told.role).toBe('gauge');
     expect(told.results[0]).toMatchObject({ name: 'pull', tradeUnit: 'lbf', usual: [10, 40], curve: false });
-    expect(told.results[1]).toMatchObject({ name: 'thrust', curve: true, tradeUnit: 'N', detail: true });
+    expect(told.results[1]).toMatchObject({ name: 'thrust', curve: true, tradeUnit: 'lbf', detail: true });
     expect(told.reasons).toEqual([{ name: 'slack', text: 'The hook hangs loose.' }]);
     expect(describeBlock({ ...gauge, role: 'scale' }).role).toBe('scale');
   });

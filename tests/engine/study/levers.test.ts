@@ -171,12 +171,12 @@ describe('levers on the command line', () => {
 
   it('are printed ranked, each with what it does', () => {
     expect(ask({ rows })).toEqual({
-      out: 'Ranked by root.mean\na from 20 mm to 25 mm: root.mean +7.07 mm, double +14.1 mm\nbolt from middle to long: root.mean 0 mm, double +6 mm\n',
+      out: 'Ranked by root.mean\na from 20 mm to 25 mm: root.mean +7.1 mm, double +14.1 mm\nbolt from middle to long: root.mean 0 mm, double +6 mm\n',
       err: '',
       code: 0,
     });
     expect(ask({ rows, rank: 'double', per: 'root.mean' }).out).toBe(
-      'Ranked by double for each mm of root.mean\na from 20 mm to 25 mm: root.mean +7.07 mm, double +14.1 mm; 2 mm/mm\nbolt from middle to long: root.mean 0 mm, double +6 mm; no change of root.mean\n',
+      'Ranked by double for each mm of root.mean\na from 20 mm to 25 mm: root.mean +7.1 mm, double +14.1 mm; 2 mm/mm\nbolt from middle to long: root.mean 0 mm, double +6 mm; no change of root.mean\n',
     );
   });
 

@@ -63,7 +63,9 @@ describe(`units, seed ${SEED}`, () => {
         const text = formatQuantity(si, unit);
         const read = readEntry(text, unit);
         const value = read.ok ? fromSI(read.si, unit) : Number.NaN;
-        expect(Math.abs(value - fromSI(si, unit)), text).toBeLessThanOrEqual(0.5 * lastDigitOf(text) * (1 + 1e-9) + 1e-9);
+        expect(Math.abs(value - fromSI(si, unit)), text).toBeLessThanOrEqual(
+          0.5 * lastDigitOf(text) * (1 + 1e-9) + 1e-9,
+        );
       }),
       { seed: SEED, numRuns: 3000 },
     );

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { LENGTH, MASS, type NameInfo, ONE } from '../../../engine/index';
+import type { NameInfo } from '../../../engine/index';
+import { LENGTH, MASS, ONE } from '../../../engine/units/index';
 import { textToKeep, typedNumber, unitShown } from '../../../workbook/store/entries';
 
 const named = (more: Partial<NameInfo>): NameInfo => ({
