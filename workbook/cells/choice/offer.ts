@@ -1,4 +1,13 @@
-import { type ChoiceCell, type ChoiceOption, type Description, type RowDescription, type TableDescription, shownUnit, type UnitSet, withUnit } from '../../../engine/index';
+import {
+  type ChoiceCell,
+  type ChoiceOption,
+  type Description,
+  type RowDescription,
+  shownUnit,
+  type TableDescription,
+  type UnitSet,
+  withUnit,
+} from '../../../engine/index';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 const newChoice: Contents<ChoiceCell> = {
@@ -46,12 +55,7 @@ function newStock(library: readonly RowDescription[], set: UnitSet): Contents<Ch
   };
 }
 
-const stockOf = (
-  material: string,
-  title: string,
-  pattern: ChoiceOption['pattern'],
-  set: UnitSet,
-): ChoiceOption => ({
+const stockOf = (material: string, title: string, pattern: ChoiceOption['pattern'], set: UnitSet): ChoiceOption => ({
   name: material === '' ? 'first' : material,
   title,
   pattern,
@@ -64,7 +68,8 @@ export const choiceOffers = (offered: Description | undefined): readonly Offer[]
     key: 'stock',
     word: 'Choice of materials',
     about: 'One of several materials or stacks of layers, for parts that are cut from it.',
-    make: (document) => cellOf(document, 'new_stock', 'New stock', newStock(rowsOf(offered, 'materials'), document.units)),
+    make: (document) =>
+      cellOf(document, 'new_stock', 'New stock', newStock(rowsOf(offered, 'materials'), document.units)),
   },
   {
     key: 'choice',
