@@ -1,5 +1,6 @@
 import type { Fault } from '../terms/index';
 import type { Bench } from './bench';
+import { atBeginning, calledIn } from './called';
 import type { Compiled } from './compile';
 import { SETTLED, WAITS } from './program';
 import { cellsOf } from './sheets';
@@ -11,8 +12,10 @@ export function faultOf(compiled: Compiled, bench: Bench, k: number, i = 0): Fau
   if (why === SETTLED) return undefined;
   if (why >= WAITS) {
     const cause = compiled.program.steps[why - WAITS]!;
-    const message = `${step.path} waits for ${cause.path}.`;
-    return { cell: step.cell, path: step.path, state: 'waits', waitsFor: cause.path, message };
+    const called = calledIn(compiled);
+    const waitsTitle = called(cause.cell, cause.path);
+    const message = `${atBeginning(called(step.cell, step.path))} waits for ${waitsTitle}.`;
+    return { cell: step.cell, path: step.path, state: 'waits', waitsFor: cause.path, waitsTitle, message };
   }
   const told = compiled.tell[k]!(why - 1, (slot) => bench.m[bench.column(slot) + i]!);
   return { cell: step.cell, state: 'fault', ...told };

@@ -34,11 +34,11 @@ describe.each([
     const list = page.getByRole('dialog');
     const place = list.locator('[data-listed="engine_station"]');
     expect(await place.locator('p').textContent()).toContain('flight has nothing called pul.');
-    const waits = list.getByRole('listitem').filter({ hasText: 'waits for engine_station.' });
+    const waits = list.getByRole('listitem').filter({ hasText: 'waits for the engine station.' });
     expect(await waits.count()).toBeGreaterThan(3);
     const { violations } = await axeOn(page).analyze();
     expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
-    await waits.first().getByRole('link', { name: 'engine_station' }).click();
+    await waits.first().getByRole('link', { name: 'the engine station' }).click();
     await expect.poll(() => list.count()).toBe(0);
     await expect
       .poll(() => page.evaluate(() => document.activeElement?.closest('[data-text]')?.getAttribute('data-text')))

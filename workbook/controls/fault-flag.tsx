@@ -50,17 +50,17 @@ export function WayTo(props: { place: Place; onLeave?: () => void; children: Com
 
 function Sentence({ fault, onLeave }: { fault: Fault; onLeave?: () => void }) {
   const sheet = useSheet();
-  const { message, waitsFor } = fault;
-  const at = waitsFor === undefined ? -1 : message.lastIndexOf(waitsFor);
+  const { message, waitsFor, waitsTitle = '' } = fault;
+  const at = waitsTitle === '' ? -1 : message.lastIndexOf(waitsTitle);
   const cause = waitsFor === undefined ? undefined : sheet.cellHolding(waitsFor);
   if (waitsFor === undefined || at < 0 || cause === undefined) return message;
   return (
     <>
       {message.slice(0, at)}
       <WayTo place={{ cell: cause, path: waitsFor }} onLeave={onLeave}>
-        {waitsFor}
+        {waitsTitle}
       </WayTo>
-      {message.slice(at + waitsFor.length)}
+      {message.slice(at + waitsTitle.length)}
     </>
   );
 }

@@ -453,10 +453,10 @@ describe('what waits', () => {
     const { compiled, state } = setLive(openLive(smallDesign(), library), [['cord.length', '3 kg']], library).live;
     const waits = faultsOf(compiled, state).filter((fault) => fault.state === 'waits');
     expect(waits.map(({ cell, path, waitsFor, message }) => [cell, path, waitsFor, message])).toEqual([
-      ['id_cord', 'cord', 'cord.length', 'cord waits for cord.length.'],
-      ['id_lap', 'lap', 'cord.length', 'lap waits for cord.length.'],
-      ['id_sums', 'reserve', 'cord.length', 'reserve waits for cord.length.'],
-      ['id_sums', 'tight', 'cord.length', 'tight waits for cord.length.'],
+      ['id_cord', 'cord', 'cord.length', 'cord waits for the length of cord.'],
+      ['id_lap', 'lap', 'cord.length', 'lap waits for the length of cord.'],
+      ['id_sums', 'reserve', 'cord.length', 'reserve waits for the length of cord.'],
+      ['id_sums', 'tight', 'cord.length', 'tight waits for the length of cord.'],
     ]);
   });
   test('includes a line whose dimension is not known yet', () => {

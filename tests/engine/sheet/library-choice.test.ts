@@ -84,7 +84,7 @@ describe('a choice among rows of the library', () => {
     expect(told(design)).toEqual([strange]);
     expect(at(design, 'wide')).toBe(0.0003);
     const picked = setLive(design, [['cord_pick', 'thick_card']], library).live;
-    expect(told(picked)).toContain('cord_pick: cord_pick waits for cord_pick.thick_card.');
+    expect(told(picked)).toContain('cord_pick: Cord waits for thick_card.');
     expect(at(picked, 'wide')).toBeNaN();
   });
 });

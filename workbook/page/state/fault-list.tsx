@@ -89,18 +89,18 @@ function Waiting({ faults, onLeave }: Listed) {
       <ul>
         {cells.map((cell) => {
           const here = faults.filter((fault) => fault.cell === cell);
-          const causes = new Set(here.map((fault) => fault.waitsFor ?? ''));
+          const causes = new Map(here.map(({ waitsFor = '', waitsTitle = waitsFor }) => [waitsFor, waitsTitle]));
           return (
             <li key={cell} data-listed={cell}>
               <WayTo place={here[0]!} onLeave={onLeave}>
                 {sheet.placeTitle({ cell, path: '' })}
               </WayTo>{' '}
               waits for{' '}
-              {[...causes].map((path, k) => (
+              {[...causes].map(([path, title], k) => (
                 <>
                   {k > 0 && ', '}
                   <WayTo place={{ cell: sheet.cellHolding(path) ?? '', path }} onLeave={onLeave}>
-                    {path}
+                    {title}
                   </WayTo>
                 </>
               ))}
