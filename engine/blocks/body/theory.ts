@@ -17,7 +17,7 @@ export const bodyTheory: Theory = {
     },
     {
       title: 'Friction',
-      text: 'C_f = 1.328/√Re up to Re = 2×10⁵\nC_f = 0.074/Re^0.2 − 694/Re above it\nC_D A = C_f F S_wet',
+      text: 'C_f = 1.328/√(Re) up to Re = 2×10⁵\nC_f = 0.074/Re^0.2 − 694/Re above it\nC_D A = C_f F S_wet',
       doc: 'Re by the length along the flow at the speed for friction. F = 1 + 1.5 (d/l)^1.5 + 7 (d/l)³ for the body; 1 + 2 (t/c) + 60 (t/c)⁴ for surfaces. S_wet = 2 S_b + 2 w l for a slab-sided body.',
       source:
         'Flat plates: H. Blasius and the 1/5 power law, as J. D. Anderson, Fundamentals of Aerodynamics, ch. 4. Form factors: S. F. Hoerner, Fluid-Dynamic Drag, ch. VI (from memory). Transition at 2×10⁵: common practice, no source.',

@@ -28,14 +28,14 @@ export const controlTheory: Theory = {
     },
     {
       title: 'Its coefficients',
-      text: 'b_1 = −[(π − θ)(cos θ − ½) + sin θ (1 − ½ cos θ)]/E_e²\nb_2 = −[(π − θ)² (cos θ − ½) + (π − θ) sin θ + ½ sin² θ]/(π E_e²),  cos θ = 2 E_e − 1',
+      text: 'b_1 = −[(π − θ) (cos θ − ½) + sin θ (1 − ½ cos θ)]/E_e²\nb_2 = −[(π − θ)² (cos θ − ½) + (π − θ) sin θ + ½ sin² θ]/(π E_e²),  cos θ = 2 E_e − 1',
       doc: 'Per radian, plain flap without gap. Measured moments are a fifth or more smaller (from memory).',
       source:
         'Thin-aerofoil theory (H. Glauert, The Elements of Aerofoil and Airscrew Theory; A.R.C. R. & M. 1095), integrated here from its pressures.',
     },
     {
       title: 'Pull that holds it',
-      text: 'T_n = (|H| + M_f)(dδ/dβ)/(a − f_p),  f_p = μ_p ½ d_p\nΔT = [2 (M ± f_p T_1) + T_1 (a_d − a_u)]/(a_u + a_d),  M = (H ± M_f) dδ/dβ',
+      text: 'T_n = (|H| + M_f) (dδ/dβ)/(a − f_p),  f_p = μ_p ½ d_p\nΔT = [2 (M ± f_p T_1) + T_1 (a_d − a_u)]/(a_u + a_d),  M = (H ± M_f) dδ/dβ',
       doc: 'a lever arm of the line that works, f_p friction arm of the pivot. At T_n all pull is in that line and the other is just slack.',
       source: 'Derivation: moments about the pivot.',
     },

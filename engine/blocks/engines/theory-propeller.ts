@@ -37,7 +37,7 @@ export const tachometerTheory: Theory = {
     },
     {
       title: 'Torque near the readings',
-      text: 'one: Q = k_P Q_1 (2 − Ω/Ω_1)\ntwo: Q = k_P [Q_1 + (Q_2 − Q_1)(Ω − Ω_1)/(Ω_2 − Ω_1)]',
+      text: 'one: Q = k_P Q_1 (2 − Ω/Ω_1)\ntwo: Q = k_P [Q_1 + (Q_2 − Q_1) (Ω − Ω_1)/(Ω_2 − Ω_1)]',
       doc: 'k_P the power factor. With one reading power is taken to have its peak there.',
       source: 'Derivation: tangent of constant power; straight line through two points.',
     },

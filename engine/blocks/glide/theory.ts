@@ -21,7 +21,7 @@ export const glideTheory: Theory = {
     },
     {
       title: 'Run after touchdown',
-      text: 's_r = m/(2 k) ln(1 + k V²/(μ m g))',
+      text: 's_r = (m/(2 k)) ln(1 + k V²/(μ m g))',
       doc: 'k drag of model and lines in level flight over V².',
       source: 'Derivation: m V dV/ds = −k V² − μ m g, lift gone.',
     },

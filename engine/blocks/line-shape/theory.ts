@@ -36,7 +36,7 @@ export const lineShapeTheory: Theory = {
     },
     {
       title: 'Sag at rest',
-      text: 'b_0 = c (cosh(l_f/2c) − 1),  c = T_0/(n μ g)',
+      text: 'b_0 = c (cosh(l_f/(2 c)) − 1),  c = T_0/(n μ g)',
       doc: 'Ends level and l_f apart.',
       source: 'Catenary: F. P. Beer et al., Vector Mechanics for Engineers: Statics, section 7.10.',
     },

@@ -32,14 +32,14 @@ export const propellerTheory: Theory = {
     },
     {
       title: 'Section of the blades',
-      text: 'α = β − φ − α_L0\nc_l = a ((1 + √f)/2)² sin α cos α,  f = 1/(1 + e^((|α| − α_s)/0.049))\nc_d = c_d0 + 0.005 c_l² + 1.8 (1 − f) sin² α\nα_L0 = −4.0° − 4.6° lg(Re/50000),  c_d0 = 0.040 (Re/50000)^−0.6',
+      text: 'α = β − φ − α_L0\nc_l = a ((1 + √(f))/2)² sin α cos α,  f = 1/(1 + e^((|α| − α_s)/0.049))\nc_d = c_d0 + 0.005 c_l² + 1.8 (1 − f) sin² α\nα_L0 = −4.0° − 4.6° lg(Re/50000),  c_d0 = 0.040 (Re/50000)^−0.6',
       doc: 'One section for all propellers. f is the share of the chord with attached flow; a = 5.66 per rad, more with Mach number (Prandtl and Glauert). α_L0 is held below Re 10⁴ and above 10⁵; α_s = 17° + 3.8° lg(Re/50000), later inboard of half radius.',
       source:
         'Form after G. Kirchhoff’s free streamlines; numbers fitted once to eleven propellers together (J. B. Brandt and others, UIUC Propeller Database), none to a single one.',
     },
     {
       title: 'Blade',
-      text: 'β = atan(p_r/(2π r)) + Δβ,  p_r = p × share of the shape',
+      text: 'β = atan(p_r/(2π r)) + Δβ,  p_r = p · share of the shape',
       doc: 'Typed chords scale the shape, typed angles shift its twist, straight between the stations typed.',
       source: 'The helix; shapes from measured blades, see the blade shapes.',
     },

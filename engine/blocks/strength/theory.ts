@@ -33,7 +33,7 @@ export const strengthTheory: Theory = {
     },
     {
       title: 'Engine screws',
-      text: 'F_s = T_s/(K d_s),  A_s = π/4 (d_s − c p_s)²\nM_s = S_s A_s/F_s,  M_l = S_l A_l/F_s',
+      text: 'F_s = T_s/(K d_s),  A_s = (π/4) (d_s − c p_s)²\nM_s = S_s A_s/F_s,  M_l = S_l A_l/F_s',
       doc: 'c = 0.9382 for metric threads, 0.9743 for inch threads.',
       source:
         'J. E. Shigley, Mechanical Engineering Design, ch. 8; T. H. Wentzell, Machine Design, example 6.1; stress area by ISO 898-1 and ANSI B1.1.',

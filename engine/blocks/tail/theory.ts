@@ -30,7 +30,7 @@ export const tailTheory: Theory = {
     },
     {
       title: 'Drag due to tail lift',
-      text: `k_t = 1/(π A_t ${TAIL_SPAN_EFFICIENCY})`,
+      text: `k_t = 1/(${TAIL_SPAN_EFFICIENCY} π A_t)`,
       source: 'Square tips and hinge gaps: common practice, no source.',
     },
     {

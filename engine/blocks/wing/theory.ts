@@ -4,7 +4,7 @@ export const wingTheory: Theory = {
   equations: [
     {
       title: 'Area and mean chord of two panels',
-      text: 'S_k = s (c_r + c_t)/2,  c̄_k = ⅔ c_r (1 + λ + λ²)/(1 + λ),  ȳ_k = (s/3)(1 + 2λ)/(1 + λ)\nS = Σ S_k,  A = b²/S\nc̄ = Σ S_k c̄_k/S,  its leading edge at Σ S_k ȳ_k tan Λ_k/S,  x_¼ a quarter of c̄ behind it',
+      text: 'S_k = s (c_r + c_t)/2,  c̄_k = ⅔ c_r (1 + λ + λ²)/(1 + λ),  ȳ_k = (s/3) (1 + 2 λ)/(1 + λ)\nS = Σ S_k,  A = b²/S\nc̄ = Σ S_k c̄_k/S,  its leading edge at Σ S_k ȳ_k tan Λ_k/S,  x_¼ a quarter of c̄ behind it',
       doc: 's panel span, c_t its tip chord, λ = c_t/c_r, Λ sweep of its leading edge, tip aft positive.',
       source:
         'One panel: D. P. Raymer, Aircraft Design: A Conceptual Approach. Two panels: derivation, mean weighted by area.',
@@ -31,7 +31,7 @@ export const wingTheory: Theory = {
     },
     {
       title: 'Lifting line in circular flight',
-      text: 'Σ A_n sin nθ (sin θ + n μ) = μ α (1 + y/R) sin θ,  μ = c a_0/(4 b)\ny = y_m − (b/2) cos θ\ny_L(R) = ∫ y Γ (1 + y/R) dy / ∫ Γ (1 + y/R) dy ≈ y_L + κ/R',
+      text: 'Σ A_n sin nθ (sin θ + n μ) = μ α (1 + y/R) sin θ,  μ = c a_0/(4 b)\ny = y_m − (b/2) cos θ\ny_L(R) = ∫ y Γ (1 + y/R) dy/∫ Γ (1 + y/R) dy ≈ y_L + κ/R',
       doc: 'Odd and even n, since the panels differ and the outboard wing flies faster; Γ circulation, R radius to the centreline. Twenty terms. The wake is taken as straight; sweep is not seen.',
       source:
         'L. Prandtl’s theory with the series of H. Glauert, The Elements of Aerofoil and Airscrew Theory, ch. XI; the terms in 1/R: derivation from the same equation with the local speed.',
@@ -45,7 +45,7 @@ export const wingTheory: Theory = {
     },
     {
       title: 'Station of the profile drag',
-      text: 'y_D(R) = ∫ y c (1 + y/R)² dy / ∫ c (1 + y/R)² dy ≈ y_D + κ_D/R',
+      text: 'y_D(R) = ∫ y c (1 + y/R)² dy/∫ c (1 + y/R)² dy ≈ y_D + κ_D/R',
       source: 'Derivation: drag in proportion to chord and the square of the local speed, expanded in y/R.',
     },
   ],
