@@ -6,14 +6,22 @@ import { nonNegative, positive } from './domain';
  */
 export const MODEL_TRANSITION = 2e5;
 
+/** Factors of the laminar and the turbulent law, and the power of Re in the second. Sources: as their functions say. */
+export const LAMINAR_FACTOR = 1.328;
+export const TURBULENT_FACTOR = 0.074;
+export const TURBULENT_POWER = 0.2;
+/** F = 1 + 2 x + 60 x⁴ of surfaces and F = 1 + 1.5 x^1.5 + 7 x³ of bodies, x thickness over length. Sources: as their functions say. */
+export const SURFACE_FORM = [2, 60] as const;
+export const BODY_FORM = [1.5, 7] as const;
+
 /** C_f = 1.328/√Re: laminar flat plate, one side. Source: H. Blasius; as J. D. Anderson, Fundamentals of Aerodynamics, ch. 4. */
 export function laminarFriction(reynolds: number): number {
-  return 1.328 / Math.sqrt(positive('Reynolds number', reynolds));
+  return LAMINAR_FACTOR / Math.sqrt(positive('Reynolds number', reynolds));
 }
 
 /** C_f = 0.074/Re^0.2: turbulent flat plate from the leading edge, one side; 5e5 to 1e7. Source: as above. */
 export function turbulentFriction(reynolds: number): number {
-  return 0.074 / positive('Reynolds number', reynolds) ** 0.2;
+  return TURBULENT_FACTOR / positive('Reynolds number', reynolds) ** TURBULENT_POWER;
 }
 
 /**
@@ -33,7 +41,8 @@ export function plateFriction(reynolds: number, transition: number): number {
  */
 export function surfaceFormFactor(thicknessRatio: number): number {
   const t = nonNegative('thickness over chord', thicknessRatio);
-  return 1 + 2 * t + 60 * t ** 4;
+  const [first, fourth] = SURFACE_FORM;
+  return 1 + first * t + fourth * t ** 4;
 }
 
 /**
@@ -42,7 +51,8 @@ export function surfaceFormFactor(thicknessRatio: number): number {
  */
 export function bodyFormFactor(diameter: number, length: number): number {
   const ratio = nonNegative('diameter', diameter) / positive('length', length);
-  return 1 + 1.5 * ratio ** 1.5 + 7 * ratio ** 3;
+  const [slim, blunt] = BODY_FORM;
+  return 1 + slim * ratio ** 1.5 + blunt * ratio ** 3;
 }
 
 /**

@@ -78,13 +78,18 @@ export {
   WAKE_REYNOLDS,
 } from './cylinder-drag';
 export {
+  BODY_FORM,
   bodyFormFactor,
   frictionDragArea,
   ITEM_DRAG,
+  LAMINAR_FACTOR,
   laminarFriction,
   MODEL_TRANSITION,
   plateFriction,
+  SURFACE_FORM,
   surfaceFormFactor,
+  TURBULENT_FACTOR,
+  TURBULENT_POWER,
   turbulentFriction,
 } from './drag';
 export {
@@ -95,6 +100,7 @@ export {
   motorCurrent,
   motorTorque,
   shaftSpeedAt,
+  TORQUE_SHARE_AT_REST,
   type TorqueCurve,
   type TwoStrokePoints,
   tachometerTorque,
@@ -140,7 +146,7 @@ export {
   writeMassLayer,
   writeMaterialLayer,
 } from './laminate';
-export { datcomSlope, inducedFactor, wingSlope } from './lift-slope';
+export { datcomSlope, inducedFactor, SURFACE_OVER_LINE, wingSlope } from './lift-slope';
 export { LIFTING_LINE_TERMS, type LiftingLine, liftingLine, liftingLineOfChords } from './lifting-line';
 export { lineDrag, type TurningLines } from './line-drag';
 export { LINE_KINDS, type LineKind, lineBreakingLoad, lineLinearMass, lineStiffness, STRAND_SHARE } from './line-kinds';
@@ -185,11 +191,14 @@ export {
 export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures } from './planform';
 export {
   ADVANCE_KNOTS,
+  ANGLE_SPREAD,
   type Annulus,
   advanceStepOf,
   alongBlade,
+  BLADE_SECTION,
   type BladeShape,
   bladeAngle,
+  CHORD_SPREAD,
   newAnnulus,
   newAnnulusFlow,
   newPropellerState,
@@ -206,10 +215,13 @@ export {
   propellerEfficiency,
   propellerMass,
   propellerState,
+  ROOT_THICKNESS,
+  SECTION_FULLNESS,
   setAnnulus,
   shapedPropeller,
   solveAnnulus,
   THRUST_BAND,
+  TIP_THICKNESS,
   type Tuning,
   tableThrust,
   tableTorque,
@@ -227,6 +239,7 @@ export {
   correctedLapTime,
   inStandardAir,
   lapsOfFilling,
+  NEEDLE_SETTINGS,
   type Needle,
   pitTimeOf,
   type Race,
@@ -268,6 +281,7 @@ export {
   bearingHolds,
   bellcrankHolds,
   glueHolds,
+  LOST_OF_PITCH,
   MAPLE_ACROSS,
   NYLON_STRENGTH,
   pivotHolds,
@@ -314,8 +328,19 @@ export {
   tankShape,
   volumeBeyond,
 } from './tank/index';
-export { discArea, propellerInertia, STATIC_MERIT, staticTorque, thrustLaw, zeroThrustSpeed } from './thrust-law';
 export {
+  discArea,
+  PITCH_SPEED_FACTOR,
+  PROPELLER_MASS_FACTOR,
+  PROPELLER_SHAPE,
+  propellerInertia,
+  STATIC_MERIT,
+  staticTorque,
+  thrustLaw,
+  zeroThrustSpeed,
+} from './thrust-law';
+export {
+  BLADE_SHARE,
   bestRelease,
   type Extreme,
   extremeOf,
@@ -324,6 +349,7 @@ export {
   flyWindLap,
   type Glide,
   type GlideStatus,
+  LANDING_OVER_STALL,
   type Launch,
   type LaunchStatus,
   type LineProfile,
@@ -334,6 +360,7 @@ export {
   type Run,
   rollOut,
   runFrom,
+  SQUARE_PLATE_DRAG,
   STRONGEST_WIND,
   stallSpeed,
   stoppedPropellerDragArea,

@@ -13,7 +13,7 @@ export function datcomSlope(sectionSlope: number, aspectRatio: number, halfChord
 }
 
 /** What is left of a section that is a surface, not a line: u = 0.416/A. Fitted to the rectangular plates named at `wingSlope`. */
-const SURFACE = 0.416;
+export const SURFACE_OVER_LINE = 0.416;
 
 /**
  * a = a_l g(Λ)/[g(0) (1 + u + u²)],  u = 0.416/A: lift slope (1/rad) of a straight-tapered wing of aspect ratio A, from its slope a_l by lifting
@@ -29,7 +29,7 @@ export function wingSlope(
   aspectRatio: number,
   halfChordSweep: number,
 ): number {
-  const u = SURFACE / positive('aspect ratio', aspectRatio);
+  const u = SURFACE_OVER_LINE / positive('aspect ratio', aspectRatio);
   const swept = datcomSlope(sectionSlope, aspectRatio, halfChordSweep) / datcomSlope(sectionSlope, aspectRatio, 0);
   return (positive('lift slope by lifting line', lineSlope) * swept) / (1 + u + u * u);
 }

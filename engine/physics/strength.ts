@@ -61,14 +61,14 @@ export function glueHolds(area: number, strength: number): number {
 /** Kinds of thread: the share of its pitch that the stress area loses from the diameter differs. */
 export const THREADS = ['metric', 'inch'] as const;
 export type Thread = (typeof THREADS)[number];
-const LOST: Readonly<Record<Thread, number>> = { metric: 0.9382, inch: 0.9743 };
+export const LOST_OF_PITCH: Readonly<Record<Thread, number>> = { metric: 0.9382, inch: 0.9743 };
 
 /**
  * A_s = π/4 (d − c p)²: stress area (m²) of a thread of diameter d and pitch p (m), c = 0.9382 for ISO metric threads, 0.9743 for inch threads,
  * where p = 1/n with n threads to the inch. Source: ISO 898-1; ANSI B1.1, as J. E. Shigley, tables 8-1 and 8-2.
  */
 export function threadStressArea(diameter: number, pitch: number, thread: Thread): number {
-  const root = positive('thread diameter', diameter) - LOST[thread] * nonNegative('thread pitch', pitch);
+  const root = positive('thread diameter', diameter) - LOST_OF_PITCH[thread] * nonNegative('thread pitch', pitch);
   return (Math.PI / 4) * root * root;
 }
 

@@ -4,7 +4,7 @@ import { nonNegative, positive } from './domain';
  * V_0 = 1.15 n p: airspeed at which a propeller of pitch p (m) at n turns a second stops pulling, m/s (common practice,
  * no source).
  */
-const PITCH_SPEED_FACTOR = 1.15;
+export const PITCH_SPEED_FACTOR = 1.15;
 
 /** V_0 of a propeller of pitch p (m) at the shaft speed Ω (rad/s): 1.15 p Ω/2π, m/s. Common practice, no source. */
 export function zeroThrustSpeed(shaftSpeed: number, pitch: number): number {
@@ -43,9 +43,9 @@ export const discArea = (diameter: number): number =>
   (Math.PI / 4) * positive('propeller diameter', diameter) * diameter;
 
 /** Mass of a model propeller over the cube of its diameter, kg/m³: 20 g at 9 in (a guess without a source). */
-const PROPELLER_MASS_FACTOR = 1.7;
+export const PROPELLER_MASS_FACTOR = 1.7;
 /** Inertia of a tapering bar over mass × diameter²; an even one has 1/12. */
-const PROPELLER_SHAPE = 0.055;
+export const PROPELLER_SHAPE = 0.055;
 
 /**
  * I = 0.055 m D², m = 1.7 kg/m³ D³: moment of inertia of a propeller about its shaft, kg·m². A guess without a source;

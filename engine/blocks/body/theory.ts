@@ -1,4 +1,19 @@
+import {
+  BODY_FORM,
+  LAMINAR_FACTOR,
+  laminarFriction,
+  MODEL_TRANSITION,
+  SURFACE_FORM,
+  TURBULENT_FACTOR,
+  TURBULENT_POWER,
+  turbulentFriction,
+} from '../../physics/index';
+import { formatNumber } from '../../units/index';
 import type { Theory } from '../block';
+
+const transition = `${MODEL_TRANSITION / 1e5}×10⁵`;
+/** What the laminar part takes off the turbulent law, times Re. */
+const saved = MODEL_TRANSITION * (turbulentFriction(MODEL_TRANSITION) - laminarFriction(MODEL_TRANSITION));
 
 export const bodyTheory: Theory = {
   equations: [
@@ -17,10 +32,9 @@ export const bodyTheory: Theory = {
     },
     {
       title: 'Friction',
-      text: 'C_f = 1.328/√(Re) up to Re = 2×10⁵\nC_f = 0.074/Re^0.2 − 694/Re above it\nC_D A = C_f F S_wet',
-      doc: 'Re by the length along the flow at the speed for friction. F = 1 + 1.5 (d/l)^1.5 + 7 (d/l)³ for the body; 1 + 2 (t/c) + 60 (t/c)⁴ for surfaces. S_wet = 2 S_b + 2 w l for a slab-sided body.',
-      source:
-        'Flat plates: H. Blasius and the 1/5 power law, as J. D. Anderson, Fundamentals of Aerodynamics, ch. 4. Form factors: S. F. Hoerner, Fluid-Dynamic Drag, ch. VI (from memory). Transition at 2×10⁵: common practice, no source.',
+      text: `C_f = ${LAMINAR_FACTOR}/√(Re) up to Re = ${transition}\nC_f = ${TURBULENT_FACTOR}/Re^${TURBULENT_POWER} − ${formatNumber(saved)}/Re above it\nC_D A = C_f F S_wet`,
+      doc: `Re by the length along the flow at the speed for friction. F = 1 + ${BODY_FORM[0]} (d/l)^1.5 + ${BODY_FORM[1]} (d/l)³ for the body; 1 + ${SURFACE_FORM[0]} (t/c) + ${SURFACE_FORM[1]} (t/c)⁴ for surfaces. S_wet = 2 S_b + 2 w l for a slab-sided body.`,
+      source: `Flat plates: H. Blasius and the 1/5 power law, as J. D. Anderson, Fundamentals of Aerodynamics, ch. 4. Form factors: S. F. Hoerner, Fluid-Dynamic Drag, ch. VI (from memory). Transition at ${transition}: common practice, no source.`,
     },
     {
       title: 'Exposed items',

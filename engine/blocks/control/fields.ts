@@ -1,3 +1,4 @@
+import { LANDING_OVER_STALL } from '../../physics/index';
 import type { Field, Option } from '../block';
 import { AIRSPEED, ANGLE, degrees, MILLIMETRES, NEWTONS, PER_RADIAN, PLAIN, TORQUE } from '../measures';
 
@@ -180,7 +181,7 @@ export const controlLoadFields = {
     doc: 'Airspeed at touchdown; glide.landing_speed where the sheet has a glide.',
     default: Number.NaN,
     range: [1, 60],
-    basis: '1.3 times the stall speed: common practice, no source.',
+    basis: `${LANDING_OVER_STALL} times the stall speed: common practice, no source.`,
   } as Field,
   friction: advanced({
     ...TORQUE,

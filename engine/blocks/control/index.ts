@@ -3,6 +3,7 @@ import {
   handleTorque,
   hingeByDeflection,
   hingeByIncidence,
+  LANDING_OVER_STALL,
   type LinkageState,
   lineDifference,
   linkageAt,
@@ -42,9 +43,8 @@ const state = newLinkageState();
 const landed = newSolution();
 const setup = newSetup();
 const room = newFlightRoom();
-/** Speed of a manoeuvre and of landing where nobody types them. */
+/** Fastest speed in a manoeuvre over that of level flight, where nobody types it. */
 const MANOEUVRE_SPEED = 1.1;
-const LANDING_OVER_STALL = 1.3;
 
 /** Writes down what the linkage is made of, typed or found, where `readLinkage` and the blocks that hang on it read it. */
 function writeBuilt(m: Float64Array, f: Fields, r: Results, i: number): void {

@@ -1,4 +1,4 @@
-import { TRAVEL_ENDS } from '../../physics/index';
+import { LANDING_OVER_STALL, TRAVEL_ENDS } from '../../physics/index';
 import type { Result } from '../block';
 import { AIRSPEED, ANGLE, MILLIMETRES, NEWTONS, PER_RADIAN, PLAIN, SHARE, TORQUE } from '../measures';
 import { solverResults } from '../solver';
@@ -181,7 +181,7 @@ export const controlResults = {
     ...AIRSPEED,
     symbol: 'V_l',
     title: 'Landing speed',
-    doc: 'As typed, or 1.3 times the stall speed.',
+    doc: `As typed, or ${LANDING_OVER_STALL} times the stall speed.`,
   }),
   used_up: detail(angle('δ_1', 'Most up used in flight', 'As typed.')),
   used_down: detail(angle('δ_2', 'Most down used in flight', 'As typed.')),

@@ -1,3 +1,4 @@
+import { FLAT_PLATE_SECTION_SLOPE } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const controlTheory: Theory = {
@@ -23,7 +24,7 @@ export const controlTheory: Theory = {
     {
       title: 'Hinge moment',
       text: 'H = q E_e² S_t c_t [b_1 (C_L/a_0 + τ_e δ) − b_2 δ]\nC_L = C_L0 − a_t τ_e (δ − δ_0)',
-      doc: 'q dynamic pressure, C_L0 and δ_0 tail lift coefficient and elevator of level flight, a_0 = 5.7 per radian. The elevator has just moved and the model has not turned after it yet; later the moment is smaller.',
+      doc: `q dynamic pressure, C_L0 and δ_0 tail lift coefficient and elevator of level flight, a_0 = ${FLAT_PLATE_SECTION_SLOPE} per radian. The elevator has just moved and the model has not turned after it yet; later the moment is smaller.`,
       source: 'Definition of the coefficients; the section’s incidence by its lift law.',
     },
     {

@@ -1,10 +1,12 @@
+import { TORQUE_SHARE_AT_REST } from '../../physics/index';
 import type { Equation, Theory } from '../block';
+import { AIRSPEED_KNOTS } from '../curve';
 import { fuelEquation } from './theory-fuel';
 
 const balance: Equation = {
   title: 'Rpm at every airspeed',
   text: 'Q(Ω) ρ/ρ_m = C_P ρ n² D⁵/2π,  n = Ω/2π',
-  doc: 'Engine against propeller, at 21 airspeeds from 0 to 100 m/s; flight reads between them by monotone cubics.',
+  doc: `Engine against propeller, at ${AIRSPEED_KNOTS.length} airspeeds from ${AIRSPEED_KNOTS[0]} to ${AIRSPEED_KNOTS.at(-1)} m/s; flight reads between them by monotone cubics.`,
   source:
     'Derivation: balance of torques on the shaft; power in proportion to air density is common practice, no source.',
 };
@@ -18,7 +20,7 @@ export const twoStrokeTheory: Theory = {
     {
       title: 'Torque',
       text: 'Q(Ω_Q) = k_P Q_m,  dQ/dΩ = 0 there\nQ(Ω_W) = k_P W_m/Ω_W,  dQ/dΩ = −Q/Ω there',
-      doc: 'k_P the power factor. The cubic between the peaks of torque and power; above the second straight on, so that torque vanishes at twice its rpm; below the first a parabola that leaves 0.7 Q_m at rest.',
+      doc: `k_P the power factor. The cubic between the peaks of torque and power; above the second straight on, so that torque vanishes at twice its rpm; below the first a parabola that leaves ${TORQUE_SHARE_AT_REST} Q_m at rest.`,
       source: 'Derivation: definition of both peaks; the parabola is a guess.',
     },
     balance,

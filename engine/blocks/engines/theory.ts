@@ -1,9 +1,10 @@
+import { PITCH_SPEED_FACTOR, PROPELLER_MASS_FACTOR, PROPELLER_SHAPE, STATIC_MERIT } from '../../physics/index';
 import type { Equation, Theory } from '../block';
 import { fuelEquation } from './theory-fuel';
 
 const rotor: Equation = {
   title: 'Inertia of the propeller',
-  text: 'I_p = 0.055 m D²,  m = 1.7 kg/m³ · D³',
+  text: `I_p = ${PROPELLER_SHAPE} m D²,  m = ${PROPELLER_MASS_FACTOR} kg/m³ · D³`,
   doc: 'Where none is typed.',
   source: 'A tapering bar of 20 g at 9 in: a guess without a source.',
 };
@@ -18,14 +19,14 @@ export const thrustLawTheory: Theory = {
   equations: [
     {
       title: 'Thrust',
-      text: 'P = k_P P_0 (1 − V/V_0),  V_0 = 1.15 n p',
+      text: `P = k_P P_0 (1 − V/V_0),  V_0 = ${PITCH_SPEED_FACTOR} n p`,
       doc: 'n turns a second; k_P the power factor. Negative beyond V_0.',
-      source: 'A straight line through two measurements; 1.15 common practice, no source.',
+      source: `A straight line through two measurements; ${PITCH_SPEED_FACTOR} common practice, no source.`,
     },
     {
       title: 'Torque',
       text: 'Q = k_P P_0^1.5/(√(2 ρ A) M Ω),  A = π D²/4,  Ω = 2π n',
-      doc: 'M = 0.5 share of the shaft power that an ideal propeller would need at rest. The same at all airspeeds.',
+      doc: `M = ${STATIC_MERIT} share of the shaft power that an ideal propeller would need at rest. The same at all airspeeds.`,
       source:
         'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory; M is a guess without a source.',
     },

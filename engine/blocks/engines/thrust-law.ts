@@ -1,4 +1,4 @@
-import { staticTorque, thrustLaw as straightLaw, zeroThrustSpeed } from '../../physics/index';
+import { PITCH_SPEED_FACTOR, staticTorque, thrustLaw as straightLaw, zeroThrustSpeed } from '../../physics/index';
 import { MOMENT, RATE } from '../../units/index';
 import { air } from '../air/index';
 import { block, type Columns } from '../block';
@@ -37,7 +37,7 @@ const fields = {
     doc: 'Airspeed at which the propeller stops pulling.',
     default: Number.NaN,
     range: [3, 200],
-    basis: '1.15 × rpm × pitch (common practice, no source).',
+    basis: `${PITCH_SPEED_FACTOR} × rpm × pitch (common practice, no source).`,
     advanced: true,
   },
   torque: {

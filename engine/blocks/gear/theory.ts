@@ -1,4 +1,8 @@
+import { MUSIC_WIRE_LAW, MUSIC_WIRE_RANGE } from '../../physics/index';
 import type { Theory } from '../block';
+
+const [strength, power] = MUSIC_WIRE_LAW;
+const [thinnest, thickest] = MUSIC_WIRE_RANGE;
 
 export const gearTheory: Theory = {
   equations: [
@@ -29,8 +33,7 @@ export const gearTheory: Theory = {
       title: 'Gear wire',
       text: '1/k_g = ∫ M_b²/(E I) ds + ∫ M_t²/(G J) ds + M_x² w/(2 E I)\nF_y = s_y S_ut/σ_1,  U = ½ F_y²/k_g',
       doc: 'M_b, M_t bending and torsion along the wire by 1 N at the axle, I = π d_g⁴/64, J = 2 I, w wire between the straps of a one-piece gear, σ_1 greatest stress (von Mises) by 1 N.',
-      source:
-        'Unit-load method, as R. C. Hibbeler, Mechanics of Materials, ch. 14; music wire: S_ut the least strength of the wire table (ASTM A228), between and beyond its rows as 2211/d_g^0.145 MPa runs (d_g in mm, 0.1 to 6.5 mm; J. E. Shigley, Mechanical Engineering Design, table 10-4), E, G and the elastic share from its table 10-5.',
+      source: `Unit-load method, as R. C. Hibbeler, Mechanics of Materials, ch. 14; music wire: S_ut the least strength of the wire table (ASTM A228), between and beyond its rows as ${strength}/d_g^${power} MPa runs (d_g in mm, ${1000 * thinnest} to ${1000 * thickest} mm; J. E. Shigley, Mechanical Engineering Design, table 10-4), E, G and the elastic share from its table 10-5.`,
     },
     {
       title: 'Landing',

@@ -1,6 +1,7 @@
 import {
   flyGlide,
   type Glide,
+  LANDING_OVER_STALL,
   newFlightRoom,
   newGlide,
   newSetup,
@@ -35,7 +36,7 @@ const glideFields = {
     symbol: 'k_l',
     title: 'Landing speed over stall',
     doc: 'Airspeed at touchdown over the stall speed.',
-    default: 1.3,
+    default: LANDING_OVER_STALL,
     range: [1, 2.5],
     basis: 'Common practice, no source.',
   } as Field,

@@ -1,3 +1,4 @@
+import { BLADE_SHARE, LANDING_OVER_STALL, SQUARE_PLATE_DRAG } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const glideTheory: Theory = {
@@ -5,7 +6,7 @@ export const glideTheory: Theory = {
     {
       title: 'Stall and landing speed',
       text: 'V_s = √(2 m g/(ρ S C_L,max)),  V_l = k_l V_s',
-      source: 'Definition; 1.3 over stall: common practice, no source.',
+      source: `Definition; ${LANDING_OVER_STALL} over stall: common practice, no source.`,
     },
     {
       title: 'Along the path',
@@ -15,7 +16,7 @@ export const glideTheory: Theory = {
     },
     {
       title: 'Stopped propeller',
-      text: 'A_p = 1.2 (0.1 D) D',
+      text: `A_p = ${SQUARE_PLATE_DRAG} (${BLADE_SHARE} D) D`,
       source:
         'Drag coefficient of a plate square to the air (Hoerner, from memory); width of the blades a guess without a source.',
     },

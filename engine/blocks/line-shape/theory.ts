@@ -1,3 +1,4 @@
+import { SHAPE_STEPS } from '../../physics/index';
 import type { Theory } from '../block';
 
 const A_PIECE = 'Derivation: balance of a piece of line in steady rotation.';
@@ -43,7 +44,7 @@ export const lineShapeTheory: Theory = {
     {
       title: 'Solution',
       text: 'Shooting from the handle: both angles, tension there and length are bettered by Newton’s method until place and pull at the guide are met to 10⁻¹⁰',
-      doc: 'Runge-Kutta of fourth order in 24 steps; twice as many change the bow by less than 1 part in 10⁴. Without turning it gives the exact catenary.',
+      doc: `Runge-Kutta of fourth order in ${SHAPE_STEPS} steps; twice as many change the bow by less than 1 part in 10⁴. Without turning it gives the exact catenary.`,
       source: 'H. B. Keller, Numerical Methods for Two-Point Boundary-Value Problems, ch. 2 (from memory).',
     },
   ],

@@ -1,3 +1,4 @@
+import { ESTIMATE_SPREAD, SCALE_SPREAD, STATION_SPREAD } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const partsTheory: Theory = {
@@ -23,7 +24,7 @@ export const partsTheory: Theory = {
     {
       title: 'Uncertainty',
       text: 's_m² = Σ s_m,i²\ns_x² = Σ [((x_i − x_cg) s_m,i)² + (m_i s_x,i)²]/m²',
-      doc: 'Where none is typed: a tenth of an estimated mass, 0.5 g on the scale, 2 mm of station (common practice, no source).',
+      doc: `Where none is typed: ${100 * ESTIMATE_SPREAD} % of an estimated mass, ${1000 * SCALE_SPREAD} g on the scale, ${1000 * STATION_SPREAD} mm of station (common practice, no source).`,
       source: 'JCGM 100, eq. 10, independent tolerances, first order.',
     },
     {

@@ -1,6 +1,24 @@
+import {
+  ANGLE_SPREAD,
+  BLADE_SECTION,
+  CHORD_SPREAD,
+  ROOT_THICKNESS,
+  SECTION_FULLNESS,
+  THRUST_BAND,
+  TIP_THICKNESS,
+} from '../../physics/index';
+import { formatNumber } from '../../units/index';
 import type { Equation, Theory } from '../block';
 
 const GLAUERT = 'H. Glauert, Airplane Propellers, in W. F. Durand, Aerodynamic Theory IV';
+
+const s = BLADE_SECTION;
+const degrees = (radians: number, decimals = 1): string => ((180 / Math.PI) * radians).toFixed(decimals);
+const band = {
+  nothing: formatNumber(100 * THRUST_BAND.nothing),
+  still: formatNumber(100 * THRUST_BAND.still),
+  flying: formatNumber(100 * THRUST_BAND.flying),
+};
 
 const coefficients: Equation = {
   title: 'Thrust, torque, efficiency',
@@ -26,14 +44,14 @@ export const propellerTheory: Theory = {
     },
     {
       title: 'A measured pull',
-      text: 'C_T(Δβ, f_c) = P_m/(ρ n² D⁴) at rest and in flight\nof one of them: with the least (Δβ/0.8°)² + ((f_c − 1)/0.115)²',
-      doc: 'Shift of all blade angles and factor of all chords, by Newton’s method. Thirteen measured propellers, tuned by two points each, come back within 6 % in thrust from 0.7 of the advance ratio of their flight to that of best efficiency, and within 13 % a little beyond, where thrust runs out; untuned they are up to 28 % off. The band is the root mean square over them: 14 % untuned, 6 % by the pull at rest, 3 % by that in flight. Power comes within some 6 %.',
+      text: `C_T(Δβ, f_c) = P_m/(ρ n² D⁴) at rest and in flight\nof one of them: with the least (Δβ/${degrees(ANGLE_SPREAD)}°)² + ((f_c − 1)/${CHORD_SPREAD})²`,
+      doc: `Shift of all blade angles and factor of all chords, by Newton’s method. Thirteen measured propellers, tuned by two points each, come back within 6 % in thrust from 0.7 of the advance ratio of their flight to that of best efficiency, and within 13 % a little beyond, where thrust runs out; untuned they are up to 28 % off. The band is the root mean square over them: ${band.nothing} % untuned, ${band.still} % by the pull at rest, ${band.flying} % by that in flight. Power comes within some 6 %.`,
       source: 'Derivation; J. B. Brandt and others, UIUC Propeller Database, volumes 1 to 4.',
     },
     {
       title: 'Section of the blades',
-      text: 'α = β − φ − α_L0\nc_l = a ((1 + √(f))/2)² sin α cos α,  f = 1/(1 + e^((|α| − α_s)/0.049))\nc_d = c_d0 + 0.005 c_l² + 1.8 (1 − f) sin² α\nα_L0 = −4.0° − 4.6° lg(Re/50000),  c_d0 = 0.040 (Re/50000)^−0.6',
-      doc: 'One section for all propellers. f is the share of the chord with attached flow; a = 5.66 per rad, more with Mach number (Prandtl and Glauert). α_L0 is held below Re 10⁴ and above 10⁵; α_s = 17° + 3.8° lg(Re/50000), later inboard of half radius.',
+      text: `α = β − φ − α_L0\nc_l = a ((1 + √(f))/2)² sin α cos α,  f = 1/(1 + e^((|α| − α_s)/${s.stallBreadth}))\nc_d = c_d0 + ${s.liftDrag} c_l² + ${s.plateDrag} (1 − f) sin² α\nα_L0 = −${degrees(-s.zeroLiftAngle)}° − ${degrees(-s.zeroLiftTrend)}° lg(Re/${s.reynolds}),  c_d0 = ${s.drag.toFixed(3)} (Re/${s.reynolds})^−${s.dragPower}`,
+      doc: `One section for all propellers. f is the share of the chord with attached flow; a = ${s.slope} per rad, more with Mach number (Prandtl and Glauert). α_L0 is held below Re 10⁴ and above 10⁵; α_s = ${degrees(s.stall, 0)}° + ${degrees(s.stallTrend)}° lg(Re/${s.reynolds}), later inboard of half radius.`,
       source:
         'Form after G. Kirchhoff’s free streamlines; numbers fitted once to eleven propellers together (J. B. Brandt and others, UIUC Propeller Database), none to a single one.',
     },
@@ -45,7 +63,7 @@ export const propellerTheory: Theory = {
     },
     {
       title: 'Mass and inertia',
-      text: 't/c = 0.12 + 0.25 (1 − r/R)²,  A = 0.7 t c\nm = B ρ_p ∫ A dr + hub,  I_p = B ρ_p ∫ A r² dr + hub',
+      text: `t/c = ${TIP_THICKNESS} + ${ROOT_THICKNESS} (1 − r/R)²,  A = ${SECTION_FULLNESS} t c\nm = B ρ_p ∫ A dr + hub,  I_p = B ρ_p ∫ A r² dr + hub`,
       doc: 'Where no mass is typed.',
       source: 'Thickness, fullness and hub are guesses without a source.',
     },

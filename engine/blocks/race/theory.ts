@@ -1,3 +1,4 @@
+import { NEEDLE_SETTINGS } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const raceTheory: Theory = {
@@ -22,7 +23,7 @@ export const raceTheory: Theory = {
     },
     {
       title: 'Best needle',
-      text: 'shortest t_N among 201 settings from 0 to 100 %',
+      text: `shortest t_N among ${NEEDLE_SETTINGS} settings from 0 to 100 %`,
       source: 'Derivation: search, since stops are whole.',
     },
     {

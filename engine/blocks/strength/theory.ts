@@ -1,3 +1,4 @@
+import { LOST_OF_PITCH } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const strengthTheory: Theory = {
@@ -34,7 +35,7 @@ export const strengthTheory: Theory = {
     {
       title: 'Engine screws',
       text: 'F_s = T_s/(K d_s),  A_s = (π/4) (d_s − c p_s)²\nM_s = S_s A_s/F_s,  M_l = S_l A_l/F_s',
-      doc: 'c = 0.9382 for metric threads, 0.9743 for inch threads.',
+      doc: `c = ${LOST_OF_PITCH.metric} for metric threads, ${LOST_OF_PITCH.inch} for inch threads.`,
       source:
         'J. E. Shigley, Mechanical Engineering Design, ch. 8; T. H. Wentzell, Machine Design, example 6.1; stress area by ISO 898-1 and ANSI B1.1.',
     },

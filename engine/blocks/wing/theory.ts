@@ -1,4 +1,16 @@
+import {
+  LEAST_REYNOLDS,
+  LIFTING_LINE_TERMS,
+  SURFACE_OVER_LINE,
+  THICKEST,
+  THIN_STALL,
+  THINNEST,
+  WING_SHARE_OF_SECTION_LIFT,
+} from '../../physics/index';
+import { formatNumber } from '../../units/index';
 import type { Theory } from '../block';
+
+const percent = (share: number): string => `${formatNumber(100 * share)} %`;
 
 export const wingTheory: Theory = {
   equations: [
@@ -11,10 +23,9 @@ export const wingTheory: Theory = {
     },
     {
       title: 'Section',
-      text: 'Re_0 = V_0 c̄/ν_0\nc_d0 = f_r c_d(t/c, Re_0) · (camber) + k_v c_l,i²\nC_L,max = 0.9 f_l c_l,max(t/c, Re_0) · (camber, nose)',
-      doc: 'c_d and c_l,max of a smooth symmetrical section: the logarithm of those of 15 %, and of the ratio of each other thickness to it, straight in the logarithm of Re between measured rows, then straight across thickness. A thickness left out comes back from the others within 6 % in drag and 12 % in greatest lift. Ends: below the first row the first slope of 15 % is carried on down to Re 40 000 and then held, above the last row it is held, and so are the ratios beyond theirs; drag is carried on across thickness to 6 % and 25 % and is no less than that of a laminar plate, greatest lift to 12 % and 25 %. (camber): the ratio of full-size values with and without it; (nose): that of full-size greatest lift to that at 12 %, for thinner sections. ν_0 of standard air at sea level. Slope, zero-lift angle and moment are full-size ones.',
-      source:
-        'Rows of the two section tables with their sources, chiefly R. E. Sheldahl and P. C. Klimas, SAND80-2114 (1981), made from tests and computation; a later study finds its greatest lift too low at Re 160 000. Interpolation: derivation. 0.9 from D. P. Raymer, Aircraft Design: A Conceptual Approach, ch. 12 (from memory). The factors for roughness are estimates.',
+      text: `Re_0 = V_0 c̄/ν_0\nc_d0 = f_r c_d(t/c, Re_0) · (camber) + k_v c_l,i²\nC_L,max = ${WING_SHARE_OF_SECTION_LIFT} f_l c_l,max(t/c, Re_0) · (camber, nose)`,
+      doc: `c_d and c_l,max of a smooth symmetrical section: the logarithm of those of 15 %, and of the ratio of each other thickness to it, straight in the logarithm of Re between measured rows, then straight across thickness. A thickness left out comes back from the others within 6 % in drag and 12 % in greatest lift. Ends: below the first row the first slope of 15 % is carried on down to Re ${LEAST_REYNOLDS / 1000} 000 and then held, above the last row it is held, and so are the ratios beyond theirs; drag is carried on across thickness to ${percent(THINNEST)} and ${percent(THICKEST)} and is no less than that of a laminar plate, greatest lift to ${percent(THIN_STALL)} and ${percent(THICKEST)}. (camber): the ratio of full-size values with and without it; (nose): that of full-size greatest lift to that at ${percent(THIN_STALL)}, for thinner sections. ν_0 of standard air at sea level. Slope, zero-lift angle and moment are full-size ones.`,
+      source: `Rows of the two section tables with their sources, chiefly R. E. Sheldahl and P. C. Klimas, SAND80-2114 (1981), made from tests and computation; a later study finds its greatest lift too low at Re 160 000. Interpolation: derivation. ${WING_SHARE_OF_SECTION_LIFT} from D. P. Raymer, Aircraft Design: A Conceptual Approach, ch. 12 (from memory). The factors for roughness are estimates.`,
     },
     {
       title: 'Section and airspeed',
@@ -24,7 +35,7 @@ export const wingTheory: Theory = {
     },
     {
       title: 'Lift slope',
-      text: 'a = a_l g(Λ_½)/[g(0) (1 + u + u²)],  u = 0.416/A\ng(Λ) = 2π A/(2 + √(4 + (2π A/a_0)² (1 + tan² Λ)))',
+      text: `a = a_l g(Λ_½)/[g(0) (1 + u + u²)],  u = ${SURFACE_OVER_LINE}/A\ng(Λ) = 2π A/(2 + √(4 + (2π A/a_0)² (1 + tan² Λ)))`,
       doc: 'a_l slope by the lifting line below, which knows planform and section but takes the chord for a line and lies 3 to 10 % high; Λ_½ sweep of the half-chord line, weighted by area. Within 1 % of a vortex lattice at aspect ratios from 3 to 12, tapers from 0.4 to 1 and no sweep, 1.5 % to 30° of sweep; 2 % low at an aspect ratio of 2. Low Mach number.',
       source:
         'Fitted to lifting-surface slopes of rectangular flat plates, E. O. Tuck, J. Austral. Math. Soc. B 35 (1993) 127–144, over those of the lifting line. Sweep: USAF DATCOM 4.1.3.2 after Polhamus (from memory).',
@@ -32,7 +43,7 @@ export const wingTheory: Theory = {
     {
       title: 'Lifting line in circular flight',
       text: 'Σ A_n sin nθ (sin θ + n μ) = μ α (1 + y/R) sin θ,  μ = c a_0/(4 b)\ny = y_m − (b/2) cos θ\ny_L(R) = ∫ y Γ (1 + y/R) dy/∫ Γ (1 + y/R) dy ≈ y_L + κ/R',
-      doc: 'Odd and even n, since the panels differ and the outboard wing flies faster; Γ circulation, R radius to the centreline. Twenty terms. The wake is taken as straight; sweep is not seen.',
+      doc: `Odd and even n, since the panels differ and the outboard wing flies faster; Γ circulation, R radius to the centreline. ${LIFTING_LINE_TERMS} terms. The wake is taken as straight; sweep is not seen.`,
       source:
         'L. Prandtl’s theory with the series of H. Glauert, The Elements of Aerofoil and Airscrew Theory, ch. XI; the terms in 1/R: derivation from the same equation with the local speed.',
     },

@@ -2,6 +2,7 @@ export { FUELS, type FuelFacts, fuelFlow } from './fuel';
 export { type Motor, motorCurrent, motorTorque, throttleFor } from './motor';
 export { shaftSpeedAt } from './shaft-speed';
 export {
+  TORQUE_SHARE_AT_REST,
   type TorqueCurve,
   type TwoStrokePoints,
   tachometerTorque,

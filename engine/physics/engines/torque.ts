@@ -12,7 +12,7 @@ export interface TwoStrokePoints {
 }
 
 /** Torque that is left at rest over the peak torque, for the part below it, where few propellers work: a guess. */
-const LOW_SHARE = 0.7;
+export const TORQUE_SHARE_AT_REST = 0.7;
 
 /**
  * Torque of a two-stroke by its two peaks.
@@ -33,7 +33,7 @@ export function twoStrokeTorque(points: TwoStrokePoints): TorqueCurve {
   const slope = -end / powerSpeed;
   return (speed) => {
     if (speed >= powerSpeed) return end + slope * (speed - powerSpeed);
-    if (speed <= torqueSpeed) return top * (1 - (1 - LOW_SHARE) * (1 - speed / torqueSpeed) ** 2);
+    if (speed <= torqueSpeed) return top * (1 - (1 - TORQUE_SHARE_AT_REST) * (1 - speed / torqueSpeed) ** 2);
     const t = (speed - torqueSpeed) / span;
     const rest = 1 - t;
     return top * (1 + 2 * t) * rest * rest + end * t * t * (3 - 2 * t) - slope * span * t * t * rest;

@@ -2,9 +2,9 @@ import { positive } from '../domain';
 import type { PreparedPropeller } from './blade-elements';
 
 /** Thickness over chord: 12 % at the tip, growing to the hub; area of a section over chord × thickness; the hub over D. Guesses. */
-const TIP_THICKNESS = 0.12;
-const ROOT_THICKNESS = 0.25;
-const SECTION_FULLNESS = 0.7;
+export const TIP_THICKNESS = 0.12;
+export const ROOT_THICKNESS = 0.25;
+export const SECTION_FULLNESS = 0.7;
 const HUB_DIAMETER = 0.09;
 const HUB_LENGTH = 0.045;
 

@@ -9,8 +9,8 @@ export {
   propellerState,
   setAnnulus,
 } from './blade-elements';
-export { propellerMass } from './blade-mass';
-export { DRAG, LIFT, newSectionFlow, sectionAtAngle, sectionInFlow } from './section';
+export { propellerMass, ROOT_THICKNESS, SECTION_FULLNESS, TIP_THICKNESS } from './blade-mass';
+export { BLADE_SECTION, DRAG, LIFT, newSectionFlow, sectionAtAngle, sectionInFlow } from './section';
 export {
   ADVANCE_KNOTS,
   advanceStepOf,
@@ -26,6 +26,8 @@ export {
   zeroThrustAdvance,
 } from './table';
 export {
+  ANGLE_SPREAD,
+  CHORD_SPREAD,
   newTuning,
   type PulledState,
   THRUST_BAND,

@@ -4,7 +4,7 @@
  * and 2, at rest over the rpm measured and up to a little beyond their best efficiency); none belongs to a single propeller.
  * Angles in rad from the marked pitch, which makers measure on the flat underside.
  */
-const BLADE_SECTION = {
+export const BLADE_SECTION = {
   /** Re at which the numbers hold. */
   reynolds: 5e4,
   /** a_0, 1/rad. */

@@ -1,4 +1,4 @@
-export { atNeedle, type BestNeedle, bestNeedle, type Needle } from './needle';
+export { atNeedle, type BestNeedle, bestNeedle, NEEDLE_SETTINGS, type Needle } from './needle';
 export { correctedLapTime, inStandardAir, thrustInStandardAir } from './standard-air';
 export {
   lapsOfFilling,

@@ -28,13 +28,13 @@ export interface BestNeedle {
 }
 
 /** Settings that are tried; the needle is found to a 200th of its way. */
-const SETTINGS = 201;
+export const NEEDLE_SETTINGS = 201;
 
 /** The needle of the shortest race, and that race; the faster needle of two that take the same. Search over settings, since stops are whole. */
 export function bestNeedle(fastest: Race, needle: Needle): BestNeedle {
   let best: BestNeedle = { needle: 1, answer: raceOf(fastest) };
-  for (let k = SETTINGS - 2; k >= 0; k--) {
-    const setting = k / (SETTINGS - 1);
+  for (let k = NEEDLE_SETTINGS - 2; k >= 0; k--) {
+    const setting = k / (NEEDLE_SETTINGS - 1);
     const answer = raceOf(atNeedle(fastest, needle, setting));
     if (answer.status === 'settled' && !(answer.time >= best.answer.time)) best = { needle: setting, answer };
   }

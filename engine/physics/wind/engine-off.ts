@@ -26,11 +26,15 @@ export function stallSpeed(setup: FlightSetup): number {
 }
 
 /** Drag area of a stopped two-bladed propeller over its disc: blades of a mean chord of a tenth of the diameter, square to the air. A guess without a source. */
-const BLADE_SHARE = 0.1;
+export const BLADE_SHARE = 0.1;
+/** Drag coefficient of a plate square to the air (S. F. Hoerner, from memory). */
+export const SQUARE_PLATE_DRAG = 1.2;
+/** Airspeed at touchdown over the stall speed: common practice, no source. */
+export const LANDING_OVER_STALL = 1.3;
 
 /** A_p = C D (c D): drag area (m²) of a stopped propeller of diameter D (m), c = 0.1, C = 1.2 square to the air (Hoerner, from memory). */
 export function stoppedPropellerDragArea(diameter: number): number {
-  return 1.2 * BLADE_SHARE * diameter * diameter;
+  return SQUARE_PLATE_DRAG * BLADE_SHARE * diameter * diameter;
 }
 
 /**

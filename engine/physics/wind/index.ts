@@ -1,4 +1,12 @@
-export { rollOut, stallSpeed, stoppedPropellerDragArea, withEngineOff } from './engine-off';
+export {
+  BLADE_SHARE,
+  LANDING_OVER_STALL,
+  rollOut,
+  SQUARE_PLATE_DRAG,
+  stallSpeed,
+  stoppedPropellerDragArea,
+  withEngineOff,
+} from './engine-off';
 export { type Extreme, extremeOf } from './extremes';
 export { type FloorWind, STRONGEST_WIND, windAtFloor } from './floor';
 export { flyGlide, type Glide, type GlideStatus, newGlide } from './glide';
