@@ -27,8 +27,8 @@ export const newTuning = (): Tuning => ({ status: 'settled', shift: 0, chordFact
  * How far real blades lie beside the computed ones, standard deviations over the thirteen measured propellers tuned by two points each: of the angle
  * (rad) and of the chord factor. They say only how a single measurement is shared out.
  */
-const ANGLE_SPREAD = (0.8 * Math.PI) / 180;
-const CHORD_SPREAD = 0.115;
+export const ANGLE_SPREAD = (0.8 * Math.PI) / 180;
+export const CHORD_SPREAD = 0.115;
 
 /** Tuning beyond these is no answer: a typing error, a wrong marking or a stalled blade. */
 const SHIFT_LIMIT = (8 * Math.PI) / 180;
