@@ -31,6 +31,16 @@ test('lines are told apart by dash as well as by colour', () => {
   expect(new Set(styles.map((s) => s.line)).size).toBe(series.length);
 });
 
+test('no line looks like the dotted one of the baseline, in black and white either', () => {
+  for (const { name, dash } of series) {
+    const longest = Math.max(0, ...dash.split(' ').filter(Boolean).map(Number));
+    // A dot has no length; a dash is longer than its line is thick.
+    if (dash !== '') expect(longest, name).toBeGreaterThan(1.8);
+  }
+  const { line, text } = series.at(-1)!;
+  expect([line, text]).not.toContain(tokens.muted);
+});
+
 test('a line more than there are styles begins again', () => {
   expect(lineStyle(series.length)).toEqual(lineStyle(0));
 });

@@ -9,7 +9,7 @@ const SWEEP = 0.34;
 /** Angles at which the arrow of flight may stand: clear of the four points, and of the figures of the rings. */
 const FLIGHT_AT: readonly number[] = [0.7, 2.3, 3.9];
 const WIND_LENGTH = 44;
-const HEAD = 8;
+const HEAD = 12;
 
 const outline = (points: readonly Point[]): string => `M${points.map((p) => `${round(p.x)},${round(p.y)}`).join('L')}Z`;
 
