@@ -362,6 +362,7 @@ export {
   runFrom,
   SQUARE_PLATE_DRAG,
   STRONGEST_WIND,
+  shutOffs,
   stallSpeed,
   stoppedPropellerDragArea,
   type Wind,

@@ -8,6 +8,7 @@ import {
   newSolution,
   newWindRoom,
   rollOut,
+  shutOffs,
   solveFlight,
   stallSpeed,
   stoppedPropellerDragArea,
@@ -116,11 +117,24 @@ const glideResults = {
     title: 'Laps before the pit',
     doc: 'How many laps before its stop the engine is shut off.',
   },
+  shut_off_ways: {
+    ...PLAIN,
+    symbol: 'k_o',
+    title: 'Places to shut off',
+    doc: 'From so many places around the circle the model stops at the pit; shown is the one that shuts off latest. More than one in wind, where the glide hangs on where it begins.',
+    detail: true,
+  },
+  shut_off_earlier: {
+    ...ANGLE,
+    symbol: 'β_o2',
+    title: 'Or shut off earlier at',
+    doc: 'Compass bearing of the place that shuts off next earlier; none where there is one place only.',
+    detail: true,
+  },
   ...solverResults({
     of: 'Of the glide that ends at the pit',
-    steps: 'Glides flown until the place of shutting off held still.',
-    residual: { ...ANGLE, doc: 'By how much the last glide moved the place of shutting off.' },
-    ends: ['settled', 'nearly'],
+    steps: 'Glides flown to find the places of shutting off.',
+    residual: { ...ANGLE, doc: 'By how much the glide shown misses the pit.' },
   }),
   reason_azimuth: {
     ...ANGLE,
@@ -155,28 +169,6 @@ function rolled(m: Float64Array, f: Fields, i: number, speed: number): number {
 }
 
 const wrapped = (angle: number): number => (angle / TURN - Math.floor(angle / TURN)) * TURN;
-const STEPS = 12;
-const NEAR = 1e-4;
-
-/** The azimuth of shutting off from which the model comes to rest at `goal`; the glide that it flies is left in `glided`. */
-function shutOff(m: Float64Array, f: Fields, i: number, stride: number, goal: number) {
-  let from = goal;
-  let whole = 0;
-  let moved = Number.NaN;
-  let iterations = 0;
-  while (iterations < STEPS) {
-    iterations += 1;
-    fly(m, f, i, stride, from, glided);
-    if (glided.status !== 'settled') break;
-    whole = glided.turned + rolled(m, f, i, glided.landingSpeed) / still.radius;
-    const next = wrapped(goal - whole);
-    moved = Math.abs(Math.atan2(Math.sin(next - from), Math.cos(next - from)));
-    from = next;
-    if (moved < NEAR) break;
-  }
-  return { from, whole, iterations, moved };
-}
-
 /** The glide after the engine stops. */
 export const glide = block({
   kind: 'glide',
@@ -202,14 +194,30 @@ export const glide = block({
     const landing = stall * m[f.landing_factor + i]!;
     m[r.landing_speed + i] = landing;
     if (m[f.flight.speed + i]! <= landing) return 'already_slow';
-    const { from, whole, iterations, moved } = shutOff(m, f, i, stride, goal);
-    m[r.reason_azimuth + i] = wrapped(from + glided.turned);
-    if (glided.status === 'slack') return 'slack';
-    if (glided.status === 'no balance') return 'no_balance';
-    if (glided.status === 'too long') return 'too_long';
-    m[r.status + i] = moved < NEAR ? 0 : 1;
+    let failed = glided.status;
+    let failedAt = Number.NaN;
+    const wholeFrom = (from: number): number => {
+      fly(m, f, i, stride, from, glided);
+      if (glided.status === 'settled') return glided.turned + rolled(m, f, i, glided.landingSpeed) / still.radius;
+      failed = glided.status;
+      failedAt = wrapped(from + glided.turned);
+      return Number.NaN;
+    };
+    const { ways, iterations } = shutOffs(wholeFrom, goal);
+    const [latest, other] = ways;
+    m[r.reason_azimuth + i] = failedAt;
+    if (!latest) {
+      if (failed === 'slack') return 'slack';
+      if (failed === 'too long') return 'too_long';
+      return 'no_balance';
+    }
+    const whole = wholeFrom(latest.azimuth);
+    if (glided.status !== 'settled') return 'no_balance';
+    const from = latest.azimuth;
+    m[r.reason_azimuth + i] = Number.NaN;
+    m[r.status + i] = 0;
     m[r.iterations + i] = iterations;
-    m[r.residual + i] = moved;
+    m[r.residual + i] = Math.abs(whole - latest.whole);
     m[r.stall_speed + i] = stall;
     m[r.laps + i] = glided.turned / TURN;
     m[r.time + i] = glided.time;
@@ -218,6 +226,8 @@ export const glide = block({
     m[r.roll_out + i] = rolled(m, f, i, glided.landingSpeed);
     m[r.shut_off_bearing + i] = bearingOf(m, f.air, f.flight, i, from);
     m[r.shut_off_before + i] = whole / TURN;
+    m[r.shut_off_ways + i] = ways.length;
+    m[r.shut_off_earlier + i] = other ? bearingOf(m, f.air, f.flight, i, other.azimuth) : Number.NaN;
     return undefined;
   },
   traces: {

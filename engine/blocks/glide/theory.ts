@@ -29,7 +29,7 @@ export const glideTheory: Theory = {
     {
       title: 'Where to shut off',
       text: 'θ_o + Θ(θ_o) + s_r/R = θ_p',
-      doc: 'Θ angle of the glide, which hangs on where it begins; solved by repetition.',
+      doc: 'Θ angle of the glide, which hangs on where it begins, so that in wind several θ_o may do. Every one around the circle is found between two of 24 places by a bracket; shown is the one that shuts off latest.',
       source: 'Derivation: the angles add up.',
     },
   ],

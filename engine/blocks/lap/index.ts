@@ -16,7 +16,7 @@ import { block } from '../block';
 import { setupInWind, windLinks } from '../flight/in-wind';
 import { typedOr } from '../measures';
 import { lapFields } from './fields';
-import { FLOOR_ENDS, lapResults } from './results';
+import { FLOOR_ENDS, GUST_ENDS, lapResults } from './results';
 import { ringColumns } from './ring';
 import { lapTheory } from './theory';
 
@@ -44,13 +44,13 @@ export const lap = block({
   results: lapResults,
   reasons: {
     slack:
-      'The lines go slack {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, more speed, tip weight or a guide further aft would keep them tight.',
+      'The lines go slack {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, a lower flight or more speed would keep them tight.',
     stalled:
       'The wing stalls {reason_azimuth} past straight downwind, in a wind of {air.wind}: the model is slow in a following wind there. Less wind or weight, or more thrust, would do.',
     overtaken:
       'The wind of {air.wind} overtakes the model {reason_azimuth} past straight downwind. There is not enough thrust for this wind.',
     no_balance:
-      'No nose-out and bank angle balances the model {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, or a guide nearer behind the CG, would do.',
+      'No nose-out and bank angle balances the model {reason_azimuth} past straight downwind, in a wind of {air.wind}. Less wind, a lower flight or more speed would do.',
     not_periodic: 'No lap in a wind of {air.wind} comes back to its own speed: there is too little thrust to spare.',
   },
   theory: lapTheory,
@@ -121,6 +121,7 @@ export const lap = block({
 
     flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, windRoom, lapInGust);
     const { status } = lapInGust;
+    m[r.gust_end + i] = GUST_ENDS.indexOf(status);
     const gust = status === 'settled' ? extremeOf(lapInGust.pull, 1) : undefined;
     m[r.least_pull_in_gust + i] = gust ? extremeOf(lapInGust.pull, -1).value : status === 'slack' ? 0 : Number.NaN;
     m[r.greatest_pull_in_gust + i] = gust ? atHandle(gust.value, lapInGust.speed[nearest(gust.azimuth)]!) : Number.NaN;

@@ -18,6 +18,9 @@ const floorSolver = solverResults({
   ends: FLOOR_ENDS,
 });
 
+/** How the lap in a gust may end; of them only the first has a greatest pull, and slack lines a least one of 0. */
+export const GUST_ENDS = ['settled', 'slack', 'stalled', 'overtaken', 'no balance', 'not periodic'] as const;
+
 export const lapResults = {
   least_pull: pull('T_1', 'Least pull', 'Of all lines at the model, around the lap.'),
   least_pull_per_weight: {
@@ -47,7 +50,7 @@ export const lapResults = {
   greatest_pull_in_gust: pull(
     'T_h2g',
     'Greatest pull at the handle in a gust',
-    'With the wind of a gust all around the lap; none where no such lap can be flown.',
+    'With the wind of a gust all around the lap; none where no such lap can be flown: “Lap in a gust” says why.',
   ),
   floor: pull('T_f', 'Least pull wanted', 'As typed, or the weight of the model.'),
   floor_margin: {
@@ -60,7 +63,7 @@ export const lapResults = {
     ...AIRSPEED,
     symbol: 'W_f',
     title: 'Wind that takes the pull to the least wanted',
-    doc: 'Mean wind, measured as above, in which the least pull comes down to the least wanted. None: even the strongest wind looked at (20 m/s) does not, or calm air already does.',
+    doc: 'Mean wind, measured as above, in which the least pull comes down to the least wanted. None: even the strongest wind looked at (20 m/s) does not, or calm air already does; the second “Solver ended” says which.',
   },
   lap_time: {
     ...TIMES,
@@ -87,6 +90,14 @@ export const lapResults = {
     steps: 'Laps computed until one closed.',
     residual: { ...AIRSPEED, doc: 'By how much the lap misses the speed that it began with.' },
   }),
+  gust_end: {
+    ...PLAIN,
+    symbol: 'k_g',
+    title: 'Lap in a gust',
+    doc: `Why there is no pull in a gust: the lines go slack, the wing stalls, the gust overtakes the model, or no lap balances or closes. In formulas a number: ${GUST_ENDS.map((end, k) => `${k} is ${end}`).join(', ')}.`,
+    oneOf: GUST_ENDS,
+    detail: true,
+  },
   floor_status: floorSolver.status,
   floor_iterations: floorSolver.iterations,
   floor_residual: floorSolver.residual,

@@ -4,8 +4,8 @@ export const launchTheory: Theory = {
   equations: [
     {
       title: 'Along the circle',
-      text: 'm_eff dV/dt = P cos τ cos ψ_0 − q A_D u/v − Y sin ψ_0 − F_l − μ N,  N = m g [1 − (v/V_f)²]',
-      doc: 'u, v airspeed along the path and whole; Y side force of body and fin in the air from aside; lift grows with the square of the airspeed and carries the model at V_f.',
+      text: 'm_eff dV/dt = P cos τ cos ψ_0 − q A_D u/v − Y sin ψ_0 − F_l − μ N,  N = m g [1 − (u/V_f)²]',
+      doc: 'u, v airspeed along the path and whole; Y side force of body and fin in the air from aside; lift grows with the square of u, the air along the chord, and carries the model at V_f: air from aside or behind does not lift. The last step is shortened by a straight line to V_f.',
       source: 'Derivation: Newton’s law along the path.',
     },
     {

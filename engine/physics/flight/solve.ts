@@ -4,9 +4,10 @@ import type { FlightRoom } from './room';
 import { march, scan } from './search';
 import { type FlightSetup, liftLimitAt } from './setup';
 import { type FlightMethod, type FlightSolution, type FlightStatus, newSolution, readSolution } from './solution';
-import { guessSpeed } from './start';
+import { guessSpeed, mostSpare } from './start';
 
 const blank = newSolution();
+const best = { spare: Number.NaN, speed: Number.NaN };
 
 /** A settled solution is out of balance by less than this share of the weight. */
 export const SETTLED_WITHIN = 1e-9;
@@ -48,9 +49,13 @@ export function solveFlight(setup: FlightSetup, room: FlightRoom, out: FlightSol
     settle(room, 'scan', used, out);
     return;
   }
-  give(looked.slack ? 'lines slack' : 'too little thrust', 'scan', used, out);
-  out.shortfall = looked.shortfall;
-  out.shortfallSpeed = looked.shortfallSpeed;
+  // Thrust first: where it does not reach the least drag at any speed, no tighter line would help.
+  mostSpare(c, best);
+  const weak = best.spare < 0;
+  give(looked.slack && !weak ? 'lines slack' : 'too little thrust', 'scan', used, out);
+  const met = !looked.slack && !Number.isNaN(looked.shortfall);
+  out.shortfall = weak && !met ? -best.spare : looked.shortfall;
+  out.shortfallSpeed = weak && !met ? best.speed : looked.shortfallSpeed;
   out.slackSpeed = looked.slackSpeed;
 }
 

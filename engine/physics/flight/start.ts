@@ -1,8 +1,10 @@
 import { lineDragAt } from '../line-drag';
-import type { Constants } from './constants';
+import { type Constants, wingDragShare } from './constants';
+import { engineAt, THRUST } from './engine-at';
 import type { State } from './state';
 
 const lineScratch = new Float64Array(2);
+const engineScratch = new Float64Array(6);
 /** Speed at which the drag of the lines is taken for the first guess, m/s. */
 const USUAL_SPEED = 25;
 
@@ -46,6 +48,39 @@ export function guessSpeed(c: Constants, state: State): boolean {
     over = spare;
   }
   return false;
+}
+
+/** Speeds at which `leastLack` looks. */
+const LOOKS = 200;
+
+/**
+ * The most thrust to spare at any speed, N (negative: the least that is missing), and where, m/s, with the drag of `guessSpeed`: level wings, nose along
+ * the path. Drag cannot be less than that by more than the trim, so a model that lacks thrust here flies at no speed, tight lines or not.
+ */
+export function mostSpare(c: Constants, out: { spare: number; speed: number }): void {
+  const s = c.setup;
+  const half = 0.5 * s.density;
+  const top = topSpeed(c) || USUAL_SPEED;
+  const induced = s.inducedFactor / (half * s.wingArea);
+  out.spare = Number.NEGATIVE_INFINITY;
+  out.speed = top;
+  for (let k = 1; k <= LOOKS; k++) {
+    const V = (top * k) / LOOKS;
+    lineScratch[0] = V / c.radius;
+    lineDragAt(c.line, lineScratch, 0);
+    const lines = (lineScratch[0]! * s.guideRadius) / c.radius;
+    engineScratch[0] = V;
+    engineAt(s, engineScratch);
+    const lift =
+      c.weight * c.cosElevation + c.pressStill + ((s.mass * c.tanElevation) / c.radius + c.pressTurning) * V * V;
+    const drag =
+      half * V * V * (c.wingDragArea * wingDragShare(c, V) + c.otherDragArea) + (induced * lift * lift) / (V * V);
+    const spare = engineScratch[THRUST]! - drag - lines;
+    if (spare > out.spare) {
+      out.spare = spare;
+      out.speed = V;
+    }
+  }
 }
 
 /**

@@ -18,7 +18,7 @@ export interface Launch {
   /** Of all lines at the model, N; negative: the model would run inward, the lines are slack. */
   leastPull: number;
   leastAzimuth: number;
-  /** Steps in time, and airspeed at the last one over the flying speed, m/s. */
+  /** Steps in time, and airspeed along the chord at the last one over the flying speed, m/s. */
   iterations: number;
   residual: number;
   readonly azimuth: number[];
@@ -43,7 +43,7 @@ export const newLaunch = (): Launch => ({
 export interface Run {
   /** Rolling drag over load. */
   readonly rolling: number;
-  /** Airspeed at which it lifts off, m/s. */
+  /** Airspeed along the chord at which it lifts off, m/s. */
   readonly flyingSpeed: number;
   /** Angle of the rudder, offset and body to the path: nose out, rad. */
   readonly noseOut: number;
@@ -58,11 +58,13 @@ const changed: LinesByWind = { drag: 0, dragSlope: 0, lift: 0 };
 /**
  * The run along the circle on its wheels from release at the azimuth `from` to the flying speed: fills `run`.
  *
- *   m_eff dV/dt = P cos τ − q A_D u/v − Y sin ψ − F_line − μ N,  N = m g (1 − (v/V_fly)²) ≥ 0
+ *   m_eff dV/dt = P cos τ − q A_D u/v − Y sin ψ − F_line − μ N,  N = m g (1 − (u/V_fly)²) ≥ 0
  *   T = m V²/R + P sin τ + Y cos ψ + q A_D w_o/v
  *
- * Lift is taken to grow with the square of the airspeed and to carry the model at the flying speed; the wheels keep the heading (nose out by ψ)
- * and roll freely across the ground, so that nothing but the lines holds the model in. Steps of 0.01 s by the midpoint rule.
+ * Lift is taken to grow with the square of the airspeed along the chord, u, and to carry the model where that is the flying speed: air from aside
+ * or from behind does not lift; the wheels keep the heading (nose out by ψ)
+ * and roll freely across the ground, so that nothing but the lines holds the model in. Steps of 0.01 s by the midpoint rule, the last one
+ * shortened by a straight line to the flying speed.
  * Derivation: Newton's law along the path and along the lines; the balance in roll and yaw is left to the wheels.
  */
 export function runFrom(setup: FlightSetup, wind: Wind, how: Run, from: number, run: Launch): void {
@@ -80,29 +82,43 @@ export function runFrom(setup: FlightSetup, wind: Wind, how: Run, from: number, 
   let time = 0;
   for (;;) {
     const now = forces(setup, wind, how, azimuth, V);
-    run.azimuth.push(azimuth);
-    run.speed.push(V);
-    run.pull.push(now.pull);
-    if (now.pull < run.leastPull) {
-      run.leastPull = now.pull;
-      run.leastAzimuth = azimuth % (2 * Math.PI);
-    }
-    run.residual = now.airspeed - how.flyingSpeed;
-    if (now.airspeed >= how.flyingSpeed) break;
+    note(run, azimuth, V, now.pull);
+    run.residual = now.ahead - how.flyingSpeed;
+    if (now.ahead >= how.flyingSpeed) break;
     const half = Math.max(0, V + (now.path / mass) * (STEP / 2));
     const middle = forces(setup, wind, how, azimuth + ((STEP / 2) * V) / c.radius, half);
     if (time > LONGEST || (V === 0 && now.path <= 0)) {
       run.status = 'does not lift off';
       break;
     }
-    V = Math.max(0, V + (middle.path / mass) * STEP);
-    azimuth += (STEP * half) / c.radius;
-    time += STEP;
+    const next = Math.max(0, V + (middle.path / mass) * STEP);
+    const turned = (STEP * half) / c.radius;
+    const reached = next + wind.speed * Math.sin(azimuth + turned);
+    const share = reached > how.flyingSpeed ? (how.flyingSpeed - now.ahead) / (reached - now.ahead) : 1;
+    V += share * (next - V);
+    azimuth += share * turned;
+    time += share * STEP;
+    if (share < 1) {
+      const last = forces(setup, wind, how, azimuth, V);
+      note(run, azimuth, V, last.pull);
+      run.residual = last.ahead - how.flyingSpeed;
+      break;
+    }
   }
   run.iterations = run.azimuth.length - 1;
   run.turned = azimuth - from;
   run.time = time;
   run.length = run.turned * c.radius;
+}
+
+function note(run: Launch, azimuth: number, V: number, pull: number): void {
+  run.azimuth.push(azimuth);
+  run.speed.push(V);
+  run.pull.push(pull);
+  if (pull < run.leastPull) {
+    run.leastPull = pull;
+    run.leastAzimuth = azimuth % (2 * Math.PI);
+  }
 }
 
 function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number) {
@@ -120,7 +136,7 @@ function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number
   );
   const sine = Math.sin(slip);
   const Y = q * (c.sideSlip * sine * Math.cos(slip) + c.crossForce * sine * Math.abs(sine));
-  const load = s.mass * s.gravity * Math.max(0, 1 - (v / how.flyingSpeed) ** 2);
+  const load = s.mass * s.gravity * Math.max(0, 1 - (Math.max(0, u) / how.flyingSpeed) ** 2);
   let lines = 0;
   if (V > 0) {
     read[0] = V / c.radius;
@@ -140,7 +156,7 @@ function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number
     P * Math.sin(s.sideThrust + how.noseOut) +
     Y * Math.cos(how.noseOut) +
     (v > 0 ? (drag * outward) / v : 0);
-  return { path, pull, airspeed: v };
+  return { path, pull, ahead: u };
 }
 
 const SIDE_LIMIT = Math.PI / 2;

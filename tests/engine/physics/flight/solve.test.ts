@@ -102,6 +102,19 @@ describe('solveFlight', () => {
     expect(Math.abs(level.outboardLow)).toBeLessThan(0.2 * degree);
   });
 
+  it('says too little thrust where no speed has enough of it, however slack the lines would be', () => {
+    const weak = { ...quern, ...straightCurves(0.8, 0.02, 0.1, 1000), height: 13 };
+    const x = newSolution();
+    solveFlight(weak, room, x);
+    expect(x.status).toBe('too little thrust');
+    expect(x.shortfall).toBeGreaterThan(0);
+    expect(x.shortfall).toBeLessThan(20);
+    expect(x.shortfallSpeed).toBeGreaterThan(0);
+    // With thrust for it at speeds at which the lines hang, it is the lines.
+    const light = { ...quern, mass: 0.15, ...straightCurves(4.5, 0.3, 0.1, 1000), height: 13 };
+    solveFlight(light, room, x);
+    expect(x.status).toBe('lines slack');
+  });
   it('rolls the other way with the torque reversed, and pitches with the rotor', () => {
     const usual = fly();
     const reversed = fly({ turning: -1 });

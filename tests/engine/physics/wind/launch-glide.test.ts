@@ -90,6 +90,27 @@ describe('the launch', () => {
     expect(run.leastPull).toBeCloseTo(0, 12);
     expect(run.pull.at(-1)! / ((quern.mass * 100) / run.length / (1 / run.turned))).toBeCloseTo(1, 1);
   });
+  it('is not lifted by a wind from behind or aside: only air along the chord lifts', () => {
+    const wind = { speed: 10, profile };
+    const [behind, aside, still] = [newLaunch(), newLaunch(), newLaunch()];
+    // At 270° the model runs straight downwind.
+    runFrom(quern, wind, how, (3 * Math.PI) / 2, behind);
+    runFrom(quern, wind, how, 0, aside);
+    runFrom(quern, calm, how, 0, still);
+    expect(behind.length).toBeGreaterThan(still.length);
+    expect(aside.length).toBeGreaterThan(1);
+  });
+  it('ends at its flying speed, not at the step behind it, so that a little more speed is a little more run', () => {
+    const lengths = [10, 10.01, 10.02].map((flyingSpeed) => {
+      const run = newLaunch();
+      runFrom(quern, calm, { ...how, flyingSpeed }, 0, run);
+      expect(run.speed.at(-1)! / flyingSpeed).toBeCloseTo(1, 12);
+      return run.length;
+    });
+    const [first, second] = [lengths[1]! - lengths[0]!, lengths[2]! - lengths[1]!];
+    expect(first).toBeGreaterThan(0);
+    expect(second / first).toBeCloseTo(1, 1);
+  });
   it('is longer on long grass, and has no end where the grass holds it', () => {
     const [pavement, grass, held] = [0.02, 0.3, 1].map((rolling) => {
       const run = newLaunch();
