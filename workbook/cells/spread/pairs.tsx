@@ -5,6 +5,14 @@ import { Pick, type PickOption } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
 import { titleOfRow } from './words';
 
+/** The first two rows that have no correlation yet. */
+function freePair(rows: readonly string[], pairs: readonly SpreadPair[]): Omit<SpreadPair, 'text'> | undefined {
+  const all = rows.flatMap((of, k) => rows.slice(k + 1).map((and) => ({ of, and })));
+  return all.find(
+    ({ of, and }) => !pairs.some((pair) => [of, and].every((each) => [pair.of, pair.and].includes(each))),
+  );
+}
+
 interface PairsProps {
   readonly cell: SpreadCell;
   onChange(pairs: readonly SpreadPair[]): void;
@@ -17,7 +25,10 @@ export function SpreadPairs({ cell, onChange }: PairsProps) {
   const title = (of: string): string => titleOfRow(of, sheet.name(of));
   const options = cell.rows.map(({ of }): PickOption => ({ value: of, title: title(of) }));
   const put = (k: number, to: Partial<SpreadPair>): void => onChange(pairs.with(k, { ...pairs[k]!, ...to }));
-  const [first, second] = cell.rows;
+  const free = freePair(
+    cell.rows.map(({ of }) => of),
+    pairs,
+  );
   return (
     <>
       {pairs.map((pair, k) => {
@@ -67,13 +78,9 @@ export function SpreadPairs({ cell, onChange }: PairsProps) {
           </fieldset>
         );
       })}
-      {first && second && (
+      {free && (
         <p class="aside">
-          <button
-            type="button"
-            class="word quiet"
-            onClick={() => onChange([...pairs, { of: first.of, and: second.of, text: '0' }])}
-          >
+          <button type="button" class="word quiet" onClick={() => onChange([...pairs, { ...free, text: '0' }])}>
             add a correlation
           </button>{' '}
           of two things that are off together. All else is independent, but for what is cut from one material: its

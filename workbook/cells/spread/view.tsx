@@ -1,5 +1,12 @@
 import { useRef } from 'preact/hooks';
-import { type NameInfo, type SpreadCell, type SpreadRow, type SweepProgress, spreadPath } from '../../../engine/index';
+import {
+  type NameInfo,
+  pairPath,
+  type SpreadCell,
+  type SpreadRow,
+  type SweepProgress,
+  spreadPath,
+} from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import { SetUp } from '../shared/set-up';
@@ -29,7 +36,18 @@ export function SpreadView({ cell }: { cell: SpreadCell }) {
             {row.size === beginning(row.of) && ', a beginning: type what you know of it'}
           </li>
         ))}
-        {cell.parts && <li>Weight and place of every part: normal, by its own uncertainty in the parts table</li>}
+        {cell.pairs?.map(({ of, and }, k) => (
+          <li key={pairPath(cell, k)} data-path={pairPath(cell, k)}>
+            {titleOfRow(of, sheet.name(of))} and {titleOfRow(and, sheet.name(and))}: correlation{' '}
+            {sheet.shown(pairPath(cell, k))}
+          </li>
+        ))}
+        {cell.parts && (
+          <li>
+            Weight and place of every part: normal, by its own uncertainty in the parts table; what is cut from one
+            material is off in weight together
+          </li>
+        )}
       </ul>
       {!faulty && <SweepProgressLine cell={cell} />}
       {shown && <SpreadResults cell={cell} told={shown.spread!} all={shown.total} />}
