@@ -70,8 +70,12 @@ const DECIMALS: Readonly<Record<string, number>> = {
 
 /** Angles and shares under one tell more in their second decimal: half a degree of nose-out is a lot. */
 const FINER_UNDER_ONE: ReadonlySet<string> = new Set(['°', '%']);
+/** Wire, lines and sheet: between these sizes one more decimal is bought and measured. */
+const FINER_BETWEEN: Readonly<Record<string, readonly [number, number]>> = { mm: [0.1, 1], in: [0.005, 0.1] };
 
 export function lastPlace(unit: string, size: number): number {
   const decimals = DECIMALS[unit] ?? Number.POSITIVE_INFINITY;
-  return FINER_UNDER_ONE.has(unit) && size < 1 ? decimals + 1 : decimals;
+  if (FINER_UNDER_ONE.has(unit) && size < 1) return decimals + 1;
+  const [from, to] = FINER_BETWEEN[unit] ?? [0, 0];
+  return size >= from && size < to ? decimals + 1 : decimals;
 }

@@ -75,6 +75,11 @@ describe('at a desk', () => {
     await page.keyboard.type('44 g');
     await press('Escape');
     await expect.poll(() => place('tip_weight').inputValue()).toBe('33 g');
+    // What was typed is not lost.
+    await page.getByText('Not kept: “44 g”').waitFor();
+    await page.getByRole('button', { name: 'Bring it back' }).click();
+    await expect.poll(() => place('tip_weight').inputValue()).toBe('44 g');
+    await edit('tip_weight');
     await page.keyboard.type('12 g');
     await expect.poll(texts).toBe('12 g');
     await press('Tab');

@@ -5,6 +5,7 @@ import { editorMaker, fetchEditor } from '../editor/index';
 import { useSheet } from '../store/context';
 import { EditorRoom, type Opening } from './editor-room';
 import { FaultFlag, faultId } from './fault-flag';
+import { tellNotKept } from './not-kept';
 import { takePlace } from './place-in-text';
 
 export interface TextEntryProps {
@@ -32,7 +33,7 @@ export interface TextEntryProps {
 
 /**
  * A place to type any text of the design. It's a plain field until it has the focus; then, where the engine reads the text, an
- * editor takes its place. A draft is kept meanwhile; Enter or leaving it makes one edit of it, Escape forgets it.
+ * editor takes its place. A draft is kept meanwhile; Enter or leaving it makes one edit of it, Escape leaves the text as it was and offers the draft back.
  */
 export function TextEntry(props: TextEntryProps) {
   const sheet = useSheet();
@@ -55,6 +56,12 @@ export function TextEntry(props: TextEntryProps) {
     if (trimmed === undefined || trimmed === kept.current || trimmed === latest.current.text) return;
     kept.current = trimmed;
     latest.current.onCommit(trimmed);
+  };
+  /** Escape: the text stays as it was, and what was typed can be brought back. */
+  const abandon = (): void => {
+    const typed = draft.value;
+    if (typed === undefined || typed.trim() === latest.current.text) return;
+    tellNotKept(sheet, typed, (text) => latest.current.onCommit(text));
   };
   /** Ends the typing. The text is kept if there is one. */
   const end = (text: string | undefined): void => {
@@ -100,6 +107,7 @@ export function TextEntry(props: TextEntryProps) {
   const leaveEditor = (text: string | undefined, byKeys: boolean): void => {
     if (!opening.value) return;
     opening.value = undefined;
+    if (text === undefined) abandon();
     end(text);
     if (byKeys) giveBack();
   };
@@ -194,6 +202,7 @@ export function TextEntry(props: TextEntryProps) {
               else event.currentTarget.blur();
             }
             if (key === 'Escape' && typing) {
+              abandon();
               end(undefined);
               event.currentTarget.blur();
             }

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { editorMaker, fetchEditor } from '../editor/index';
 import { useSheet } from '../store/context';
 import { EditorRoom } from './editor-room';
+import { tellNotKept } from './not-kept';
 
 interface WordsEntryProps {
   label: string;
@@ -13,7 +14,7 @@ interface WordsEntryProps {
   onCommit(text: string): void;
 }
 
-/** A place to type words over many lines, with the focus in it. Leaving it or Ctrl+Enter keeps them, Escape forgets them. */
+/** A place to type words over many lines, with the focus in it. Leaving it, Done or Ctrl+Enter keeps them; Escape leaves them as they were and offers the draft back. */
 export function WordsEntry(props: WordsEntryProps) {
   const sheet = useSheet();
   const ready = useSignal(editorMaker() !== undefined);
@@ -43,6 +44,9 @@ export function WordsEntry(props: WordsEntryProps) {
     if (left.current) return;
     left.current = true;
     const changed = text !== undefined && text !== kept.current;
+    const typed = draft.current;
+    if (text === undefined && typed !== kept.current)
+      tellNotKept(sheet, typed, (back) => latest.current.onCommit(back));
     // This edit is the last: nothing of the draft is left to be settled before it.
     draft.current = text ?? kept.current;
     kept.current = draft.current;
@@ -51,18 +55,24 @@ export function WordsEntry(props: WordsEntryProps) {
 
   if (ready.value) {
     return (
-      <EditorRoom
-        class="note-text"
-        grows={false}
-        attributes={{ 'aria-label': props.label }}
-        text={props.text}
-        opening={{ draft: draft.current, selection: { from: draft.current.length, to: draft.current.length } }}
-        onDraft={(text) => {
-          draft.current = text;
-        }}
-        onLeave={leave}
-        onUndoBeyond={sheet.undo}
-      />
+      <>
+        <EditorRoom
+          class="note-text"
+          grows={false}
+          attributes={{ 'aria-label': props.label }}
+          text={props.text}
+          opening={{ draft: draft.current, selection: { from: draft.current.length, to: draft.current.length } }}
+          onDraft={(text) => {
+            draft.current = text;
+          }}
+          onLeave={leave}
+          onUndoBeyond={sheet.undo}
+        />
+        {/* Pressing it leaves the words, and that keeps them. */}
+        <button type="button" class="word">
+          Done
+        </button>
+      </>
     );
   }
   return (

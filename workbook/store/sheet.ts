@@ -51,6 +51,8 @@ export interface Notice {
   readonly text?: string;
   /** The document as an edit left it: said, with a way back, as long as nothing else is done. */
   readonly after?: Document;
+  /** With `after`: brings back what was typed and not kept, in the place of taking the last edit back. */
+  readonly restore?: () => void;
 }
 
 /** Something else than the open design is shown, to be looked at only. */

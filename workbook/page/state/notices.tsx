@@ -43,8 +43,8 @@ function NoticeOf({ notice }: { notice: Notice }) {
         </button>
       )}
       {notice.after && (
-        <button type="button" class="word" onClick={sheet.undo}>
-          Take it back
+        <button type="button" class="word" onClick={notice.restore ?? sheet.undo}>
+          {notice.restore ? 'Bring it back' : 'Take it back'}
         </button>
       )}
       <button type="button" class="word" onClick={() => sheet.dismiss(notice)}>
