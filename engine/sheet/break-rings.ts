@@ -1,5 +1,5 @@
-import type { StepSpec } from './build';
 import { type Needs, ringGroups, shortestRing } from './rings';
+import type { StepSpec } from './specs';
 import { faultStep } from './steps/fault';
 
 /** Per step the steps that it reads from, each once. */

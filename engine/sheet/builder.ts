@@ -1,11 +1,11 @@
 import { nearestName, type ValueType } from '../formula/index';
 import type { Fault } from '../terms/index';
 import { type Dimension, inUnitsOf, shownUnit, unitNamed } from '../units/index';
-import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './build';
 import type { Document } from './document';
 import { type Given, libraryNumbers, valueColumns } from './library-numbers';
 import { nameFault } from './names';
 import type { Slot } from './program';
+import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './specs';
 import { faultStep } from './steps/fault';
 import { apartUnit, type Reading, readOne, unitOfReading } from './texts';
 

@@ -1,11 +1,11 @@
 import type { Fault } from '../terms/index';
 import { baselineOf, withText } from './baseline';
-import type { Library } from './build';
 import { type Compiled, compile } from './compile';
 import type { Document } from './document';
 import { carry, run, type State, startState } from './evaluate';
 import type { Slot } from './program';
 import { faultsOf } from './sentences';
+import type { Library } from './specs';
 
 /** A document that is being worked on, with its program and its numbers. */
 export interface Live {

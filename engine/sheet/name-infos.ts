@@ -1,7 +1,7 @@
 import type { NameInfo } from '../terms/index';
 import { inUnitsOf, ONE } from '../units/index';
-import type { NameTold } from './build';
 import type { Building, Named } from './builder';
+import type { NameTold } from './specs';
 
 /** Everything that has a name, in the order of the page. */
 export function namesOf(building: Building): NameInfo[] {

@@ -1,9 +1,9 @@
 import * as v from 'valibot';
-import type { Builder } from './build';
 import { textsEntry } from './cells/entries';
 import type { Rewrite, Text } from './cells/kind';
 import { mapFields, mapRows, mapTexts, withRow, withText } from './cells/rows';
 import type { Document, OwnRow } from './document';
+import type { Builder } from './specs';
 
 /** Rows of the library that live with the document. They belong to no cell but have texts, names and references like one. */
 export const ownRowSchema = v.strictObject({

@@ -21,7 +21,7 @@ import {
   type UnitSet,
   unitNamed,
 } from '../units/index';
-import type { Reach, TextSpec } from './build';
+import type { Reach, TextSpec } from './specs';
 
 /** What a text turned out to be. */
 export type Reading =

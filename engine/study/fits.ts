@@ -1,7 +1,7 @@
 import type { Live } from '../sheet/live';
 import { faultyFit, fitSteps } from './fit/fit';
 import type { FitAnswer } from './fit/told';
-import type { RunPorts } from './running';
+import type { RunPorts } from './start-run';
 
 /** How long it computes before it lets messages in. */
 const TURN_MS = 8;
@@ -27,7 +27,7 @@ export function startFits({ pause, now }: Pick<RunPorts, 'pause' | 'now'>): Fits
         await pause();
         turn = now();
         if (current() === revision && latest.get(name) === mine) continue;
-        // Ends what it holds: a bench of the engine.
+        // Lets go of the bench that it computes on.
         steps.return(faultyFit(name, ''));
         return { ...faultyFit(name, ''), state: 'stopped', revision };
       }

@@ -1,8 +1,8 @@
 import type { Shape } from '../blocks/block';
 import { cautionsOf } from '../blocks/cautions';
-import type { Library } from '../sheet/build';
 import type { Document } from '../sheet/document';
 import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../sheet/live';
+import type { Library } from '../sheet/specs';
 import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/index';
 import { describeBlock } from './describe/blocks';
 import { describeTable } from './describe/tables';
@@ -15,15 +15,15 @@ import { startFits } from './fits';
 import { placeStudy, studies, studiesTold } from './place/index';
 import type { StudyAnswer, StudyTold } from './place/told';
 import { typedSlot } from './run/axis';
-import { type SweepPorts, startSweeps } from './runs';
+import { type StudyPorts, startStudies } from './studies';
 import { startTables } from './tables/serve';
 import type { TableFormat, TableView } from './tables/told';
 import type { Checked, Snapshot, SweepRequest } from './told';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
-export function startEngine(library: Library, ports: SweepPorts) {
+export function startEngine(library: Library, ports: StudyPorts) {
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
-  const sweeps = startSweeps(ports);
+  const running = startStudies(ports);
   const tables = startTables();
   const fits = startFits(ports);
   let live: Live | undefined;
@@ -62,13 +62,13 @@ export function startEngine(library: Library, ports: SweepPorts) {
   return {
     describe: async (): Promise<Description> => describe(library),
     async open(document: Document): Promise<Snapshot> {
-      sweeps.stopAll();
+      running.stopAll();
       revision++;
       take(live ? editLive(live, document, library).live : openLive(document, library));
       return snapshot(true);
     },
     async set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot> {
-      sweeps.stopAll();
+      running.stopAll();
       revision++;
       const held = present();
       const edited = setLive(held, texts, library);
@@ -79,16 +79,16 @@ export function startEngine(library: Library, ports: SweepPorts) {
       return { ...rest, faults: [...faults, ...edited.unknown.map(nowhere)] };
     },
     async sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void> {
-      await sweeps.run({ live: present(), baseline: before }, revision, request, progress);
+      await running.run({ live: present(), baseline: before }, revision, request, progress);
     },
     async stop(sweep: string): Promise<void> {
-      sweeps.stop(sweep);
+      running.stop(sweep);
     },
     fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
     table: (view: TableView, from: number, to: number) =>
-      tables.answer(present(), sweeps.rows(view.series, revision), view, from, to),
+      tables.answer(present(), running.rows(view.series, revision), view, from, to),
     tableFile: (view: TableView, format: TableFormat) =>
-      tables.file(present(), sweeps.rows(view.series, revision), view, format),
+      tables.file(present(), running.rows(view.series, revision), view, format),
     async trace(path: string): Promise<TraceAnswer> {
       return { revision, ...traceOf(present(), baseline, blocks, path) };
     },

@@ -12,7 +12,7 @@ const SOURCES = [
   'data',
   '.ci',
   'tests/tsconfig.json',
-  'tests/bench/slide.mjs',
+  'tests/speed/slide.mjs',
   'package.json',
   'biome.json',
   'tsconfig.json',

@@ -11,7 +11,7 @@ import {
   turbulentFriction,
   wingSlope,
 } from '../../engine/physics/index';
-import { runBlock } from '../engine/blocks/bench';
+import { runBlock } from '../engine/blocks/run-block';
 import { halfUnit, jsonOf, usedIn } from './aero-rows';
 import { latticeSlope } from './vortex-lattice';
 

@@ -1,6 +1,6 @@
-import type { Builder } from '../build';
 import type { ChartCell, CheckCell, PartsCell, SpreadCell, SweepCell } from '../document';
 import { cellsOf } from '../sheets';
+import type { Builder } from '../specs';
 import { chartNeeds, chartSource, PART_BARS } from './chart-kinds';
 
 type Say = (message: string) => void;

@@ -1,6 +1,6 @@
-import type { Builder, ValueSpec } from '../build';
 import type { ChoiceCell, ChoiceOption } from '../document';
 import type { Slot } from '../program';
+import type { Builder, ValueSpec } from '../specs';
 import { choiceStep } from '../steps/choice';
 
 /** Lays the numbers of a choice among the rows of one table: each column under the name of the choice. */

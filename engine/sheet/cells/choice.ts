@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { renameInFormula } from '../../formula/index';
-import type { Builder, ValueSpec } from '../build';
 import type { ChoiceCell, ChoiceOption } from '../document';
 import type { Slot } from '../program';
+import type { Builder, ValueSpec } from '../specs';
 import { choiceStep } from '../steps/choice';
 import { layLibraryChoice } from './choice-library';
 import { baseEntries, textsEntry, unitEntry } from './entries';

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import type { Builder } from '../build';
 import { FIT_ERRORS, type FitCell, type LogCell } from '../document';
 import { cellsOf } from '../sheets';
+import type { Builder } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf } from './kind';
 import { isSet, logResults } from './log';

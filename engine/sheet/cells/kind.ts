@@ -1,6 +1,6 @@
 import type { GenericSchema } from 'valibot';
-import type { Builder } from '../build';
 import type { Cell } from '../document';
+import type { Builder } from '../specs';
 
 /** One text that a person may set, and where it is. */
 export interface Text {

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { unitNamed } from '../../units/index';
-import type { Builder, Reach } from '../build';
 import { LEVER_WAYS, type LeverRow, type LeversCell } from '../document';
+import type { Builder, Reach } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
 import { mapFields, mapRows, withRow } from './rows';

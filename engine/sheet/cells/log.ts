@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { ONE, sameDimension, TIME } from '../../units/index';
-import type { Builder, Reach } from '../build';
 import type { LogCell, LogColumn, LogRow } from '../document';
+import type { Builder, Reach } from '../specs';
 import { baseEntries, textsEntry } from './entries';
 import type { CellKindOf, Rewrite, Text } from './kind';
 import { mapFields, mapRows, mapTexts, withRow, withText } from './rows';

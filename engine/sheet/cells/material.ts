@@ -1,6 +1,6 @@
 import { AREAL_MASS, DENSITY, type Dimension, sameDimension } from '../../units/index';
-import type { Builder } from '../build';
 import type { Slot } from '../program';
+import type { Builder } from '../specs';
 
 export type Found = { readonly slot: Slot; readonly fault?: undefined } | { readonly fault: string };
 

@@ -1,7 +1,7 @@
 import { LENGTH, MASS, ONE, timesDimension } from '../../units/index';
-import type { Builder } from '../build';
 import type { Part, PartsCell } from '../document';
 import type { Slot } from '../program';
+import type { Builder } from '../specs';
 import { arealMassOf, densityOf, type Found } from './material';
 import { isPartField, type PartField, partFields } from './part-fields';
 

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { ONE } from '../../units/index';
-import type { Builder } from '../build';
 import { PART_SHAPES, type Part, type PartsCell } from '../document';
 import type { Slot } from '../program';
+import type { Builder } from '../specs';
 import { cutFrom } from './cut-from';
 import { baseEntries, textsEntry } from './entries';
 import type { CellKindOf } from './kind';

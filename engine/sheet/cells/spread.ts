@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { ONE, unitNamed } from '../../units/index';
-import type { Builder, Reach } from '../build';
 import { type PartsCell, SPREAD_KINDS, type SpreadCell, type SpreadPair, type SpreadRow } from '../document';
 import { cellsOf } from '../sheets';
+import type { Builder, Reach } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
 import { OFF_WAYS } from './part-row';

@@ -1,6 +1,6 @@
-import type { Builder } from '../build';
 import type { Layer } from '../document';
 import type { Slot } from '../program';
+import type { Builder } from '../specs';
 import { densityOf } from './material';
 
 /** What a stack gives, in the order in which its layers are folded. */

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import type { Builder, Reach } from '../build';
 import type { Axis, SweepCell } from '../document';
+import type { Builder, Reach } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
 import { mapFields, mapRows, withRow } from './rows';

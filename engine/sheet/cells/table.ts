@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import type { Builder } from '../build';
 import { type Kept, MEASURES, type SweepCell, TABLE_ROWS, type TableCell } from '../document';
 import { cellsOf } from '../sheets';
+import type { Builder } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
 import { mapFields, mapRows, withRow } from './rows';

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import type { Builder } from '../build';
 import type { Variable, VariablesCell } from '../document';
+import type { Builder } from '../specs';
 import { baseEntries, unitEntry } from './entries';
 import type { CellKindOf, Text } from './kind';
 import { mapFields, mapRows, withRow } from './rows';

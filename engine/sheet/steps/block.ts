@@ -2,8 +2,8 @@ import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/blo
 import { isLink, isOption } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
 import { formatQuantity, shownUnit, type UnitSet } from '../../units/index';
-import type { BlockPlace, StepSpec } from '../build';
 import type { Slot, Step } from '../program';
+import type { BlockPlace, StepSpec } from '../specs';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
 
 export interface BlockStepSpec {

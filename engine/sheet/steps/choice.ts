@@ -1,5 +1,5 @@
-import type { StepSpec } from '../build';
 import type { Slot } from '../program';
+import type { StepSpec } from '../specs';
 
 export interface ChoiceStepSpec {
   readonly cell: string;

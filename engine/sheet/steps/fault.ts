@@ -1,5 +1,5 @@
-import type { StepSpec, Told } from '../build';
 import type { Slot, Step } from '../program';
+import type { StepSpec, Told } from '../specs';
 
 /** Stands where a text can't be read or a step can't be made: nothing it writes has an answer, and those who read it wait. */
 export function faultStep(

@@ -1,6 +1,6 @@
 import { partsReasons } from '../../blocks/parts/results';
 import { FOLD_NAMES, foldParts, momentsAboutCg, PART_STRIDE } from '../../physics/index';
-import type { FoldPartsSpec, StepSpec } from '../build';
+import type { FoldPartsSpec, StepSpec } from '../specs';
 import { type Ranged, tellBreach } from './range';
 
 const AT_X = FOLD_NAMES.indexOf('x');

@@ -1,6 +1,6 @@
 import { compileFormula, type Expression } from '../../formula/index';
-import type { Reach, StepSpec } from '../build';
 import type { Slot } from '../program';
+import type { Reach, StepSpec } from '../specs';
 
 export interface FormulaStepSpec {
   readonly cell: string;

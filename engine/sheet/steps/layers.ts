@@ -1,5 +1,5 @@
 import { foldLayers, LAYER_STRIDE, STACK_NAMES, writeMassLayer, writeMaterialLayer } from '../../physics/index';
-import type { FoldLayersSpec, LayerStepSpec, StepSpec } from '../build';
+import type { FoldLayersSpec, LayerStepSpec, StepSpec } from '../specs';
 import { type Ranged, tellBreach } from './range';
 
 const AT_LEAST_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY];

@@ -8,9 +8,9 @@ import {
   stackMass,
   writePart,
 } from '../../physics/index';
-import type { PartStepSpec, StepSpec } from '../build';
 import { partFields } from '../cells/part-fields';
 import type { PartShape } from '../document';
+import type { PartStepSpec, StepSpec } from '../specs';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
 
 /** Puts the mass of the bare part at `m[to]`, from the numbers of its shape, each a column. To give it back would cost heap for every design. */

@@ -1,6 +1,6 @@
 import { partsResults, partsRole } from '../../blocks/parts/results';
 import { LAYER_STRIDE, PART_STRIDE } from '../../physics/index';
-import type { TradeSteps } from '../build';
+import type { TradeSteps } from '../specs';
 import { foldPartsStep } from './fold-parts';
 import { foldLayersStep, layerStep } from './layers';
 import { partStep } from './part';

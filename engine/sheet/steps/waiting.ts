@@ -1,5 +1,5 @@
-import type { Reach, StepSpec } from '../build';
 import type { Slot } from '../program';
+import type { Reach, StepSpec } from '../specs';
 
 /** A text that is right in itself but names something whose text is at fault, so that its type isn't known: it waits. */
 export function waitingStep(cell: string, path: string, on: readonly Reach[], write: Slot): StepSpec {

@@ -1,8 +1,8 @@
-import type { Library } from '../../sheet/build';
 import type { SpreadCell } from '../../sheet/document';
 import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { cellsOf } from '../../sheet/sheets';
+import type { Library } from '../../sheet/specs';
 import type { NameInfo } from '../../terms/index';
 import { tellFit } from '../fit/command';
 import { findStudy } from '../kinds/find';

@@ -1,6 +1,6 @@
-import type { Library } from '../../sheet/build';
 import { faultsOfLive, type Live, setLive } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
+import type { Library } from '../../sheet/specs';
 import { sentenceOf } from '../run/cause';
 import { meant } from './values';
 

@@ -1,10 +1,10 @@
 import { renameInFormula } from '../../formula/index';
 import { type OftenForgotten, oftenForgotten } from '../../library/index';
 import { cgShiftByAdding } from '../../physics/index';
-import type { Library } from '../../sheet/build';
 import type { Document, Part, PartsCell } from '../../sheet/document';
 import { editLive, type Live } from '../../sheet/live';
 import { cellsOf, withPiece } from '../../sheet/sheets';
+import type { Library } from '../../sheet/specs';
 import type { ForgottenThing } from './forgotten-thing';
 
 /** What a parts cell lacks of the things that are often forgotten, each with what it would do to the CG of this design. */

@@ -1,10 +1,10 @@
 import { withText } from '../../sheet/baseline';
-import type { Library } from '../../sheet/build';
 import type { Cell, Document, Sheet, VariablesCell } from '../../sheet/document';
 import { freeName, takenNames } from '../../sheet/free-names';
 import { type Live, openLive } from '../../sheet/live';
 import { putText } from '../../sheet/paths';
 import { cellsOf, freeSheetId } from '../../sheet/sheets';
+import type { Library } from '../../sheet/specs';
 import { type Meant, namedPiece } from './names';
 import { picksIn } from './picks';
 import { linkedRoles, lowered, meantBy, newModel, standIn } from './roles';

@@ -1,5 +1,5 @@
-import type { Library } from '../../sheet/build';
 import { type Compiled, compile } from '../../sheet/compile';
+import type { Library } from '../../sheet/specs';
 import { runnerOf } from '../kinds/index';
 import type { Rows, Runner } from '../run/runner';
 import type { FromSampler, ToSampler } from './messages';

@@ -6,8 +6,8 @@ import type { AnyBlock, Shape } from '../../../engine/blocks/block';
 import { body } from '../../../engine/blocks/body/index';
 import { tail } from '../../../engine/blocks/tail/index';
 import { wing } from '../../../engine/blocks/wing/index';
-import { drawNothing, type Numbers, runBlock } from './bench';
 import { leadouts, lines, parts, quern } from './quern';
+import { drawNothing, type Numbers, runBlock } from './run-block';
 
 /** k_v of NACA 0012 at the Reynolds number of the Quern's chord at 25 m/s, about 3.6e5: (0.0098 − 0.0079)/0.44². */
 const GROWTH = 0.0098;

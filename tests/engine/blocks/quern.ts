@@ -3,7 +3,7 @@ import { balance } from '../../../engine/blocks/balance/index';
 import { body } from '../../../engine/blocks/body/index';
 import { tail } from '../../../engine/blocks/tail/index';
 import { wing } from '../../../engine/blocks/wing/index';
-import { type Numbers, runBlock } from './bench';
+import { type Numbers, runBlock } from './run-block';
 
 /*
  * The Quern 25, an invented model: panels 0.515 and 0.485 m, root chord 0.23, tip 0.20, unswept leading edge, tail area 0.036 m² with its quarter

@@ -1,9 +1,9 @@
 import { type AnyBlock, block } from '../../../engine/blocks/block';
 import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
 import { partsResults } from '../../../engine/blocks/parts/results';
-import type { Library } from '../../../engine/sheet/build';
 import { type Cell, type Document, type Part, type Variable, VERSION } from '../../../engine/sheet/document';
 import { cellsOf } from '../../../engine/sheet/sheets';
+import type { Library } from '../../../engine/sheet/specs';
 import { FORCE, LENGTH, ONE, SPEED } from '../../../engine/units/index';
 import { onOneSheet } from './one-sheet';
 import { smallTables } from './small-library';

@@ -1,6 +1,6 @@
 import { block } from '../../../engine/blocks/block';
-import type { Library } from '../../../engine/sheet/build';
 import { type Cell, type Document, VERSION } from '../../../engine/sheet/document';
+import type { Library } from '../../../engine/sheet/specs';
 import { LENGTH, ONE } from '../../../engine/units/index';
 import { onOneSheet } from '../sheet/one-sheet';
 import { smallTables } from '../sheet/small-library';

@@ -1,15 +1,15 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
-import type { Library } from '../../../../engine/sheet/build';
+import type { Library } from '../../../../engine/sheet/specs';
 import type { FromSampler, ToSampler } from '../../../../engine/study/pool/messages';
 import type { PoolPorts } from '../../../../engine/study/pool/pool';
 import { startSampler } from '../../../../engine/study/pool/sampler';
-import type { SweepPorts } from '../../../../engine/study/runs';
+import type { StudyPorts } from '../../../../engine/study/studies';
 
 /** What one sampler does with a message. `work` answers as a sound one does. */
 export type Manner = (message: ToSampler, work: () => void, die: () => void) => void;
 
 export interface Crew {
-  readonly ports: SweepPorts;
+  readonly ports: StudyPorts;
   /** Chunks that each sampler answered, in the order in which they were started. */
   readonly answered: number[];
   /** Messages handed out. */

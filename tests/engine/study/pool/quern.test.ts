@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { blocks } from '../../../../engine/blocks/registry';
-import type { Library } from '../../../../engine/sheet/build';
 import type { Document, SweepCell } from '../../../../engine/sheet/document';
 import { openText } from '../../../../engine/sheet/file';
 import { openLive, setLive } from '../../../../engine/sheet/live';
 import { cellsOf } from '../../../../engine/sheet/sheets';
+import type { Library } from '../../../../engine/sheet/specs';
 import { library } from '../../../../engine/study/index';
 import { startEngine } from '../../../../engine/study/session';
 import { positions } from '../../../../engine/study/sweep/lattice';

@@ -37,8 +37,8 @@ function sheetWith(counts: readonly number[], wanted: readonly string[]): Docume
   if (!opened.ok) throw new Error(opened.message);
   const cell: SweepCell = {
     kind: 'trial_series',
-    id: 'bench',
-    name: 'bench',
+    id: 'speed',
+    name: 'speed',
     title: '',
     axes: counts.map((count, k) => ({ ...AXES[k]!, count })),
     wanted,
@@ -88,12 +88,12 @@ async function timeSweep(
     await engine.set([['tip_weight', `${12 + 0.01 * k} g`]]);
     const before = clock();
     let last: SweepProgress['state'] | undefined;
-    await engine.sweep({ sweep: 'bench' }, (p) => {
+    await engine.sweep({ sweep: 'speed' }, (p) => {
       last = p.state;
       watch?.(p);
     });
     times.push(clock() - before);
-    if (last !== 'done') throw new Error(`the bench's sweep ended as ${last}`);
+    if (last !== 'done') throw new Error(`the measured sweep ended as ${last}`);
   }
   return times;
 }

@@ -38,7 +38,7 @@ export function measureFlights(): FlightRate {
     while (passed < LASTS) {
       for (const design of designs) {
         solveFlight(design, room, x);
-        if (x.status !== 'settled') throw new Error(`a design of the bench doesn't fly: ${x.status}`);
+        if (x.status !== 'settled') throw new Error(`a design of the measurement doesn't fly: ${x.status}`);
       }
       solved += designs.length;
       passed = performance.now() - start;

@@ -10,8 +10,8 @@ import { onOneSheet } from '../engine/sheet/one-sheet';
 /** Engine station, line length and tip weight move the whole of parts, balance and flight. */
 const SWEEP: SweepCell = {
   kind: 'trial_series',
-  id: 'bench',
-  name: 'bench',
+  id: 'speed',
+  name: 'speed',
   title: '',
   axes: [
     { of: 'engine_station', low: '', high: '', count: 16 },

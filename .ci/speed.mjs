@@ -1,4 +1,4 @@
-// npm run bench: how many flights a second one core solves, what sweeps cost, and how soon the charts follow the hand.
+// npm run speed: how many flights a second one core solves, what sweeps cost, and how soon the charts follow the hand.
 import { cpus, loadavg } from 'node:os';
 import { buildIfStale } from './build.mjs';
 import { makeForNode } from './for-node.mjs';
@@ -13,28 +13,28 @@ console.log(
   `load of the machine before: ${load.toFixed(1)}${load > 0.5 ? '; others are at work on it, so times are longer than they need be' : ''}\n`,
 );
 
-const { measureFlights } = await import(await makeForNode('tests/bench/flight.ts'));
+const { measureFlights } = await import(await makeForNode('tests/speed/flight.ts'));
 const flights = measureFlights();
 console.log(
   `flight solutions from cold starts on one core: median ${whole(flights.perSecond)} a second, best ${whole(flights.best)} (aim 150 000), ${flights.steps.toFixed(1)} steps each`,
 );
 
-const { measureWindAndTank } = await import(await makeForNode('tests/bench/wind-and-tank.ts'));
+const { measureWindAndTank } = await import(await makeForNode('tests/speed/wind-and-tank.ts'));
 const { laps, surfaces } = measureWindAndTank();
 console.log(`laps in wind a second on one core: ${whole(laps)}; fuel surfaces: ${whole(surfaces)}`);
 
-const { measureSheet } = await import(await makeForNode('tests/bench/sheet.ts'));
+const { measureSheet } = await import(await makeForNode('tests/speed/sheet.ts'));
 const sheet = await measureSheet();
 console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms`);
 for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} moved: ${ms.toFixed(2)} ms`);
 for (const [name, count] of Object.entries(sheet.designs)) console.log(`  ${name}: ${whole(count)} designs a second`);
 
-const { measureAllocation } = await import(await makeForNode('tests/bench/allocation.ts'));
+const { measureAllocation } = await import(await makeForNode('tests/speed/allocation.ts'));
 console.log(`a design of a sweep leaves ${measureAllocation().toFixed(0)} bytes on the heap (aim 200)`);
 
 const sampler = await makeForNode('engine/sampler-node.ts');
 const { growthOf, measureAxes, measurePool, measureShare, measureSizes } = await import(
-  await makeForNode('tests/bench/sweeps.ts')
+  await makeForNode('tests/speed/sweeps.ts')
 );
 const { ms, efficiency } = await measurePool(sampler);
 console.log(
@@ -58,7 +58,7 @@ console.log(
 );
 
 if (buildIfStale() !== 0) process.exit(1);
-const { measureSlide } = await import('../tests/bench/slide.mjs');
+const { measureSlide } = await import('../tests/speed/slide.mjs');
 /** @type {readonly (readonly [variable: string, title?: string])[]} */
 const slides = [
   ['engine_station'],

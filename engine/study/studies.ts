@@ -6,32 +6,32 @@ import { type Plan, planFor, studyKinds } from './kinds/index';
 import { type PoolPorts, startPool } from './pool/pool';
 import { type Dependence, dependenceOf, sameDependence } from './run/depends';
 import { faultyProgress, type Gathered, type Gathering } from './run/gathering';
-import { type Running, type RunPorts, startRun } from './running';
+import { type Running, type RunPorts, startRun } from './start-run';
 import { planForBaseline } from './sweep/plan';
 import type { SweepRequest } from './told';
 
 /** What the place where the engine runs has to lend it. */
-export interface SweepPorts extends Omit<RunPorts, 'pool'> {
+export interface StudyPorts extends Omit<RunPorts, 'pool'> {
   /** Missing: everything is computed where the engine runs. */
   readonly pool?: PoolPorts;
 }
 
-/** What a sweep may be asked of: the design as it stands and, where there is one, its baseline. */
+/** What a study may be asked of: the design as it stands and, where there is one, its baseline. */
 interface Designs {
   readonly live: Live;
   readonly baseline: Live | undefined;
 }
 
-/** The sweeps of one engine: at most one run of each at a time. */
-export interface Sweeps {
+/** The studies of one engine: at most one run of each at a time. */
+export interface Studies {
   run(designs: Designs, revision: number, request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): void;
   stopAll(): void;
-  /** All rows of a sweep of this revision that has been computed to its end; undefined where there are none. */
+  /** All rows of a study of this revision that has been computed to its end; undefined where there are none. */
   rows(sweep: string, revision: number): Gathered | undefined;
 }
 
-/** A sweep that has been computed to its end. */
+/** A study that has been computed to its end. */
 interface Done {
   /** Undefined: it depends on more than can be compared. */
   readonly dependence: Dependence | undefined;
@@ -40,7 +40,7 @@ interface Done {
   revision: number;
 }
 
-export function startSweeps({ pool, ...ports }: SweepPorts): Sweeps {
+export function startStudies({ pool, ...ports }: StudyPorts): Studies {
   const runPorts: RunPorts = { ...ports, ...(pool && pool.size > 0 ? { pool: startPool(pool) } : {}) };
   /** The latest run of each request, and what the latest whole one gave. */
   const latest = new Map<string, Running>();

@@ -41,7 +41,7 @@ export function runBlock(
   for (const name of Object.keys(typed)) if (!(name in fields)) throw new RangeError(`there is no field ${name}`);
   const results: Record<string, number> = {};
   for (const [name, spec] of Object.entries(block.results)) {
-    if (isCurve(spec)) throw new RangeError('curves are not for this bench');
+    if (isCurve(spec)) throw new RangeError('curves can’t be set here');
     results[name] = place(Number.NaN);
   }
   const m = new Float64Array(start.length * stride).fill(Number.NaN);
