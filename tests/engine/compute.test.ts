@@ -44,7 +44,7 @@ describe('the command line', () => {
     expect(main([DEMO, '--set', 'engine.static_thrust=0.5 N', '--get', 'flight.pull'])).toBe(1);
     expect(out).toBe('');
     expect(err).toMatch(
-      /^flight\.pull has no answer\. The lines go slack: they are tight only above [\d.]+ m\/s, and there is not enough thrust/,
+      /^flight\.pull has no answer\. Too little thrust to fly level: at [\d.]+ m\/s, the best speed, [\d.]+ N are missing\./,
     );
   });
 
