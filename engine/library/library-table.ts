@@ -11,6 +11,8 @@ interface NumberColumn {
   readonly tradeUnit?: string;
   /** A row may leave it out: nobody has published or measured it. A field that names it then has its own default. */
   readonly mayBeBlank?: true;
+  /** Few rows have it: a blank one says nothing. */
+  readonly seldom?: true;
 }
 
 /** One of a list that every row gives; a field of a block that takes the same list can name it. */

@@ -16,6 +16,7 @@ interface ColumnTold {
   /** The value is the index of one of these. */
   readonly options?: readonly string[];
   readonly mayBeBlank?: boolean;
+  readonly seldom?: boolean;
 }
 
 /** A column that gives a number or an option, as a name that a formula can read. */

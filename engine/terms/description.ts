@@ -101,6 +101,8 @@ export interface ColumnDescription {
   readonly options?: readonly string[];
   /** A row may leave it out. */
   readonly mayBeBlank: boolean;
+  /** Few rows have it: a blank one says nothing. */
+  readonly seldom: boolean;
 }
 
 export interface RowDescription {

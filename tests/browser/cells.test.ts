@@ -11,7 +11,7 @@ beforeAll(async () => {
 const cell = (page: Page, name: string): Locator => page.locator(`#cell-${name}`);
 const balloon = (page: Page, name: string): Locator => cell(page, name).locator('.balloon');
 const order = (page: Page): Promise<string[]> =>
-  page.locator('main > article').evaluateAll((pieces) => pieces.map((piece) => piece.id.replace('cell-', '')));
+  page.locator('main article').evaluateAll((pieces) => pieces.map((piece) => piece.id.replace('cell-', '')));
 const focused = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const { activeElement: at } = document;

@@ -55,9 +55,9 @@ test('the whole job is done by keys alone', async () => {
 
   // The way past the words at the top.
   await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-  await tabTo('Go to the cells', 'Tab');
+  await tabTo('Go to the pieces', 'Tab');
   await page.keyboard.press('Enter');
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe('cells');
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('pieces');
 
   // A slide moves by arrows.
   const cg = await figure(page, 'balance.cg_x');
@@ -87,7 +87,9 @@ test('the whole job is done by keys alone', async () => {
   await expect.poll(() => page.locator('.chart-figures[open] td').count()).toBeGreaterThan(10);
 
   // A part is put on the scale.
-  await tabTo('3 Weights');
+  await tabTo(/^Sheet 1 of 3/, 'Shift+Tab');
+  await page.keyboard.press('Enter');
+  await tabTo('Weights');
   await page.keyboard.press('Enter');
   await tabTo('open Weight and balance');
   await page.keyboard.press('Enter');

@@ -18,7 +18,9 @@ export function numberTold(column: ColumnDescription, row: RowDescription, units
 /** "density 135 kg/m³, Young’s modulus not known" */
 export const numbersTold = (table: TableDescription, row: RowDescription, units: UnitSet): string =>
   table.columns
-    .map((column) => `${titleInside(column.title)} ${numberTold(column, row, units) ?? 'not known'}`)
+    .map((column) => ({ column, told: numberTold(column, row, units) }))
+    .filter(({ column, told }) => told !== undefined || !column.seldom)
+    .map(({ column, told }) => `${titleInside(column.title)} ${told ?? 'not known'}`)
     .join(', ');
 
 /** A title within a sentence: names of people keep their capital. */

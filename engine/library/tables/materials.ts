@@ -24,6 +24,7 @@ export const readMaterials = (file: string, content: string) =>
           dimension: PRESSURE,
           unit: 'GPa',
           mayBeBlank: true,
+          seldom: true,
         },
       },
     },

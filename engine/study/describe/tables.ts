@@ -17,6 +17,7 @@ export function describeTable(table: LibraryTable): TableDescription {
       ...column,
       tradeUnit: shownUnit(column.unit, 'inch_pound', column.tradeUnit),
       mayBeBlank: column.mayBeBlank ?? false,
+      seldom: column.seldom ?? false,
     })),
     rows: table.rows.map((row) => describeRow(row, table)),
   };
