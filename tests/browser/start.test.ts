@@ -98,7 +98,7 @@ describe.each([
     await form.getByLabel('Displacement').fill('2.5');
     await form.getByLabel('Displacement').press('Enter');
     await form
-      .getByText('Span: 12 m is not between 0.4 m and 2 m. Type the distance from wing tip to wing tip.')
+      .getByText('Span: 12 m is not between 0.2 m and 3 m. Type the distance from wing tip to wing tip.')
       .waitFor();
     await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).name)).toBe('span');
     expect(await form.getByLabel('Span').getAttribute('aria-invalid')).toBe('true');

@@ -1,6 +1,8 @@
 import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sheet/document';
 import { partsOf, STORE_SIDE } from './parts';
 import { layoutRules, massRules, propellerRules, type Rule, type Weighed } from './rules';
+import { around } from './slides';
+import { tailStock } from './tail-stock';
 import type { FirstDesignForm } from './told';
 
 /** What the trimming has found so far: texts of the variables that are set by it. */
@@ -74,8 +76,8 @@ const MOVING = {
 export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[] {
   const { drive } = form;
   const rules = [
-    propellerRules(drive, known.lap !== undefined),
-    layoutRules(drive),
+    propellerRules(form, known.lap !== undefined),
+    layoutRules(form),
     massRules(drive, form.weight, known.weighed),
   ] as const;
   return [
@@ -92,8 +94,8 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
       name: 'set_these',
       title: 'Set these',
       rows: [
-        variable('span', 'span', 'b', 'mm', form.span, '400 mm', '2000 mm', '5'),
-        variable('chord', 'mean chord', 'c', 'mm', form.chord, '60 mm', '500 mm', '1'),
+        variable('span', 'span', 'b', 'mm', form.span, ...around('span', form.span, '400 mm', '2000 mm'), '5'),
+        variable('chord', 'mean chord', 'c', 'mm', form.chord, ...around('chord', form.chord, '60 mm', '500 mm'), '1'),
         variable(
           'engine_station',
           `${drive} station`,
@@ -104,8 +106,24 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
           '-0.4 × chord',
           '1',
         ),
-        variable('tip_weight', 'tip weight', 'm_t', 'g', trim.tip_weight, '0 g', '80 g', '0.5'),
-        variable('line_length', 'line length', 'L', 'm', form.line_length, '5 m', '25 m', '0.05'),
+        variable(
+          'tip_weight',
+          'tip weight',
+          'm_t',
+          'g',
+          trim.tip_weight,
+          ...around('weight', trim.tip_weight, '0 g', '80 g'),
+          '0.5',
+        ),
+        variable(
+          'line_length',
+          'line length',
+          'L',
+          'm',
+          form.line_length,
+          ...around('line_length', form.line_length, '5 m', '25 m'),
+          '0.05',
+        ),
         variable('guide_x', 'leadout guide', 'x_g', 'mm', trim.guide_x, '0 mm', 'chord', '0.5'),
       ],
     },
@@ -116,19 +134,55 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
       title: drive === 'engine' ? 'Engine, and weights to balance with' : 'Motor, and weights to balance with',
       rows: [
         drive === 'engine'
-          ? variable('displacement', 'displacement', 'V_h', 'cm³', form.size, '0.3 cm³', '15 cm³', '0.1')
-          : variable('motor_power', 'electric power', 'P_el', 'W', form.size, '30 W', '1500 W', '5'),
-        variable('nose_weight', 'nose weight', 'm_n', 'g', trim.nose_weight, '0 g', '100 g', '0.5'),
-        variable('tail_weight', 'tail weight', 'm_b', 'g', trim.tail_weight, '0 g', '100 g', '0.5'),
+          ? variable(
+              'displacement',
+              'displacement',
+              'V_h',
+              'cm³',
+              form.size,
+              ...around('displacement', form.size, '0.3 cm³', '15 cm³'),
+              '0.1',
+            )
+          : variable(
+              'motor_power',
+              'electric power',
+              'P_el',
+              'W',
+              form.size,
+              ...around('motor_power', form.size, '30 W', '1500 W'),
+              '5',
+            ),
+        variable(
+          'nose_weight',
+          'nose weight',
+          'm_n',
+          'g',
+          trim.nose_weight,
+          ...around('weight', trim.nose_weight, '0 g', '100 g'),
+          '0.5',
+        ),
+        variable(
+          'tail_weight',
+          'tail weight',
+          'm_b',
+          'g',
+          trim.tail_weight,
+          ...around('weight', trim.tail_weight, '0 g', '100 g'),
+          '0.5',
+        ),
       ],
     },
+    tailStock(form.tail_stock),
     {
       kind: 'trial_series',
       id: 'c04',
       name: 'balance_sweep',
       title: `CG along the ${drive} station`,
       folded: true,
-      axes: [{ of: 'engine_station', low: '', high: '', count: 25 }],
+      axes: [
+        { of: 'engine_station', low: '', high: '', count: 25 },
+        { of: 'tail_stock', low: '', high: '', count: 3 },
+      ],
       wanted: ['balance.cg_share', 'balance.static_margin'],
     },
     {
@@ -140,7 +194,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
       series: 'balance_sweep',
       across: 'engine_station',
       up: ['balance.cg_share', 'balance.static_margin'],
-      lines: '',
+      lines: 'tail_stock',
     },
     {
       kind: 'trial_series',
@@ -186,6 +240,14 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
       ['1.5', ''],
       ['slack on the upwind side in a wind: shorter lines or more speed', ''],
     ),
+    check(
+      'c29',
+      'check_pitch',
+      'Speed under rpm × pitch',
+      'flight.pitch_speed_share',
+      ['', '100 %'],
+      ['', 'faster than the propeller screws itself forward: look at rpm, pitch and lap time'],
+    ),
     { kind: 'drawing', id: 'c11', name: 'sheet_drawing', title: 'Plan and side view' },
     {
       kind: 'note',
@@ -197,7 +259,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
     formula('c13', 'propeller_rules', `Propeller and thrust: common practice, no source`, rules[0]),
     formula('c14', 'layout_rules', 'Layout: common practice, no source', rules[1]),
     formula('c15', 'mass_rules', 'Weights: common practice, no source', rules[2]),
-    ...blocksOf(drive, known.lap),
+    ...blocksOf(form, known.lap),
     {
       kind: 'parts',
       id: 'c24',
@@ -221,7 +283,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
   ];
 }
 
-function blocksOf(drive: FirstDesignForm['drive'], lap: KnownLap | undefined): BlockCell[] {
+function blocksOf({ drive, line_count }: FirstDesignForm, lap: KnownLap | undefined): BlockCell[] {
   const mount = {
     station: 'engine_station',
     height: '0 mm',
@@ -305,7 +367,11 @@ function blocksOf(drive: FirstDesignForm['drive'], lap: KnownLap | undefined): B
       pivot_y: '-0.045 × span',
       bellcrank: 'max(40 mm, 0.075 × span)',
     }),
-    block('c22', 'lines', 'Lines', 'lines', { diameter: 'line_diameter', length: 'line_length' }),
+    block('c22', 'lines', 'Lines', 'lines', {
+      ...(line_count === '' ? {} : { count: line_count }),
+      diameter: 'line_diameter',
+      length: 'line_length',
+    }),
   ];
 }
 
@@ -332,6 +398,6 @@ function assumptionsOf(drive: FirstDesignForm['drive'], rules: readonly Rule[]):
       .filter((rule) => rule.says !== '')
       .map((rule) => `- ${rule.says}`)
       .join('\n'),
-    `Also: the inboard wing is 3 % longer than the outboard one, the chord tapers by an eighth, the section is symmetrical and 12 % thick. The station of the ${drive}, tip weight and leadout guide were then set so that the CG lies at a fifth of the mean chord, the wings are level and the nose points a little out.`,
+    `Also: the inboard wing is 3 % longer than the outboard one, the chord tapers by an eighth, the section is symmetrical and 12 % thick. Stabiliser and elevator are cut from the tail stock that is picked, painted with 60 g/m² on each face: balsa 5.5 % as thick as the tail is deep, a balsa core of 3.5 % between ply faces of 0.4 mm, or light ply of 3.3 %. The station of the ${drive}, tip weight and leadout guide were then set so that the CG lies at a fifth of the mean chord, the wings are level and the nose points a little out.`,
   ].join('\n\n');
 }

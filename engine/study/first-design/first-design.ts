@@ -1,9 +1,10 @@
+import { keptText } from '../../formula/index';
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { library } from '../library';
 import { sentenceOf } from '../run/cause';
 import { cellsOf, type Known, type Trim } from './cells';
-import { asked, inTradeUnits, readEntry } from './form';
+import { asked, inTradeUnits, propellerProblem, readEntry } from './form';
 import { flownAgain, knownOf } from './known';
 import { misfitsOf, type Sizes, WATTS } from './misfits';
 import { sheetsOf } from './sheets';
@@ -24,16 +25,19 @@ export function firstDesign(form: FirstDesignForm): FirstDesignAnswer {
 
 function readForm(form: FirstDesignForm): { ok: true; numbers: Numbers } | { ok: false; problems: FormProblem[] } {
   const size = sizeField(form);
-  const entries: readonly (readonly [FormField, string])[] = [
+  const entries: readonly (readonly [keyof typeof asked, string])[] = [
     ['span', form.span],
     ['chord', form.chord],
     [size, form.size],
     ['line_length', form.line_length],
+    ['line_diameter', form.line_diameter],
+    ['line_count', form.line_count],
     ['weight', form.weight],
     ['lap_time', form.lap_time],
   ];
   const numbers: Partial<Record<FormField, number>> = {};
-  const problems: FormProblem[] = [];
+  const propeller = propellerProblem(form.propeller);
+  const problems: FormProblem[] = propeller ? [propeller] : [];
   for (const [field, text] of entries) {
     const entry = readEntry(field, text);
     if (!entry.ok) problems.push({ field, message: entry.message });
@@ -42,7 +46,8 @@ function readForm(form: FirstDesignForm): { ok: true; numbers: Numbers } | { ok:
   return problems.length > 0 ? { ok: false, problems } : { ok: true, numbers };
 }
 
-const sizeField = (form: FirstDesignForm): FormField => (form.drive === 'engine' ? 'displacement' : 'motor_power');
+const sizeField = (form: FirstDesignForm): 'displacement' | 'motor_power' =>
+  form.drive === 'engine' ? 'displacement' : 'motor_power';
 
 /** What was not typed is taken by rules of thumb (common practice, no source). */
 function sizesOf(form: FirstDesignForm, numbers: Numbers): Sizes {
@@ -60,8 +65,7 @@ function sizesOf(form: FirstDesignForm, numbers: Numbers): Sizes {
 
 /** The form with every entry as a text with its unit, as it will stand in the sheet. */
 function completed(form: FirstDesignForm, sizes: Sizes): FirstDesignForm {
-  const withUnit = (field: FormField, text: string): string =>
-    text.trim() === '' || /\p{L}/u.test(text) ? text.trim() : `${text.trim()} ${asked[field].unit}`;
+  const withUnit = (field: keyof typeof asked, text: string): string => keptText(text.trim(), asked[field].unit, '');
   return {
     ...form,
     title: form.title.trim() || 'First design',
@@ -69,6 +73,9 @@ function completed(form: FirstDesignForm, sizes: Sizes): FirstDesignForm {
     chord: withUnit('chord', form.chord) || `${Math.round(sizes.chord * 1000)} mm`,
     size: withUnit(sizeField(form), form.size),
     line_length: withUnit('line_length', form.line_length) || `${sizes.lineLength.toFixed(1)} m`,
+    line_diameter: withUnit('line_diameter', form.line_diameter),
+    line_count: form.line_count.trim(),
+    propeller: form.propeller.trim(),
     weight: withUnit('weight', form.weight),
     lap_time: withUnit('lap_time', form.lap_time),
   };
@@ -146,6 +153,6 @@ function tooLight(typed: string, live: Live): FormProblem | undefined {
   const grams = (kilograms: number): string => `${Math.round(kilograms * 1000)} g`;
   return {
     field: 'weight',
-    message: `Weight: ${typed} is too little for an engine or motor of that size with gear and fittings, some ${grams(others)}, and ${grams(least)} or more of wing, fuselage and tail. Look at weight and size, or leave the weight blank for an estimate.`,
+    message: `Weight: ${typed} is too little for an engine or motor of that size with tail, gear and fittings, some ${grams(others)}, and ${grams(least)} or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.`,
   };
 }

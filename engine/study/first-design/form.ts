@@ -1,17 +1,19 @@
-import { readText } from '../../formula/index';
+import { readPropellerSize, readText } from '../../formula/index';
 import {
   type Dimension,
   describeDimension,
   LENGTH,
   MASS,
+  ONE,
   POWER,
   sameDimension,
   TIME,
   toSI,
   unitNamed,
   VOLUME,
+  withUnit,
 } from '../../units/index';
-import type { FormField } from './told';
+import type { FormField, FormProblem } from './told';
 
 interface Asked {
   readonly title: string;
@@ -24,13 +26,13 @@ interface Asked {
   readonly mend: string;
 }
 
-export const asked: Readonly<Record<FormField, Asked>> = {
+export const asked: Readonly<Record<Exclude<FormField, 'propeller'>, Asked>> = {
   span: {
     title: 'Span',
     dimension: LENGTH,
     unit: 'm',
-    low: 0.4,
-    high: 2,
+    low: 0.2,
+    high: 3,
     optional: false,
     mend: 'Type the distance from wing tip to wing tip.',
   },
@@ -38,8 +40,8 @@ export const asked: Readonly<Record<FormField, Asked>> = {
     title: 'Mean chord',
     dimension: LENGTH,
     unit: 'mm',
-    low: 60,
-    high: 500,
+    low: 30,
+    high: 800,
     optional: true,
     mend: 'Type the mean width of the wing, or leave it blank for a fifth of the span.',
   },
@@ -47,8 +49,8 @@ export const asked: Readonly<Record<FormField, Asked>> = {
     title: 'Engine',
     dimension: VOLUME,
     unit: 'cm³',
-    low: 0.3,
-    high: 15,
+    low: 0.1,
+    high: 30,
     optional: false,
     mend: 'Type the displacement; a 25 has 4.1 cm³.',
   },
@@ -56,8 +58,8 @@ export const asked: Readonly<Record<FormField, Asked>> = {
     title: 'Motor',
     dimension: POWER,
     unit: 'W',
-    low: 30,
-    high: 1500,
+    low: 5,
+    high: 4000,
     optional: false,
     mend: 'Type the electric power that the motor takes in flight.',
   },
@@ -65,17 +67,35 @@ export const asked: Readonly<Record<FormField, Asked>> = {
     title: 'Line length',
     dimension: LENGTH,
     unit: 'm',
-    low: 5,
-    high: 25,
+    low: 4,
+    high: 30,
     optional: true,
     mend: 'Type the length from grip to model, or leave it blank for one by the size of the engine.',
+  },
+  line_diameter: {
+    title: 'Line diameter',
+    dimension: LENGTH,
+    unit: 'mm',
+    low: 0.1,
+    high: 2,
+    optional: true,
+    mend: 'Type the diameter of one line, or leave it blank for one by the size of the engine.',
+  },
+  line_count: {
+    title: 'Lines',
+    dimension: ONE,
+    unit: '',
+    low: 1,
+    high: 4,
+    optional: true,
+    mend: 'Type how many lines, or leave it blank for two.',
   },
   weight: {
     title: 'Weight',
     dimension: MASS,
     unit: 'g',
-    low: 50,
-    high: 5000,
+    low: 20,
+    high: 10000,
     optional: true,
     mend: 'Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
   },
@@ -83,8 +103,8 @@ export const asked: Readonly<Record<FormField, Asked>> = {
     title: 'Lap time',
     dimension: TIME,
     unit: 's',
-    low: 1.5,
-    high: 12,
+    low: 1,
+    high: 20,
     optional: true,
     mend: 'Type the time of one level lap, or leave it blank if the model has not flown.',
   },
@@ -94,14 +114,30 @@ export type Read =
   | { readonly ok: true; readonly si: number | undefined }
   | { readonly ok: false; readonly message: string };
 
+/** The number that a text says in SI, whatever its size; NaN for none. */
+export function readAny(field: keyof typeof asked, text: string): number {
+  const { unit } = asked[field];
+  const read = readText(text, unit);
+  return read.ok && read.expression.kind === 'literal'
+    ? toSI(read.expression.number, read.expression.unit || unit)
+    : Number.NaN;
+}
+
+/** Why an entry is no size of a propeller; undefined where it is one or blank. */
+export function propellerProblem(text: string): FormProblem | undefined {
+  if (text.trim() === '' || readPropellerSize(text)) return undefined;
+  const message = `Propeller: "${text.trim()}" is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.`;
+  return { field: 'propeller', message };
+}
+
 /** Whether an entry was typed in inch-pound units. */
-export function inTradeUnits(field: FormField, text: string): boolean {
+export function inTradeUnits(field: keyof typeof asked, text: string): boolean {
   const read = readText(text, asked[field].unit);
   return read.ok && read.expression.kind === 'literal' && unitNamed(read.expression.unit)?.system === 'inch_pound';
 }
 
 /** Reads one entry: a number with a unit, or a bare number in the unit of the entry. */
-export function readEntry(field: FormField, text: string): Read {
+export function readEntry(field: keyof typeof asked, text: string): Read {
   const { title, dimension, unit, low, high, optional, mend } = asked[field];
   const refuse = (what: string): Read => ({ ok: false, message: `${title}: ${what} ${mend}` });
   if (text.trim() === '') return optional ? { ok: true, si: undefined } : refuse('nothing is typed.');
@@ -114,7 +150,8 @@ export function readEntry(field: FormField, text: string): Read {
   }
   const si = toSI(found.number, found.unit || unit);
   if (si < toSI(low, unit) || si > toSI(high, unit)) {
-    return refuse(`${text.trim()} is not between ${low} ${unit} and ${high} ${unit}.`);
+    return refuse(`${text.trim()} is not between ${withUnit(String(low), unit)} and ${withUnit(String(high), unit)}.`);
   }
+  if (field === 'line_count' && !Number.isInteger(si)) return refuse(`${text.trim()} is not a whole number.`);
   return { ok: true, si };
 }

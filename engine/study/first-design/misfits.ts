@@ -17,10 +17,11 @@ const REACH = 1.1;
 const CM3 = 1e-6;
 
 /** Limits of what goes together (common practice, no source). */
-const ASPECT = [2.5, 9] as const;
-const AREA_PER_DISPLACEMENT = [1.6e-2 / CM3, 11e-2 / CM3] as const;
-const LINE_PER_SPAN = [6, 40] as const;
-const PULL_PER_WEIGHT = [1.2, 10] as const;
+const ASPECT = [2, 16] as const;
+const AREA_PER_DISPLACEMENT = [0.8e-2 / CM3, 20e-2 / CM3] as const;
+const LINE_PER_SPAN = [4, 60] as const;
+/** From lines that hardly hang straight to a racer at its fastest. */
+const PULL_PER_WEIGHT = [1.1, 50] as const;
 
 const round = (x: number, digits = 3): string => String(Number(x.toPrecision(digits)));
 

@@ -13,25 +13,41 @@ export const STORE_SIDE = '0.0275 × chord + 0.36 × store_size';
 
 const MIDDLE = '(wing.outboard_span - wing.inboard_span) ÷ 2';
 
+/** A share of the tail's area, cut from the tail stock and painted on both faces. */
+const tailPart = (name: string, title: string, share: number, x: string): Part => ({
+  name,
+  title,
+  shape: 'stack',
+  fields: {
+    stack: 'tail_stock',
+    area: `${share} × tail_area`,
+    coat: '60 g/m²',
+    coats_area: `2 × ${share} × tail_area`,
+    x,
+    y: '0 mm',
+    z: '0 mm',
+    size_x: `${share} × tail_chord`,
+    size_y: 'tail_span',
+  },
+});
+
 /** Estimates of all parts, to be replaced by what is weighed. */
 export function partsOf(drive: FirstDesignForm['drive']): Part[] {
   return [
-    point('wing_part', 'Wing, covered', '0.46 × airframe_mass', '0.45 × chord', {
+    point('wing_part', 'Wing, covered', '0.5 × airframe_mass', '0.45 × chord', {
       y: MIDDLE,
       size_x: '0.9 × chord',
       size_y: 'span',
       size_z: '0.1 × chord',
     }),
-    point('fuselage', 'Fuselage, painted', '0.42 × airframe_mass', 'nose + 0.38 × (tail_end - nose)', {
+    point('fuselage', 'Fuselage, painted', '0.46 × airframe_mass', 'nose + 0.38 × (tail_end - nose)', {
       size_x: 'tail_end - nose',
       size_y: '0.055 × chord',
       size_z: '0.8 × body_depth',
     }),
-    point('stabiliser', 'Stabiliser and elevator', '0.09 × airframe_mass', 'tail_edge + 0.45 × tail_chord', {
-      size_x: 'tail_chord',
-      size_y: 'tail_span',
-    }),
-    point('fin', 'Fin and rudder', '0.03 × airframe_mass', 'tail_end - 0.5 × fin_side', {
+    tailPart('stabiliser', 'Stabiliser', 0.62, 'tail_edge + 0.31 × tail_chord'),
+    tailPart('elevator', 'Elevator', 0.38, 'tail_edge + 0.81 × tail_chord'),
+    point('fin', 'Fin and rudder', '0.04 × airframe_mass', 'tail_end - 0.5 × fin_side', {
       z: '0.12 × chord + 0.5 × fin_side',
       size_x: 'fin_side',
       size_z: 'fin_side',

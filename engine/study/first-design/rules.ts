@@ -1,3 +1,5 @@
+import { readPropellerSize } from '../../formula/index';
+import { readAny } from './form';
 import type { FirstDesignForm } from './told';
 
 /** One size of a first design, worked out in the sheet itself from what a person knows of the model. Common practice, no source. */
@@ -24,7 +26,8 @@ const size = (drive: Drive): string => (drive === 'engine' ? 'displacement' : 'l
 /** Rpm in flight that a propeller is taken to turn when nothing is timed. */
 const TURNS = '2 × pi × 43.4 m/s ÷ propeller_diameter';
 
-export function propellerRules(drive: Drive, timed: boolean): readonly Rule[] {
+export function propellerRules({ drive, propeller }: FirstDesignForm, timed: boolean): readonly Rule[] {
+  const known = readPropellerSize(propeller);
   const motor: Rule = {
     name: 'like_displacement',
     text: '4.1 cm³ × motor_power ÷ 370 W',
@@ -33,51 +36,69 @@ export function propellerRules(drive: Drive, timed: boolean): readonly Rule[] {
   };
   return [
     ...(drive === 'motor' ? [motor] : []),
-    {
-      name: 'propeller_diameter',
-      text: `9 in × (${size(drive)} ÷ 4.1 cm³)^(1 ÷ 3)`,
-      unit: 'mm',
-      says: 'Propeller: 9 in at 4.1 cm³, with the cube root of the displacement.',
-    },
-    ...(timed ? timedRules : guessedRules),
-    {
-      name: 'propeller_pitch',
-      text: 'wanted_speed ÷ 0.85 × 2 × pi ÷ shaft_speed',
-      unit: 'mm',
-      says: 'Pitch: the model flies at 0.85 × rpm × pitch.',
-    },
+    known
+      ? { name: 'propeller_diameter', text: known.diameter, unit: 'mm', says: `Propeller: ${propeller} as typed.` }
+      : {
+          name: 'propeller_diameter',
+          text: `9 in × (${size(drive)} ÷ 4.1 cm³)^(1 ÷ 3)`,
+          unit: 'mm',
+          says: 'Propeller: 9 in at 4.1 cm³, with the cube root of the displacement.',
+        },
+    ...(timed ? timedRules(known !== undefined) : guessedRules(known !== undefined)),
+    known
+      ? { name: 'propeller_pitch', text: known.pitch, unit: 'mm', says: '' }
+      : {
+          name: 'propeller_pitch',
+          text: 'wanted_speed ÷ 0.85 × 2 × pi ÷ shaft_speed',
+          unit: 'mm',
+          says: 'Pitch: the model flies at 0.85 × rpm × pitch.',
+        },
     ...(timed ? [] : [staticThrust]),
   ];
 }
 
-const guessedRules: readonly Rule[] = [
+const guessedRules = (propellerKnown: boolean): readonly Rule[] => [
   {
     name: 'shaft_speed',
     text: TURNS,
     unit: 'rpm',
     says: 'Rpm in flight: 11 400 with 9 in, the smaller the propeller the faster.',
   },
-  {
-    name: 'wanted_speed',
-    text: 'sqrt(2.8 × 9.81 m/s² × (line_length + 1.1 m))',
-    unit: 'm/s',
-    says: 'Speed for which the pitch is taken: pull in flight 2.8 times the weight.',
-  },
+  propellerKnown
+    ? {
+        name: 'wanted_speed',
+        text: '0.85 × shaft_speed ÷ (2 × pi) × propeller_pitch',
+        unit: 'm/s',
+        says: 'Speed that the propeller is made for: 0.85 × rpm × pitch.',
+      }
+    : {
+        name: 'wanted_speed',
+        text: 'sqrt(2.8 × 9.81 m/s² × (line_length + 1.1 m))',
+        unit: 'm/s',
+        says: 'Speed for which the pitch is taken: pull in flight 2.8 times the weight.',
+      },
 ];
 
-const timedRules: readonly Rule[] = [
+const timedRules = (propellerKnown: boolean): readonly Rule[] => [
   {
     name: 'wanted_speed',
     text: '2 × pi × sqrt((engine.known_radius + engine.known_arm)^2 - engine.known_height^2) ÷ engine.lap_time',
     unit: 'm/s',
-    says: 'Speed for which the pitch is taken: that of the timed lap.',
+    says: `Speed ${propellerKnown ? 'that rpm follow from' : 'for which the pitch is taken'}: that of the timed lap.`,
   },
-  {
-    name: 'shaft_speed',
-    text: `max(${TURNS}, wanted_speed ÷ 0.85 × 2 × pi ÷ propeller_diameter)`,
-    unit: 'rpm',
-    says: 'Rpm in flight: 11 400 with 9 in, the smaller the propeller the faster; faster still where the pitch would be more than the diameter. A tachometer tells it better.',
-  },
+  propellerKnown
+    ? {
+        name: 'shaft_speed',
+        text: 'wanted_speed ÷ 0.85 × 2 × pi ÷ propeller_pitch',
+        unit: 'rpm',
+        says: 'Rpm in flight: the timed lap was flown at 0.85 × rpm × pitch. A tachometer tells it better.',
+      }
+    : {
+        name: 'shaft_speed',
+        text: `max(${TURNS}, wanted_speed ÷ 0.85 × 2 × pi ÷ propeller_diameter)`,
+        unit: 'rpm',
+        says: 'Rpm in flight: 11 400 with 9 in, the smaller the propeller the faster; faster still where the pitch would be more than the diameter. A tachometer tells it better.',
+      },
 ];
 
 const staticThrust: Rule = {
@@ -87,7 +108,7 @@ const staticThrust: Rule = {
   says: 'Static thrust: 10 N from 9 in at 11 400 rpm, by the law of similar propellers. A spring scale tells it better.',
 };
 
-export function layoutRules(drive: Drive): readonly Rule[] {
+export function layoutRules({ drive, line_diameter, line_count }: FirstDesignForm): readonly Rule[] {
   return [
     { name: 'wing_area', text: 'span × chord', unit: 'dm²', says: 'Wing area: span × mean chord.' },
     {
@@ -141,14 +162,25 @@ export function layoutRules(drive: Drive): readonly Rule[] {
       unit: 'mm',
       says: 'Wheels: the axle half a propeller below the thrust line, 0.08 chords ahead of the wing.',
     },
-    {
-      name: 'line_diameter',
-      text: `${size(drive)} < 1.2 cm³ ? 0.25 mm : ${size(drive)} < 2.2 cm³ ? 0.30 mm : ${size(drive)} < 7 cm³ ? 0.38 mm : 0.46 mm`,
-      unit: 'mm',
-      says: 'Lines: two of stranded steel, 0.25 mm up to 1.2 cm³, 0.30 mm up to 2.2 cm³, 0.38 mm up to 7 cm³, else 0.46 mm. The rule book of your class decides.',
-    },
+    line_diameter === ''
+      ? usualLines(drive, line_count)
+      : {
+          name: 'line_diameter',
+          text: line_diameter,
+          unit: 'mm',
+          says: `Lines: ${countOf(line_count)} of stranded steel, ${line_diameter} as typed.`,
+        },
   ];
 }
+
+const countOf = (count: string): string => (count === '' ? 'two' : count);
+
+const usualLines = (drive: Drive, count: string): Rule => ({
+  name: 'line_diameter',
+  text: `${size(drive)} < 1.2 cm³ ? 0.25 mm : ${size(drive)} < 2.2 cm³ ? 0.30 mm : ${size(drive)} < 7 cm³ ? 0.38 mm : 0.46 mm`,
+  unit: 'mm',
+  says: `Lines: ${countOf(count)} of stranded steel, 0.25 mm up to 1.2 cm³, 0.30 mm up to 2.2 cm³, 0.38 mm up to 7 cm³, else 0.46 mm. The rule book of your class decides.`,
+});
 
 export function massRules(drive: Drive, weight: string, weighed: Weighed | undefined): readonly Rule[] {
   const engine: readonly Rule[] = [
@@ -214,13 +246,14 @@ export function massRules(drive: Drive, weight: string, weighed: Weighed | undef
 function airframeRule(drive: Drive, weight: string, weighed: Weighed | undefined): Rule {
   const name = 'airframe_mass';
   const unit = 'g';
-  const shares = '46 % of it wing, 42 % fuselage, 9 % stabiliser and elevator, 3 % fin.';
+  const shares =
+    '50 % of it wing, 46 % fuselage, 4 % fin and rudder. Stabiliser and elevator weigh what their stock does.';
   if (weight === '') {
     return {
       name,
-      text: '2000 g/m² × wing_area × (wing_area ÷ 22 dm²)^0.3',
+      text: '1820 g/m² × wing_area × (wing_area ÷ 22 dm²)^0.3',
       unit,
-      says: `Wing, fuselage and tail with glue and finish: 20 g a square decimetre at 22 dm², a little more on a larger wing; ${shares}`,
+      says: `Wing, fuselage and fin with glue and finish: 18.2 g a square decimetre at 22 dm², a little more on a larger wing; ${shares}`,
     };
   }
   if (weighed) {
@@ -228,11 +261,11 @@ function airframeRule(drive: Drive, weight: string, weighed: Weighed | undefined
       name,
       text: `(${weighed.mass} - ${weighed.others}) × (wing_area ÷ ${weighed.area})^1.3`,
       unit,
-      says: `Wing, fuselage and tail with glue and finish: ${weighed.mass} as weighed, less ${weighed.others} of all other parts when the design was begun; from ${weighed.area} on it grows with the wing. What is set, changed or weighed from now on adds to it. ${shares[0]!.toUpperCase()}${shares.slice(1)}`,
+      says: `Wing, fuselage and fin with glue and finish: ${weighed.mass} as weighed, less ${weighed.others} of all other parts when the design was begun; from ${weighed.area} on it grows with the wing. What is set, changed or weighed from now on adds to it. ${shares[0]!.toUpperCase()}${shares.slice(1)}`,
     };
   }
   // While the design is being trimmed, tip, nose and tail weight are part of what was weighed.
-  return { name, text: `${weight} - (${othersOf(drive).join(' + ')})`, unit, says: '' };
+  return { name, text: `${readAny('weight', weight) * 1000} g - (${othersOf(drive).join(' + ')})`, unit, says: '' };
 }
 
 /** Names of all weights beside the airframe, without fuel. */
@@ -241,6 +274,8 @@ export const othersOf = (drive: Drive): readonly string[] => [
   'propeller_mass',
   'controls_mass',
   'gear_mass',
+  'parts.stabiliser.mass',
+  'parts.elevator.mass',
   'tip_weight',
   'nose_weight',
   'tail_weight',

@@ -8,13 +8,31 @@ export interface FirstDesignForm {
   readonly chord: string;
   /** Displacement of the engine, or electric power of the motor. */
   readonly size: string;
+  /** Diameter and pitch as marked: 9x6. */
+  readonly propeller: string;
   readonly line_length: string;
+  readonly line_diameter: string;
+  readonly line_count: string;
   /** Ready to fly, tank empty. */
   readonly weight: string;
   readonly lap_time: string;
+  readonly tail_stock: TailStock;
 }
 
-export type FormField = 'span' | 'chord' | 'displacement' | 'motor_power' | 'line_length' | 'weight' | 'lap_time';
+/** What stabiliser and elevator are cut from. */
+export type TailStock = 'balsa' | 'balsa_ply' | 'light_ply';
+
+export type FormField =
+  | 'span'
+  | 'chord'
+  | 'displacement'
+  | 'motor_power'
+  | 'propeller'
+  | 'line_length'
+  | 'line_diameter'
+  | 'line_count'
+  | 'weight'
+  | 'lap_time';
 
 export interface FormProblem {
   readonly field: FormField;

@@ -156,7 +156,11 @@ test('a first design is opened as a design of its own; a form that is refused op
     size: '',
     line_length: '',
     weight: '',
+    propeller: '',
+    line_diameter: '',
+    line_count: '',
     lap_time: '',
+    tail_stock: 'balsa',
   } as const;
   const problem = { field: 'span', message: 'Span: nothing is typed.' } as const;
   firstDesign.mockResolvedValueOnce({ ok: false, problems: [problem] });

@@ -4,7 +4,7 @@ import type { FirstDesignForm, FormField, FormProblem } from '../../../engine/in
 import { useDesigns } from '../../store/designs';
 
 interface Entry {
-  readonly name: Exclude<keyof FirstDesignForm, 'title' | 'drive'>;
+  readonly name: Exclude<keyof FirstDesignForm, 'title' | 'drive' | 'tail_stock'>;
   readonly field: FormField;
   readonly label: string;
   readonly hint: string;
@@ -13,7 +13,7 @@ interface Entry {
 }
 
 const SIZES = {
-  engine: { name: 'size', field: 'displacement', label: 'Displacement', hint: 'as 4.1 cm³ or 0.25 in³' },
+  engine: { name: 'size', field: 'displacement', label: 'Displacement', hint: 'as 4.1 cm³, .25 cu in or a 25' },
   motor: { name: 'size', field: 'motor_power', label: 'Electric power in flight', hint: 'as 370 W' },
 } as const satisfies Record<FirstDesignForm['drive'], Entry>;
 
@@ -21,7 +21,14 @@ const WING: readonly Entry[] = [
   { name: 'span', field: 'span', label: 'Span', hint: 'as 1 m or 40 in' },
   { name: 'chord', field: 'chord', label: 'Mean chord', hint: 'as 200 mm', blank: 'a fifth of the span' },
 ];
-const FLYING: readonly Entry[] = [
+const PROPELLER: Entry = {
+  name: 'propeller',
+  field: 'propeller',
+  label: 'Propeller',
+  hint: 'as 9x6',
+  blank: 'by the size of the engine',
+};
+const LINES: readonly Entry[] = [
   {
     name: 'line_length',
     field: 'line_length',
@@ -29,6 +36,16 @@ const FLYING: readonly Entry[] = [
     hint: 'as 18.3 m or 60 ft',
     blank: 'by the size of the engine',
   },
+  {
+    name: 'line_diameter',
+    field: 'line_diameter',
+    label: 'Line diameter',
+    hint: 'as 0.38 mm or .015 in',
+    blank: 'by the size of the engine',
+  },
+  { name: 'line_count', field: 'line_count', label: 'How many lines', hint: 'as 2', blank: 'two' },
+];
+const KNOWN: readonly Entry[] = [
   {
     name: 'weight',
     field: 'weight',
@@ -39,6 +56,12 @@ const FLYING: readonly Entry[] = [
   { name: 'lap_time', field: 'lap_time', label: 'Lap time', hint: 'if it has flown, as 4.9 s', blank: 'not flown yet' },
 ];
 
+const STOCKS = [
+  ['balsa', 'balsa'],
+  ['balsa_ply', 'balsa with ply faces'],
+  ['light_ply', 'light ply'],
+] as const satisfies readonly (readonly [FirstDesignForm['tail_stock'], string])[];
+
 const NOTHING: FirstDesignForm = {
   title: '',
   drive: 'engine',
@@ -47,7 +70,11 @@ const NOTHING: FirstDesignForm = {
   size: '',
   line_length: '',
   weight: '',
+  propeller: '',
+  line_diameter: '',
+  line_count: '',
   lap_time: '',
+  tail_stock: 'balsa',
 };
 
 /** The short form from which a first design is made: a sheet that flies, with every assumption in it, to be corrected. */
@@ -127,11 +154,34 @@ export function FirstDesign({ onClose }: { onClose: () => void }) {
               </label>
             ))}
           </p>
-          {entries([SIZES[form.value.drive]])}
+          {entries([SIZES[form.value.drive], PROPELLER])}
         </fieldset>
         <fieldset>
-          <legend>Flying</legend>
-          {entries(FLYING)}
+          <legend>Lines</legend>
+          {entries(LINES)}
+        </fieldset>
+        <fieldset>
+          <legend>Tail stock</legend>
+          <p class="form-choice">
+            {STOCKS.map(([name, words]) => (
+              <label key={name}>
+                <input
+                  type="radio"
+                  name="tail_stock"
+                  value={name}
+                  checked={form.value.tail_stock === name}
+                  onChange={() => {
+                    form.value = { ...form.value, tail_stock: name };
+                  }}
+                />{' '}
+                {words}
+              </label>
+            ))}
+          </p>
+        </fieldset>
+        <fieldset>
+          <legend>Weighed and timed</legend>
+          {entries(KNOWN)}
         </fieldset>
         <p class="commands">
           <button type="submit" class="word" aria-disabled={busy.value}>

@@ -19,7 +19,11 @@ const blank: FirstDesignForm = {
   size: '4.1 cm³',
   line_length: '',
   weight: '',
+  propeller: '',
+  line_diameter: '',
+  line_count: '',
   lap_time: '',
+  tail_stock: 'balsa',
 };
 const BEGUN: readonly Partial<FirstDesignForm>[] = [
   {},

@@ -15,7 +15,11 @@ const blank: FirstDesignForm = {
   size: '4.1 cm³',
   line_length: '',
   weight: '',
+  propeller: '',
+  line_diameter: '',
+  line_count: '',
   lap_time: '',
+  tail_stock: 'balsa',
 };
 const made = (form: Partial<FirstDesignForm>) => {
   const answer = firstDesign({ ...blank, ...form });
@@ -165,15 +169,31 @@ test.each<[Partial<FirstDesignForm>, string]>([
   [{ span: '' }, 'span | Span: nothing is typed. Type the distance from wing tip to wing tip.'],
   [{ span: 'wide' }, 'span | Span: "wide" is not a number with a unit. Type the distance from wing tip to wing tip.'],
   [{ span: '850 g' }, 'span | Span: "850 g" is a mass, not a length. Type the distance from wing tip to wing tip.'],
-  [{ span: '12 m' }, 'span | Span: 12 m is not between 0.4 m and 2 m. Type the distance from wing tip to wing tip.'],
+  [{ span: '12 m' }, 'span | Span: 12 m is not between 0.2 m and 3 m. Type the distance from wing tip to wing tip.'],
   [{ span: '-1 m' }, 'span | Span: "-1 m" is not a number with a unit. Type the distance from wing tip to wing tip.'],
   [
-    { size: '25' },
-    'displacement | Engine: 25 is not between 0.3 cm³ and 15 cm³. Type the displacement; a 25 has 4.1 cm³.',
+    { size: '40' },
+    'displacement | Engine: 40 is not between 0.1 cm³ and 30 cm³. Type the displacement; a 25 has 4.1 cm³.',
   ],
   [
     { line_length: '50 m' },
-    'line_length | Line length: 50 m is not between 5 m and 25 m. Type the length from grip to model, or leave it blank for one by the size of the engine.',
+    'line_length | Line length: 50 m is not between 4 m and 30 m. Type the length from grip to model, or leave it blank for one by the size of the engine.',
+  ],
+  [
+    { propeller: 'nine' },
+    'propeller | Propeller: "nine" is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.',
+  ],
+  [
+    { line_count: '2.5' },
+    'line_count | Lines: 2.5 is not a whole number. Type how many lines, or leave it blank for two.',
+  ],
+  [
+    { line_count: '6' },
+    'line_count | Lines: 6 is not between 1 and 4. Type how many lines, or leave it blank for two.',
+  ],
+  [
+    { line_diameter: '3 mm' },
+    'line_diameter | Line diameter: 3 mm is not between 0.1 mm and 2 mm. Type the diameter of one line, or leave it blank for one by the size of the engine.',
   ],
   [
     { weight: '850 mm' },
@@ -181,35 +201,35 @@ test.each<[Partial<FirstDesignForm>, string]>([
   ],
   [
     { lap_time: '0.2 s' },
-    'lap_time | Lap time: 0.2 s is not between 1.5 s and 12 s. Type the time of one level lap, or leave it blank if the model has not flown.',
+    'lap_time | Lap time: 0.2 s is not between 1 s and 20 s. Type the time of one level lap, or leave it blank if the model has not flown.',
   ],
   [
     { drive: 'motor', size: '' },
     'motor_power | Motor: nothing is typed. Type the electric power that the motor takes in flight.',
   ],
   [
-    { chord: '450 mm' },
-    'chord | Mean chord: the span is 2.22 times the chord, and 2.5 to 9 times is taken. Look at span and chord.',
+    { chord: '600 mm' },
+    'chord | Mean chord: the span is 1.67 times the chord, and 2 to 16 times is taken. Look at span and chord.',
   ],
   [
     { size: '0.8 cm³' },
-    'displacement | Engine: for a wing of 20 dm² from 1.8 cm³ to 13 cm³ is taken, and 0.8 cm³ was typed. Look at engine, span and chord.',
+    'displacement | Engine: for a wing of 20 dm² from 1 cm³ to 25 cm³ is taken, and 0.8 cm³ was typed. Look at engine, span and chord.',
   ],
   [
     { drive: 'motor', size: '50 W' },
-    'motor_power | Motor: for a wing of 20 dm² from 160 W to 1100 W is taken, and 50 W was typed. Look at motor, span and chord.',
+    'motor_power | Motor: for a wing of 20 dm² from 90 W to 2300 W is taken, and 50 W was typed. Look at motor, span and chord.',
   ],
   [
-    { line_length: '5 m' },
-    'line_length | Line length: the lines are 5 times the span, and 6 to 40 times is taken. Look at line length and span.',
+    { line_length: '4 m', span: '1.25 m' },
+    'line_length | Line length: the lines are 3.2 times the span, and 4 to 60 times is taken. Look at line length and span.',
   ],
   [
     { lap_time: '10 s' },
-    'lap_time | Lap time: 10 s on these lines is 12 m/s and a pull of 0.78 times the weight; 2.8 to 8.1 s is taken. Look at lap time and line length.',
+    'lap_time | Lap time: 10 s on these lines is 12 m/s and a pull of 0.78 times the weight; 1.2 to 8.4 s is taken. Look at lap time and line length.',
   ],
   [
     { weight: '300 g' },
-    'weight | Weight: 300 g is too little for an engine or motor of that size with gear and fittings, some 354 g, and 100 g or more of wing, fuselage and tail. Look at weight and size, or leave the weight blank for an estimate.',
+    'weight | Weight: 300 g is too little for an engine or motor of that size with tail, gear and fittings, some 383 g, and 100 g or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.',
   ],
 ])('%j is refused at its entry', (form, sentence) => {
   expect(problems(form)).toEqual([sentence]);

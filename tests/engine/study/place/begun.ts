@@ -11,7 +11,11 @@ const form = (more: Partial<FirstDesignForm>): FirstDesignForm => ({
     size: '4 cm³',
     line_length: '',
     weight: '',
+    propeller: '',
+    line_diameter: '',
+    line_count: '',
     lap_time: '',
+    tail_stock: 'balsa',
   },
   ...more,
 });
