@@ -3,7 +3,7 @@ import { findRoot } from '../../numerics/index';
 const TURN = 2 * Math.PI;
 
 /** One way to come to rest at the goal: azimuth of shutting off, and the whole angle from there to the stop, rad. */
-export interface ShutOff {
+interface ShutOff {
   readonly azimuth: number;
   readonly whole: number;
 }
