@@ -98,13 +98,19 @@ export {
   fuelFlow,
   type Motor,
   motorCurrent,
+  motorRunning,
   motorTorque,
+  type Running,
+  readRunning,
+  runsTooFast,
   shaftSpeedAt,
   TORQUE_SHARE_AT_REST,
   type TorqueCurve,
   type TwoStrokePoints,
   tachometerTorque,
+  tellSlope,
   throttleFor,
+  twoStrokeRunning,
   twoStrokeTorque,
 } from './engines/index';
 export {
@@ -170,7 +176,14 @@ export {
 } from './line-shape/index';
 export { lineStretch, linesMass, linesPressDown, pullAtHandle, stretchAngle } from './lines';
 export { FOLD_NAMES, foldParts, momentsAboutCg } from './mass';
-export { type LapPower, lapPower, type TimedLap, thrustAtPower } from './measured-lap';
+export {
+  type LapPower,
+  lapPower,
+  PITCH_SPEED_SHARE,
+  shaftSpeedOfLap,
+  type TimedLap,
+  thrustAtPower,
+} from './measured-lap';
 export { moistAirDensity, saturationPressure } from './moist-air';
 export {
   AT_MASS_SPREAD,
@@ -220,6 +233,7 @@ export {
   setAnnulus,
   shapedPropeller,
   solveAnnulus,
+  stillTorque,
   THRUST_BAND,
   TIP_THICKNESS,
   type Tuning,

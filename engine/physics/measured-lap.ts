@@ -72,6 +72,13 @@ export function lapPower(lap: TimedLap): LapPower {
   return { speed, thrust, usefulPower: thrust * speed, idealPower: thrust * (speed + induced) };
 }
 
+/** Share of rpm × pitch that models fly at: common practice, no source. */
+export const PITCH_SPEED_SHARE = 0.85;
+
+/** Ω = 2π V/(0.85 p): shaft speed (rad/s) of a propeller of pitch p (m) at the airspeed V (m/s), where nobody read it. Common practice, no source. */
+export const shaftSpeedOfLap = (speed: number, pitch: number): number =>
+  (2 * Math.PI * nonNegative('airspeed', speed)) / (PITCH_SPEED_SHARE * positive('pitch', pitch));
+
 const inflow = (thrust: number, speed: number, density: number, diameter: number): number =>
   -speed / 2 + Math.sqrt((speed * speed) / 4 + thrust / (2 * density * discArea(diameter)));
 

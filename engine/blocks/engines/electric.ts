@@ -1,4 +1,4 @@
-import { motorCurrent, motorTorque, throttleFor } from '../../physics/index';
+import { motorCurrent, motorRunning, motorTorque, throttleFor } from '../../physics/index';
 import { CHARGE, CURRENT, RATE, RESISTANCE, SPEED_PER_VOLTAGE, TIME, VOLTAGE } from '../../units/index';
 import { air } from '../air/index';
 import { block, type Field } from '../block';
@@ -16,8 +16,6 @@ const MEASURED = 'By the constants of the motor. What the charger puts back is b
 /** The true use of charge lies within these factors: guesses. */
 const MEASURED_SPREAD = 1.05;
 const COMPUTED_SPREAD = 1.25;
-/** Slowest running over idling: a stalled motor burns. */
-const SLOWEST = 0.05;
 
 /** Electric motor by its three constants, with its pack. */
 export const electric = block({
@@ -162,11 +160,9 @@ export const electric = block({
     const [putBack, time] = [m[f.charge_put_back + i]!, m[f.charge_time + i]!];
     if (Number.isNaN(putBack) !== Number.isNaN(time)) return 'half_measured';
     const governed = m[f.governed_speed + i]!;
-    const idle = motor.speedPerVolt * motor.voltage;
     const drive = {
       torque: (speed: number): number => motorTorque(motor, speed),
-      slowest: SLOWEST * idle,
-      fastest: 1.5 * idle,
+      ...motorRunning(motor),
     };
     const hold = Number.isNaN(governed) ? Number.POSITIVE_INFINITY : governed;
     const wrong = writeDrive(m, f.propeller, r, i, stride, m[f.air.density + i]!, drive, hold);
@@ -186,12 +182,7 @@ export const electric = block({
     m[r.tank_volume + i] = 0;
     m[r.pack_charge + i] = m[f.capacity + i]! * m[f.usable_share + i]!;
     m[r.flow_spread + i] = measured ? MEASURED_SPREAD : COMPUTED_SPREAD;
-    const { propeller } = f;
-    writePlace(m, f, r, i, {
-      diameter: m[propeller.diameter + i]!,
-      pitch: m[propeller.pitch + i]!,
-      inertia: m[propeller.inertia + i]!,
-    });
+    writePlace(m, f, r, i);
     return undefined;
   },
   draw: (m, f) => drawPlace(m, f, m[f.propeller.diameter]!),

@@ -1,3 +1,4 @@
+import { PITCH_SPEED_SHARE } from '../../physics/index';
 import { LINEAR_MASS, POWER, RATE, TIME } from '../../units/index';
 import type { Field, Result } from '../block';
 import {
@@ -156,7 +157,7 @@ export const powerUse = {
     doc: 'Of the propeller, by ear or tachometer.',
     default: Number.NaN,
     range: [(1000 * 2 * Math.PI) / 60, (60000 * 2 * Math.PI) / 60],
-    basis: 'Speed of the timed lap over 0.85 × pitch (common practice, no source).',
+    basis: `Speed of the timed lap over ${PITCH_SPEED_SHARE} × pitch (common practice, no source).`,
   } as Field,
   blade_efficiency: {
     ...SHARE,

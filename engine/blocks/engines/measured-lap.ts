@@ -1,4 +1,4 @@
-import { lapPower, nearPower, STANDARD_GRAVITY, thrustAtPower } from '../../physics/index';
+import { lapPower, nearPower, STANDARD_GRAVITY, shaftSpeedOfLap, thrustAtPower } from '../../physics/index';
 import { air } from '../air/index';
 import { block } from '../block';
 import { bodyResults } from '../body/results';
@@ -12,9 +12,6 @@ import { drawMount, engineMount, writeMount } from './mount';
 import { powerFactor } from './power-factor';
 import { engineResults } from './results';
 import { measuredLapTheory } from './theory';
-
-/** Share of rpm × pitch that models fly at, for rpm that were not measured. */
-const SLIP = 0.85;
 
 /** Engine or motor known by a timed lap of the model on a set-up that is on record. */
 export const measuredLap = block({
@@ -86,7 +83,7 @@ export const measuredLap = block({
       inducedFactor: 1,
       propellerDiameter: typedOr(m[f.known_propeller_diameter + i]!, diameter),
     });
-    const shaftSpeed = typedOr(m[f.shaft_speed + i]!, (2 * Math.PI * lap.speed) / (SLIP * pitch));
+    const shaftSpeed = typedOr(m[f.shaft_speed + i]!, shaftSpeedOfLap(lap.speed, pitch));
     const idealPower = m[f.power_factor + i]! * lap.idealPower;
     const shaftPower = idealPower / m[f.blade_efficiency + i]!;
     const density = m[f.air.density + i]!;

@@ -2,6 +2,7 @@ import { propellerInertia } from '../../physics/index';
 import { INERTIA } from '../../units/index';
 import type { Columns, Field, Shape } from '../block';
 import { ANGLE, degrees, MILLIMETRES, typedOr } from '../measures';
+import type { propellerResults } from '../propeller/results';
 import { drawEngine } from './draw';
 import type { engineResults } from './results';
 
@@ -97,13 +98,6 @@ export const engineMount = {
   ...outline,
 } as const;
 
-/** Propeller of an engine: m and kg·m². */
-interface OnShaft {
-  readonly diameter: number;
-  readonly pitch: number;
-  readonly inertia: number;
-}
-
 /** Writes the results that only pass on how the engine stands. */
 export function writeMount(
   m: Float64Array,
@@ -132,18 +126,16 @@ function writeStand(
   m[r.down_thrust + i] = m[f.down_thrust + i]!;
 }
 
+/** Of an engine whose propeller is a piece of its own. */
+export type Propelled = Columns<typeof propellerMount> & { readonly propeller: Columns<typeof propellerResults> };
+
 /** The same where the propeller is a piece of its own. */
-export function writePlace(
-  m: Float64Array,
-  f: Columns<typeof propellerMount>,
-  r: Columns<typeof engineResults>,
-  i: number,
-  { diameter, pitch, inertia }: OnShaft,
-): void {
+export function writePlace(m: Float64Array, f: Propelled, r: Columns<typeof engineResults>, i: number): void {
+  const { propeller } = f;
   writeStand(m, f, r, i);
-  m[r.rotor_inertia + i] = typedOr(m[f.rotor_inertia + i]!, inertia);
-  m[r.propeller_diameter + i] = diameter;
-  m[r.pitch + i] = pitch;
+  m[r.rotor_inertia + i] = typedOr(m[f.rotor_inertia + i]!, m[propeller.inertia + i]!);
+  m[r.propeller_diameter + i] = m[propeller.diameter + i]!;
+  m[r.pitch + i] = m[propeller.pitch + i]!;
 }
 
 export const drawMount = (m: Float64Array, f: Columns<typeof engineMount>): Shape[] =>

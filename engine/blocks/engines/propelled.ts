@@ -1,4 +1,4 @@
-import { shaftSpeedAt, type TorqueCurve, tableThrust, tableTorque } from '../../physics/index';
+import { type Running, shaftSpeedAt, type TorqueCurve, tableThrust, tableTorque } from '../../physics/index';
 import { MOMENT, POWER, RATE } from '../../units/index';
 import type { Columns, Result } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
@@ -6,6 +6,8 @@ import { NEWTONS } from '../measures';
 import { tableAt } from '../propeller/look';
 import type { propellerResults } from '../propeller/results';
 import { solverResults } from '../solver';
+import { type fuelFields, writeFuel } from './fuel-use';
+import { type Propelled, writePlace } from './mount';
 import type { engineResults } from './results';
 
 /** What an engine with a propeller of its own tells beside what every engine does. */
@@ -48,11 +50,9 @@ export const propelledReasons = {
     'The propeller ({propeller.diameter} × {propeller.pitch}) is too large for the engine: it asks for more torque than there is at any rpm at which the engine runs. A smaller diameter or a finer pitch would do.',
 } as const;
 
-/** Torque of an engine and the shaft speeds between which it is sought, rad/s. */
-export interface Drive {
+/** Torque of an engine and the shaft speeds between which it is sought. */
+export interface Drive extends Running {
   readonly torque: TorqueCurve;
-  readonly slowest: number;
-  readonly fastest: number;
 }
 
 /**
@@ -93,4 +93,16 @@ export function writeDrive(
   m[r.static_thrust + i] = m[r.thrust + i]!;
   m[r.static_power + i] = m[r.power + i]!;
   return undefined;
+}
+
+/** The end of every engine that burns fuel and turns a propeller of its own: how it stands, and its fuel at every airspeed. */
+export function writeFuelled(
+  m: Float64Array,
+  f: Propelled & Columns<typeof fuelFields>,
+  r: Columns<typeof engineResults>,
+  i: number,
+  stride: number,
+): 'half_measured' | undefined {
+  writePlace(m, f, r, i);
+  return writeFuel(m, f, r, i, stride);
 }

@@ -1,30 +1,27 @@
 import { bladeShapes } from '../../library/index';
 import {
-  newPropellerState,
   preparePropeller,
-  propellerState,
+  readRunning,
   shapedPropeller,
   soundSpeed,
+  stillTorque,
   tachometerTorque,
+  tellSlope,
 } from '../../physics/index';
 import { RATE } from '../../units/index';
 import { air } from '../air/index';
 import { block, type Field, type Option } from '../block';
-import { AIR_DENSITY, MILLIMETRES, TORQUE } from '../measures';
+import { AIR_DENSITY, MILLIMETRES, TORQUE, typedOr } from '../measures';
 import { propellerResults } from '../propeller/results';
 import { engineCautions } from './cautions';
-import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
-import { drawPlace, propellerMount, writePlace } from './mount';
+import { fuelFields, fuelReasons } from './fuel-use';
+import { drawPlace, propellerMount } from './mount';
 import { powerFactor } from './power-factor';
-import { propelledReasons, propelledResults, writeDrive } from './propelled';
+import { propelledReasons, propelledResults, writeDrive, writeFuelled } from './propelled';
 import { engineResults } from './results';
 import { tachometerTheory } from './theory-propeller';
 
 const RPM = (2 * Math.PI) / 60;
-/** Slowest running over the slower reading: a guess. */
-const SLOWEST = 0.4;
-/** Two readings nearer than this share say nothing of the slope. */
-const APART = 0.03;
 const SHAPES = bladeShapes.map((row) => row.name);
 const BLADES = 2;
 
@@ -54,8 +51,6 @@ const shape = (title: string): Option => ({
   title,
   doc: 'Outline that looks most like that propeller.',
 });
-
-const state = newPropellerState();
 
 /** Engine known by its rpm on one or two propellers. */
 export const tachometer = block({
@@ -128,15 +123,8 @@ export const tachometer = block({
       soundSpeed: soundSpeed(m[f.air.pressure + i]!, density),
     };
     const torqueOf = (speed: number, diameter: number, pitch: number, outline: number): number => {
-      const n = speed / (2 * Math.PI);
-      propellerState(
-        preparePropeller(shapedPropeller(bladeShapes[outline]!, BLADES, diameter, pitch)),
-        0,
-        n,
-        around,
-        state,
-      );
-      return (state.power * known * n * n * diameter ** 5) / (2 * Math.PI);
+      const read = preparePropeller(shapedPropeller(bladeShapes[outline]!, BLADES, diameter, pitch));
+      return stillTorque(read, speed, known, around);
     };
     const [first, second] = [m[f.reading_1 + i]!, m[f.reading_2 + i]!];
     const one = {
@@ -147,27 +135,19 @@ export const tachometer = block({
     m[r.second_torque + i] = Number.NaN;
     let read = tachometerTorque(one);
     if (!Number.isNaN(second)) {
-      if (Math.abs(second / first - 1) < APART) return 'too_near';
+      if (!tellSlope(first, second)) return 'too_near';
       const torque = torqueOf(second, m[f.diameter_2 + i]!, m[f.pitch_2 + i]!, m[f.shape_2 + i]!);
       m[r.second_torque + i] = torque;
       read = tachometerTorque(one, { shaftSpeed: second, torque });
     }
     const share = (m[f.power_factor + i]! * density) / known;
-    const slower = Number.isNaN(second) ? first : Math.min(first, second);
     const drive = {
       torque: (speed: number): number => share * read(speed),
-      slowest: SLOWEST * slower,
-      fastest: 4 * Math.max(first, slower),
+      ...readRunning(first, typedOr(second, first)),
     };
     const wrong = writeDrive(m, f.propeller, r, i, stride, density, drive);
     if (wrong) return wrong;
-    const { propeller } = f;
-    writePlace(m, f, r, i, {
-      diameter: m[propeller.diameter + i]!,
-      pitch: m[propeller.pitch + i]!,
-      inertia: m[propeller.inertia + i]!,
-    });
-    return writeFuel(m, f, r, i, stride);
+    return writeFuelled(m, f, r, i, stride);
   },
   draw: (m, f) => drawPlace(m, f, m[f.propeller.diameter]!),
 });

@@ -1,4 +1,10 @@
-import { PITCH_SPEED_FACTOR, PROPELLER_MASS_FACTOR, PROPELLER_SHAPE, STATIC_MERIT } from '../../physics/index';
+import {
+  PITCH_SPEED_FACTOR,
+  PITCH_SPEED_SHARE,
+  PROPELLER_MASS_FACTOR,
+  PROPELLER_SHAPE,
+  STATIC_MERIT,
+} from '../../physics/index';
 import type { Equation, Theory } from '../block';
 import { fuelEquation } from './theory-fuel';
 
@@ -59,8 +65,8 @@ export const measuredLapTheory: Theory = {
     {
       title: 'Torque',
       text: 'Q = W_i/(η_b Ω),  Ω = 2π n',
-      doc: 'Rpm where none is typed: speed of the lap over 0.85 × pitch.',
-      source: 'Definition of the blade efficiency; 0.85 common practice, no source.',
+      doc: `Rpm where none is typed: speed of the lap over ${PITCH_SPEED_SHARE} × pitch.`,
+      source: `Definition of the blade efficiency; ${PITCH_SPEED_SHARE} common practice, no source.`,
     },
     rotor,
     fuelEquation,

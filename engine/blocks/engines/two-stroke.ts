@@ -1,21 +1,18 @@
-import { twoStrokeTorque } from '../../physics/index';
+import { runsTooFast, twoStrokeRunning, twoStrokeTorque } from '../../physics/index';
 import { POWER, RATE } from '../../units/index';
 import { air } from '../air/index';
 import { block, type Field } from '../block';
 import { AIR_DENSITY, TORQUE } from '../measures';
 import { propellerResults } from '../propeller/results';
 import { engineCautions } from './cautions';
-import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
-import { drawPlace, propellerMount, writePlace } from './mount';
+import { fuelFields, fuelReasons } from './fuel-use';
+import { drawPlace, propellerMount } from './mount';
 import { powerFactor } from './power-factor';
-import { propelledReasons, propelledResults, writeDrive } from './propelled';
+import { propelledReasons, propelledResults, writeDrive, writeFuelled } from './propelled';
 import { engineResults } from './results';
 import { twoStrokeTheory } from './theory-propeller';
 
 const RPM = (2 * Math.PI) / 60;
-/** Slowest running over the speed of peak torque, and the speed at rest over that of peak power that is too fast: guesses. */
-const SLOWEST = 0.5;
-const TOO_FAST = 1.5;
 
 const shaftSpeed = (symbol: string, title: string, doc: string, rpm: number): Field => ({
   dimension: RATE,
@@ -93,22 +90,16 @@ export const twoStroke = block({
     if (peakPower > peakTorque * powerSpeed) return 'peaks_disagree';
     const density = m[f.air.density + i]!;
     const share = (m[f.power_factor + i]! * density) / m[f.rated_density + i]!;
-    const rated = twoStrokeTorque({ peakTorque, torqueSpeed, peakPower, powerSpeed });
+    const peaks = { peakTorque, torqueSpeed, peakPower, powerSpeed };
+    const rated = twoStrokeTorque(peaks);
     const drive = {
       torque: (speed: number): number => share * rated(speed),
-      slowest: SLOWEST * torqueSpeed,
-      fastest: 3 * powerSpeed,
+      ...twoStrokeRunning(peaks),
     };
     const wrong = writeDrive(m, f.propeller, r, i, stride, density, drive);
     if (wrong) return wrong;
-    if (m[r.static_shaft_speed + i]! > TOO_FAST * powerSpeed) return 'too_small';
-    const { propeller } = f;
-    writePlace(m, f, r, i, {
-      diameter: m[propeller.diameter + i]!,
-      pitch: m[propeller.pitch + i]!,
-      inertia: m[propeller.inertia + i]!,
-    });
-    return writeFuel(m, f, r, i, stride);
+    if (runsTooFast(m[r.static_shaft_speed + i]!, powerSpeed)) return 'too_small';
+    return writeFuelled(m, f, r, i, stride);
   },
   draw: (m, f) => drawPlace(m, f, m[f.propeller.diameter]!),
 });

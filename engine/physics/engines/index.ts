@@ -1,5 +1,6 @@
 export { FUELS, type FuelFacts, fuelFlow } from './fuel';
 export { type Motor, motorCurrent, motorTorque, throttleFor } from './motor';
+export { motorRunning, type Running, readRunning, runsTooFast, tellSlope, twoStrokeRunning } from './running';
 export { shaftSpeedAt } from './shaft-speed';
 export {
   TORQUE_SHARE_AT_REST,

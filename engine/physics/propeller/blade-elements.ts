@@ -120,3 +120,15 @@ export function propellerState(
   out.thrust = (Math.PI ** 3 / 4) * thrust;
   out.power = (Math.PI ** 4 / 4) * power;
 }
+
+const still = newPropellerState();
+
+/**
+ * Q = C_P ρ n² D⁵/2π: torque (N·m) that a propeller of diameter D (m) asks for at rest at the shaft speed Ω = 2π n (rad/s), in air of density ρ
+ * (kg/m³); C_P at J = 0 by blade elements. By definition of C_P.
+ */
+export function stillTorque(p: PreparedPropeller, shaftSpeed: number, density: number, air: PropellerAir): number {
+  const n = positive('shaft speed', shaftSpeed) / (2 * Math.PI);
+  propellerState(p, 0, n, air, still);
+  return (still.power * positive('air density', density) * n * n * p.diameter ** 5) / (2 * Math.PI);
+}

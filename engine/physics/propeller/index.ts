@@ -8,6 +8,7 @@ export {
   preparePropeller,
   propellerState,
   setAnnulus,
+  stillTorque,
 } from './blade-elements';
 export { propellerMass, ROOT_THICKNESS, SECTION_FULLNESS, TIP_THICKNESS } from './blade-mass';
 export { BLADE_SECTION, DRAG, LIFT, newSectionFlow, sectionAtAngle, sectionInFlow } from './section';
