@@ -1,4 +1,4 @@
-export { describeDimension, everydayUnit, spellDimension } from './describe';
+export { describeDimension, everydayUnit, spellDimension, superscript } from './describe';
 export {
   ACCELERATION,
   AREA,

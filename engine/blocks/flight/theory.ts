@@ -1,6 +1,10 @@
+import { CROSS_FLOW_BEGINS, CROSS_FLOW_ENDS, CROSS_FLOW_FROM, SETTLED_WITHIN } from '../../physics/index';
+import { formatNumber, superscript } from '../../units/index';
 import type { Theory } from '../block';
 
 const BODY_IN_A_CIRCLE = 'Derivation: Newton’s and Euler’s laws for a body in uniform circular motion.';
+const slip = (sine: number): string => formatNumber((180 / Math.PI) * Math.asin(sine), 2);
+const from = slip(CROSS_FLOW_FROM);
 const ABOUT_THE_PILOT = 'Derivation: moments about the axis of the pilot, of a straight line.';
 
 export const flightTheory: Theory = {
@@ -31,7 +35,7 @@ export const flightTheory: Theory = {
     {
       title: 'Fin and body in curved flow',
       text: 'Y/q = S_f a_f (β − r̂ l_f/R − τ_r δ_r) + a_b ∫ (β + r̂ ξ/R) dS',
-      doc: 'ξ how far a strip of the side lies ahead of the CG, l_f fin behind the CG. The fin’s part acts at its height and rolls the model. From about 10° of sideslip on (a guess) cross-flow drag on the side counts, sin² β − sin² 10°, its corner rounded between 6.7° and 15°.',
+      doc: `ξ how far a strip of the side lies ahead of the CG, l_f fin behind the CG. The fin’s part acts at its height and rolls the model. From about ${from}° of sideslip on (a guess) cross-flow drag on the side counts, sin² β − sin² ${from}°, its corner rounded between ${slip(CROSS_FLOW_BEGINS)}° and ${slip(CROSS_FLOW_ENDS)}°.`,
       source: 'Derivation: strips in the local flow.',
     },
     {
@@ -64,7 +68,7 @@ export const flightTheory: Theory = {
     {
       title: 'Solution',
       text: 'Newton’s method on path, yaw, roll and lift at once; else along the curve of balanced yaw, roll and lift downward from the speed without thrust; else a search along that curve',
-      doc: 'Accepted with tight lines, stable in yaw and roll, on the fast side of the power curve, out of balance by less than 10⁻⁹ of the weight. Angles up to about 45° are looked at; the laws hold to some 20°.',
+      doc: `Accepted with tight lines, stable in yaw and roll, on the fast side of the power curve, out of balance by less than 10${superscript(Math.log10(SETTLED_WITHIN))} of the weight. Angles up to about 45° are looked at; the laws hold to some 20°.`,
       source: 'Derivation: residuals of the balances above, with exact derivatives.',
     },
   ],

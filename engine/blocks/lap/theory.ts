@@ -1,3 +1,5 @@
+import { CLOSED, LAP_PLACES } from '../../physics/index';
+import { superscript } from '../../units/index';
 import type { Theory } from '../block';
 
 export const lapTheory: Theory = {
@@ -11,7 +13,7 @@ export const lapTheory: Theory = {
     {
       title: 'Air that the model meets',
       text: 'u = V − w_t,  s = w_r cos(φ − δ),  r = −w_r sin(φ − δ),  m = u − s tan β\nv² = u² + s² + r²,  n² = m² + r²\nχ = atan(s/u),  χ_u = atan(r/m)',
-      doc: 's air along the span, r air from below, in the axes rolled by δ. Side forces and drag go with ½ρ v², the lift of the wing with ½ρ n²: air along a straight wing does not lift. Side forces see β + χ, the wing its angle and χ_u; curved flow is V/u as strong as in calm air. Drag acts along the air, lift square to the span and to the air across it, so that it leans along the path by r/n; what leans acts off the CG and turns the model. Thrust is read at the inflow along the shaft.',
+      doc: 's air along the span, r air from below, in the axes rolled by δ. Side forces and drag go with ½ ρ v², the lift of the wing with ½ ρ n²: air along a straight wing does not lift. Side forces see β + χ, the wing its angle and χ_u; curved flow is V/u as strong as in calm air. Drag acts along the air, lift square to the span and to the air across it, so that it leans along the path by r/n; what leans acts off the CG and turns the model. Thrust is read at the inflow along the shaft.',
       source: 'Derivation: strips of wing, body and fin in the air that each meets.',
     },
     {
@@ -35,7 +37,7 @@ export const lapTheory: Theory = {
     {
       title: 'The lap that closes',
       text: 'dV/dθ_a = F_t R cos φ/(m_eff V),  V(2π) = V(0)',
-      doc: 'Solved at 48 places at once by the wave through them, with Newton’s method on the speeds until no step is as large as 10⁻⁷ m/s; the extremes lie between the places. Where no lap closes that way it is flown lap after lap (Runge–Kutta of fourth order), which says where it gives way. In winds of up to a fifth of the speed the pull is within 10⁻⁵ of that of a far finer solution, in stronger ones within 3 · 10⁻⁴. Without wind it is level flight exactly.',
+      doc: `Solved at ${LAP_PLACES} places at once by the wave through them, with Newton’s method on the speeds until no step is as large as 10${superscript(Math.log10(CLOSED))} m/s; the extremes lie between the places. Where no lap closes that way it is flown lap after lap (Runge–Kutta of fourth order), which says where it gives way. In winds of up to a fifth of the speed the pull is within 10⁻⁵ of that of a far finer solution, in stronger ones within 3×10⁻⁴. Without wind it is level flight exactly.`,
       source: 'Derivation: periodic solution of the equation of motion.',
     },
     {

@@ -1,4 +1,4 @@
-import { bestRelease, newLaunch, newSetup, runFrom, stallSpeed } from '../../physics/index';
+import { bestRelease, newLaunch, newSetup, RELEASES, runFrom, stallSpeed } from '../../physics/index';
 import { TIME } from '../../units/index';
 import { azimuthOf, bearingOf, profileOf } from '../air/wind';
 import { block, type Columns, type Field, type Result } from '../block';
@@ -11,8 +11,6 @@ import { launchTheory } from './theory';
 const setup = newSetup();
 const launched = newLaunch();
 const pictured = newLaunch();
-/** Places of release that are tried. */
-const RELEASES = 24;
 
 const launchFields = {
   release: {
@@ -74,7 +72,7 @@ const launchResults = {
     ...ANGLE,
     symbol: 'β_0b',
     title: 'Best release',
-    doc: 'Compass bearing, among 24 around the circle, from which the lines pull most at their least.',
+    doc: `Compass bearing, among ${RELEASES} around the circle, from which the lines pull most at their least.`,
   },
   best_least_pull: {
     ...NEWTONS,

@@ -1,3 +1,4 @@
+import { RELEASES } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const launchTheory: Theory = {
@@ -16,7 +17,7 @@ export const launchTheory: Theory = {
     },
     {
       title: 'Best release',
-      text: 'greatest of the least pulls of the run, among 24 places of release',
+      text: `greatest of the least pulls of the run, among ${RELEASES} places of release`,
       source: 'Derivation: search around the circle.',
     },
   ],

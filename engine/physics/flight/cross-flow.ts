@@ -1,9 +1,9 @@
 /** Sine of the sideslip from which the cross-flow drag of the body counts. */
-const FROM = Math.sin((10 * Math.PI) / 180);
+export const CROSS_FLOW_FROM = Math.sin((10 * Math.PI) / 180);
 /** Where the rounded corner ends and where it begins. */
-const END = Math.sin((15 * Math.PI) / 180);
-export const CROSS_FLOW_BEGINS = (FROM * FROM) / END;
-const BEND = END / (END - CROSS_FLOW_BEGINS);
+export const CROSS_FLOW_ENDS = Math.sin((15 * Math.PI) / 180);
+export const CROSS_FLOW_BEGINS = (CROSS_FLOW_FROM * CROSS_FLOW_FROM) / CROSS_FLOW_ENDS;
+const BEND = CROSS_FLOW_ENDS / (CROSS_FLOW_ENDS - CROSS_FLOW_BEGINS);
 
 /**
  * Share of q C S that the cross-flow drag of a body's side is, of the sine s of the sideslip, with its sign:
@@ -16,7 +16,10 @@ const BEND = END / (END - CROSS_FLOW_BEGINS);
 export function crossFlow(sine: number): number {
   const size = Math.abs(sine);
   if (size <= CROSS_FLOW_BEGINS) return 0;
-  const share = size < END ? BEND * (size - CROSS_FLOW_BEGINS) * (size - CROSS_FLOW_BEGINS) : size * size - FROM * FROM;
+  const share =
+    size < CROSS_FLOW_ENDS
+      ? BEND * (size - CROSS_FLOW_BEGINS) * (size - CROSS_FLOW_BEGINS)
+      : size * size - CROSS_FLOW_FROM * CROSS_FLOW_FROM;
   return sine < 0 ? -share : share;
 }
 
@@ -24,5 +27,5 @@ export function crossFlow(sine: number): number {
 export function crossFlowSlope(sine: number): number {
   const size = Math.abs(sine);
   if (size <= CROSS_FLOW_BEGINS) return 0;
-  return size < END ? 2 * BEND * (size - CROSS_FLOW_BEGINS) : 2 * size;
+  return size < CROSS_FLOW_ENDS ? 2 * BEND * (size - CROSS_FLOW_BEGINS) : 2 * size;
 }

@@ -1,5 +1,6 @@
 export { type Air, CALM, newAir } from './air-there';
 export { type Constants, newConstants, prepare, STEEPEST, wingDragShare } from './constants';
+export { CROSS_FLOW_BEGINS, CROSS_FLOW_ENDS, CROSS_FLOW_FROM } from './cross-flow';
 export { fullStep, newStep, type Step, trimStep } from './elimination';
 export { forces } from './forces';
 export { linesInCalm } from './lines-in-calm';

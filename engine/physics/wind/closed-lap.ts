@@ -3,10 +3,8 @@ import { type FlightSetup, type FlightSolution, prepare } from '../flight/index'
 import { extremeOf } from './extremes';
 import { newRows, type WindRoom } from './room';
 import { liftShare, pullThere, trimInWind, windAt } from './trim';
-import { noseOutOf, type Wind, type WindLap } from './wind-lap';
+import { CLOSED, noseOutOf, type Wind, type WindLap } from './wind-lap';
 
-/** A step of the speeds (m/s) that counts as none. */
-const CLOSED = 1e-7;
 const ROUNDS = 12;
 
 /**

@@ -159,6 +159,9 @@ function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number
   return { path, pull, ahead: u };
 }
 
+/** Places of release that are looked at. */
+export const RELEASES = 24;
+
 const SIDE_LIMIT = Math.PI / 2;
 
 /** The release that keeps the lines tightest, among `places` around the circle. */

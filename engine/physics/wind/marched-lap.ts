@@ -1,10 +1,8 @@
 import { type FlightSetup, type FlightSolution, prepare } from '../flight/index';
 import type { WindRoom } from './room';
 import { liftShare, pullThere, trimInWind, windAt } from './trim';
-import { noseOutOf, type Wind, type WindLap, type WindLapStatus } from './wind-lap';
+import { CLOSED, noseOutOf, type Wind, type WindLap, type WindLapStatus } from './wind-lap';
 
-/** A lap that misses its own start by less (m/s) is closed. */
-const CLOSED = 1e-7;
 /**
  * Lines that pulled less than so many weights just before the balance was lost have gone slack: it was they that held the model, and the pull falls
  * by a weight in a step where they do.
