@@ -1,4 +1,4 @@
-// npm run speed: how many flights a second one core solves, what sweeps cost, and how soon the charts follow the hand.
+// npm run bench: how many flights a second one core solves, what sweeps cost, and how soon the charts follow the hand.
 import { cpus, loadavg } from 'node:os';
 import { buildIfStale } from './build.mjs';
 import { makeForNode } from './for-node.mjs';

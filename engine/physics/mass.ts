@@ -1,4 +1,4 @@
-import { PART_STRIDE } from './part';
+import { AT_TOLD_BY, PART_STRIDE, TOLD_BY } from './part';
 
 /** What folding a list of parts gives, in the order in which `foldParts` writes it. */
 export const FOLD_NAMES = [
@@ -48,7 +48,7 @@ const LOADINGS = 4;
  * all else is independent.
  *
  * `rows`: PART_STRIDE numbers a part, as `writePart` writes them with stride 1. `fuel[i]`: row i is fuel and its mass is
- * that of a full tank. `share`: 0 to 1. `groups[i]`: the first row that row i goes together with, or i. `sums`: room for three numbers a row. Writes `FOLD_NAMES.length` numbers to `out`: kg, m, kg·m²; the same mass and CG
+ * that of a full tank. `share`: 0 to 1. `groups[i]`: the first row that row i goes together with, or i. `sums`: room for six numbers a row. Writes `FOLD_NAMES.length` numbers to `out`: kg, m, kg·m²; the same mass and CG
  * for no fuel, half and full; standard deviations; share of the mass without fuel that has been weighed.
  * Returns 'weightless' (and NaN) when the masses do not add up to more than nothing.
  * Derivation: statics of rigid bodies; propagation of errors as JCGM 100, eq. 10 and, of those that go together, eq. 14.
@@ -85,7 +85,7 @@ export function foldParts(
       x0 += m * rows[o + 1]!;
       y0 += m * rows[o + 2]!;
       z0 += m * rows[o + 3]!;
-      weighed += m * rows[o + 9]!;
+      if (rows[o + AT_TOLD_BY] === TOLD_BY.scale) weighed += m;
     }
   }
   const mass = m0 + share * m1;
@@ -116,7 +116,7 @@ export function foldParts(
   let varianceMass = 0;
   let varianceX = 0;
   let varianceY = 0;
-  sums.fill(0, 0, 3 * n);
+  sums.fill(0, 0, 6 * n);
   for (let i = 0; i < n; i++) {
     const o = i * PART_STRIDE;
     const f = fuel[i] ? share : 1;
@@ -132,14 +132,15 @@ export function foldParts(
     yz += m * dy * dz;
     const sm = m < 0 ? -f * rows[o + 7]! : f * rows[o + 7]!;
     const ss = m * rows[o + 8]!;
-    const g = 3 * groups[i]!;
+    // What goes together is added behind what stands by itself.
+    const g = 3 * (rows[o + AT_TOLD_BY] === TOLD_BY.estimate ? n + groups[i]! : i);
     sums[g] = sums[g]! + sm;
     sums[g + 1] = sums[g + 1]! + dx * sm;
     sums[g + 2] = sums[g + 2]! + dy * sm;
     varianceX += ss * ss;
     varianceY += ss * ss;
   }
-  for (let g = 0; g < n; g++) {
+  for (let g = 0; g < 2 * n; g++) {
     varianceMass += sums[3 * g]! * sums[3 * g]!;
     varianceX += sums[3 * g + 1]! * sums[3 * g + 1]!;
     varianceY += sums[3 * g + 2]! * sums[3 * g + 2]!;

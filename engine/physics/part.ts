@@ -31,11 +31,14 @@ export function finishMass(area: number, arealMass: number): number {
   return nonNegative('finished area', area) * nonNegative('areal mass of the finish', arealMass);
 }
 
-/** Numbers of one part row: mass, x, y, z, own inertia about its three axes, two standard deviations, weighed or not. */
+/** Numbers of one part row: mass, x, y, z, own inertia about its three axes, two standard deviations, what tells its mass. */
 export const PART_STRIDE = 10;
 /** Where among them the standard deviations of the mass and of each station stand. */
 export const AT_MASS_SPREAD = 7;
 export const AT_STATION_SPREAD = 8;
+export const AT_TOLD_BY = 9;
+/** What tells how far a mass is off: the estimate, which is off as all that is cut from the same; the scale; or a tolerance of its own. */
+export const TOLD_BY = { estimate: 0, scale: 1, tolerance: 2 } as const;
 
 /**
  * Standard deviations where none is typed (common practice, no source): a mass from material × size is good to a tenth,
@@ -82,7 +85,7 @@ export const newPart = (): PartRoom => ({
 
 /**
  * Writes one part at `out[at + k · stride]`, k = 0 … 9: mass, x, y, z (kg, m), own inertia about the x, y and z axes
- * through its centre (kg·m²), standard deviation of mass (kg) and of station (m), 1 if weighed else 0.
+ * through its centre (kg·m²), standard deviation of mass (kg) and of station (m), which of TOLD_BY tells its mass.
  *
  * Own inertia of a box: I_xx = m (b² + c²)/12 with b, c the lengths along the two other axes (derivation: integral of the
  * squared distance over an even box). It scales with the weighed mass.
@@ -109,5 +112,9 @@ export function writePart(part: PartRow, out: Float64Array, at: number, stride: 
       : ESTIMATE_SPREAD * Math.abs(mass)
     : part.massTolerance;
   out[at + AT_STATION_SPREAD * stride] = Number.isNaN(part.stationTolerance) ? STATION_SPREAD : part.stationTolerance;
-  out[at + 9 * stride] = isWeighed ? 1 : 0;
+  out[at + AT_TOLD_BY * stride] = isWeighed
+    ? TOLD_BY.scale
+    : Number.isNaN(part.massTolerance)
+      ? TOLD_BY.estimate
+      : TOLD_BY.tolerance;
 }

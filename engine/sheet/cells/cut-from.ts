@@ -1,12 +1,13 @@
 import type { Part } from '../document';
 
-/**
- * The material or stack from which a part is cut, whose weight is off for all that is cut from it alike. Nothing where the scale or a tolerance of the
- * part's own says how far its mass is off.
- */
-export function cutFrom({ shape, fields }: Part): string | undefined {
-  const says = (name: string): string => fields[name]?.trim() ?? '';
-  if (says('weighed') !== '' || says('mass_tolerance') !== '') return undefined;
-  const stuff = says(shape === 'stack' ? 'stack' : 'material');
-  return shape === 'point' || stuff === '' ? undefined : stuff;
+const said = ({ fields }: Part, name: string): string => fields[name]?.trim() ?? '';
+
+/** The material or stack from which a part is cut. */
+export function cutFrom(part: Part): string | undefined {
+  const stuff = said(part, part.shape === 'stack' ? 'stack' : 'material');
+  return part.shape === 'point' || stuff === '' ? undefined : stuff;
 }
+
+/** The same, but nothing where the scale or a tolerance of the part's own says how far its mass is off: it is off by itself then. */
+export const offWith = (part: Part): string | undefined =>
+  said(part, 'weighed') !== '' || said(part, 'mass_tolerance') !== '' ? undefined : cutFrom(part);

@@ -49,7 +49,7 @@ export function kindOf<C extends Cell>(cell: C): CellKindOf<C> {
 export const knownKinds = Object.keys(kinds) as readonly CellKind[];
 
 export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
-export { cutFrom } from './cut-from';
+export { offWith } from './cut-from';
 export { fittedResults } from './fit';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { leverPath } from './levers';

@@ -28,7 +28,7 @@ export function foldPartsStep(spec: FoldPartsSpec): StepSpec {
         ];
         const onBoard = column(fuelShare);
         const groups = groupsOf(rows);
-        const sums = new Float64Array(3 * rows.length);
+        const sums = new Float64Array(6 * rows.length);
         const gathered = new Float64Array(rows.length * PART_STRIDE);
         const folded = new Float64Array(FOLD_NAMES.length);
         const moment = new Float64Array(rows.length);

@@ -1,6 +1,6 @@
 import { lowerTriangle, type Spread } from '../../numerics/index';
 import { AT_MASS_SPREAD, AT_STATION_SPREAD } from '../../physics/index';
-import { cutFrom, isPartNumber, numbersKey, OFF_WAYS, offKey, pairPath, spreadPath } from '../../sheet/cells/index';
+import { isPartNumber, numbersKey, OFF_WAYS, offKey, offWith, pairPath, spreadPath } from '../../sheet/cells/index';
 import type { PartsCell, SpreadCell, SpreadKind, SpreadRow } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
@@ -122,7 +122,7 @@ function inputsOfParts(named: readonly SpreadInput[], live: Live): SpreadInput[]
     return factor;
   };
   return tablesOf(live).flatMap(({ name, rows }) => {
-    const cuts = rows.map(cutFrom);
+    const cuts = rows.map(offWith);
     return rows.flatMap((row, k) => {
       const path = `${name}.${row.name}`;
       const place: SpreadFactor = { path: `${path}.x`, what: 'place' };

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { partsResults } from '../../../engine/blocks/parts/results';
 import { FOLD_NAMES, foldParts, momentsAboutCg } from '../../../engine/physics/mass';
 import {
+  AT_TOLD_BY,
   finishMass,
   PART_STRIDE,
   type PartRow,
@@ -9,6 +10,7 @@ import {
   sheetMass,
   solidMass,
   stackMass,
+  TOLD_BY,
   writePart,
 } from '../../../engine/physics/part';
 
@@ -35,13 +37,17 @@ function fold(
   groups: readonly number[] = parts.map((_, i) => i),
 ) {
   const out = new Float64Array(FOLD_NAMES.length);
+  const rows = rowsOf(parts);
+  // The spread is typed here, and stands for that of an estimate where parts go together.
+  const goes = (i: number): boolean => groups.filter((group) => group === groups[i]).length > 1;
+  for (const i of groups.keys()) if (goes(i)) rows[i * PART_STRIDE + AT_TOLD_BY] = TOLD_BY.estimate;
   const why = foldParts(
-    rowsOf(parts),
+    rows,
     parts.map((_, i) => fuel.includes(i)),
     share,
     out,
     Int32Array.from(groups),
-    new Float64Array(3 * parts.length),
+    new Float64Array(6 * parts.length),
   );
   return { why, ...Object.fromEntries(FOLD_NAMES.map((name, i) => [name, out[i]!])) } as { why?: string } & Record<
     (typeof FOLD_NAMES)[number],
@@ -78,7 +84,7 @@ describe('a part row', () => {
   it('is written with a stride', () => {
     const out = new Float64Array(2 * PART_STRIDE).fill(-1);
     writePart(point(0.1, 1, 2, 3, { massTolerance: 0.01, stationTolerance: 0.002 }), out, 1, 2);
-    expect([...out].filter((_, i) => i % 2 === 1)).toEqual([0.1, 1, 2, 3, 0, 0, 0, 0.01, 0.002, 0]);
+    expect([...out].filter((_, i) => i % 2 === 1)).toEqual([0.1, 1, 2, 3, 0, 0, 0, 0.01, 0.002, TOLD_BY.tolerance]);
     expect([...out].filter((_, i) => i % 2 === 0)).toEqual(Array(PART_STRIDE).fill(-1));
   });
   it('takes the weighed mass in place of the estimate, and scales its own inertia with it', () => {
@@ -288,5 +294,18 @@ describe('moments about the CG', () => {
   it('lets a cut-out of the same stuff be off the other way', () => {
     const cut = [point(0.3, 0, 0, 0, { massTolerance: 0.03 }), point(-0.1, 0, 0, 0, { massTolerance: 0.01 })];
     expect(fold(cut, [], 0, [0, 0]).mass_sd).toBeCloseTo(0.02, 15);
+  });
+  it('lets what the scale or a tolerance tells be off by itself, whatever it is cut from', () => {
+    const open = { massTolerance: Number.NaN };
+    const three = [
+      point(0.1, 0, 0, 0, { ...open, weighed: 0.1 }),
+      point(0.1, 0, 0, 0, open),
+      point(0.1, 0, 0, 0, { massTolerance: 0.004 }),
+      point(0.2, 0, 0, 0, open),
+    ];
+    const rows = rowsOf(three);
+    const out = new Float64Array(FOLD_NAMES.length);
+    foldParts(rows, [false, false, false, false], 0, out, Int32Array.of(0, 0, 0, 0), new Float64Array(24));
+    expect(out[FOLD_NAMES.indexOf('mass_sd')]).toBeCloseTo(Math.hypot(0.0005, 0.03, 0.004), 15);
   });
 });
