@@ -16,7 +16,7 @@ describe.each([
     const choice = page.locator('#cell-bearers');
     const options = choice.locator('.option-title');
     const before = await options.allTextContents();
-    await choice.getByText('Change what there is to choose from').press('Enter');
+    await choice.getByText('Edit the options').press('Enter');
     await choice.getByRole('button', { name: /^add an option/ }).press('Enter');
     await choice.getByLabel(/^Title of Option/).fill('one long slot');
     await page.keyboard.press('Enter');

@@ -190,7 +190,7 @@ const versions = () => page.getByRole('dialog').locator('.versions > li');
 test('a version is looked at without being changed, and returned to as one edit', async () => {
   await press('Versions');
   await page.getByRole('dialog').getByText('There is none yet.').waitFor();
-  await press('Back to the sheet');
+  await press('Close');
   await type('tip_weight', '27 g');
   await type('tip_weight', '28 g');
   await press('Versions');

@@ -82,7 +82,7 @@ test('the whole job is done by keys alone', async () => {
   await settled(page);
 
   // A chart is read as a table.
-  await tabTo('Figures');
+  await tabTo('Table of values');
   await page.keyboard.press('Enter');
   await expect.poll(() => page.locator('.chart-figures[open] td').count()).toBeGreaterThan(10);
 

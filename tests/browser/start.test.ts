@@ -74,8 +74,8 @@ describe.each([
     const { page, troubles } = await visit();
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Quern 25');
     expect(await ways(page).getByRole('button').allTextContents()).toEqual([
-      'Begin a design of your own',
-      'Open a file or a ready sheet',
+      'Begin with my model',
+      'Open a file or a ready design',
       'Look around here first',
     ]);
     const field = page.locator('[data-text="tip_weight"]').first();
@@ -91,7 +91,7 @@ describe.each([
 
   test('a few numbers make a sheet that flies; what is wrong is said at its place; Undo brings the demo back', async () => {
     const { page, troubles } = await visit();
-    await press(page, 'Begin a design of your own');
+    await press(page, 'Begin with my model');
     const form = page.getByRole('dialog');
     await form.getByLabel('Name').fill('Own racer');
     await form.getByLabel('Span').fill('12 m');

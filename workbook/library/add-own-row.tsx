@@ -81,7 +81,7 @@ export function AddOwnRow({ table, onDone }: { table: TableDescription; onDone(r
         Add this {table.one}
       </button>
       <button type="button" class="word" onClick={() => onDone()}>
-        Leave it
+        Close
       </button>
     </form>
   );

@@ -37,7 +37,7 @@ export function AddList({ at }: { at: number }) {
       <div class="dialog-head">
         <h2 id="add-title">Add</h2>
         <button type="button" class="word" onClick={() => dialog.current?.close()}>
-          Leave it
+          Close
         </button>
       </div>
       <label class="add-place">

@@ -35,7 +35,7 @@ export function CheckForm({ cell }: { cell: CheckCell }) {
   );
   return (
     <details class="check-form" open={begins.current}>
-      <summary>What is watched, and why</summary>
+      <summary>Edit this check</summary>
       <FormRow word="Watch" about="A result or a formula, such as flight.pull.">
         {entry(cell.name, 'watched', cell.of, 'needed')}
       </FormRow>

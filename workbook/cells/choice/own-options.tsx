@@ -17,7 +17,7 @@ export function OwnOptions({ cell }: { cell: ChoiceCell }) {
   const put = (options: readonly ChoiceOption[]): void => sheet.changeCell({ ...cell, options });
   return (
     <details class="choice-rows">
-      <summary>Change what there is to choose from</summary>
+      <summary>Edit the options</summary>
       {cell.options.length === 0 && <p class="aside">No option yet. Add one, then pick it above.</p>}
       {cell.options.map((option, at) => (
         <div key={option.name} class="option-line">

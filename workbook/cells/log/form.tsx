@@ -71,7 +71,7 @@ export function LogForm({ cell }: { cell: LogCell }) {
         <div class="set-up-fields">
           <AddFrom
             id={`${cell.id}-add-measured`}
-            label="One more measured"
+            label="Add a reading"
             what="result"
             options={nameOptions(sheet, (info) => isResult(info) && !info.settable && free(info))}
             onAdd={add}
@@ -91,7 +91,7 @@ export function LogForm({ cell }: { cell: LogCell }) {
         <div class="set-up-fields">
           <AddFrom
             id={`${cell.id}-add-set`}
-            label="One more of the day"
+            label="Add a condition"
             what="column"
             options={nameOptions(
               sheet,

@@ -23,7 +23,7 @@ export function Figures({ title, table }: { title: string; table: () => TableDat
   const [open, setOpen] = useState(false);
   return (
     <details class="chart-figures" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>Figures</summary>
+      <summary>Table of values</summary>
       {open && <Table title={title} {...table()} />}
     </details>
   );

@@ -103,7 +103,7 @@ export function FirstDesign({ onClose }: { onClose: () => void }) {
       <div class="dialog-head">
         <h2 id="first-design-title">A design of your own</h2>
         <button type="button" class="word" onClick={() => dialog.current?.close()}>
-          Leave it
+          Close
         </button>
       </div>
       <p>

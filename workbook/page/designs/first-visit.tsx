@@ -9,15 +9,15 @@ export function FirstVisit() {
   return (
     <section class="first-visit" aria-label="Ways to begin">
       <p>
-        <strong>What is open is an invented model to try things on.</strong> Move a slide and see what follows; or begin
-        with something of your own.
+        <strong>This works out balance, line pull and lap time of a control-line model.</strong> It opens with an
+        invented racer: drag a slide and watch.
       </p>
       <p class="commands">
         <button type="button" class="word" onClick={() => (designs.beginning.value = true)}>
-          Begin a design of your own
+          Begin with my model
         </button>
         <button type="button" class="word" onClick={() => (sheet.choosing.value = true)}>
-          Open a file or a ready sheet
+          Open a file or a ready design
         </button>
         <button type="button" class="word" onClick={() => (designs.welcome.value = false)}>
           Look around here first

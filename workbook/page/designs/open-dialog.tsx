@@ -22,7 +22,7 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
       <div class="dialog-head">
         <h2 id="open-title">Open</h2>
         <button type="button" class="word" onClick={close}>
-          Leave it
+          Close
         </button>
       </div>
       <p>What is open now stays among the designs on this machine, and comes back with Undo too.</p>

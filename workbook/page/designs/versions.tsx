@@ -23,7 +23,7 @@ export function Versions({ onClose }: { onClose: () => void }) {
       <div class="dialog-head">
         <h2 id="versions-title">Versions of {sheet.part('title') || 'this design'}</h2>
         <button type="button" class="word" onClick={leave}>
-          Back to the sheet
+          Close
         </button>
       </div>
       {keeping?.kind === 'refused' && <p class="form-problem">{keeping.sentence}</p>}

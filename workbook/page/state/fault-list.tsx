@@ -16,7 +16,7 @@ export function FaultList({ onClose }: { onClose: () => void }) {
       <div class="dialog-head">
         <h2 id="fault-list-title">Stops, faults and what waits</h2>
         <button type="button" class="word" onClick={leave}>
-          Back to the sheet
+          Close
         </button>
       </div>
       {faults.length === 0 && sheet.stops.value.length === 0 && (
