@@ -22,7 +22,7 @@ const button = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name, exact: typeof name === 'string' });
 
 async function add(page: Page, word: string): Promise<void> {
-  await button(page, 'Add').first().click();
+  await button(page, 'Add a piece').click();
   await button(page, word).click();
   await page.keyboard.press('Escape');
 }
