@@ -32,7 +32,8 @@ export function NamedRowTold({ table, name }: { table: TableDescription; name: s
   const own = sheet.part('rows').find((row) => row.table === table.name && row.name === name);
   const row = table.rows.find((each) => each.name === name);
   if (!own) return row ? <RowTold table={table} row={row} /> : null;
-  const numbers = table.columns.map((column) => {
+  const told = table.columns.filter(({ name: column, seldom }) => !seldom || (own.values[column] ?? '') !== '');
+  const numbers = told.map((column) => {
     const text = own.values[column.name] ?? '';
     return `${titleInside(column.title)} ${text === '' ? 'not known' : sheet.shown(`${name}.${column.name}`)}`;
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
-import type { FlightSetup, FlightSolution } from '../../../engine/physics/flight/index';
+import type { FlightRoom, FlightSetup, FlightSolution } from '../../../engine/physics/flight/index';
 import {
   CALM,
   forces,
@@ -8,7 +8,6 @@ import {
   linesInCalm,
   newBalance,
   newConstants,
-  newFlightRoom,
   newStep,
   prepare,
 } from '../../../engine/physics/flight/index';
@@ -18,8 +17,6 @@ import { bruteRoots } from '../physics/flight/brute';
 import { flyRandom, seeded } from './random-designs';
 import { newRig } from './rig';
 
-const room = newFlightRoom();
-
 /** What the block handed to physics last, and what it got back. */
 let setup: FlightSetup;
 let solution: FlightSolution;
@@ -27,7 +24,7 @@ vi.mock('../../../engine/physics/index', async (original) => {
   const real = await original<typeof physics>();
   return {
     ...real,
-    solveFlight(given: FlightSetup, out: FlightSolution) {
+    solveFlight(given: FlightSetup, room: FlightRoom, out: FlightSolution) {
       setup = given;
       solution = out;
       real.solveFlight(given, room, out);
