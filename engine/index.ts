@@ -31,6 +31,7 @@ export {
   type TablePiece,
 } from './reference/chapter';
 export { baselineOf } from './sheet/baseline';
+export { inSentence } from './sheet/called';
 export {
   type ChartNeeds,
   type ChartSource,

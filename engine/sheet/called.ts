@@ -33,8 +33,11 @@ const rowsOf = (cell: Cell): readonly { readonly name: string; readonly title: s
   cell.kind === 'parts' ? cell.rows : cell.kind === 'choice' ? cell.options : [];
 
 /** "Mean chord" → "the mean chord", "CG station" → "the CG station". */
-const theOf = (title: string): string =>
-  `the ${/^[A-Z][a-z]/.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title}`;
+const theOf = (title: string): string => `the ${inSentence(title)}`;
+
+/** A title in the middle of a sentence: "CG" keeps its capitals, "Lap time" does not. */
+export const inSentence = (title: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
 
 /** At the beginning of a sentence; a title or a name stays as it is written. */
 export const atBeginning = (words: string): string => words.replace(/^the /, 'The ');

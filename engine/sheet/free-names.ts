@@ -35,8 +35,12 @@ export const ownedPaths = (document: Document): readonly string[] => [
 /** Names that a new cell, variable or line of this document can't have. */
 export const takenNames = (document: Document): ReadonlySet<string> => new Set(ownedPaths(document));
 
-/** An id that no cell of the document has. */
-export function freeId(document: Document): string {
+/** Gives ids that no cell of the document has, another one each time. */
+export function freeIds(document: Document): () => string {
   const numbers = cellsOf(document).map((cell) => Number(/^c(\d+)$/.exec(cell.id)?.[1] ?? 0));
-  return `c${String(Math.max(0, ...numbers) + 1).padStart(2, '0')}`;
+  let last = Math.max(0, ...numbers);
+  return () => `c${String(++last).padStart(2, '0')}`;
 }
+
+/** An id that no cell of the document has. */
+export const freeId = (document: Document): string => freeIds(document)();

@@ -4,7 +4,7 @@ import { cellsOf, sheetWith } from './sheets';
 import type { Change } from './transaction';
 
 /**
- * Takes a sheet away as it came: where other pieces read one of its variables or choices and nothing else, what it says now is
+ * Takes a sheet away as it came: where other pieces read one of its variables and nothing else, what it says now is
  * put in its place, or nothing where the field was blank before and the variable has not been changed since.
  */
 export function sheetRemoval(document: Document, id: string): readonly Change[] {

@@ -12,7 +12,7 @@ import { massesMadeOf } from './design/made-of';
 import { traceOf } from './design/trace';
 import type { FitAnswer } from './fit/told';
 import { startFits } from './fits';
-import { placeStudy, studies, studiesTold } from './place/index';
+import { placeStudy, studies } from './place/index';
 import type { StudyAnswer, StudyTold } from './place/told';
 import { typedSlot } from './run/axis';
 import { type StudyPorts, startStudies } from './studies';
@@ -98,9 +98,10 @@ export function startEngine(library: Library, ports: StudyPorts) {
     async forgotten(parts: string) {
       return forgottenIn(present(), parts, library);
     },
-    studies: async (): Promise<readonly StudyTold[]> => studiesTold,
+    studies: async (): Promise<readonly StudyTold[]> =>
+      studies().map(({ name, question, tells }) => ({ name, question, tells })),
     async placeStudy(name: string, answers: Readonly<Record<string, string>>): Promise<StudyAnswer> {
-      const study = studies.find((each) => each.name === name);
+      const study = studies().find((each) => each.name === name);
       if (!study) return { ok: false, message: `There is no study called “${name}”.` };
       return placeStudy(study, present(), library, answers);
     },

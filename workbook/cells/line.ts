@@ -1,4 +1,4 @@
-import type { BlockCell, Cell, CellKind, PartsCell } from '../../engine/index';
+import { type BlockCell, type Cell, type CellKind, inSentence, type PartsCell } from '../../engine/index';
 import type { Sheet } from '../store/sheet';
 import { verdict } from './check/verdict';
 
@@ -83,11 +83,7 @@ function partsLine({ name, rows }: PartsCell, sheet: Reading): Line {
 
 const known = (value: number): number => (Number.isNaN(value) ? 0 : value);
 
-const titleOf = (path: string, sheet: Reading): string => lowered(sheet.name(path)?.title ?? path);
-
-/** A title in the middle of a sentence; an abbreviation stays as it is. */
-const lowered = (title: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
+const titleOf = (path: string, sheet: Reading): string => inSentence(sheet.name(path)?.title ?? path);
 
 const list = (paths: readonly string[], sheet: Reading): string => paths.map((path) => titleOf(path, sheet)).join(', ');
 

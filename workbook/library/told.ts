@@ -1,6 +1,7 @@
 import {
   type ColumnDescription,
   formatQuantity,
+  inSentence,
   type RowDescription,
   shownUnit,
   type TableDescription,
@@ -24,8 +25,7 @@ export const numbersTold = (table: TableDescription, row: RowDescription, units:
     .join(', ');
 
 /** A title within a sentence: names of people keep their capital. */
-export const titleInside = (title: string): string =>
-  title.startsWith('Young') ? title : title.charAt(0).toLowerCase() + title.slice(1);
+export const titleInside = (title: string): string => (title.startsWith('Young') ? title : inSentence(title));
 
 /** The rows of a table by their groups, in the order in which they stand. */
 export function rowsByGroup(rows: readonly RowDescription[]): ReadonlyMap<string, readonly RowDescription[]> {

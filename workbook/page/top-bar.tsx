@@ -8,6 +8,7 @@ import { KeepingWords } from './designs/keeping-words';
 import { OpenDialog } from './designs/open-dialog';
 import { Versions } from './designs/versions';
 import { StateWords } from './state/state-words';
+import { AddStudy } from './studies/add-study';
 import { StudyDialog } from './studies/study-dialog';
 
 /** The few words at the top, and the state of the sheet. */
@@ -56,16 +57,7 @@ export function TopBar() {
         >
           Add a piece
         </button>
-        <button
-          type="button"
-          class="word"
-          aria-haspopup="dialog"
-          onClick={() => {
-            sheet.choosingStudy.value = true;
-          }}
-        >
-          Add a study
-        </button>
+        <AddStudy />
         <button type="button" class="word" onClick={() => window.print()}>
           Print
         </button>

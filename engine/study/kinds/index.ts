@@ -29,7 +29,8 @@ interface Running {
   gather(plan: Plan): Gathering;
   plan(cell: StudyCell, live: Live, revision: number): Plan | string;
 }
-const running = studyKinds as unknown as Readonly<Record<Plan['kind'], Running>>;
+const { fit: _, ...flownOnce } = studyKinds;
+const running = flownOnce as unknown as Readonly<Record<Plan['kind'], Running>>;
 
 export const gatheringOf = (plan: Plan): Gathering => running[plan.kind].gather(plan);
 
@@ -38,9 +39,8 @@ export const runnerOf = (compiled: Compiled, plan: Orderless<Plan>): Runner =>
 
 /** The plan of the study of this name, or the sentence that says why it can't run; a name that nothing has is looked for among the sweeps. */
 export function planFor(live: Live, revision: number, name: string): Plan | string {
-  const asked =
-    cellsOf(live.compiled.document).find((each) => each.name === name && each.kind in running)?.kind ?? 'trial_series';
-  const kind = studyKinds[asked as Plan['kind']];
-  const cell = findStudy(live, kind, name);
-  return typeof cell === 'string' ? cell : running[kind.kind as Plan['kind']].plan(cell, live, revision);
+  const named = cellsOf(live.compiled.document).find((each) => each.name === name && each.kind in running);
+  const kind = (named?.kind ?? 'trial_series') as Plan['kind'];
+  const cell = findStudy(live, studyKinds[kind], name);
+  return typeof cell === 'string' ? cell : running[kind].plan(cell, live, revision);
 }

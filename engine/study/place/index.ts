@@ -1,14 +1,13 @@
 import * as v from 'valibot';
 import { studyFiles } from './files';
 import { type Study, studySchema } from './study';
-import type { StudyTold } from './told';
 
 export { placeStudy } from './place';
 
-export const studies: readonly Study[] = studyFiles.map((text) => v.parse(studySchema, JSON.parse(text)));
+let read: readonly Study[] | undefined;
 
-export const studiesTold: readonly StudyTold[] = studies.map(({ name, question, tells }) => ({
-  name,
-  question,
-  tells,
-}));
+/** Every study, in the order of the builder's year; read when somebody asks first. */
+export function studies(): readonly Study[] {
+  read ??= studyFiles.map((text) => v.parse(studySchema, JSON.parse(text)));
+  return read;
+}

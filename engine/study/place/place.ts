@@ -1,17 +1,35 @@
 import { withText } from '../../sheet/baseline';
+import { inSentence } from '../../sheet/called';
 import type { Cell, Document, Sheet, VariablesCell } from '../../sheet/document';
-import { freeName, takenNames } from '../../sheet/free-names';
+import { freeIds, freeName, takenNames } from '../../sheet/free-names';
 import { type Live, openLive } from '../../sheet/live';
 import { putText } from '../../sheet/paths';
 import { cellsOf, freeSheetId } from '../../sheet/sheets';
 import type { Library } from '../../sheet/specs';
 import { type Meant, namedPiece } from './names';
 import { picksIn } from './picks';
-import { linkedRoles, lowered, meantBy, newModel, standIn } from './roles';
+import { linkedRoles, meantBy, newModel, standIn } from './roles';
 import { type Slid, slideIn } from './slides';
 import type { Study } from './study';
 import { tipWeightIn } from './tip-weight';
 import type { StudyAnswer, StudyAsk } from './told';
+
+type Made = Slid & { readonly is: 'made' };
+
+/** What is found out of a design on the way to placing a study on it. */
+interface Placing {
+  readonly study: Study;
+  readonly live: Live;
+  readonly library: Library;
+  /** Names of the study → what they stand for here, and those that stand for nothing. */
+  readonly meant: Map<string, Meant>;
+  readonly missing: Set<string>;
+  /** Names that something has by now. */
+  readonly taken: Set<string>;
+  readonly ids: () => string;
+  readonly says: string[];
+  readonly asks: StudyAsk[];
+}
 
 /**
  * Puts a study on a design as one sheet behind all others: what it needs and the design lacks is added there, numbers that must
@@ -24,21 +42,28 @@ export function placeStudy(
   answers: Readonly<Record<string, string>> = {},
 ): StudyAnswer {
   const { document } = live.compiled;
-  const meant = new Map<string, Meant>();
-  const missing = new Set<string>();
-  const says: string[] = [];
-  const asks: StudyAsk[] = [];
-  const taken = new Set(takenNames(document));
-  const give = (name: string): string => {
-    const free = freeName(name, taken);
-    taken.add(free);
-    return free;
-  };
-  const ids = idsAfter(document);
-
   if (!cellsOf(document).some((cell) => cell.kind === 'parts')) {
     return { ok: false, message: 'A study reads the weights: add a table of weight and balance first.' };
   }
+  const placing: Placing = {
+    ...{ study, live, library, meant: new Map(), missing: new Set(), says: [], asks: [] },
+    ...{ taken: new Set(takenNames(document)), ids: freeIds(document) },
+  };
+  const models = addModels(placing);
+  const id = freeSheetId(document);
+  const grown = { ...document, sheets: [...document.sheets, { id, title: study.question, pieces: models }] };
+  const { made, ends } = addSlides(placing, models.length === 0 ? live : openLive(grown, library));
+  addPicks(placing, answers);
+  const pieces = inOrder(ownPieces(placing, ends), setting(made, placing), models);
+  return {
+    ...{ ok: true, sheet: id, asks: placing.asks, says: placing.says },
+    document: withStudy(grown, { id, title: study.question, pieces }, models, made),
+  };
+}
+
+/** Finds what stands in for every role that the study reads; what the design lacks is given back, to be added. */
+function addModels({ study, live, library, meant, taken, ids, says }: Placing): Cell[] {
+  const { document } = live.compiled;
   const models: Cell[] = [];
   for (const role of needed(study, library)) {
     const there = standIn(document, role, library.blocks);
@@ -46,82 +71,13 @@ export function placeStudy(
     if (!there) {
       models.push(piece);
       taken.add(piece.name);
-      says.push(`Adds ${lowered(piece.title)}, with everything as it is estimated until you type it.`);
+      says.push(`Adds ${inSentence(piece.title)}, with everything as it is estimated until you type it.`);
     }
     meant.set(role, meantBy(piece));
   }
-
   const tip = tipWeightIn(document, live);
   if (tip) meant.set('tip', tip);
-  const id = freeSheetId(document);
-  const grown = withSheet(document, { id, title: study.question, pieces: models });
-  const seen = models.length === 0 ? live : openLive(grown, library);
-  const made: (Slid & { is: 'made' })[] = [];
-  const ends = new Map<string, readonly [string, string]>();
-  for (const slide of study.slides) {
-    const at = (path: string): string => path.replace(/^[^.]+/, (role) => meant.get(role)?.path ?? role);
-    const slid = slideIn(slide, at(slide.of), at(slide.blank || slide.of), seen, freeName(slide.as, taken));
-    if (!slid) missing.add(slide.as);
-    else if (slid.is !== 'made') {
-      meant.set(slide.as, { path: slid.path, title: lowered(slid.title) });
-      if (slid.is === 'tried') ends.set(slid.path, slid.ends);
-    } else {
-      made.push(slid);
-      taken.add(slid.variable.name);
-      const { name, title, text, low, high } = slid.variable;
-      meant.set(slide.as, { path: name, title });
-      says.push(`Makes a slide of ${title}: ${low} to ${high}, now ${text}.`);
-    }
-  }
-
-  for (const pick of study.picks) {
-    const options = picksIn(pick, live);
-    const choice = options.find((each) => each.name === answers[pick.as]) ?? options[0];
-    if (!choice) {
-      missing.add(pick.as);
-      says.push(`Leaves out ${pick.what}: no part of the design is made of a choice.`);
-      continue;
-    }
-    meant.set(pick.as, meantBy(choice));
-    if (options.length === 1) continue;
-    const names = options.map(({ name, title }) => ({ name, title }));
-    asks.push({ as: pick.as, question: `Which choice is ${pick.what}?`, options: names, taken: choice.name });
-  }
-
-  for (const { name } of study.pieces) meant.set(name, { path: give(name), title: '' });
-  const own = study.pieces.flatMap((template) => {
-    const piece = namedPiece(template, meant, missing);
-    return piece ? [withEnds({ ...piece, id: ids() } as unknown as Cell, ends)] : [];
-  });
-  const blank = made.filter(({ before }) => before.trim() === '');
-  const took = Object.fromEntries(blank.map(({ field, variable }) => [field, variable.text]));
-  // What is only being added is no part of the baseline.
-  const added = new Set(models.map((model) => model.name));
-  const slid = made.reduce((now, { field, variable }) => {
-    const put = added.has(field.split('.', 1)[0]!) ? putText : withText;
-    return put(now, field, variable.name) ?? now;
-  }, grown);
-  const placed = slid.sheets.map((sheet): Sheet => {
-    if (sheet.id !== id) return sheet;
-    const pieces = inOrder(own, setting(made, give, ids), sheet.pieces);
-    return { id, title: study.question, pieces, ...(blank.length > 0 ? { took } : {}) };
-  });
-  return { ok: true, document: { ...slid, sheets: placed }, sheet: id, asks, says };
-}
-
-const withSheet = (document: Document, sheet: Sheet): Document => ({
-  ...document,
-  sheets: [...document.sheets, sheet],
-});
-
-/** Only a variable has limits of its own: what else is tried is given them. */
-function withEnds(cell: Cell, ends: ReadonlyMap<string, readonly [string, string]>): Cell {
-  if (cell.kind !== 'trial_series') return cell;
-  const axes = cell.axes.map((axis) => {
-    const [low, high] = ends.get(axis.of) ?? [];
-    return low !== undefined && high !== undefined && axis.low === '' ? { ...axis, low, high } : axis;
-  });
-  return { ...cell, axes };
+  return models;
 }
 
 /** Roles that the study reads, each behind those that it links to itself. */
@@ -136,15 +92,77 @@ function needed({ needs }: Study, { blocks }: Pick<Library, 'blocks'>): readonly
   return order;
 }
 
+/** `seen`: the design with the models that are added. */
+function addSlides({ study, meant, missing, taken, says }: Placing, seen: Live) {
+  const made: Made[] = [];
+  const ends = new Map<string, readonly [string, string]>();
+  const at = (path: string): string => path.replace(/^[^.]+/, (role) => meant.get(role)?.path ?? role);
+  for (const slide of study.slides) {
+    const slid = slideIn(slide, at(slide.of), at(slide.blank || slide.of), seen, freeName(slide.as, taken));
+    if (!slid) missing.add(slide.as);
+    else if (slid.is !== 'made') {
+      meant.set(slide.as, { path: slid.path, title: inSentence(slid.title) });
+      if (slid.is === 'tried') ends.set(slid.path, slid.ends);
+    } else {
+      const { name, title, text, low, high } = slid.variable;
+      made.push(slid);
+      taken.add(name);
+      meant.set(slide.as, { path: name, title });
+      says.push(`Makes a slide of ${title}: ${low} to ${high}, now ${text}.`);
+    }
+  }
+  return { made, ends };
+}
+
+function addPicks(
+  { study, live, meant, missing, says, asks }: Placing,
+  answers: Readonly<Record<string, string>>,
+): void {
+  for (const pick of study.picks) {
+    const options = picksIn(pick, live);
+    const choice = options.find((each) => each.name === answers[pick.as]) ?? options[0];
+    if (!choice) {
+      missing.add(pick.as);
+      says.push(`Leaves out ${pick.what}: no part of the design is made of a choice.`);
+      continue;
+    }
+    meant.set(pick.as, meantBy(choice));
+    if (options.length === 1) continue;
+    const names = options.map(({ name, title }) => ({ name, title }));
+    asks.push({ as: pick.as, question: `Which choice is ${pick.what}?`, options: names, taken: choice.name });
+  }
+}
+
+function ownPieces(placing: Placing, ends: ReadonlyMap<string, readonly [string, string]>): Cell[] {
+  const { study, meant, missing, ids } = placing;
+  for (const { name } of study.pieces) meant.set(name, { path: give(name, placing), title: '' });
+  return study.pieces.flatMap((template) => {
+    const piece = namedPiece(template, meant, missing);
+    return piece ? [withEnds({ ...piece, id: ids() } as unknown as Cell, ends)] : [];
+  });
+}
+
+/** Only a variable has limits of its own: what else is tried is given them. */
+function withEnds(cell: Cell, ends: ReadonlyMap<string, readonly [string, string]>): Cell {
+  if (cell.kind !== 'trial_series') return cell;
+  const axes = cell.axes.map((axis) => {
+    const [low, high] = ends.get(axis.of) ?? [];
+    return low !== undefined && high !== undefined && axis.low === '' ? { ...axis, low, high } : axis;
+  });
+  return { ...cell, axes };
+}
+
+function give(name: string, { taken }: Placing): string {
+  const free = freeName(name, taken);
+  taken.add(free);
+  return free;
+}
+
 /** The numbers that became variables, as one schedule. */
-function setting(
-  made: readonly (Slid & { is: 'made' })[],
-  give: (name: string) => string,
-  ids: () => string,
-): readonly VariablesCell[] {
+function setting(made: readonly Made[], placing: Placing): readonly VariablesCell[] {
   if (made.length === 0) return [];
   const rows = made.map(({ variable }) => variable);
-  return [{ kind: 'variables', id: ids(), name: give('to_try'), title: 'Try these', rows }];
+  return [{ kind: 'variables', id: placing.ids(), name: give('to_try', placing), title: 'Try these', rows }];
 }
 
 /** The question first, then what is set, the study's own pieces, and what was added to the model. */
@@ -153,7 +171,18 @@ function inOrder(own: readonly Cell[], set: readonly Cell[], models: readonly Ce
   return [...(first ? [first] : []), ...set, ...rest, ...models];
 }
 
-function idsAfter(document: Document): () => string {
-  let last = Math.max(0, ...cellsOf(document).map((cell) => Number(/^c(\d+)$/.exec(cell.id)?.[1] ?? 0)));
-  return () => `c${String(++last).padStart(2, '0')}`;
+/** The design whose last sheet is the study's, with its fields reading the variables that were made of their numbers. */
+function withStudy(grown: Document, sheet: Sheet, models: readonly Cell[], made: readonly Made[]): Document {
+  // What is only being added is no part of the baseline.
+  const added = new Set(models.map((model) => model.name));
+  const slid = made.reduce((now, { field, variable }) => {
+    const put = added.has(field.split('.', 1)[0]!) ? putText : withText;
+    return put(now, field, variable.name) ?? now;
+  }, grown);
+  const onSheet = new Map(slid.sheets.at(-1)!.pieces.map((piece) => [piece.id, piece]));
+  const pieces = sheet.pieces.map((piece) => onSheet.get(piece.id) ?? piece);
+  const blank = made.filter(({ before }) => before.trim() === '');
+  const took = Object.fromEntries(blank.map(({ field, variable }) => [field, variable.text]));
+  const whole = { ...sheet, pieces, ...(blank.length > 0 ? { took } : {}) };
+  return { ...slid, sheets: slid.sheets.with(-1, whole) };
 }

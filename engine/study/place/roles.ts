@@ -1,4 +1,5 @@
 import { type AnyBlock, isLink } from '../../blocks/block';
+import { inSentence } from '../../sheet/called';
 import type { BlockCell, Cell, Document } from '../../sheet/document';
 import { freeName } from '../../sheet/free-names';
 import { roleOf } from '../../sheet/links';
@@ -32,9 +33,5 @@ export function newModel(
 
 export const meantBy = ({ name, title }: Pick<Cell, 'name' | 'title'>): Meant => ({
   path: name,
-  title: lowered(title),
+  title: inSentence(title),
 });
-
-/** A title in the middle of a sentence; an abbreviation stays as it is. */
-export const lowered = (title: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;

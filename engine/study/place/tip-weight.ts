@@ -1,8 +1,8 @@
+import { inSentence } from '../../sheet/called';
 import type { Document } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { cellsOf } from '../../sheet/sheets';
 import type { Meant } from './names';
-import { lowered } from './roles';
 
 /** The part that is tip weight: called so, else the point that lies farthest outboard; undefined where no part is outboard. */
 export function tipWeightIn(document: Document, { compiled, state }: Live): Meant | undefined {
@@ -16,5 +16,5 @@ export function tipWeightIn(document: Document, { compiled, state }: Live): Mean
     .filter(({ y }) => y > 0)
     .sort((a, b) => b.y - a.y);
   const tip = parts.find(({ row }) => /tip weight/i.test(row.title)) ?? parts[0];
-  return tip && { path: tip.path, title: lowered(tip.row.title) };
+  return tip && { path: tip.path, title: inSentence(tip.row.title) };
 }

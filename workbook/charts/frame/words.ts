@@ -1,6 +1,4 @@
-/** "CG" keeps its capitals inside a sentence, "Lap time" does not. */
-export const inSentence = (title: string): string =>
-  /^[A-ZÀ-Þ][a-zà-ÿ]/.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
+export { inSentence } from '../../../engine/index';
 
 /** A title or sentence begins with a capital. */
 export const capital = (text: string): string => (text === '' ? text : text[0]!.toUpperCase() + text.slice(1));

@@ -1,4 +1,5 @@
 import { useSheet } from '../../store/context';
+import { AddStudy } from '../studies/add-study';
 
 /** Adds to the set. */
 export function SetCommands() {
@@ -9,16 +10,7 @@ export function SetCommands() {
   };
   return (
     <p class="set-commands">
-      <button
-        type="button"
-        class="word"
-        aria-haspopup="dialog"
-        onClick={() => {
-          sheet.choosingStudy.value = true;
-        }}
-      >
-        Add a study
-      </button>
+      <AddStudy />
       <button type="button" class="word" onClick={add}>
         Add a sheet
       </button>

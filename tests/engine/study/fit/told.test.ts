@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openLive } from '../../../../engine/sheet/live';
 import { fitNow } from '../../../../engine/study/fit/index';
 import { library, startEngine } from '../../../../engine/study/index';
+import { planFor } from '../../../../engine/study/kinds/index';
 import { read } from '../../blocks/engine-designs';
 import { fitOf, logOf, row, withCells } from './flown';
 
@@ -112,6 +113,11 @@ describe('a fit that meets trouble', () => {
       'lines.length is a formula. A fit needs a number there: fit what the formula names, or type a number.',
     );
     expect(fitNow(live, 'fund').message).toBe('There is no fit called "fund". The fits are found.');
+  });
+
+  it('is nothing that runs like a sweep: who asks for one by its name is told so', () => {
+    const live = openLive(withCells([logOf(ROWS), fitOf(['flight.drag_factor'])], {}, LAW), library);
+    expect(planFor(live, 1, 'found')).toMatch(/^There is no sweep called "found"\. /);
   });
 });
 

@@ -24,7 +24,7 @@ const demo = (): Document => {
 type Placed = StudyAnswer & { readonly ok: true };
 
 function placed(name: string, live: Live, answers: Readonly<Record<string, string>> = {}): Placed {
-  const answer = placeStudy(studies.find((study) => study.name === name)!, live, library, answers);
+  const answer = placeStudy(studies().find((study) => study.name === name)!, live, library, answers);
   if (!answer.ok) throw new Error(answer.message);
   return answer;
 }
@@ -33,7 +33,7 @@ function placed(name: string, live: Live, answers: Readonly<Record<string, strin
 function allOn(design: Document) {
   const steps: { readonly before: Document; readonly answer: Placed }[] = [];
   let live = openLive(design, library);
-  for (const { name } of studies) {
+  for (const { name } of studies()) {
     const before = live.compiled.document;
     const answer = placed(name, live);
     steps.push({ before, answer });
@@ -82,8 +82,12 @@ describe.each(designs)('on %s', (_, design) => {
 describe('a study', () => {
   it('is in the list where it has a file, and the other way round', () => {
     const files = readdirSync(new URL('../../../../data/studies/', import.meta.url));
-    expect(files.toSorted()).toEqual(studies.map(({ name }) => `${name}.json`).toSorted());
-    expect(studies.length).toBe(13);
+    expect(files.toSorted()).toEqual(
+      studies()
+        .map(({ name }) => `${name}.json`)
+        .toSorted(),
+    );
+    expect(studies().length).toBe(13);
   });
   it('asks which choice is meant where there are several, and takes the answer', () => {
     const live = openLive(demo(), library);
@@ -138,7 +142,7 @@ describe('a study', () => {
   it('says what it lacks', () => {
     const { pieces: _, ...sheet } = demo().sheets[0]!;
     const bare = openLive({ ...demo(), sheets: [{ ...sheet, pieces: [] }], figures: [], baseline: undefined }, library);
-    expect(placeStudy(studies[0]!, bare, library)).toEqual({
+    expect(placeStudy(studies()[0]!, bare, library)).toEqual({
       ok: false,
       message: 'A study reads the weights: add a table of weight and balance first.',
     });
