@@ -1,6 +1,6 @@
 import { type BlockCell, type Cell, type CellKind, inSentence, type PartsCell } from '../../engine/index';
 import type { Sheet } from '../store/sheet';
-import { verdict } from './check/verdict';
+import { type Verdict, verdict } from './check/verdict';
 
 /** What a piece says of itself in one line, closed or in the item list. */
 export interface Line {
@@ -9,7 +9,7 @@ export interface Line {
   /** The one value of the item list. */
   readonly value: string;
   /** Of a check. */
-  readonly stands?: 'holds' | 'broken' | 'waits';
+  readonly stands?: Verdict['kind'];
 }
 
 type Reading = Pick<Sheet, 'shown' | 'value' | 'name' | 'optionTitle' | 'blockNamed'>;
@@ -56,7 +56,7 @@ const lines: Lines = {
   table: ({ columns }, sheet) => ({ words: list(columns, sheet), value: '' }),
   check(cell, sheet) {
     const { kind, words, now } = verdict(cell, sheet);
-    return { words, value: now, stands: kind };
+    return { words, value: kind === 'unlimited' ? `${now}, no limit` : now, stands: kind };
   },
   log: ({ rows }) => ({ words: rows.length === 1 ? '1 flight' : `${rows.length} flights`, value: `${rows.length}` }),
   fit: ({ factors }, sheet) => ({ words: list(factors, sheet), value: '' }),

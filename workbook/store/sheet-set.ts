@@ -55,14 +55,15 @@ export interface SheetSetPorts {
   readonly blocks: () => readonly BlockLinks[];
   readonly faults: () => readonly Fault[];
   /** Checks whose value is beyond a limit. */
-  readonly stops: () => readonly CheckCell[];
+  /** Those that are broken, and those that have no limit. */
+  readonly checks: () => Readonly<Record<'stops' | 'unlimited', readonly CheckCell[]>>;
   /** Something is under way, so that no state is known. */
   readonly working: () => boolean;
   /** Says what is gone, with a way back. `after`: the document without it. */
   removed(title: string, after: Document): void;
 }
 
-export function createSheetSet({ editor, blocks, faults, stops, working, removed }: SheetSetPorts): SheetSet {
+export function createSheetSet({ editor, blocks, faults, checks, working, removed }: SheetSetPorts): SheetSet {
   const { document } = editor;
   /** The sheet that was asked for, and where it stood: the one in its place is shown when it is gone. */
   const asked = signal({ id: document.peek().sheets[0]!.id, at: 0 });
@@ -78,11 +79,14 @@ export function createSheetSet({ editor, blocks, faults, stops, working, removed
   const told = byPath((id) => {
     const sheet = sheetWith(document.value, id);
     const here = new Set(sheet?.pieces.map((piece) => piece.id));
+    const { stops, unlimited } = checks();
+    const countHere = (list: readonly CheckCell[]): number => list.filter((check) => here.has(check.id)).length;
     return JSON.stringify(
       sheetState(
         faults().filter((fault) => here.has(fault.cell)),
-        stops().filter((check) => here.has(check.id)).length,
+        countHere(stops),
         working(),
+        countHere(unlimited),
       ),
     );
   });

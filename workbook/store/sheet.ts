@@ -77,6 +77,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, CellC
   readonly state: ReadonlySignal<SheetState>;
   /** Checks whose value is beyond a limit, in reading order. */
   readonly stops: ReadonlySignal<readonly CheckCell[]>;
+  /** Checks without any limit: they stop nothing. */
+  readonly unlimited: ReadonlySignal<readonly CheckCell[]>;
   readonly undoSays: ReadonlySignal<string | undefined>;
   readonly redoSays: ReadonlySignal<string | undefined>;
   readonly sweeps: Sweeps;
@@ -265,12 +267,20 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   };
   const working = (): boolean => !snapshot.value || busy.value || sweeps.running.value > 0;
   const removed = (title: string, after: Document): void => tell({ title, sentences: [], after });
-  const stops = steadyList(() =>
-    reader.checks.value.filter((check) => ['under', 'over'].includes(sideOf(check, reader.value) ?? '')),
-  );
+  const sided = (...sides: readonly string[]) =>
+    steadyList(() => reader.checks.value.filter((check) => sides.includes(sideOf(check, reader.value) ?? '')));
+  const stops = sided('under', 'over');
+  const unlimited = sided('unlimited');
   const faults = (): readonly Fault[] => snapshot.value?.faults ?? [];
   const blocks = (): readonly BlockDescription[] => description.peek()?.blocks ?? [];
-  const set = createSheetSet({ editor, blocks, faults, stops: () => stops.value, working, removed });
+  const set = createSheetSet({
+    editor,
+    blocks,
+    faults,
+    checks: () => ({ stops: stops.value, unlimited: unlimited.value }),
+    working,
+    removed,
+  });
   link.open(first);
   void engine.describe().then((answer) => {
     description.value = answer;
@@ -290,8 +300,9 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     }),
     document: editor.document,
     snapshot,
-    state: computed(() => sheetState(faults(), stops.value.length, working())),
+    state: computed(() => sheetState(faults(), stops.value.length, working(), unlimited.value.length)),
     stops,
+    unlimited,
     undoSays: editor.undoSays,
     redoSays: editor.redoSays,
     sweeps,

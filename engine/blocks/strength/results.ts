@@ -51,8 +51,8 @@ export const strengthResults = {
   },
   strength_over_test: ratio(
     'F_w/F_t',
-    'Strength over pull test',
-    'Load that the system holds over the pull-test load. Below 1 it breaks in the test: stop. The test itself decides, of the whole system, by the current rule book.',
+    'Weakest part over pull test',
+    'The least over all parts: load that the weakest part holds over the pull-test load. Below 1 it breaks in the test: stop. The test itself decides, of the whole system, by the current rule book.',
   ),
   test_over_pull: ratio(
     'F_t/T_m',

@@ -49,12 +49,13 @@ export function kindOf<C extends Cell>(cell: C): CellKindOf<C> {
 export const knownKinds = Object.keys(kinds) as readonly CellKind[];
 
 export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
+export { reasonPath } from './check';
 export { offWith } from './cut-from';
 export { fittedResults } from './fit';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { leverPath } from './levers';
 export { logErrorPath, logResults, logRowPath, MOST_LOG_ROWS } from './log';
-export { type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
+export { filledIn, type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { numbersKey, OFF_WAYS, offKey } from './part-row';
 export { isPartNumber, MOST_SPREAD_SAMPLES, pairPath, spreadPath } from './spread';

@@ -1,4 +1,4 @@
-/** A stretch of a note: words as typed, or a formula whose value stands in its place. */
+/** A stretch of a note or of a check's reason: words as typed, or a formula whose value stands in its place. */
 export type NotePiece = { readonly words: string } | { readonly formula: string };
 
 /** `{flight.pull}` in a note is a formula; `\{` is a brace. A brace that is not closed on its line is words. */
@@ -35,3 +35,11 @@ export function withFormulas(text: string, change: (formula: string, index: numb
 
 /** Path of the value of a note's formula: `reading.said1` is the first. */
 export const saidPath = (note: string, index: number): string => `${note}.said${index + 1}`;
+
+/** Words with the values of their formulas in place. */
+export const filledIn = (text: string, shown: (formula: string, index: number) => string): string => {
+  let k = 0;
+  return notePieces(text)
+    .map((piece) => ('words' in piece ? piece.words : shown(piece.formula.trim(), k++)))
+    .join('');
+};

@@ -8,8 +8,11 @@ import { compile } from '../../../engine/sheet/compile';
 import type { Cell, Document, Part } from '../../../engine/sheet/document';
 import { PART_SHAPES } from '../../../engine/sheet/document';
 import { baselineValues, openBaseline, openLive, setLive } from '../../../engine/sheet/live';
+import { putText } from '../../../engine/sheet/paths';
+import { rename } from '../../../engine/sheet/rename';
 import { faultsOf } from '../../../engine/sheet/sentences';
 import { cellsOf } from '../../../engine/sheet/sheets';
+import { applyChanges } from '../../../engine/sheet/transaction';
 import { MOMENT } from '../../../engine/units/index';
 import {
   blockOf,
@@ -365,6 +368,28 @@ describe('a check', () => {
     expect(at('cg_band')).toBe(at('parts.x'));
     // Never in the unit set of the reader, which would change the design.
     expect(reader({ ...smallDesign(), units: 'inch_pound' }).at('cg_band.high')).toBe(0.055);
+  });
+  test('says numbers in its reasons, which follow a new name and can be typed over', () => {
+    const design = smallDesign();
+    const below = 'nose-heavy by {38 mm - parts.x}, with {tip_weight}';
+    const sheets = design.sheets.map((sheet) => ({
+      ...sheet,
+      pieces: sheet.pieces.map((cell) => (cell.name === 'cg_band' ? { ...cell, below } : cell)),
+    }));
+    const { at } = reader({ ...design, sheets });
+    expect(at('cg_band.below1')).toBeCloseTo(0.038 - at('parts.x'), 12);
+    expect(at('cg_band.below2')).toBe(at('tip_weight'));
+    const renamed = rename({ ...design, sheets }, 'tip_weight', 'lead');
+    if (!renamed.ok) throw new Error(renamed.message);
+    const after = applyChanges({ ...design, sheets }, renamed.changes).document;
+    expect(cellsOf(after).find((cell) => cell.name === 'cg_band')).toMatchObject({
+      below: 'nose-heavy by {38 mm - parts.x}, with {lead}',
+    });
+    const typed = putText(after, 'cg_band.below2', 'lead + 1 g')!;
+    expect(cellsOf(typed).find((cell) => cell.name === 'cg_band')).toMatchObject({
+      below: 'nose-heavy by {38 mm - parts.x}, with {lead + 1 g}',
+    });
+    expect(putText(after, 'cg_band.below2', 'a } b')).toBeUndefined();
   });
   test('may have one limit only', () => {
     expect(reader(smallDesign(), { 'cg_band.low': '' }).at('cg_band.low')).toBeNaN();

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CheckCell } from '../../../engine/index';
-import { briefly, verdict } from '../../../workbook/cells/check/verdict';
+import { briefly, holdsOf, verdict } from '../../../workbook/cells/check/verdict';
 
 const check: CheckCell = {
   kind: 'check',
@@ -16,8 +16,9 @@ const check: CheckCell = {
 const read = (value: number, low = 38, high = 55) => ({
   value: (path: string) => ({ cg_range: value, 'cg_range.low': low, 'cg_range.high': high })[path] ?? Number.NaN,
   shown(path: string) {
-    return `${this.value(path)} mm`;
+    return path === 'strength.weakest' ? 'pivot bolt' : `${this.value(path)} mm`;
   },
+  name: (path: string) => (path === 'strength.weakest' ? {} : undefined),
 });
 
 test.each([
@@ -31,6 +32,20 @@ test.each([
 test('a side without a limit never stops anything', () => {
   expect(verdict({ ...check, high: '' }, read(900, 38, Number.NaN)).kind).toBe('holds');
   expect(verdict({ ...check, low: '' }, read(-900, Number.NaN, 55)).kind).toBe('holds');
+});
+
+test('without any limit it decides nothing, and says so in place of a tick', () => {
+  const open = verdict({ ...check, low: '', high: '' }, read(46, Number.NaN, Number.NaN));
+  expect(open).toEqual({ kind: 'unlimited', words: '46 mm, no limit yet: it stops nothing', now: '46 mm' });
+  expect([open, verdict(check, read(46)), verdict(check, read(60))].map(holdsOf)).toEqual([undefined, true, false]);
+});
+
+test('a reason says the values of what stands in braces in it', () => {
+  const below = 'the {strength.weakest} breaks at {2 × cg_range}: replace it';
+  const sheet = { ...read(37), value: (path: string) => (path === 'cg_range.below2' ? 74 : read(37).value(path)) };
+  expect(verdict({ ...check, below }, sheet).words).toBe(
+    'stop: 37 mm is under 38 mm: the pivot bolt breaks at 74 mm: replace it',
+  );
 });
 
 test('a limit without an answer is no limit that holds', () => {

@@ -21,6 +21,7 @@ function design(): Document {
 function open({
   faults = [] as readonly Fault[],
   stops = [] as readonly CheckCell[],
+  unlimited = [] as readonly CheckCell[],
   working = false,
   may = true,
 } = {}) {
@@ -32,7 +33,7 @@ function open({
     removed.push(title);
   };
   const set = createSheetSet({
-    ...{ editor, blocks: () => [], faults: () => faults, stops: () => stops, working: () => working },
+    ...{ editor, blocks: () => [], faults: () => faults, checks: () => ({ stops, unlimited }), working: () => working },
     removed: tell,
   });
   const shown = (): string => set.shownSheet.value.id;

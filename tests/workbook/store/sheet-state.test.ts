@@ -15,7 +15,14 @@ test.each([
   [[], 1, false, 'stop', '1 stop'],
   [[fault('c1', 'a', 'fault')], 2, false, 'stop', '2 stops'],
 ] as const)('%j, %s stops, working %s: %s', (faults, stops, working, kind, words) => {
-  expect(sheetState(faults, stops, working)).toEqual({ kind, words });
+  expect(sheetState(faults, stops, working, 0)).toEqual({ kind, words });
+});
+
+test('a check without a limit stops nothing, and no sheet is up to date with it', () => {
+  expect(sheetState([], 0, false, 1)).toEqual({ kind: 'unlimited', words: '1 has no limit' });
+  expect(sheetState([], 0, false, 2).words).toBe('2 have no limit');
+  expect(sheetState([fault('c1', 'a', 'waits')], 0, false, 1).words).toBe('1 waits');
+  expect(sheetState([], 1, false, 1).words).toBe('1 stop');
 });
 
 describe('a check finds its value', () => {
@@ -28,6 +35,8 @@ describe('a check finds its value', () => {
     [2.1, '1', '2', 'over'],
     [0.9, '', '2', 'within'],
     [2.1, '1', '', 'within'],
+    [2.1, '', '', 'unlimited'],
+    [Number.NaN, '', '', undefined],
     [Number.NaN, '1', '2', undefined],
   ] as const)('%s of %s to %s: %s', (now, low, high, wanted) => expect(side(now, low, high)).toBe(wanted));
   test('nowhere while a limit has no answer', () => {

@@ -1,17 +1,20 @@
-import type { CheckCell } from '../../../engine/index';
+import { type CheckCell, noteFormulas, reasonPath } from '../../../engine/index';
 import { Mark } from '../../controls/mark';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { RowFaults } from '../shared/row-faults';
 import { CheckForm } from './form';
-import { briefly, verdict } from './verdict';
+import { briefly, holdsOf, reasonSaid, verdict } from './verdict';
+
+const reasonPaths = (cell: CheckCell): readonly string[] =>
+  (['below', 'above'] as const).flatMap((end) => noteFormulas(cell[end]).map((_, k) => reasonPath(cell.name, end, k)));
 
 /** "Stop if …" with the reason, and how it stands now, in words beside the mark. */
 export function CheckView({ cell }: { cell: CheckCell }) {
   const sheet = useSheet();
   const title = sheet.name(cell.of)?.title ?? cell.of;
   const now = verdict(cell, sheet);
-  const limit = (end: 'low' | 'high', reason: string) => {
+  const limit = (end: 'low' | 'high', reason: 'below' | 'above') => {
     if (cell[end] === '') return null;
     const path = `${cell.name}.${end}`;
     return (
@@ -30,19 +33,19 @@ export function CheckView({ cell }: { cell: CheckCell }) {
           onCommit={(text) => sheet.setText(path, text)}
           onUndoBeyond={sheet.undo}
         />
-        <span class="aside">{briefly(reason)}</span>
+        <span class="aside">{briefly(reasonSaid(cell, reason, sheet))}</span>
       </div>
     );
   };
   return (
     <div class="check">
-      {limit('low', cell.below)}
-      {limit('high', cell.above)}
+      {limit('low', 'below')}
+      {limit('high', 'above')}
       <p class={`check-now ${now.kind}`}>
-        <Mark holds={now.kind === 'waits' ? undefined : now.kind === 'holds'} />
+        <Mark holds={holdsOf(now)} />
         <span>{now.words}</span>
       </p>
-      <RowFaults paths={[`${cell.name}.low`, `${cell.name}.high`]} />
+      <RowFaults paths={[`${cell.name}.low`, `${cell.name}.high`, ...reasonPaths(cell)]} />
       <CheckForm cell={cell} />
     </div>
   );

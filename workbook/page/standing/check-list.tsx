@@ -1,9 +1,9 @@
-import { verdict } from '../../cells/index';
+import { holdsOf, verdict } from '../../cells/index';
 import { WayTo } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 
-/** Every check that holds or waits, on one line each; what is broken stands above the key figures. */
+/** Every check that holds, waits or has no limit, on one line each; what is broken stands above the key figures. */
 export function CheckList() {
   const sheet = useSheet();
   const all = sheet.checks.value;
@@ -24,11 +24,15 @@ export function CheckList() {
           const now = verdict(check, sheet);
           return (
             <li key={check.id} class={now.kind} data-check={check.name}>
-              <Mark holds={now.kind === 'waits' ? undefined : now.kind === 'holds'} />
+              <Mark holds={holdsOf(now)} />
               <WayTo place={{ cell: check.id, path: check.name }}>{check.title}</WayTo>
               <span class="check-value">
                 {now.now}
-                <span class="unseen">{now.kind === 'holds' ? ', within its limits' : ', no answer yet'}</span>
+                {now.kind === 'unlimited' ? (
+                  <span class="aside">, no limit yet</span>
+                ) : (
+                  <span class="unseen">{now.kind === 'holds' ? ', within its limits' : ', no answer yet'}</span>
+                )}
               </span>
             </li>
           );

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { Fault } from '../../../engine/index';
+import type { CheckCell, Fault } from '../../../engine/index';
 import { verdict } from '../../cells/index';
 import { FaultWords, WayTo } from '../../controls/fault-flag';
 import { useSheet } from '../../store/context';
@@ -19,26 +19,26 @@ export function FaultList({ onClose }: { onClose: () => void }) {
           Close
         </button>
       </div>
-      {faults.length === 0 && sheet.stops.value.length === 0 && (
+      {faults.length === 0 && sheet.stops.value.length === 0 && sheet.unlimited.value.length === 0 && (
         <p>Nothing any more: every number of the design has its answer.</p>
       )}
-      <Stops onLeave={leave} />
+      <Checks title="Stops" checks={sheet.stops.value} onLeave={leave} />
       <Wrong faults={faults.filter((fault) => fault.state === 'fault')} onLeave={leave} />
       <Waiting faults={faults.filter((fault) => fault.state === 'waits')} onLeave={leave} />
+      <Checks title="Checks without a limit" checks={sheet.unlimited.value} onLeave={leave} />
     </dialog>
   );
 }
 
-/** Checks that are broken, each with its reason. */
-function Stops({ onLeave }: Pick<Listed, 'onLeave'>) {
+/** Checks that are broken or have no limit, each with how it stands. */
+function Checks({ title, checks, onLeave }: Pick<Listed, 'onLeave'> & { title: string; checks: readonly CheckCell[] }) {
   const sheet = useSheet();
-  const stops = sheet.stops.value;
-  if (stops.length === 0) return null;
+  if (checks.length === 0) return null;
   return (
     <section>
-      <h3>Stops</h3>
+      <h3>{title}</h3>
       <ul>
-        {stops.map((check) => (
+        {checks.map((check) => (
           <li key={check.id} data-listed={check.name}>
             <WayTo place={{ cell: check.id, path: check.name }} onLeave={onLeave}>
               {check.title}

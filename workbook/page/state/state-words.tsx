@@ -13,16 +13,20 @@ export function StateWords() {
   const { kind } = sheet.state.value;
   return (
     <>
-      <p class={`sheet-state ${told.kind}`} role="status" data-state={kind === 'stop' ? 'settled' : kind}>
+      <p
+        class={`sheet-state ${told.kind}`}
+        role="status"
+        data-state={kind === 'stop' || kind === 'unlimited' ? 'settled' : kind}
+      >
         {leads ? (
           <button
             type="button"
             class="word"
             aria-haspopup="dialog"
             onClick={() => {
-              const [stop, ...others] = sheet.stops.value;
-              const alone = told.kind === 'stop' && stop && others.length === 0;
-              if (alone) goTo(sheet, { cell: stop.id, path: stop.name });
+              const checks = told.kind === 'stop' ? sheet.stops.value : sheet.unlimited.value;
+              const [check, ...others] = told.kind === 'stop' || told.kind === 'unlimited' ? checks : [];
+              if (check && others.length === 0) goTo(sheet, { cell: check.id, path: check.name });
               else listing.value = true;
             }}
           >

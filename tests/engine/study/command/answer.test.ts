@@ -45,6 +45,22 @@ describe('the answer on the command line', () => {
     );
   });
 
+  it('says of a check without a limit that it stops nothing, and fills what stands in braces in a reason', () => {
+    const said = (changed: object, ...words: string[]) => {
+      const pieces = [...cellsOf(slideRule()), { ...check, ...changed }];
+      const read = readArguments(['slide.json', ...words]);
+      if (read.ask !== 'run') throw new Error(`asked for ${read.ask}`);
+      return answer(read.request, serialise({ ...slideRule(), sheets: onOneSheet(pieces) }), library);
+    };
+    expect(said({ low: '', high: '' }).out).toContain('– Short enough: 35.3 mm, no limit yet: it stops nothing\n');
+    expect(JSON.parse(said({ low: '', high: '' }, '--json').out).checks).toEqual([
+      { name: 'short', title: 'Short enough', stop: null },
+    ]);
+    expect(said({ high: '30 mm', above: 'the {bolt} bolt needs {sum.total - 5 mm}' }).out).toContain(
+      '✕ Short enough: stop, 35.3 mm is over 30 mm: the middle bolt needs 30.3 mm\n',
+    );
+  });
+
   it('sets variables, choices and fields, and says when a formula gives way', () => {
     expect(ask('--set', 'a=1 in', '--set', 'bolt=short', '--set', 'sum.times=twice', '--get', 'sum.total')).toEqual({
       out: 'sum.total = 81.8 mm\n',
