@@ -48,7 +48,7 @@ async function firstDocument(kept: string | undefined): Promise<{ document: Docu
   if (!ready.ok) throw new Error(ready.message);
   return {
     document: ready.document,
-    notice: last && { ...refusal('The sheet kept from last time', last), text: kept },
+    notice: last && { ...refusal('The design kept from last time', last), text: kept },
   };
 }
 
@@ -90,7 +90,7 @@ async function start(): Promise<void> {
   watchPrinting();
   watchLeaving(sheet, keeper);
   effect(() => {
-    window.document.title = `${sheet.document.value.title || 'Untitled sheet'} – Tetherwright`;
+    window.document.title = `${sheet.document.value.title || 'Untitled design'} – Tetherwright`;
   });
   render(
     <SheetContext.Provider value={sheet}>

@@ -23,7 +23,7 @@ export const LARGEST_FILE = 5_000_000;
 export function tooLarge(bytes: number): Extract<Opened, { ok: false }> | undefined {
   if (bytes <= LARGEST_FILE) return undefined;
   const found = `${Math.ceil(bytes / 1e5) / 10} MB`;
-  const message = `This file is too large: ${found}, and at most ${LARGEST_FILE / 1e6} MB are read. Nothing was opened. A sheet has far less; look whether it is the right file.`;
+  const message = `This file is too large: ${found}, and at most ${LARGEST_FILE / 1e6} MB are read. Nothing was opened. A design has far less; look whether it is the right file.`;
   return { ok: false, message, problems: [{ path: '', expected: `at most ${LARGEST_FILE / 1e6} MB`, found, message }] };
 }
 
@@ -47,7 +47,7 @@ export function openText(text: string, reads: Reads = { version: VERSION, migrat
 function openData(file: unknown, reads: Reads): Opened {
   if (!isRecord(file) || file.format !== FORMAT) {
     const found = isRecord(file) && typeof file.format === 'string' ? `"${file.format}"` : 'nothing';
-    return refuse('This file is not a Tetherwright sheet. Nothing was opened.', [
+    return refuse('This file is not a Tetherwright design. Nothing was opened.', [
       problem('format', `"${FORMAT}"`, found),
     ]);
   }

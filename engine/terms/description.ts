@@ -48,6 +48,8 @@ export interface FieldDescription {
   readonly range?: readonly [number, number];
   readonly options?: readonly string[];
   readonly role?: string;
+  /** What a builder calls that role: "fuselage". */
+  readonly roleWords?: string;
   readonly source: string;
   readonly advanced: boolean;
 }

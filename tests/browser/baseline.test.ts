@@ -38,7 +38,7 @@ test('the design is taken as the baseline, compared line by line, and put back o
   await expect.poll(differing).toEqual(['tip_weight', 'engine_station']);
   const line = page.locator('[data-difference="tip_weight"]');
   expect(await line.locator('.difference-texts').textContent()).toBe('then 21 g → , now 31 g');
-  await line.getByRole('button', { name: /^put back/ }).press('Enter');
+  await line.getByRole('button', { name: /^Put back/ }).press('Enter');
   await expect.poll(differing).toEqual(['engine_station']);
   await expect.poll(() => figure(page, 'parts.mass')).toBe(before.mass);
   expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('What differs from the baseline');
@@ -51,7 +51,7 @@ test('the design is taken as the baseline, compared line by line, and put back o
   await button('Undo').click();
   await expect.poll(() => change('parts.mass')).toBe('+10');
 
-  await button('Forget the baseline').click();
+  await button('Remove the baseline').click();
   await expect.poll(() => change('parts.mass')).toBe('');
   expect(await button('Return to the baseline').count()).toBe(0);
   await button('Undo').click();

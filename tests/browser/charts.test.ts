@@ -188,12 +188,12 @@ describe.each([
     await expect.poll(() => form.textContent()).toContain('75 designs: 5 × 5 × 3.');
     await form.getByRole('checkbox', { name: 'balsa, 5 mm' }).uncheck();
     await expect.poll(() => form.textContent()).toContain('50 designs: 5 × 5 × 2.');
-    await form.getByLabel('One more result').selectOption({ label: 'Lap time, s' });
+    await form.getByLabel('Add a result').selectOption({ label: 'Lap time, s' });
     await form.getByRole('button', { name: 'add this result' }).click();
     await expect.poll(() => form.locator('.set-up-list li').count()).toBe(4);
     await settled(page);
     await expect.poll(() => sweep.textContent()).toContain('50 of 50 designs');
-    await form.getByRole('button', { name: 'take off the axis engine station' }).click();
+    await form.getByRole('button', { name: 'Remove the axis engine station' }).click();
     await expect
       .poll(() => cell(page, 'contour_kind').locator('.fault-flag').first().textContent())
       .toContain(

@@ -17,7 +17,7 @@ describe.each([
     const options = choice.locator('.option-title');
     const before = await options.allTextContents();
     await choice.getByText('Edit the options').press('Enter');
-    await choice.getByRole('button', { name: /^add an option/ }).press('Enter');
+    await choice.getByRole('button', { name: /^Add an option/ }).press('Enter');
     await choice.getByLabel(/^Title of Option/).fill('one long slot');
     await page.keyboard.press('Enter');
     await expect.poll(() => options.allTextContents()).toEqual([...before, 'one long slot']);

@@ -239,14 +239,14 @@ describe('at a desk', () => {
   });
 
   test('words over many lines are kept by Ctrl+Enter, and undo goes on in the sheet', async () => {
-    await page.getByRole('button', { name: 'edit these words' }).first().click();
+    await page.getByRole('button', { name: 'Edit these words' }).first().click();
     await editor().waitFor();
     await press('Control+End');
     await press('Enter');
     await page.keyboard.type('One line more.');
     await press('Control+Enter');
     await expect.poll(() => page.locator('.prose').first().textContent()).toContain('One line more.');
-    await expect.poll(focused).toBe('edit these words');
+    await expect.poll(focused).toBe('Edit these words');
     await press('Enter');
     await editor().waitFor();
     await press('Control+z');

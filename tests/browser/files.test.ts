@@ -98,7 +98,7 @@ const refused: [kind: string, text: string, says: readonly string[]][] = [
     '{ "format": "tetherwright", ',
     ['This file is broken at line 1, column 29: expected', 'Nothing was opened.'],
   ],
-  ['foreign', '{ "drawing": [1, 2, 3] }', ['This file is not a Tetherwright sheet. Nothing was opened.']],
+  ['foreign', '{ "drawing": [1, 2, 3] }', ['This file is not a Tetherwright design. Nothing was opened.']],
   [
     'newer',
     JSON.stringify({ ...quern, version: 999 }),
@@ -139,7 +139,7 @@ test.each(refused)(
     await open(file);
     for (const sentence of says) await expect.poll(told).toContain(sentence);
     expect(await told()).toContain(`${name}: `);
-    await press('Put away');
+    await press('Close');
     expect(await told()).toBe('');
     await drop(name, text);
     for (const sentence of says) await expect.poll(told).toContain(sentence);
@@ -172,11 +172,11 @@ test('it is said whether the design as it stands is in a file', async () => {
   const state = () => page.locator('.keeping-words').textContent();
   expect(await page.locator('.keeping-words').count()).toBe(0);
   await type('tip_weight', '27 g');
-  expect(await state()).toBe('kept in this browser, not in a file');
+  expect(await state()).toBe('saved in this browser only');
   await save('states.tetherwright.json');
   await expect.poll(state).toBe('saved to a file');
   await type('tip_weight', '28 g');
-  await expect.poll(state).toBe('kept in this browser, changed since it was saved to a file');
+  await expect.poll(state).toBe('saved in this browser, changed since it was saved to a file');
   await press('Undo');
   await expect.poll(state).toBe('saved to a file');
   await stored(page);
@@ -227,12 +227,12 @@ test('a version is named, another deleted and brought back', async () => {
     .first()
     .getByRole('button', { name: /^Name it/ })
     .click();
-  await page.getByRole('textbox', { name: /^Name, to keep it/ }).fill('as flown');
+  await page.getByRole('textbox', { name: /^Name\. A version/ }).fill('as flown');
   await page.keyboard.press('Enter');
   await expect.poll(() => versions().first().textContent()).toContain('as flown');
   await versions()
     .last()
-    .getByRole('button', { name: /^Delete/ })
+    .getByRole('button', { name: /^Remove/ })
     .click();
   await expect.poll(() => versions().count()).toBe(1);
   await press('Bring it back');
@@ -260,12 +260,12 @@ test('a design is copied, and another deleted and brought back', async () => {
 
 test('an empty sheet says what can be done next', async () => {
   await press('Open');
-  await press('An empty sheet');
+  await press('An empty design');
   await page.getByRole('region', { name: 'Empty sheet' }).waitFor();
   await page.getByText('None is chosen yet').waitFor();
   await page.getByText('No check yet.').waitFor();
-  await press('Make a design from a few numbers');
-  await page.getByRole('dialog', { name: 'A design of your own' }).waitFor();
+  await press('Begin with my model');
+  await page.getByRole('dialog', { name: 'Begin with my model' }).waitFor();
 });
 
 /** What the store answers from now on. */
@@ -282,11 +282,11 @@ test('a store that is full is said at once, the design can be saved, and leaving
   await type('tip_weight', '28 g');
   await page
     .getByText(
-      'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; deleting versions, and designs for good, makes room.',
+      'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; removing versions, and deleting designs for good, makes room.',
     )
     .waitFor();
   const state = page.locator('[data-keeping="refused"]');
-  expect(await state.textContent()).toBe('not kept: save it to a file');
+  expect(await state.textContent()).toBe('not saved: save it to a file');
   const warned = new Promise<string>((resolve) => {
     page.once('dialog', (dialog) => {
       resolve(dialog.type());

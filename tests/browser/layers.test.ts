@@ -29,7 +29,7 @@ test('a stack is built layer by layer, and the parts cut from it follow', async 
   await settled(page);
   await expect.poll(mass).toBeGreaterThan(50);
   await page.getByRole('button', { name: 'Undo' }).click();
-  await stack.getByRole('button', { name: 'take out balsa–ply, 4 mm, glue', exact: true }).click();
+  await stack.getByRole('button', { name: 'Remove balsa–ply, 4 mm, glue', exact: true }).click();
   await expect.poll(mass).toBe(24.4);
   expect(troubles).toEqual([]);
   await close();

@@ -42,7 +42,7 @@ test('levers are ranked by the result that is picked, and by one for each unit o
 test('on a phone a lever is set up, a fault in it is said at its place, and it is taken off', async () => {
   const sheet = await openFlyingDay(PHONE);
   const { page } = sheet;
-  await levers(page).locator('summary', { hasText: 'Set up these levers' }).click();
+  await levers(page).locator('summary', { hasText: 'Set up these changes' }).click();
   const amount = page.locator('[data-text="day_levers.row3.change"]');
   await amount.fill('');
   await amount.press('Enter');
@@ -51,7 +51,7 @@ test('on a phone a lever is set up, a fault in it is said at its place, and it i
   await amount.fill('10 g');
   await amount.press('Enter');
   await expect.poll(() => ranked(page)).toContain('Tip weight: +10 g');
-  await levers(page).getByRole('button', { name: 'take off tip weight' }).click();
+  await levers(page).getByRole('button', { name: 'Remove tip weight' }).click();
   await expect.poll(() => ranked(page)).not.toContain('Tip weight: +10 g');
   expect(sheet.troubles).toEqual([]);
   await sheet.close();

@@ -91,7 +91,7 @@ describe.each([
       /^The log (cannot tell|hardly tells) flight.drag_factor and engine.power_factor apart/,
     );
     await fit.locator('.set-up > summary').click();
-    await button(page, /^take out Power factor/).click();
+    await button(page, /^Remove Power factor/).click();
     await settled(page);
     await fit.locator('.fit-factors tbody tr').nth(1).waitFor({ state: 'detached' });
     await fit.getByText(/^Fitted in \d+ steps? to 6 measured numbers of 4 flights\.$/).waitFor();

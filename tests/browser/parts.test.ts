@@ -156,7 +156,7 @@ test('coats are counted', async () => {
   await page.getByRole('button', { name: 'Add a coat' }).click();
   const grams = (text: string): number => Number(text.replace(' g', ''));
   await expect.poll(async () => grams(await said('parts.horn.mass')) - grams(before)).toBeCloseTo(2, 1);
-  await page.getByRole('button', { name: /take off/ }).click();
+  await page.getByRole('button', { name: /^Remove .*sealer/i }).click();
   await expect.poll(() => said('parts.horn.mass')).toBe(before);
 });
 

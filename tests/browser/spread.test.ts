@@ -42,8 +42,8 @@ const row = async (page: Page, path: string): Promise<string[]> =>
 const words = (page: Page) => cell(page).locator('.progress-words').textContent();
 const add = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
-  await page.getByRole('button', { name: 'Spread', exact: true }).click();
-  await page.getByRole('button', { name: /^done with title/ }).click();
+  await page.getByRole('button', { name: 'Tolerances', exact: true }).click();
+  await page.getByRole('button', { name: /^Done with title/ }).click();
   await cell(page).scrollIntoViewIfNeeded();
   await cell(page).locator('.set-up > summary').click();
 };
@@ -68,12 +68,12 @@ describe.each([
   test('begins with what is called a beginning, and computes by itself', async () => {
     await page.getByLabel('With the uncertainty of the parts').uncheck();
     expect(await cell(page).locator('.spread-rows li').first().textContent()).toBe(
-      'tip weight: normal, standard deviation 0.42 g, a beginning: type what you know of it',
+      'tip weight: normal, standard deviation 0.42 g, a guess: type your own',
     );
     await expect.poll(() => words(page)).toBe('2500 of 2500 designs');
     expect((await row(page, 'parts.mass')).slice(0, 2)).toEqual(['All-up weight, g', '850.1']);
     expect(await cell(page).locator('.chart-caption').textContent()).toMatch(
-      /^Tip weight makes nearly all of the spread of the all-up weight\./,
+      /^Tip weight makes nearly all of the uncertainty of the all-up weight\./,
     );
   });
 
@@ -100,7 +100,7 @@ describe.each([
     await expect.poll(async () => (await row(page, 'parts.mass')).join()).not.toBe(first.join());
     await typeWhole(page, 'Seed', 'many');
     expect(await cell(page).getByRole('alert').textContent()).toBe(
-      '"many" cannot be taken. Type a whole number from 0 to 1000000.',
+      '“many” cannot be taken. Type a whole number from 0 to 1000000.',
     );
     await typeWhole(page, 'Seed', '1');
     await expect.poll(async () => (await row(page, 'parts.mass')).join()).toBe(first.join());
@@ -108,8 +108,8 @@ describe.each([
 
   test('takes a correlation of two things, which then have one share together', async () => {
     const form = cell(page).locator('.set-up');
-    expect(await form.getByRole('button', { name: 'add a correlation' }).count()).toBe(1);
-    await form.getByRole('button', { name: 'add a correlation' }).click();
+    expect(await form.getByRole('button', { name: 'Add a correlation' }).count()).toBe(1);
+    await form.getByRole('button', { name: 'Add a correlation' }).click();
     await cell(page).locator('[data-text$=".pair1"]').first().click();
     await page.keyboard.press('ControlOrMeta+A');
     await page.keyboard.type('0.5');
@@ -118,7 +118,7 @@ describe.each([
       .poll(() => cell(page).locator('.spread-rows li').allTextContents(), { timeout: 20_000 })
       .toContainEqual(expect.stringMatching(/ and .*: correlation 0\.5/));
     await expect.poll(() => words(page), { timeout: 20_000 }).toMatch(/^(\d+) of \1 designs$/);
-    await form.getByRole('button', { name: /^take off Correlation of/ }).click();
+    await form.getByRole('button', { name: /^Remove Correlation of/ }).click();
     await expect.poll(() => cell(page).locator('[data-text$=".pair1"]').count()).toBe(0);
   });
 
@@ -185,7 +185,7 @@ describe('a spread from a file', () => {
     await shares.scrollIntoViewIfNeeded();
     expect(await shares.locator('[data-bar]').count()).toBe(4);
     expect(await shares.locator('.chart-caption').textContent()).toMatch(
-      /^Line length makes (9\d %|nearly all) of the spread/,
+      /^Line length makes (9\d %|nearly all) of the uncertainty/,
     );
   });
 

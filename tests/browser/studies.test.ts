@@ -29,7 +29,7 @@ test.each([
   await expect.poll(() => words.textContent()).toContain('With 41\u00a0g in the tip');
   await expect.poll(pull).not.toBe(before);
 
-  await reading.getByRole('button', { name: 'edit these words' }).click();
+  await reading.getByRole('button', { name: 'Edit these words' }).click();
   const editor = page.getByRole('textbox', { name: 'Words of What the numbers say' });
   await editor.fill('Pull {flight.pul}, tip {tip_weight}, \\{brace}.');
   await editor.blur();

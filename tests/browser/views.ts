@@ -86,7 +86,7 @@ export const views: readonly View[] = [
     name: 'the form of a first design',
     async open(page) {
       await page.getByRole('button', { name: 'Open', exact: true }).click();
-      await press(page, 'A design of your own, from a few numbers');
+      await press(page, 'Begin with my model');
       await page.getByLabel(/span/i).first().waitFor();
     },
   },
@@ -168,8 +168,8 @@ export const views: readonly View[] = [
     flows: true,
     async open(page) {
       await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
-      await page.getByRole('button', { name: 'Spread', exact: true }).click();
-      await press(page, /^done with title/);
+      await page.getByRole('button', { name: 'Tolerances', exact: true }).click();
+      await press(page, /^Done with title/);
       await page.locator('.cell-tolerances .set-up > summary').click();
       // All parts at once take longer than anybody has to wait for a view.
       await page.getByLabel('With the uncertainty of the parts').uncheck();
@@ -189,8 +189,8 @@ export const views: readonly View[] = [
       await levers.scrollIntoViewIfNeeded();
       await levers.locator('[data-bar]').first().waitFor();
       await settled(page);
-      await levers.locator('summary', { hasText: 'Set up these levers' }).click();
-      await levers.getByText('One more result').waitFor();
+      await levers.locator('summary', { hasText: 'Set up these changes' }).click();
+      await levers.getByText('Add a result').waitFor();
     },
   },
   {

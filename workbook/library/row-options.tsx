@@ -18,7 +18,7 @@ export function RowOptions(props: {
   return (
     <>
       {own.length > 0 && (
-        <optgroup label="own, of this sheet">
+        <optgroup label="own, of this design">
           {own.map((row) => (
             <option key={row.name} value={row.name}>
               {row.title}

@@ -20,8 +20,8 @@ export function TopBar() {
   const forward = sheet.redoSays.value;
   return (
     <header class="top-bar">
-      <h1>{sheet.part('title') || 'Untitled sheet'}</h1>
-      <nav aria-label="Sheet">
+      <h1>{sheet.part('title') || 'Untitled design'}</h1>
+      <nav aria-label="Design">
         <button type="button" class="word" aria-haspopup="dialog" onClick={() => (sheet.choosing.value = true)}>
           Open
         </button>
@@ -70,7 +70,7 @@ export function TopBar() {
         class="unseen"
         type="file"
         tabIndex={-1}
-        aria-label="File of a sheet"
+        aria-label="File of a design"
         accept={`${FILE_ENDING},.json,application/json`}
         onChange={(event) => {
           const file = event.currentTarget.files?.[0];

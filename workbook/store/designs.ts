@@ -104,7 +104,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
   }
 
   function copy(document: Document): void {
-    const title = `${document.title || 'Untitled sheet'}, copy`;
+    const title = `${document.title || 'Untitled design'}, copy`;
     sheet.replace({ ...document, title }, `opening ${title}`, () => keeper.begin());
   }
 
@@ -137,7 +137,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         rows: [],
         figures: [],
       };
-      sheet.replace(empty, 'opening an empty sheet', () => keeper.begin());
+      sheet.replace(empty, 'opening an empty design', () => keeper.begin());
     },
     atRisk() {
       const keeping = keeper.keeping.value;

@@ -10,6 +10,7 @@ import type {
   ResultSpecs,
 } from '../../blocks/block';
 import { isCurve, isLink, isOption } from '../../blocks/block';
+import { roleWords } from '../../blocks/role-words';
 import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../../terms/index';
 import { ONE, shownUnit, type UnitSet, writeQuantity } from '../../units/index';
 
@@ -77,6 +78,7 @@ const describeLink = (name: string, spec: Link): FieldDescription => ({
   kind: 'link',
   default: '',
   role: spec.link,
+  roleWords: roleWords(spec.link),
 });
 
 function describeResult(name: string, spec: Result | Curve): ResultDescription {

@@ -86,7 +86,7 @@ describe('a file is refused', () => {
   });
   test('that is something else', () => {
     for (const text of ['{"format": "other"}', '{}', '[]', 'null', '3', '"tetherwright"']) {
-      expect(messageOf(openText(text)), text).toBe('This file is not a Tetherwright sheet. Nothing was opened.');
+      expect(messageOf(openText(text)), text).toBe('This file is not a Tetherwright design. Nothing was opened.');
     }
     expect(problemsOf(openText('{"format": "other"}'))).toEqual(['format: expected "tetherwright", found "other".']);
   });
@@ -157,7 +157,7 @@ describe('a file is refused', () => {
   test('that is too large, before it is read', () => {
     expect(tooLarge(LARGEST_FILE)).toBeUndefined();
     const message =
-      'This file is too large: 6.3 MB, and at most 5 MB are read. Nothing was opened. A sheet has far less; look whether it is the right file.';
+      'This file is too large: 6.3 MB, and at most 5 MB are read. Nothing was opened. A design has far less; look whether it is the right file.';
     expect(tooLarge(6_234_567)).toEqual({
       ok: false,
       message,

@@ -49,7 +49,7 @@ test('a chart begins with the last sweep, and as a histogram of the last spread 
   const spread = make('spread', bare);
   const cells = [...cellsOf(bare), spread];
   expect(make('chart', { ...bare, sheets: onOneSheet(cells) })).toMatchObject({
-    ...{ chart: 'histogram', series: 'new_spread', across: '', up: ['parts.mass'] },
+    ...{ chart: 'histogram', series: 'tolerances', across: '', up: ['parts.mass'] },
   });
   expect(make('chart', { ...demo, sheets: onOneSheet([...cellsOf(demo), spread]) })).toMatchObject({
     chart: 'line',

@@ -108,12 +108,12 @@ test.each([
   [
     'a column that is not there',
     alongProps({ up: ['thrust'] }),
-    'launch.run does not tell "thrust". It tells distance, pull, side_force, speed. Choose one of these.',
+    'Along the run does not tell “thrust”. It tells distance run, line pull, side force, speed. Choose one of these.',
   ],
   [
     'a column across that is not there',
     alongProps({ across: 'time' }),
-    'launch.run does not tell "time". It tells distance, pull, side_force, speed. Choose one of these.',
+    'Along the run does not tell “time”. It tells distance run, line pull, side force, speed. Choose one of these.',
   ],
   [
     'a design without an answer',

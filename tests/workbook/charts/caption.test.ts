@@ -39,13 +39,13 @@ function captions(props: SweepChartProps): { slope: string; limits: string } {
 test('straight lines that run alike have one slope, from the numbers of the sweep', () => {
   // Made-up data: 0.29 m of CG for a metre of engine, over a mean chord of 213 mm.
   expect(captions(balance).slope).toBe(
-    'Each 10 mm of engine station changes CG aft of the root leading edge by +2.9 mm and CG on the mean chord by +1.4 %.',
+    '10 mm more engine station changes CG aft of the root leading edge by +2.9 mm and CG on the mean chord by +1.4 %.',
   );
 });
 
 test('bent lines have the slope beside the present design', () => {
   expect(captions(pull).slope).toBe(
-    'Near the present design each 1 m of line length changes line pull by −1.4 N, line pull per weight by −0.17 g and lap time by +0.29 s.',
+    'Near the present design 1 m more line length changes line pull by −1.4 N, line pull per weight by −0.17 g and lap time by +0.29 s.',
   );
 });
 
@@ -55,7 +55,7 @@ test('the slope follows the present design along a bent line', () => {
 
 test('in inches the step is a round number of inches', () => {
   const inches = new Map([...sweepNames].map(([path, n]) => [path, n.unit === 'mm' ? { ...n, unit: 'in' } : n]));
-  expect(captions({ ...balance, names: inches }).slope).toContain('Each 0.1 in of engine station changes');
+  expect(captions({ ...balance, names: inches }).slope).toContain('0.1 in more engine station changes');
 });
 
 test('for each line it is said where it keeps within the limits', () => {

@@ -91,15 +91,12 @@ test('an axis that the chart does not show is held at the value nearest to the p
 });
 
 test.each([
-  [{ across: 'tip_weight' }, 'The sweep engine_sweep does not go over tip_weight. Choose one of its axes.'],
+  [{ across: 'tip_weight' }, 'The trial series does not run along “tip_weight”. Choose one of its axes.'],
   [
     { lines: 'line_set' },
-    'The sweep engine_sweep does not go over line_set. Choose one of its axes for the lines, or none.',
+    'The trial series does not run along line set. Choose one of its axes for the lines, or none.',
   ],
-  [
-    { up: ['flight.grip', 'flight.hold'] },
-    'flight.grip, flight.hold: no such result. Choose a result of a block for the chart.',
-  ],
+  [{ up: ['flight.grip', 'flight.hold'] }, 'flight.grip, flight.hold: no such result. Choose a result for the chart.'],
 ])('a chart that asks for what is not there says so: %j', (change, sentence) => {
   expect(readFamily({ ...balance, cell: { ...balanceChart, ...change } })).toBe(sentence);
 });

@@ -31,8 +31,8 @@ test('a step up and one down stand under one name, what is changed to has its ow
 
 test('the sentence names the strongest, and what moves nothing', () => {
   expect(leverSentences(data)).toEqual([
-    'Line pull: the strongest lever is line length, then tail stock. Engine station does not move it.',
-    'Lap time: the strongest lever is line length, then tail stock. Engine station does not move it.',
+    'Line pull: line length does most, then tail stock. Engine station does not move it.',
+    'Lap time: line length does most, then tail stock. Engine station does not move it.',
   ]);
 });
 

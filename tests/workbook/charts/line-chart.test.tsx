@@ -62,10 +62,10 @@ test('the chart is an image with its title and what to see in words', () => {
   const svg = show(balance);
   expect(svg.getAttribute('role')).toBe('img');
   expect(svg.getAttribute('aria-label')).toMatch(
-    /^CG against engine station, for each tail stock\. Lines of CG aft of the root leading edge, mm and CG on the mean chord, % over engine station, mm; one each: balsa; balsa–ply; light ply\. Each 10 mm of engine station changes/,
+    /^CG against engine station, for each tail stock\. Lines of CG aft of the root leading edge, mm and CG on the mean chord, % over engine station, mm; one each: balsa; balsa–ply; light ply\. 10 mm more engine station changes/,
   );
   expect(page.body.querySelector('figcaption')!.textContent).toBe(
-    svg.getAttribute('aria-label')!.slice(svg.getAttribute('aria-label')!.indexOf('Each 10 mm')),
+    svg.getAttribute('aria-label')!.slice(svg.getAttribute('aria-label')!.indexOf('10 mm more')),
   );
 });
 
@@ -140,13 +140,13 @@ test('while a hand moves the design the scale stands still as long as everything
 
 test('a chart that asks for what is not there shows the sentence', () => {
   page.show(<LineChart {...balance} cell={{ ...balanceChart, across: 'tip_weight' }} />);
-  expect(page.body.textContent).toBe('The sweep engine_sweep does not go over tip_weight. Choose one of its axes.');
+  expect(page.body.textContent).toBe('The trial series does not run along “tip_weight”. Choose one of its axes.');
 });
 
 test('a result that the sweep was not asked for is said', () => {
   show({ ...balance, cell: { ...balanceChart, up: ['balance.cg_x', 'flight.pull'] } });
   expect(page.body.querySelector('figcaption')!.textContent).toContain(
-    'The sweep engine_sweep was not asked for Line pull.',
+    'Line pull is not among the results asked for. Add it where this chart is drawn from.',
   );
 });
 

@@ -15,13 +15,13 @@ const said = (change: Partial<SpreadTold['results'][number]>) =>
   sharesSentence(told, { ...result, ...change }, sweepNames);
 
 test('the greatest share is said first, then the next', () => {
-  expect(said({})).toBe('Engine station makes 58 % of the spread of the line pull, line length 39 %.');
-  expect(said({ first: [0.01, 0.9, 0] })).toBe('Engine station makes 90 % of the spread of the line pull.');
-  expect(said({ first: [0.2, 1.02, 0] })).toBe('Engine station makes nearly all of the spread of the line pull.');
+  expect(said({})).toBe('Engine station makes 58 % of the uncertainty of the line pull, line length 39 %.');
+  expect(said({ first: [0.01, 0.9, 0] })).toBe('Engine station makes 90 % of the uncertainty of the line pull.');
+  expect(said({ first: [0.2, 1.02, 0] })).toBe('Engine station makes nearly all of the uncertainty of the line pull.');
 });
 test('shares that may be chance are not said', () => {
   expect(said({ first: [0.05, 0.08, 0.01] })).toBe(
-    'No single thing makes much of the spread of the line pull: they work together, or there are too few designs to tell.',
+    'No single thing makes much of the uncertainty of the line pull: they work together, or there are too few designs to tell.',
   );
   expect(said({ first: [], total: [] })).toBe('');
   expect(said({ first: [Number.NaN, Number.NaN, Number.NaN], deviation: 0 })).toBe(

@@ -141,7 +141,7 @@ test('a file that is too large is refused before it is read', async () => {
   await sheet.openFile(large);
   expect(sheet.document.value).toBe(smallSheet);
   expect(sheet.notices.value.map((notice) => notice.title)).toEqual([
-    'other.tetherwright.json: This file is too large: 6 MB, and at most 5 MB are read. Nothing was opened. A sheet has far less; look whether it is the right file.',
+    'other.tetherwright.json: This file is too large: 6 MB, and at most 5 MB are read. Nothing was opened. A design has far less; look whether it is the right file.',
   ]);
 });
 

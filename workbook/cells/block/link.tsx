@@ -5,6 +5,7 @@ import { useSheet } from '../../store/context';
 export function LinkRow({ cell, field }: { cell: BlockCell; field: FieldDescription }) {
   const sheet = useSheet();
   const role = field.role ?? field.name;
+  const words = field.roleWords ?? role;
   const names = sheet.namesOfRole(role).filter((name) => name !== cell.name);
   const picked = cell.fields[field.name] ?? '';
   const strange = picked !== '' && !names.includes(picked);
@@ -14,11 +15,11 @@ export function LinkRow({ cell, field }: { cell: BlockCell; field: FieldDescript
   return (
     <div class="field">
       <span class="symbol" />
-      <span class="field-title">Which {role.replaceAll('_', ' ')}</span>
+      <span class="field-title">Which {words}</span>
       <select
         class="field-entry"
         data-path={path}
-        aria-label={`Which ${role} ${cell.title} takes`}
+        aria-label={`Which ${words} ${cell.title} uses`}
         aria-describedby={`doc-${cell.id}-${field.name}`}
         value={picked}
         onChange={(event) => sheet.setText(path, event.currentTarget.value)}
@@ -27,7 +28,7 @@ export function LinkRow({ cell, field }: { cell: BlockCell; field: FieldDescript
         {strange && <option value={picked}>{picked}, which is not there</option>}
         {names.map((name) => (
           <option key={name} value={name}>
-            {title(name)} ({name})
+            {title(name)}
           </option>
         ))}
       </select>

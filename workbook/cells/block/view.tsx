@@ -10,7 +10,7 @@ import { ResultRow } from './result';
 export function BlockView({ cell }: { cell: BlockCell }) {
   const sheet = useSheet();
   const block = sheet.blockNamed(cell.of);
-  if (!block) return <p class="aside">This sheet knows no block called {cell.of}.</p>;
+  if (!block) return <p class="aside">There is no piece of the model called “{cell.of}”.</p>;
   return (
     <div class="block">
       <p class="aside">{block.doc}</p>
@@ -30,9 +30,7 @@ function Fields({ cell, block }: { cell: BlockCell; block: BlockDescription }) {
   const advanced = own.filter((field) => field.advanced && !typed(field.name));
   return (
     <section aria-label={`Fields of ${cell.title}`}>
-      {links.length > 0 && (
-        <p class="aside">Takes from the sheet: {links.map((field) => field.role ?? field.name).join(', ')}.</p>
-      )}
+      {links.length > 0 && <p class="aside">Uses: {links.map((field) => field.roleWords ?? field.name).join(', ')}.</p>}
       {links.map((field) => (
         <LinkRow key={field.name} cell={cell} field={field} />
       ))}

@@ -123,7 +123,7 @@ function sources({ chart }: ChartCell, offer: Offer): PickOption[] {
     ...(from.includes('sweep')
       ? sampledOf(chart, offer).map((each) => ({
           ...{ value: `sweep ${each.name}`, title: titleOf(each) },
-          ...group(each.kind === 'trial_series' ? 'Sweeps' : 'Spreads'),
+          ...group(each.kind === 'trial_series' ? 'Trial series' : 'Tolerances'),
         }))
       : []),
     ...(from.includes('parts')
@@ -183,7 +183,7 @@ function Shown({ cell, offer, results, onShow }: ShownProps) {
           {title}
         </Tick>
       ))}
-      {full && <p class="aside">{needs.up} is the most that one chart shows. Take one off before you add another.</p>}
+      {full && <p class="aside">{needs.up} is the most that one chart shows. Remove one before you add another.</p>}
     </fieldset>
   );
 }

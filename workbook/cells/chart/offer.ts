@@ -25,7 +25,7 @@ export const chartOffers: readonly Offer[] = [
   {
     key: 'chart',
     word: 'Chart',
-    about: 'A picture of a sweep or a spread.',
+    about: 'A picture of a trial series, of tolerances or of the parts.',
     make: (document) => cellOf(document, 'new_chart', 'New chart', newChart(document)),
   },
 ];

@@ -9,7 +9,7 @@ export const chartKindTexts: Readonly<Record<ChartCell['chart'], { readonly titl
   carpet: { title: 'carpet', doc: 'Results over two axes: every crossing is one design.' },
   scatter: { title: 'scatter', doc: 'A result against another, with a sign for each design.' },
   histogram: { title: 'histogram', doc: 'How many designs come to which value of a result.' },
-  shares: { title: 'shares', doc: 'What makes how much of the spread of a result.' },
+  shares: { title: 'shares', doc: 'What makes a result uncertain, and how much of it.' },
   ring: { title: 'ring', doc: 'What goes on around the lap, seen from above.' },
   along: {
     title: 'along something',

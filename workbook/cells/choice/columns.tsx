@@ -15,7 +15,7 @@ export function ChoiceColumns({ cell }: { cell: ChoiceCell }) {
     <section aria-label={`Numbers of ${cell.title}`}>
       <h3>Numbers of each option</h3>
       {cell.columns.length === 0 && (
-        <p class="aside">None: the options are bare names, for a field of a block that takes one of a list.</p>
+        <p class="aside">None: the options are bare names, for a place in the model that takes one of a list.</p>
       )}
       {cell.columns.map((column, at) => (
         <div key={column.name} class="option-line">
@@ -50,7 +50,7 @@ export function ChoiceColumns({ cell }: { cell: ChoiceCell }) {
         </div>
       ))}
       <button type="button" class="word quiet" onClick={() => sheet.changeCell(withColumn(cell))}>
-        add a number<span class="unseen"> to every option of {cell.title}</span>
+        Add a number<span class="unseen"> to every option of {cell.title}</span>
       </button>
     </section>
   );

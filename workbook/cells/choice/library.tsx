@@ -17,7 +17,7 @@ export function LibraryChoice({ cell }: { cell: ChoiceCell }) {
       <NamedRowTold table={table} name={cell.text} />
       <Feed cell={cell} table={table} />
       <details class="choice-rows">
-        <summary>What there is to choose from</summary>
+        <summary>Edit the options</summary>
         <Rows cell={cell} />
         <AddRow cell={cell} table={table} />
         <OwnRows table={table} onAdd={(row) => sheet.changeCell(withOption(cell, row))} />
@@ -67,7 +67,7 @@ function Rows({ cell }: { cell: ChoiceCell }) {
             disabled={cell.options.length === 1}
             onClick={() => sheet.changeCell(withoutOption(cell, option.name))}
           >
-            take off<span class="unseen"> {option.title}</span>
+            Remove<span class="unseen"> {option.title}</span>
           </button>
         </li>
       ))}

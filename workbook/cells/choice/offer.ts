@@ -74,7 +74,7 @@ export const choiceOffers = (offered: Description | undefined): readonly Offer[]
   {
     key: 'choice',
     word: 'Choice of numbers or names',
-    about: 'One of several sets of numbers, such as lines, or of names that a field of a block takes.',
+    about: 'One of several sets of numbers, such as lines, or of names that the model takes.',
     make: (document) => cellOf(document, 'new_choice', 'New choice', newChoice),
   },
   ...(offered?.tables ?? []).filter((table) => table.feeds !== '').map(libraryOffer),

@@ -54,7 +54,7 @@ export function OwnOptions({ cell }: { cell: ChoiceCell }) {
           open(option.name);
         }}
       >
-        add an option<span class="unseen"> to {cell.title}</span>
+        Add an option<span class="unseen"> to {cell.title}</span>
       </button>
       {cell.of === 'numbers' && <ChoiceColumns cell={cell} />}
     </details>

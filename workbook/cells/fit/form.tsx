@@ -57,7 +57,7 @@ export function FitForm({ cell }: { cell: FitCell }) {
                 class="word quiet"
                 onClick={() => change({ factors: cell.factors.filter((each) => each !== path) })}
               >
-                take out<span class="unseen"> {title(path)}</span>
+                Remove<span class="unseen"> {title(path)}</span>
               </button>
             </li>
           ))}
@@ -65,7 +65,7 @@ export function FitForm({ cell }: { cell: FitCell }) {
         <div class="set-up-fields">
           <AddFrom
             id={`${cell.id}-add-factor`}
-            label={cell.factors.length === 0 ? 'Factor' : 'One more factor'}
+            label={cell.factors.length === 0 ? 'Factor' : 'Add a factor'}
             what="factor"
             options={nameOptions(sheet, isFactor)}
             onAdd={(path) => change({ factors: [...cell.factors, path] })}

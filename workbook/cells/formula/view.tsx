@@ -40,7 +40,7 @@ export function FormulaView({ cell }: { cell: FormulaCell }) {
           open(line.name);
         }}
       >
-        add a line<span class="unseen"> to {cell.title}</span>
+        Add a line<span class="unseen"> to {cell.title}</span>
       </button>
     </div>
   );

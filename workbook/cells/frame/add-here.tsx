@@ -15,7 +15,7 @@ export function AddHere({ at, words }: { at: number; words: string }) {
           sheet.adding.value = at;
         }}
       >
-        add<span class="unseen"> {words}</span>
+        Add<span class="unseen"> {words}</span>
       </button>
     </div>
   );

@@ -74,7 +74,7 @@ export function TitleForm({ cell }: { cell: Cell }) {
           focusBalloon(now());
         }}
       >
-        done<span class="unseen"> with title and name of {cell.title}</span>
+        Done<span class="unseen"> with title and name of {cell.title}</span>
       </button>
     </fieldset>
   );

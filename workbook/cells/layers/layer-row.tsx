@@ -55,19 +55,19 @@ export function LayerRow({ cell, option, layer, at }: LayerProps) {
       />
       <span class="layer-commands">
         <Command
-          words="up"
+          words="Up"
           of={label}
           off={at === 0}
           onPress={() => sheet.changeCell(movedLayer(cell, option.name, layer.name, -1))}
         />
         <Command
-          words="down"
+          words="Down"
           of={label}
           off={at === last}
           onPress={() => sheet.changeCell(movedLayer(cell, option.name, layer.name, 1))}
         />
         <Command
-          words="take out"
+          words="Remove"
           of={label}
           off={false}
           onPress={() => sheet.changeCell(withoutLayer(cell, option.name, layer.name))}

@@ -23,8 +23,8 @@ function newLevers(document: Document): Contents<LeversCell> {
 export const leversOffers: readonly Offer[] = [
   {
     key: 'levers',
-    word: 'Levers',
+    word: 'What helps most',
     about: 'What a change here or there does to the results, one at a time, the strongest first.',
-    make: (document) => cellOf(document, 'new_levers', 'New levers', newLevers(document)),
+    make: (document) => cellOf(document, 'what_helps', 'What helps most', newLevers(document)),
   },
 ];

@@ -62,7 +62,7 @@ export function LeverRowForm({ cell, index, options, onChange, onRemove }: RowPr
           </>
         )}
         <button type="button" class="word quiet" onClick={onRemove}>
-          take off<span class="unseen"> {title}</span>
+          Remove<span class="unseen"> {title}</span>
         </button>
       </div>
       {info?.options && (

@@ -25,7 +25,7 @@ export function LeversView({ cell }: { cell: LeversCell }) {
           <Picture cell={cell} progress={shown} />
         </>
       )}
-      <SetUp title="Set up these levers" open={faulty}>
+      <SetUp title="Set up these changes" open={faulty}>
         <LeversForm cell={cell} />
       </SetUp>
     </div>

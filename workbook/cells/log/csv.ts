@@ -47,11 +47,11 @@ export function rowsFromCsv(cell: LogCell, titles: Titles, text: string): Pasted
   const strange = heading.find((_, k) => columns[k] === undefined);
   if (strange !== undefined) {
     return no(
-      `The heading has “${strange.trim()}”, which this log has no column for. It has ${headingOf(cell).join(', ')}. Add the column, or take it out of the text.`,
+      `The heading has “${strange.trim()}”, which this log has no column for. It has ${headingOf(cell).join(', ')}. Add the column, or remove it from the text.`,
     );
   }
   const twice = columns.find((column, k) => columns.findIndex((each) => each!.name === column!.name) < k);
-  if (twice) return no(`The heading has two columns for ${twice.name}. Take one of them out of the text.`);
+  if (twice) return no(`The heading has two columns for ${twice.name}. Remove one of them from the text.`);
   const off = lines.findIndex((fields) => fields.length !== heading.length);
   if (off >= 0) {
     return no(

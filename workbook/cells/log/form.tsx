@@ -33,7 +33,7 @@ export function LogForm({ cell }: { cell: LogCell }) {
   const add = (of: string): void => sheet.changeCell(withColumn(cell, of, isSet(of) ? '' : usualError(sheet.name(of))));
   const takeOff = (column: (typeof cell.columns)[number]) => (
     <button type="button" class="word quiet" onClick={() => sheet.changeCell(withoutColumn(cell, column))}>
-      remove<span class="unseen"> {title(column.of)} with what is typed there</span>
+      Remove<span class="unseen"> {title(column.of)} with what is typed there</span>
     </button>
   );
   return (

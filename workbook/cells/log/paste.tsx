@@ -25,7 +25,7 @@ export function PasteRows({ cell }: { cell: LogCell }) {
     <details class="set-up">
       <summary>Paste flights</summary>
       <label class="set-up-word" for={id}>
-        Comma-separated values or copied cells; the first line names the columns: {names.join(', ')}
+        Comma-separated values, or rows copied from a table; the first line names the columns: {names.join(', ')}
       </label>
       <textarea
         id={id}

@@ -92,7 +92,7 @@ function Row({ cell, row, k }: { cell: LogCell; row: LogRow; k: number }) {
                 { words: 'Remove', run: () => sheet.changeCell(withoutLogRow(cell, k)) },
               ]}
             >
-              more
+              More
             </Menu>
           </span>
         </th>

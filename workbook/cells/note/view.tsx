@@ -44,7 +44,7 @@ export function NoteView({ cell }: { cell: NoteCell }) {
           editing.value = true;
         }}
       >
-        edit these words
+        Edit these words
       </button>
     </>
   );

@@ -81,7 +81,7 @@ function CoatRow(props: { coat: Coat; part: Part; onCount(count: number): void; 
         )}
       </span>
       <button type="button" class="word quiet" onClick={onRemove}>
-        take off<span class="unseen"> {title}</span>
+        Remove<span class="unseen"> {title}</span>
       </button>
     </li>
   );

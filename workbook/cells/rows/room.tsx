@@ -25,7 +25,7 @@ export function RowRoom({ title, onClose, children }: RowRoomProps) {
           word?.focus();
         }}
       >
-        done<span class="unseen"> with {title}</span>
+        Done<span class="unseen"> with {title}</span>
       </button>
     </fieldset>
   );

@@ -90,7 +90,7 @@ export function AddFrom({ id, label, what, options, onAdd }: AddProps) {
             onAdd(there);
           }}
         >
-          add<span class="unseen"> this {what}</span>
+          Add<span class="unseen"> this {what}</span>
         </button>
       </span>
     </div>

@@ -24,7 +24,7 @@ export function Wanted({ id, wanted, sheet, onChange }: WantedProps) {
             <li key={path}>
               {title}{' '}
               <button type="button" class="word quiet" onClick={() => onChange(wanted.filter((each) => each !== path))}>
-                take off<span class="unseen"> {title}</span>
+                Remove<span class="unseen"> {title}</span>
               </button>
             </li>
           );
@@ -33,7 +33,7 @@ export function Wanted({ id, wanted, sheet, onChange }: WantedProps) {
       <div class="set-up-fields">
         <AddFrom
           id={`${id}-add-result`}
-          label={wanted.length === 0 ? 'Result' : 'One more result'}
+          label={wanted.length === 0 ? 'Result' : 'Add a result'}
           what="result"
           options={options}
           onAdd={(path) => onChange([...wanted, path])}

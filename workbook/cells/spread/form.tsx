@@ -134,4 +134,4 @@ function Whole({ id, label, number, least, most, onChange }: WholeProps) {
 
 /** What is wrong with a whole number, and what to type. */
 const wholeFault = (text: string, least: number, most: number): string =>
-  `"${text}" cannot be taken. Type a whole number from ${least} to ${most}.`;
+  `“${text}” cannot be taken. Type a whole number from ${least} to ${most}.`;

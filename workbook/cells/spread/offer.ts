@@ -1,7 +1,7 @@
 import { cellsOf, type Document, type SpreadCell, type SpreadRow, unitNamed } from '../../../engine/index';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
-/** Things that a new spread begins with, and by how much: an amount to be corrected, which the page calls a beginning. */
+/** Things that a new spread begins with, and by how much: an amount to be corrected, which the page calls a guess. */
 const FIRST_DIFFERING = 3;
 export const beginning = (name: string): string => `2 % × ${name}`;
 const FIRST_DESIGNS = 500;
@@ -29,8 +29,8 @@ function newSpread(document: Document): Contents<SpreadCell> {
 export const spreadOffers: readonly Offer[] = [
   {
     key: 'spread',
-    word: 'Spread',
+    word: 'Tolerances',
     about: 'What becomes of the results when weights, stations and settings are not quite as typed.',
-    make: (document) => cellOf(document, 'new_spread', 'New spread', newSpread(document)),
+    make: (document) => cellOf(document, 'tolerances', 'Tolerances', newSpread(document)),
   },
 ];

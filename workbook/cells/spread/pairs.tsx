@@ -71,7 +71,7 @@ export function SpreadPairs({ cell, onChange }: PairsProps) {
                 />
               </div>
               <button type="button" class="word quiet" onClick={() => onChange(pairs.toSpliced(k, 1))}>
-                take off<span class="unseen"> {name}</span>
+                Remove<span class="unseen"> {name}</span>
               </button>
             </div>
             <RowFaults paths={[at]} />
@@ -81,7 +81,7 @@ export function SpreadPairs({ cell, onChange }: PairsProps) {
       {free && (
         <p class="aside">
           <button type="button" class="word quiet" onClick={() => onChange([...pairs, { ...free, text: '0' }])}>
-            add a correlation
+            Add a correlation
           </button>{' '}
           of two things that are off together. All else is independent, but for what is cut from one material: its
           density differs once.

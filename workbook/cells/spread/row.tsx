@@ -66,15 +66,15 @@ export function SpreadRowForm({ cell, index, options, onChange, onRemove }: RowP
           onPick={(kind) => onChange({ ...row, distribution: kind as SpreadKind })}
         />
         {row.distribution === 'normal'
-          ? amount('size', 'Standard deviation', own ? "the part's own" : 'type an amount')
+          ? amount('size', 'Standard deviation', own ? 'the part’s own' : 'type an amount')
           : amount('size', 'As much below', 'type an amount')}
         {row.distribution !== 'normal' && amount('above', 'As much above', 'the same')}
         <button type="button" class="word quiet" onClick={onRemove}>
-          take off<span class="unseen"> {title}</span>
+          Remove<span class="unseen"> {title}</span>
         </button>
       </div>
       {row.size === beginning(row.of) && (
-        <p class="aside">2 % is only a beginning: type what you know of it, such as how well your scale weighs.</p>
+        <p class="aside">2 % is only a guess: type your own, such as how well your scale weighs.</p>
       )}
       <RowFaults paths={[`${at}.size`, `${at}.above`]} />
     </fieldset>

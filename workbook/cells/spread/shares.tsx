@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { ChartCell, SpreadCell, SweepProgress } from '../../../engine/index';
+import { type ChartCell, inSentence, type SpreadCell, type SweepProgress } from '../../../engine/index';
 import { Chart } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { Pick } from '../shared/pick';
@@ -22,7 +22,7 @@ export function SpreadShares({ cell, progress, behind }: SharesProps) {
   const title = (of: string): string => sheet.name(of)?.title ?? of;
   const chart: ChartCell = {
     ...{ kind: 'chart', chart: 'shares', id: `${cell.id}-shares`, name: cell.name, series: cell.name },
-    ...{ title: `What makes the spread of ${title(path)}`, across: '', up: [path], lines: '' },
+    ...{ title: `What makes ${inSentence(title(path))} uncertain`, across: '', up: [path], lines: '' },
   };
   return (
     <div class="spread-shares" aria-busy={behind}>
@@ -30,7 +30,7 @@ export function SpreadShares({ cell, progress, behind }: SharesProps) {
         <div class="set-up-fields">
           <Pick
             id={`${cell.id}-shares-of`}
-            label="What makes the spread of"
+            label="Causes of the uncertainty of"
             value={path}
             options={results.map((result) => ({ value: result.path, title: title(result.path) }))}
             onPick={setPicked}

@@ -33,7 +33,7 @@ export function SpreadView({ cell }: { cell: SpreadCell }) {
         {cell.rows.map((row, k) => (
           <li key={row.of} data-path={spreadPath(cell, k)}>
             {rowWords(row, spreadPath(cell, k), sheet.name(row.of), sheet.shown)}
-            {row.size === beginning(row.of) && ', a beginning: type what you know of it'}
+            {row.size === beginning(row.of) && ', a guess: type your own'}
           </li>
         ))}
         {cell.pairs?.map(({ of, and }, k) => (
@@ -52,7 +52,7 @@ export function SpreadView({ cell }: { cell: SpreadCell }) {
       {!faulty && <SweepProgressLine cell={cell} />}
       {shown && <SpreadResults cell={cell} told={shown.spread!} all={shown.total} />}
       {shown && <SpreadShares cell={cell} progress={shared.current ?? shown} behind={shared.current !== shown} />}
-      <SetUp title="Set up this spread" open={faulty || sheet.faultWithin(cell.name) !== undefined}>
+      <SetUp title="Set up these tolerances" open={faulty || sheet.faultWithin(cell.name) !== undefined}>
         <SpreadForm cell={cell} />
       </SetUp>
     </div>

@@ -63,7 +63,7 @@ export function SweepAxis({ cell, index, options, onChange, onRemove }: SweepAxi
         )}
         {onRemove && (
           <button type="button" class="word quiet" onClick={onRemove}>
-            take off<span class="unseen"> the axis {title}</span>
+            Remove<span class="unseen"> the axis {title}</span>
           </button>
         )}
       </div>
@@ -149,4 +149,4 @@ function Count({ id, axis, onChange }: CountProps) {
 
 /** What is wrong with a number of values, and what to type. */
 const countFault = (text: string): string =>
-  `"${text}" is not a number of values. Type a whole number from ${LEAST_COUNT} to ${MOST_COUNT}.`;
+  `“${text}” is not a number of values. Type a whole number from ${LEAST_COUNT} to ${MOST_COUNT}.`;

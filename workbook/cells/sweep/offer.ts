@@ -18,8 +18,8 @@ function newSweep(document: Document): Contents<SweepCell> {
 export const sweepOffers: readonly Offer[] = [
   {
     key: 'sweep',
-    word: 'Sweep',
+    word: 'Trial series',
     about: 'Many designs at once along one to four variables or choices.',
-    make: (document) => cellOf(document, 'new_sweep', 'New sweep', newSweep(document)),
+    make: (document) => cellOf(document, 'new_series', 'New trial series', newSweep(document)),
   },
 ];

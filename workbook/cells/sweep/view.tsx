@@ -19,7 +19,7 @@ export function SweepView({ cell }: { cell: SweepCell }) {
       </ul>
       <p>Asked for: {titles.length === 0 ? 'nothing yet' : titles.join(', ')}.</p>
       <SweepProgressLine cell={cell} />
-      <SetUp title="Set up this sweep" open={sheet.faultAt(cell.name) !== undefined}>
+      <SetUp title="Set up this trial series" open={sheet.faultAt(cell.name) !== undefined}>
         <SweepForm cell={cell} />
       </SetUp>
     </div>

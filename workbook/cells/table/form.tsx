@@ -31,9 +31,9 @@ export function TableForm({ cell, causes }: FormProps) {
   const reasons = cell.reason === '' || counted.includes(cell.reason) ? counted : [cell.reason, ...counted];
   return (
     <details class="table-form" open={!sweep}>
-      <summary>Sweep, columns, rows and groups</summary>
+      <summary>Set up this table</summary>
       <div class="table-fields">
-        <Pick id={`${cell.id}-sweep`} title="Sweep">
+        <Pick id={`${cell.id}-sweep`} title="Trial series">
           <select
             id={`${cell.id}-sweep`}
             value={cell.series}

@@ -18,8 +18,8 @@ const newTable = (document: Document): Contents<TableCell> => ({
 export const tableOffers: readonly Offer[] = [
   {
     key: 'table',
-    word: 'Rows of a sweep',
-    about: 'The designs of a sweep as a table to sort, limit, group and save.',
-    make: (document) => cellOf(document, 'new_rows', 'Rows of a sweep', newTable(document)),
+    word: 'Rows of a trial series',
+    about: 'The designs of a trial series as a table to sort, limit, group and save.',
+    make: (document) => cellOf(document, 'new_rows', 'Rows of a trial series', newTable(document)),
   },
 ];

@@ -1,7 +1,7 @@
 import { formatNumber, fromSI, type NameInfo, type TableAnswer, type TableColumn } from '../../../engine/index';
 import { spaced } from '../shared/progress-words';
 
-/** Rows of a sweep differ little from one to the next: three digits would make many of them look alike. */
+/** Rows of a trial series differ little from one to the next: three digits would make many of them look alike. */
 const DIGITS = 5;
 
 const measureWords = {

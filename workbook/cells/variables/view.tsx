@@ -59,7 +59,7 @@ export function VariablesView({ cell }: { cell: VariablesCell }) {
         />
       ))}
       <button type="button" class="word quiet" onClick={act.add}>
-        add a variable<span class="unseen"> to {cell.title}</span>
+        Add a variable<span class="unseen"> to {cell.title}</span>
       </button>
     </div>
   );

@@ -3,6 +3,7 @@ import type { Spot } from '../frame/family';
 import { titleWithUnit } from '../frame/measure';
 import type { TraceChartProps } from '../frame/props';
 import { limitsOfColumn } from '../frame/trace-limits';
+import { inSentence } from '../frame/words';
 import { byUnit, type Plot, type PlotPanel, titlesOf } from '../line/plot';
 
 /** A column of a trace as a chart reads it. */
@@ -30,9 +31,9 @@ export function readAlong({ trace, cell }: TraceChartProps): Along | string {
   const across = cell.across === '' ? 0 : find(cell.across);
   const shown = cell.up.map(find).filter((index) => index >= 0 && index !== across);
   if (across < 0 || shown.length === 0) {
-    const names = trace.columns.map(({ name }) => name).join(', ');
+    const names = trace.columns.map(({ title }) => inSentence(title)).join(', ');
     const wrong = across < 0 ? cell.across : (cell.up[0] ?? '');
-    return `${cell.of} does not tell "${wrong}". It tells ${names}. Choose one of these.`;
+    return `${trace.title} does not tell “${wrong}”. It tells ${names}. Choose one of these.`;
   }
   if (trace.present.length === 0) return trace.message ?? `${trace.title} has nothing to show for this design.`;
   return { across: columnAt(trace, across), shown: shown.map((index) => columnAt(trace, index)) };

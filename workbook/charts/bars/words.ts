@@ -83,10 +83,10 @@ export function barSentences({ of, data, chart }: Drawn<Props, BarData, BarLayou
     ...(ofParts ? [partsSentence(data)] : data.panels.map(rangeSentence)),
     ...('parts' in of || data.across === undefined ? [] : limitSentences(data.across, of)),
     ...limitNotes(chart.panels),
-    ...(ofParts ? [] : unaskedNotes(of.cell, data.panels)),
+    ...(ofParts ? [] : unaskedNotes(data.panels)),
     ghosts ? 'Dotted: baseline.' : '',
     heldNote(data.held),
-    chart.left > 0 ? `${chart.left} more are not drawn.` : '',
+    chart.left > 0 ? `${chart.left} more not shown.` : '',
     ofParts ? leftOut(data.missing, data.total, 'parts') : missingSentence(of.progress),
   ];
 }

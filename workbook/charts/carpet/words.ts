@@ -30,7 +30,7 @@ export function carpetSentences({ of, data: grid, chart }: Carpet): string[] {
     withinSentence(of, grid),
     thinnedSentence(grid, of),
     ...limitNotes(chart.panels),
-    ...unaskedNotes(of.cell, family.panels),
+    ...unaskedNotes(family.panels),
     heldNote(family.held),
     outsideNote(
       family.panels.map(({ now }) => now),

@@ -52,7 +52,7 @@ export function contourTable({ data: grid, chart }: Contour): TableData {
 export function contourSentences(contour: Contour): string[] {
   const { of, data: grid, chart } = contour;
   const panel = grid.family.panels[0]!;
-  const [unasked] = unaskedNotes(of.cell, [panel]);
+  const [unasked] = unaskedNotes([panel]);
   if (unasked) return [unasked];
   const zones = chart.panels[0]!.regions.map(({ zone, words }) => ({ zone, words, along: 'up' as const }));
   return [

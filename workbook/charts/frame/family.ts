@@ -2,7 +2,7 @@ import { fromSI, type NameInfo, type SweepAxisValues, type SweepProgress } from 
 import { valueAt, valueText } from '../../drawing/index';
 import { type Measure, measure, sampleAt } from './measure';
 import type { SweepChartProps } from './props';
-import { withoutSharedEnd } from './words';
+import { inSentence, withoutSharedEnd } from './words';
 
 /** One line of the family: the samples along `across` at one value of `lines`. */
 export interface FamilyLine {
@@ -101,12 +101,13 @@ export function readLines(props: SweepChartProps, path: string): readonly string
 export function readFamily(props: SweepChartProps): Family | string {
   const { cell, progress, names, values, baseline } = props;
   const info = names.get(cell.across);
+  const titleOf = (path: string): string => inSentence(names.get(path)?.title ?? `“${path}”`);
   const acrossAxis = progress.axes.findIndex((a) => a.path === cell.across);
   if (!info || acrossAxis < 0)
-    return `The sweep ${cell.series} does not go over ${cell.across}. Choose one of its axes.`;
+    return `The trial series does not run along ${titleOf(cell.across)}. Choose one of its axes.`;
   const linesAxis = cell.lines === '' ? -1 : progress.axes.findIndex((a) => a.path === cell.lines);
   if (cell.lines !== '' && linesAxis < 0) {
-    return `The sweep ${cell.series} does not go over ${cell.lines}. Choose one of its axes for the lines, or none.`;
+    return `The trial series does not run along ${titleOf(cell.lines)}. Choose one of its axes for the lines, or none.`;
   }
 
   const strides = progress.axes.map((_, k) => progress.axes.slice(k + 1).reduce((n, a) => n * a.values.length, 1));
@@ -131,7 +132,7 @@ export function readFamily(props: SweepChartProps): Family | string {
     const ghost = ghostOf(props, info, up, column, lines);
     return [{ ...measure(up), column, now, baseline: spotOf(info, up, baseline), ghost }];
   });
-  if (panels.length === 0) return `${cell.up.join(', ')}: no such result. Choose a result of a block for the chart.`;
+  if (panels.length === 0) return `${cell.up.join(', ')}: no such result. Choose a result for the chart.`;
   return {
     across: measure(info),
     acrossValues,

@@ -33,7 +33,7 @@ function Table({ title, head, rows, total = rows.length }: TableData & { title: 
   const shown = rows.slice(0, MOST_ROWS);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard.
-    <section aria-label={`Figures of ${title}`} tabIndex={0}>
+    <section aria-label={`Table of values of ${title}`} tabIndex={0}>
       {total > shown.length && (
         <p>
           The first {shown.length} of {total} rows.

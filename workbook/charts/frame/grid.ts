@@ -36,7 +36,7 @@ export function readGrid(props: SweepChartProps): Grid | string {
   if (typeof family === 'string') return family;
   const axis = progress.axes.find((each) => each.path === cell.lines);
   const info = names.get(cell.lines);
-  if (!axis || !info) return `The sweep ${cell.series} has no second axis for this chart. Choose one of its axes.`;
+  if (!axis || !info) return 'The trial series has no second axis for this chart. Choose one of its axes.';
   const along = measure(info);
   const across = axisLine(family.across, family.acrossValues, (si) => family.options?.[si] ?? family.across.text(si));
   const up = axisLine(along, axis.values, (_, k) => family.lines[k]!.label);

@@ -1,13 +1,13 @@
-import type { ChartCell } from '../../../engine/index';
 import type { Spot } from './family';
 import type { DrawnPanel } from './panels';
 
 /** Results that the chart asks for and its source was not asked for. */
 export const unaskedNotes = (
-  { series }: ChartCell,
   panels: readonly { readonly info: { readonly title: string }; readonly column?: unknown }[],
 ): string[] =>
-  panels.filter(({ column }) => !column).map(({ info }) => `The sweep ${series} was not asked for ${info.title}.`);
+  panels
+    .filter(({ column }) => !column)
+    .map(({ info }) => `${info.title} is not among the results asked for. Add it where this chart is drawn from.`);
 
 /** Axes that a chart does not show. */
 export const heldNote = (held: readonly string[]): string => (held.length > 0 ? `At ${held.join(', ')}.` : '');

@@ -47,7 +47,7 @@ function stepAcross(family: Family): { si: number; text: string } | undefined {
   return { si, text: formatQuantity(si, unit, { difference: true, suffix: family.across.info.suffix }) };
 }
 
-/** "Each 10 mm of engine station changes CG by +2.9 mm." */
+/** "10 mm more engine station changes CG by +2.9 mm." */
 export function slopeSentence(family: Family, progress: SweepProgress, nowX: number | undefined): string {
   const step = family.options ? undefined : stepAcross(family);
   if (!step) return '';
@@ -61,8 +61,8 @@ export function slopeSentence(family: Family, progress: SweepProgress, nowX: num
     const change = formatQuantity(slope * step.si, unit, { significant: 2, sign: true, difference: true, suffix });
     return `${inSentence(title)} by ${change}`;
   });
-  const where = found.every((f) => f.everywhere) ? 'Each' : 'Near the present design each';
-  return `${where} ${step.text} of ${inSentence(family.across.info.title)} changes ${listed(changes)}.`;
+  const where = found.every((f) => f.everywhere) ? '' : 'Near the present design ';
+  return `${where}${step.text} more ${inSentence(family.across.info.title)} changes ${listed(changes)}.`;
 }
 
 /** "Line pull runs from 24.7 N to 26.9 N.": said of each panel where nothing better can be. */

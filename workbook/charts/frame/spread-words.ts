@@ -42,7 +42,7 @@ const ERRORS = 2;
 /** From here up chance alone may make a share more than there is. */
 const NEARLY_ALL = 0.95;
 
-/** "Tip weight makes 62 % of the spread of the line pull, line length 30 %." Shares of its variance, each by itself. */
+/** "Tip weight makes 62 % of the uncertainty of the line pull, line length 30 %." Shares of its variance, each by itself. */
 export function sharesSentence(told: SpreadTold, result: SpreadOfResult, names: Names): string {
   const title = inSentence(names.get(result.path)?.title ?? result.path);
   if (result.first.length === 0 || !result.first.every(Number.isFinite)) {
@@ -51,10 +51,10 @@ export function sharesSentence(told: SpreadTold, result: SpreadOfResult, names: 
   const sure = orderOf(result).filter((k) => result.first[k]! > ERRORS * result.firstError[k]!);
   const [most, next] = sure;
   if (most === undefined)
-    return `No single thing makes much of the spread of the ${title}: they work together, or there are too few designs to tell.`;
+    return `No single thing makes much of the uncertainty of the ${title}: they work together, or there are too few designs to tell.`;
   const name = (k: number): string => factorTitle(told.factors[k]!, names);
-  if (result.first[most]! > NEARLY_ALL) return `${name(most)} makes nearly all of the spread of the ${title}.`;
-  const head = `${name(most)} makes ${shareText(result.first[most]!)} of the spread of the ${title}`;
+  if (result.first[most]! > NEARLY_ALL) return `${name(most)} makes nearly all of the uncertainty of the ${title}.`;
+  const head = `${name(most)} makes ${shareText(result.first[most]!)} of the uncertainty of the ${title}`;
   return next === undefined ? `${head}.` : `${head}, ${inSentence(name(next))} ${shareText(result.first[next]!)}.`;
 }
 

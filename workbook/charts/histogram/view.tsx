@@ -29,7 +29,7 @@ function read(props: SweepChartProps): readonly SampleColumn[] | string {
   const columns = props.cell.up.flatMap((path) => samplesOf(props, path) ?? []);
   return columns.length > 0
     ? columns
-    : `${props.cell.up.join(', ')}: no such result. Choose a result of the sweep for the chart.`;
+    : `${props.cell.up.join(', ')}: no such result. Choose a result of the trial series for the chart.`;
 }
 
 function Bins({ panel }: { panel: HistogramPanel }): JSX.Element {

@@ -51,7 +51,7 @@ export function histogramSentences({ of, data: columns, chart }: Histogram): str
   const drawn = shown[0]?.length ?? 0;
   return [
     ...columns.flatMap((column) => [
-      ...unaskedNotes(of.cell, [column]),
+      ...unaskedNotes([column]),
       column.column ? spreadSentence(column, spread) : '',
       keptSentence(of, column),
     ]),

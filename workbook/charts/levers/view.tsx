@@ -22,5 +22,5 @@ const kind: BarKind<SweepChartProps, LeverBars> = {
   table: leverTable,
 };
 
-/** What each change does to each result: bars both ways from nothing, the strongest lever first. */
+/** What each change does to each result: bars both ways from nothing, the strongest first. */
 export const LeverChart = chartOf(kind);

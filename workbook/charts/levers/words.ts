@@ -8,7 +8,7 @@ import { changeTitle, effectsIn, type LeverBars } from './layout';
 
 const NAMED = 3;
 
-/** "Line pull: the strongest is line length, then guide station and tip weight. Wheel station does not move it." */
+/** "Line pull: line length does most, then guide station and tip weight. Wheel station does not move it." */
 export function leverSentences({ panels, told }: LeverBars): string[] {
   return panels.map(({ info }, n) => {
     const { moves, still } = told[n]!;
@@ -20,7 +20,7 @@ export function leverSentences({ panels, told }: LeverBars): string[] {
         : ` ${capital(listed(still.map(inSentence)))} ${still.length === 1 ? 'does' : 'do'} not move it.`;
     if (first === undefined) return still.length === 0 ? '' : `${title}:${none}`;
     const then = rest.length === 0 ? '' : `, then ${listed(rest)}`;
-    return `${title}: the strongest lever is ${first}${then}.${none}`;
+    return `${title}: ${first} does most${then}.${none}`;
   });
 }
 

@@ -20,7 +20,7 @@ export function lineSentences({ of, data: family, chart }: Drawn<SweepChartProps
   return [
     ...(told.some((sentence) => sentence !== '') ? told : [spanSentence(family, progress)]),
     ...limitNotes(chart.panels),
-    ...unaskedNotes(cell, family.panels),
+    ...unaskedNotes(family.panels),
     heldNote(family.held),
     outsideNote(
       family.panels.map(({ now }) => now),

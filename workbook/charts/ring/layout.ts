@@ -58,7 +58,7 @@ const HOLE = 0.18;
 /** Reads one column of a trace against its first, which is an angle. */
 export function readRing({ trace, cell }: TraceChartProps): RingData | string {
   const index = trace.columns.findIndex((each) => each.name === cell.up[0]);
-  if (index < 1) return trace.message ?? `${cell.of} does not tell "${cell.up[0] ?? ''}". Choose another.`;
+  if (index < 1) return trace.message ?? `${trace.title} does not tell “${cell.up[0] ?? ''}”. Choose another.`;
   if (trace.present.length === 0) return trace.message ?? `${trace.title} has nothing to show for this design.`;
   return { column: trace.columns[index]!, index };
 }

@@ -33,7 +33,7 @@ function read(props: SweepChartProps): ScatterData | string {
   const ups = props.cell.up.flatMap((path) => samplesOf(props, path) ?? []);
   return across && ups.length > 0
     ? { across, ups }
-    : `${[props.cell.across, ...props.cell.up].join(', ')}: no such result. Choose two results of the sweep for the chart.`;
+    : `${[props.cell.across, ...props.cell.up].join(', ')}: no such result. Choose two results of the trial series for the chart.`;
 }
 
 function Clouds({ panel }: { panel: ScatterPanel }): JSX.Element {

@@ -70,7 +70,7 @@ export function scatterSentences({ of, data: { across, ups }, chart }: Scatter):
   const answered = across.values.filter(Number.isFinite).length;
   const { spread } = of.progress;
   return [
-    ...unaskedNotes(of.cell, [across, ...ups]),
+    ...unaskedNotes([across, ...ups]),
     ...ups.map((up) => togetherSentence(across, up)),
     keptSentence(of, [across, ...ups]),
     drawn < answered && answered > MOST_DRAWN ? `${drawn} of ${answered} designs are drawn.` : '',

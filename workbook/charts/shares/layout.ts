@@ -16,7 +16,7 @@ export interface ShareData extends BarData {
 /** Bars of what each thing that differs makes of the variance, by itself and with all others; a sentence where there is none. */
 export function sharesOf({ progress, cell, names }: SweepChartProps): ShareData | string {
   const { spread } = progress;
-  if (!spread) return 'Shares are those of a spread. Choose one for the chart.';
+  if (!spread) return 'Shares are of tolerances. Choose some for the chart.';
   let rest = 0;
   const panels = cell.up.flatMap((path): BarPanel[] => {
     const info = names.get(path);

@@ -11,7 +11,7 @@ export function shareSentences({ of, data: { rest } }: Drawn<SweepChartProps, Sh
   return [
     ...results.map((result) => sharesSentence(spread, result, names)),
     'Shares are of the variance, with one standard error.',
-    rest > 0 ? `${rest} more with less are not drawn.` : '',
+    rest > 0 ? `${rest} smaller causes not shown.` : '',
     causesSentence(spread),
   ];
 }

@@ -49,7 +49,7 @@ export function DesignsHere({ onLeave }: { onLeave: () => void }) {
   );
 }
 
-const titleOf = (design: Design): string => design.title || 'Untitled sheet';
+const titleOf = (design: Design): string => design.title || 'Untitled design';
 
 interface Props {
   readonly design: Design;

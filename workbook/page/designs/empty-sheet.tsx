@@ -8,17 +8,17 @@ export function EmptySheet() {
   return (
     <section class="empty-sheet" aria-label="Empty sheet">
       <p>
-        <strong>This sheet is empty.</strong> A few numbers make a whole first design; a ready sheet or a file can be
+        <strong>This sheet is empty.</strong> A few numbers make a whole first design; a ready design or a file can be
         opened; or put it together yourself with “Add” at the top, wing and tail first.
       </p>
       <p class="commands">
         {designs && (
           <button type="button" class="word" onClick={() => (designs.beginning.value = true)}>
-            Make a design from a few numbers
+            Begin with my model
           </button>
         )}
         <button type="button" class="word" onClick={() => (sheet.choosing.value = true)}>
-          Open a ready sheet or a file
+          Open a ready design or a file
         </button>
       </p>
     </section>

@@ -101,7 +101,7 @@ export function FirstDesign({ onClose }: { onClose: () => void }) {
   return (
     <dialog ref={dialog} class="open-dialog wide-dialog" aria-labelledby="first-design-title" onClose={onClose}>
       <div class="dialog-head">
-        <h2 id="first-design-title">A design of your own</h2>
+        <h2 id="first-design-title">Begin with my model</h2>
         <button type="button" class="word" onClick={() => dialog.current?.close()}>
           Close
         </button>

@@ -3,9 +3,9 @@ import type { FileState } from '../../store/keep/index';
 
 const FILE_WORDS: Readonly<Record<FileState, string>> = {
   untouched: '',
-  none: 'kept in this browser, not in a file',
+  none: 'saved in this browser only',
   same: 'saved to a file',
-  older: 'kept in this browser, changed since it was saved to a file',
+  older: 'saved in this browser, changed since it was saved to a file',
 };
 
 /** Where the design as it stands is kept. */
@@ -15,7 +15,7 @@ export function KeepingWords() {
   const keeping = designs.keeping.value;
   let words = FILE_WORDS[designs.file.value];
   if (keeping.kind === 'elsewhere') words = 'open in another tab';
-  if (keeping.kind === 'refused' && designs.file.value !== 'same') words = 'not kept: save it to a file';
+  if (keeping.kind === 'refused' && designs.file.value !== 'same') words = 'not saved: save it to a file';
   return words === '' ? null : (
     <p
       class={`keeping-words ${keeping.kind}`}

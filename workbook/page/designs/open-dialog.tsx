@@ -3,7 +3,7 @@ import { useSheet } from '../../store/context';
 import { useDesigns } from '../../store/designs';
 import { DesignsHere } from './designs-here';
 
-/** What can be opened: a file of this machine, a design that is kept in this browser, or a ready sheet. Undo brings back the one that was open. */
+/** What can be opened: a file of this machine, a design that is kept in this browser, or a ready design. Undo brings back the one that was open. */
 export function OpenDialog({ onFile }: { onFile: () => void }) {
   const sheet = useSheet();
   const designs = useDesigns();
@@ -38,7 +38,7 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
           >
             A file of this machine
           </button>
-          <p class="aside">You can also drop it onto the sheet.</p>
+          <p class="aside">You can also drop it onto the page.</p>
         </li>
         <li>
           <button
@@ -49,7 +49,7 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
               if (designs) designs.beginning.value = true;
             }}
           >
-            A design of your own, from a few numbers
+            Begin with my model
           </button>
         </li>
         <li>
@@ -61,13 +61,13 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
               designs?.emptySheet();
             }}
           >
-            An empty sheet
+            An empty design
           </button>
         </li>
       </ul>
       <DesignsHere onLeave={close} />
       <section aria-labelledby="ready-title">
-        <h3 id="ready-title">Ready sheets</h3>
+        <h3 id="ready-title">Ready designs</h3>
         <ul>
           {sheet.ready.map((ready) => (
             <li key={ready.file}>

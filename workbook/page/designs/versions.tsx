@@ -35,7 +35,7 @@ export function Versions({ onClose }: { onClose: () => void }) {
       )}
       {wayBack.value && (
         <p class="way-back" role="status">
-          The version is deleted.{' '}
+          The version is removed.{' '}
           <button
             type="button"
             class="word"
@@ -102,7 +102,7 @@ function VersionRow({ version, newest, onLeave, onDelete }: RowProps) {
           <span class="unseen">, {when}</span>
         </button>
         <button type="button" class="word" onClick={() => void onDelete()}>
-          Delete<span class="unseen"> the version of {when}</span>
+          Remove<span class="unseen"> the version of {when}</span>
         </button>
       </p>
       {naming.value && (
@@ -114,7 +114,7 @@ function VersionRow({ version, newest, onLeave, onDelete }: RowProps) {
           }}
         >
           <label>
-            Name, to keep it until you delete it; no name lets it go with the others{' '}
+            Name. A version with a name stays until you remove it; without one it goes with the others.{' '}
             <input class="text-entry" name="name" autocomplete="off" maxLength={80} value={version.name ?? ''} />
           </label>
           <button type="submit" class="word">

@@ -19,9 +19,9 @@ export function BaselineCommands() {
         <button
           type="button"
           class="word"
-          onClick={() => sheet.changeHead({ baseline: null, baseline_design: null }, 'forgetting the baseline')}
+          onClick={() => sheet.changeHead({ baseline: null, baseline_design: null }, 'removing the baseline')}
         >
-          Forget the baseline
+          Remove the baseline
         </button>
       )}
     </p>

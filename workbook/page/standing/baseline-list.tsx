@@ -67,7 +67,7 @@ function Line({ difference, onReturn }: { difference: Difference; onReturn(): vo
         {words(now)}
       </span>
       <button type="button" class="word quiet" onClick={onReturn}>
-        put back<span class="unseen"> {title}</span>
+        Put back<span class="unseen"> {title}</span>
       </button>
     </li>
   );

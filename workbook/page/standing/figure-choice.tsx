@@ -23,15 +23,15 @@ export function FigureChoice() {
                 aria-label={`Move up: ${title}`}
                 onClick={() => put(figures.toSpliced(index, 1).toSpliced(index - 1, 0, path))}
               >
-                up
+                Move up
               </button>
               <button
                 type="button"
                 class="word quiet"
-                aria-label={`Leave out: ${title}`}
+                aria-label={`Remove: ${title}`}
                 onClick={() => put(figures.toSpliced(index, 1))}
               >
-                leave out
+                Remove
               </button>
             </li>
           );
@@ -59,7 +59,7 @@ export function FigureChoice() {
   );
 }
 
-/** Results of blocks, sums of the parts and formula lines that are no key figures yet; what notes say has no name to show. */
+/** Results of the model, sums of the parts and formula lines that are no key figures yet; what notes say has no name to show. */
 function candidates(names: ReadonlyMap<string, NameInfo>, figures: readonly string[]): NameInfo[] {
   const kinds: ReadonlySet<NameInfo['kind']> = new Set(['result', 'fold', 'formula']);
   return [...names.values()].filter(

@@ -61,7 +61,7 @@ function Wrong({ faults, onLeave }: Listed) {
   if (faults.length === 0) return null;
   return (
     <section>
-      <h3>Wrong</h3>
+      <h3>Faults</h3>
       <ul>
         {faults.map((fault) => (
           <li key={`${fault.path} ${fault.message}`} data-listed={fault.path}>

@@ -38,7 +38,7 @@ function NoticeOf({ notice }: { notice: Notice }) {
         </ul>
       )}
       {notice.text !== undefined && (
-        <button type="button" class="word" onClick={() => saveText(notice.text ?? '', fileName('kept sheet'))}>
+        <button type="button" class="word" onClick={() => saveText(notice.text ?? '', fileName('kept design'))}>
           Save it to a file as it is
         </button>
       )}
@@ -48,7 +48,7 @@ function NoticeOf({ notice }: { notice: Notice }) {
         </button>
       )}
       <button type="button" class="word" onClick={() => sheet.dismiss(notice)}>
-        Put away
+        Close
       </button>
     </div>
   );

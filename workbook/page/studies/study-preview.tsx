@@ -58,7 +58,7 @@ export function StudyPreview({ study, onBack, onDone }: Props) {
           ))}
           <h3>What it does to this design</h3>
           <ul class="study-says">
-            <li>Adds one sheet with {piecesOn(told)} pieces. Undo takes it off again.</li>
+            <li>Adds one sheet with {piecesOn(told)} pieces. Undo removes it again.</li>
             {told.says.map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}

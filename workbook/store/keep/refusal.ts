@@ -1,7 +1,7 @@
 /** Names that the standard gives to the errors of a store, and what they mean for a person. */
 const SENTENCES: Readonly<Record<string, string>> = {
   QuotaExceededError:
-    'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; deleting versions, and designs for good, makes room.',
+    'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; removing versions, and deleting designs for good, makes room.',
   VersionError:
     'A newer Tetherwright is open in another tab, so this one keeps nothing any more. Save the design to a file, then load this page again.',
   BlockedError:

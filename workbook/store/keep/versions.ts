@@ -13,7 +13,7 @@ const MOST = 120;
 
 /** The rule of `thinned`, for those who read the list. */
 export const THINNING =
-  'A version gathers what is changed within ten minutes. All versions of the last day stay, then one an hour for a week and one a day for three months, at most 120 of a design. A version with a name stays until you delete it.';
+  'A version gathers what is changed within ten minutes. All versions of the last day stay, then one an hour for a week and one a day for three months, at most 120 of a design. A version with a name stays until you remove it.';
 
 export interface Edits {
   readonly at: number;

@@ -45,9 +45,9 @@ describe('rows of a log as CSV', () => {
     ['', 'There are no rows. The first line names the columns, each line below it is a flight.'],
     [
       'flight,speed\n1,3',
-      'The heading has “speed”, which this log has no column for. It has flight, laps, time, pull, wind, note. Add the column, or take it out of the text.',
+      'The heading has “speed”, which this log has no column for. It has flight, laps, time, pull, wind, note. Add the column, or remove it from the text.',
     ],
-    ['time,flight,time\n1,2,3', 'The heading has two columns for time. Take one of them out of the text.'],
+    ['time,flight,time\n1,2,3', 'The heading has two columns for time. Remove one of them from the text.'],
     [
       'flight,time\n1,50\n2,50,5',
       'Row 2 has 3 fields; the heading has 2. A field with a comma in it stands in double quotes.',

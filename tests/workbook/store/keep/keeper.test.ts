@@ -163,7 +163,7 @@ test.each([
   ['SecurityError', 'This browser keeps nothing between visits here. Save the design to a file before you leave.'],
   [
     'QuotaExceededError',
-    'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; deleting versions, and designs for good, makes room.',
+    'The store of this browser is full: the last change is not kept. Save the design to a file before you leave; removing versions, and deleting designs for good, makes room.',
   ],
   [
     'VersionError',
