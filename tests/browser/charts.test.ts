@@ -2,7 +2,7 @@ import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
 import { everyKind, fileOfEveryKind } from './charts-sheet';
-import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
+import { DESK, openSheet, PHONE, pickFrom, type Sheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -183,13 +183,11 @@ describe.each([
     await page.keyboard.press('Tab');
     await expect.poll(() => form.getByRole('alert').count()).toBe(0);
     await expect.poll(() => form.textContent()).toContain('25 designs: 5 × 5.');
-    await form.getByLabel('And along').selectOption({ label: 'Stabiliser stock' });
-    await form.getByRole('button', { name: 'add this axis' }).click();
+    await pickFrom(form.getByLabel('And along'), 'Stabiliser stock');
     await expect.poll(() => form.textContent()).toContain('75 designs: 5 × 5 × 3.');
     await form.getByRole('checkbox', { name: 'balsa, 5 mm' }).uncheck();
     await expect.poll(() => form.textContent()).toContain('50 designs: 5 × 5 × 2.');
-    await form.getByLabel('Add a result').selectOption({ label: 'Lap time, s' });
-    await form.getByRole('button', { name: 'add this result' }).click();
+    await pickFrom(form.getByLabel('Add a result'), 'Lap time, s');
     await expect.poll(() => form.locator('.set-up-list li').count()).toBe(4);
     await settled(page);
     await expect.poll(() => sweep.textContent()).toContain('50 of 50 designs');

@@ -91,6 +91,13 @@ export async function stored(page: Page): Promise<void> {
   await page.locator('[data-stored="true"]').waitFor();
 }
 
+/** Picks from a list by typing a title and Enter, as by keys. */
+export async function pickFrom(field: Locator, title: string): Promise<void> {
+  await field.fill(title);
+  await field.page().getByRole('option', { name: title, exact: true }).first().waitFor();
+  await field.press('Enter');
+}
+
 export const slide = (page: Page, variable: string): Locator =>
   page.locator(`input[type="range"][data-path="${variable}"]`);
 

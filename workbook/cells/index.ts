@@ -6,3 +6,5 @@ export { AddHere, columnOf, commandsOf, focusContent, gapsOf, standingDrawing, T
 export { lineOf } from './line';
 export { plainOffers } from './offers';
 export type { Offer } from './shared/new-cell';
+export { AddFrom } from './shared/pick';
+export { nameOptions } from './shared/wanted';

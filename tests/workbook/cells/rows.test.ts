@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { applyChanges, cellsOf, type Variable, type VariablesCell } from '../../../engine/index';
 import { inOtherUnit, moved } from '../../../workbook/cells/rows/edits';
+import { firstUnit, unitGroups } from '../../../workbook/cells/rows/units';
 import {
   copyOfVariable,
   retitleVariable,
@@ -29,6 +30,19 @@ describe('another unit', () => {
     const changed = inOtherUnit(row({ text: '21 g', low: '-5', high: '2 * lead', step: '' }), 'mm');
     expect(changed).toMatchObject({ unit: 'mm', text: '21 mm', low: '-5', high: '2 * lead', step: '' });
     expect(inOtherUnit(row({ text: '21 g' }), '').text).toBe('21');
+  });
+});
+
+describe('the units of one kind of quantity', () => {
+  const group = (words: string) => unitGroups().find((each) => each.words === words);
+  test('stand together, and no other with them', () => {
+    expect(group('a mass')?.units.map(({ name }) => name)).toEqual(['mg', 'g', 'kg', 'oz', 'lb', 'slug']);
+    expect(group('an angle or a share')?.units.map(({ name }) => name)).toContain('°');
+  });
+  test('begin with the one of every day in the units of the design', () => {
+    expect(firstUnit(group('a mass'), 'metric')).toBe('g');
+    expect(firstUnit(group('a mass'), 'inch_pound')).toBe('oz');
+    expect(firstUnit(undefined, 'metric')).toBe('');
   });
 });
 

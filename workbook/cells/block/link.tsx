@@ -11,7 +11,12 @@ export function LinkRow({ cell, field }: { cell: BlockCell; field: FieldDescript
   const strange = picked !== '' && !names.includes(picked);
   if (names.length < 2 && !strange) return null;
   const path = `${cell.name}.${field.name}`;
-  const title = (name: string): string => sheet.cells.value.find((each) => each.name === name)?.title ?? name;
+  const title = (name: string): string => {
+    const of = (each: string): string => sheet.cells.value.find((cell) => cell.name === each)?.title || each;
+    // The name in formulas is only of use where two pieces are called the same.
+    const alone = names.filter((each) => of(each) === of(name)).length === 1;
+    return alone ? of(name) : `${of(name)} (${name})`;
+  };
   return (
     <div class="field">
       <span class="symbol" />

@@ -66,7 +66,6 @@ export function FitForm({ cell }: { cell: FitCell }) {
           <AddFrom
             id={`${cell.id}-add-factor`}
             label={cell.factors.length === 0 ? 'Factor' : 'Add a factor'}
-            what="factor"
             options={nameOptions(sheet, isFactor)}
             onAdd={(path) => change({ factors: [...cell.factors, path] })}
           />

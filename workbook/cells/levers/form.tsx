@@ -27,7 +27,6 @@ export function LeversForm({ cell }: { cell: LeversCell }) {
         <AddFrom
           id={`${cell.id}-add-row`}
           label={cell.rows.length === 0 ? 'What is changed' : 'And what else is changed'}
-          what="thing"
           options={options}
           onAdd={(of) => change({ rows: [...cell.rows, newLever(of)] })}
         />

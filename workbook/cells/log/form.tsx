@@ -72,7 +72,6 @@ export function LogForm({ cell }: { cell: LogCell }) {
           <AddFrom
             id={`${cell.id}-add-measured`}
             label="Add a reading"
-            what="result"
             options={nameOptions(sheet, (info) => isResult(info) && !info.settable && free(info))}
             onAdd={add}
           />
@@ -92,7 +91,6 @@ export function LogForm({ cell }: { cell: LogCell }) {
           <AddFrom
             id={`${cell.id}-add-set`}
             label="Add a condition"
-            what="column"
             options={nameOptions(
               sheet,
               (info) => (isAxis(info) || (info.kind === 'result' && info.settable)) && free(info),

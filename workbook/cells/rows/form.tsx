@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { rename } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { unitGroups } from './units';
+import { firstUnit, unitGroups } from './units';
 
 /** One line of a form: what it is, where it is typed, what it means. */
 export function FormRow(props: { word: string; about?: ComponentChildren; children: ComponentChildren }) {
@@ -89,31 +89,38 @@ interface UnitProps {
   onPick(unit: string): void;
 }
 
-/** A unit out of all that can be read, by kind. */
+/** What kind of quantity it is, and a unit of that kind. */
 export function UnitRow({ label, unit, blank, onPick }: UnitProps) {
+  const sheet = useSheet();
+  const groups = unitGroups();
+  const at = groups.findIndex((group) => group.units.some((each) => each.name === unit));
+  const kind = unit === '' ? '' : String(at);
   return (
     <FormRow word="Unit">
-      <UnitSelect label={label} unit={unit} blank={blank} onPick={onPick} />
-    </FormRow>
-  );
-}
-
-function UnitSelect({ label, unit, blank, onPick }: UnitProps) {
-  const groups = unitGroups();
-  const known = unit === '' || groups.some((group) => group.units.some((each) => each.name === unit));
-  return (
-    <select aria-label={label} value={unit} onChange={(event) => onPick(event.currentTarget.value)}>
-      <option value="">{blank}</option>
-      {!known && <option value={unit}>{unit}</option>}
-      {groups.map((group) => (
-        <optgroup key={group.words} label={group.words}>
-          {group.units.map(({ name, title }) => (
-            <option key={name} value={name}>
-              {name === title ? name : `${name}, ${title}`}
+      <span class="unit-pick">
+        <select
+          aria-label={`${label}: kind of quantity`}
+          value={kind}
+          onChange={({ currentTarget: { value } }) => onPick(firstUnit(groups[Number(value || -1)], sheet.units()))}
+        >
+          <option value="">{blank}</option>
+          {unit !== '' && at < 0 && <option value="-1">{unit}</option>}
+          {groups.map((group, k) => (
+            <option key={group.words} value={k}>
+              {group.words}
             </option>
           ))}
-        </optgroup>
-      ))}
-    </select>
+        </select>
+        {at >= 0 && (
+          <select aria-label={label} value={unit} onChange={({ currentTarget }) => onPick(currentTarget.value)}>
+            {groups[at]!.units.map(({ name, title }) => (
+              <option key={name} value={name}>
+                {name === title ? name : `${name}, ${title}`}
+              </option>
+            ))}
+          </select>
+        )}
+      </span>
+    </FormRow>
   );
 }

@@ -1,12 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { Combobox, type PickOption } from '../../controls/pick/index';
 
-export interface PickOption {
-  readonly value: string;
-  readonly title: string;
-  /** Options of one group stand together under its title. */
-  readonly group?: string;
-}
+export type { PickOption };
+
 interface PickProps {
   readonly id: string;
   readonly label: string;
@@ -18,9 +14,26 @@ interface PickProps {
   onPick(value: string): void;
 }
 
+/** From so many options on a list is searched and not read through. */
+const MANY = 12;
+
 /** One of a list under its label. What the document says and the list doesn't have stays there to be seen. */
 export function Pick({ id, label, value, options, none, describedBy, onPick }: PickProps) {
   const known = options.some((option) => option.value === value);
+  if (options.length >= MANY) {
+    return (
+      <Labelled id={id} label={label}>
+        <Combobox
+          id={id}
+          value={value}
+          options={options}
+          placeholder={value === '' ? (none ?? 'none') : `${value} (not there)`}
+          describedBy={describedBy}
+          onPick={onPick}
+        />
+      </Labelled>
+    );
+  }
   return (
     <Labelled id={id} label={label}>
       <select
@@ -63,37 +76,16 @@ function Options({ of }: { of: readonly PickOption[] }) {
 interface AddProps {
   readonly id: string;
   readonly label: string;
-  /** "axis", "result". */
-  readonly what: string;
   readonly options: readonly PickOption[];
   onAdd(value: string): void;
 }
 
-/** One of a list, taken by a press of its own: keys that run through the list take nothing yet. */
-export function AddFrom({ id, label, what, options, onAdd }: AddProps) {
-  const [picked, setPicked] = useState('');
-  const there = options.some((option) => option.value === picked) ? picked : '';
+/** One of a list, taken as soon as it is picked; the field is free for the next one then. */
+export function AddFrom({ id, label, options, onAdd }: AddProps) {
   return (
-    <div class="add-from">
-      <label for={id}>{label}</label>
-      <span>
-        <select id={id} value={there} onChange={({ currentTarget }) => setPicked(currentTarget.value)}>
-          <option value="">choose</option>
-          <Options of={options} />
-        </select>
-        <button
-          type="button"
-          class="word"
-          disabled={there === ''}
-          onClick={() => {
-            setPicked('');
-            onAdd(there);
-          }}
-        >
-          Add<span class="unseen"> this {what}</span>
-        </button>
-      </span>
-    </div>
+    <Labelled id={id} label={label}>
+      <Combobox id={id} options={options} placeholder="choose, or type to find" onPick={onAdd} />
+    </Labelled>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { NameInfo } from '../../../engine/index';
+import type { Document, NameInfo } from '../../../engine/index';
 import type { Sheet } from '../../store/sheet';
 import { titleOf } from './offer';
 import { AddFrom, type PickOption } from './pick';
@@ -34,7 +34,6 @@ export function Wanted({ id, wanted, sheet, onChange }: WantedProps) {
         <AddFrom
           id={`${id}-add-result`}
           label={wanted.length === 0 ? 'Result' : 'Add a result'}
-          what="result"
           options={options}
           onAdd={(path) => onChange([...wanted, path])}
         />
@@ -50,13 +49,21 @@ export const isResult = (info: NameInfo): boolean => RESULTS.has(info.kind) && !
 const isAside = ({ kind, detail, settable }: NameInfo): boolean =>
   kind === 'part' ? detail === true || settable : kind === 'formula' && detail === true;
 
-/** Names of the sheet as a list to pick from, by the cell that they belong to. */
+/** Names of the design as a list to pick from, by the piece that they belong to and its sheet. */
 export function nameOptions(sheet: Sheet, fits: (info: NameInfo) => boolean): PickOption[] {
-  const cells = new Map(sheet.cells.value.map((cell) => [cell.id, titleOf(cell)]));
+  const groups = groupTitles(sheet.part('sheets'));
   const unique = new Map([...sheet.names.value.values()].filter(fits).map((info) => [info.path, info]));
   return [...unique.values()].map(({ path, title, cell, unit, suffix }) => ({
     value: path,
     title: unit || suffix ? `${title}, ${suffix || unit}` : title,
-    group: cells.get(cell) ?? '',
+    group: groups.get(cell) ?? '',
   }));
+}
+
+/** Id of each piece → its title, with that of its sheet where there are several. */
+function groupTitles(sheets: Document['sheets']): ReadonlyMap<string, string> {
+  const on = (title: string): string => (sheets.length > 1 ? ` (sheet ${title})` : '');
+  return new Map(
+    sheets.flatMap(({ title, pieces }) => pieces.map((cell) => [cell.id, `${titleOf(cell)}${on(title)}`])),
+  );
 }

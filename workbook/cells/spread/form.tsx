@@ -34,7 +34,6 @@ export function SpreadForm({ cell }: { cell: SpreadCell }) {
         <AddFrom
           id={`${cell.id}-add-row`}
           label={cell.rows.length === 0 ? 'What differs' : 'And what else differs'}
-          what="thing"
           options={free('')}
           onAdd={(of) => change({ rows: [...cell.rows, newRow(of)] })}
         />

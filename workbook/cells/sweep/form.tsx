@@ -33,7 +33,6 @@ export function SweepForm({ cell }: { cell: SweepCell }) {
           <AddFrom
             id={`${cell.id}-add-axis`}
             label={cell.axes.length === 0 ? 'Along' : 'And along'}
-            what="axis"
             options={free('')}
             onAdd={(of) => change({ axes: [...cell.axes, newAxis(of, sheet)] })}
           />

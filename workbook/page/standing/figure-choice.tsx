@@ -1,4 +1,5 @@
 import type { NameInfo } from '../../../engine/index';
+import { AddFrom, nameOptions } from '../../cells/index';
 import { useSheet } from '../../store/context';
 
 /** Which results are key figures and in which order; the first three stand on the strip of a phone. */
@@ -37,32 +38,19 @@ export function FigureChoice() {
           );
         })}
       </ol>
-      <label class="figure-add">
-        <span>Add a figure</span>
-        <select
-          value=""
-          onChange={(event) => {
-            const path = event.currentTarget.value;
-            event.currentTarget.value = '';
-            if (path !== '') put([...figures, path]);
-          }}
-        >
-          <option value="">–</option>
-          {candidates(sheet.names.value, figures).map((info) => (
-            <option key={info.path} value={info.path}>
-              {info.title} ({info.path})
-            </option>
-          ))}
-        </select>
-      </label>
+      <div class="figure-add">
+        <AddFrom
+          id="figure-add"
+          label="Add a figure"
+          options={nameOptions(sheet, (info) => isFigure(info) && !figures.includes(info.path))}
+          onAdd={(path) => put([...figures, path])}
+        />
+      </div>
     </details>
   );
 }
 
-/** Results of the model, sums of the parts and formula lines that are no key figures yet; what notes say has no name to show. */
-function candidates(names: ReadonlyMap<string, NameInfo>, figures: readonly string[]): NameInfo[] {
-  const kinds: ReadonlySet<NameInfo['kind']> = new Set(['result', 'fold', 'formula']);
-  return [...names.values()].filter(
-    (info) => kinds.has(info.kind) && !(info.kind === 'formula' && info.detail) && !figures.includes(info.path),
-  );
-}
+const KINDS: ReadonlySet<NameInfo['kind']> = new Set(['result', 'fold', 'formula']);
+
+/** Results of pieces of the model, sums of the parts and formula lines; what notes say has no name to show. */
+const isFigure = ({ kind, detail }: NameInfo): boolean => KINDS.has(kind) && !(kind === 'formula' && detail);

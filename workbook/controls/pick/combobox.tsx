@@ -1,0 +1,124 @@
+import { useSignal } from '@preact/signals';
+import { useId, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
+import { PickListBox } from './list-box';
+import { findOptions, type PickOption } from './search';
+
+export interface ComboboxProps {
+  readonly id: string;
+  /** Where no label points at `id`. */
+  readonly label?: string;
+  readonly options: readonly PickOption[];
+  /** What is picked now; its title stands in the field. */
+  readonly value?: string;
+  /** What stands in the field while nothing is picked or typed. */
+  readonly placeholder: string;
+  readonly describedBy?: string;
+  /** The list is open from the start. */
+  readonly opened?: boolean;
+  onPick(value: string): void;
+}
+
+/**
+ * A field with a list: typing narrows the list, arrows go through it, Enter or a press takes one (WAI-ARIA combobox with a list
+ * that the text filters). Leaving it without taking one, or Escape, leaves what was picked.
+ */
+export function Combobox(props: ComboboxProps) {
+  const { id, options, value, placeholder } = props;
+  const listId = useId();
+  const room = useRef<HTMLDivElement>(null);
+  const open = useSignal(props.opened ?? false);
+  const typed = useSignal<string | undefined>(undefined);
+  const at = useSignal(-1);
+  const picked = options.find((option) => option.value === value);
+  const text = typed.value;
+  const found = useMemo(() => findOptions(options, text ?? ''), [options, text]);
+  const count = found.shown.length;
+  const active = open.value ? found.shown[at.value] : undefined;
+  useLayoutEffect(() => {
+    if (active) room.current?.querySelector('[aria-selected="true"]')?.scrollIntoView({ block: 'nearest' });
+  }, [active]);
+
+  const show = (place: number): void => {
+    open.value = true;
+    at.value = place;
+  };
+  const close = (): void => {
+    open.value = false;
+    typed.value = undefined;
+    at.value = -1;
+  };
+  const take = (option: PickOption): void => {
+    close();
+    props.onPick(option.value);
+  };
+  const now = picked ? found.shown.indexOf(picked) : -1;
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const last = count - 1;
+    const to = open.value ? placeAfter(event.key, at.value, last) : OPENS.has(event.key) ? now : undefined;
+    if (to !== undefined) show(event.altKey && !open.value ? now : Math.max(to, 0));
+    else if (event.key === 'Enter' && active) take(active);
+    else if (event.key === 'Escape' && open.value) close();
+    else return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  return (
+    <div
+      class="combobox"
+      ref={room}
+      onFocusOut={(event) => {
+        const to = event.relatedTarget;
+        if (!(to instanceof Node && room.current?.contains(to))) close();
+      }}
+    >
+      <input
+        id={id}
+        class="text-entry"
+        type="text"
+        role="combobox"
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        aria-label={props.label}
+        aria-describedby={props.describedBy}
+        aria-autocomplete="list"
+        aria-expanded={open.value}
+        aria-controls={open.value ? listId : undefined}
+        aria-activedescendant={active ? optionId(listId, at.value) : undefined}
+        placeholder={picked ? undefined : placeholder}
+        value={text ?? picked?.title ?? ''}
+        onFocus={(event) => event.currentTarget.select()}
+        onClick={() => !open.value && show(now)}
+        onInput={(event) => {
+          typed.value = event.currentTarget.value;
+          show(typed.value.trim() === '' ? -1 : 0);
+        }}
+        onKeyDown={onKeyDown}
+      />
+      {open.value && (
+        <PickListBox
+          id={listId}
+          found={found}
+          active={at.value}
+          now={value}
+          idOf={(place) => optionId(listId, place)}
+          onTake={take}
+        />
+      )}
+      <span class="unseen" role="status">
+        {open.value && (count === 0 ? 'Nothing fits.' : `${count + found.more} to pick from.`)}
+      </span>
+    </div>
+  );
+}
+
+const optionId = (list: string, place: number): string => `${list}-${place}`;
+const OPENS: ReadonlySet<string> = new Set(['ArrowDown', 'ArrowUp']);
+
+/** Which option a key of an open list leads to; undefined for a key that leads nowhere. */
+function placeAfter(key: string, at: number, last: number): number | undefined {
+  if (last < 0) return undefined;
+  if (key === 'ArrowDown') return at >= last ? 0 : at + 1;
+  if (key === 'ArrowUp') return at <= 0 ? last : at - 1;
+  return undefined;
+}

@@ -1,0 +1,2 @@
+export { Combobox } from './combobox';
+export type { PickOption } from './search';
