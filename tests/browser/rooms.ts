@@ -1,9 +1,13 @@
-import type { Browser, BrowserContext } from 'playwright-core';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { findChromium, launch } from '../../.ci/chromium.mjs';
 
-/** A browser's profile for pages of one kind of window. It keeps the compiled code of the page, which a new one would make anew. */
+/**
+ * A browser's profile with one page, for one kind of window. It keeps the compiled code of the page and the process that draws it,
+ * which cost more to make than the sheet takes to open.
+ */
 export interface Room {
   readonly context: BrowserContext;
+  readonly page: Page;
   /** Takes down each rule of the policy that a page in it breaks. */
   hear(violation: string): void;
 }
@@ -26,16 +30,23 @@ export async function startBrowser(): Promise<Browser> {
 
 const kindOf = ({ width, height }: Window): string => `${width} × ${height}`;
 
-/** A room without a page and without anything kept from an earlier one. */
+/** A room whose page nobody uses; it may have been used before. */
 export async function lendRoom(browser: Browser, window: Window): Promise<Room> {
   const room = empty.get(browser)?.get(kindOf(window))?.pop() ?? (await newRoom(browser, window, 'block'));
   lent.add(room);
   return room;
 }
 
-/** Takes a room back: its pages are closed, and whoever gets it next finds nothing in its stores. */
+/** How a page looks that nobody has set up. */
+const UNSET = { media: null, colorScheme: null, reducedMotion: null, forcedColors: null } as const;
+
+/** Takes a room back: other pages in it are closed, and nobody listens to its own any more. */
 export async function giveBack(browser: Browser, window: Window, room: Room): Promise<void> {
-  await Promise.all(room.context.pages().map((page) => page.close()));
+  const { context, page } = room;
+  page.removeAllListeners();
+  await Promise.all(context.pages().map((each) => each !== page && each.close()));
+  await page.setViewportSize(window);
+  await page.emulateMedia(UNSET);
   lent.delete(room);
   const rooms = empty.get(browser) ?? new Map<string, Room[]>();
   empty.set(browser, rooms.set(kindOf(window), [...(rooms.get(kindOf(window)) ?? []), room]));
@@ -44,7 +55,7 @@ export async function giveBack(browser: Browser, window: Window, room: Room): Pr
 /** A room of its own, never to be given to another. `workers`: whether the page may keep itself for the flying field. */
 export async function newRoom(browser: Browser, viewport: Window, workers: 'allow' | 'block'): Promise<Room> {
   const context = await browser.newContext({ viewport, hasTouch: viewport.width < 600, serviceWorkers: workers });
-  const room: Room = { context, hear: () => {} };
+  const room: Room = { context, page: await context.newPage(), hear: () => {} };
   await context.exposeFunction('reportViolation', (text: string) => room.hear(text));
   await context.addInitScript(() => {
     document.addEventListener('securitypolicyviolation', (event) => {

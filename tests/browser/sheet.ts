@@ -33,7 +33,7 @@ export async function openSheet(
   let [own, open] = [offline, true];
   const troubles: string[] = [];
   room.hear = (violation) => troubles.push(violation);
-  const page = await room.context.newPage();
+  const { page } = room;
   // As with polls: on a machine that is busy a step takes its time.
   page.setDefaultTimeout(60_000);
   page.on('console', (message) => {
@@ -47,7 +47,7 @@ export async function openSheet(
     if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
   });
   const address = inject('address');
-  await forget(page, new URL(address).origin);
+  await forget(page, new URL(address));
   await page.goto(address);
   await settled(page);
   return {
@@ -64,10 +64,12 @@ export async function openSheet(
   };
 }
 
-/** Empties all that an earlier page has kept in the browser; a new page has a session of its own anyway. */
-async function forget(page: Page, origin: string): Promise<void> {
+/** Empties all that was kept in the browser before, from a page of the same origin that keeps nothing by itself. */
+async function forget(page: Page, address: URL): Promise<void> {
+  await page.goto(new URL('icon.svg', address).href);
+  await page.evaluate(() => sessionStorage.clear());
   const session = await page.context().newCDPSession(page);
-  await session.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
+  await session.send('Storage.clearDataForOrigin', { origin: address.origin, storageTypes: 'all' });
   await session.detach();
 }
 
