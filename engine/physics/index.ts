@@ -92,7 +92,10 @@ export {
   TURBULENT_POWER,
   turbulentFriction,
 } from './drag';
+export { type DraggingWing, levelDragArea, speedOfLap } from './drag-of-lap';
 export {
+  CHARGE_EXPONENT,
+  chargeShare,
   FUELS,
   type FuelFacts,
   fuelFlow,
@@ -100,9 +103,12 @@ export {
   motorCurrent,
   motorRunning,
   motorTorque,
+  PACK_EXPONENT,
+  propellerShare,
   type Running,
   readRunning,
   runsTooFast,
+  shaftShare,
   shaftSpeedAt,
   TORQUE_SHARE_AT_REST,
   type TorqueCurve,
@@ -188,7 +194,7 @@ export {
   type TimedLap,
   thrustAtPower,
 } from './measured-lap';
-export { moistAirDensity, saturationPressure } from './moist-air';
+export { dryPart, moistAirDensity, saturationPressure } from './moist-air';
 export {
   AT_MASS_SPREAD,
   AT_STATION_SPREAD,

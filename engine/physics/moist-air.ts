@@ -39,3 +39,13 @@ export function moistAirDensity(pressure: number, temperature: number, humidity:
   const Z = 1 - (p / T) * mixed + ((p * p) / (T * T)) * (1.83e-11 - 0.765e-8 * xv * xv);
   return ((p * MOLAR_MASS_DRY) / (Z * MOLAR_GAS_CONSTANT * T)) * (1 - xv * (1 - MOLAR_MASS_WATER / MOLAR_MASS_DRY));
 }
+
+/**
+ * δ = 1 − h p_sv/(R_v T ρ),  R_v = R/M_v: part of the mass of moist air (kg/m³) that is dry. T temperature (K), h relative humidity (0 to 1). Vapour
+ * as an ideal gas without the enhancement of CIPM-2007, which is 0.4 % of a vapour of some 2 %. Derivation: mass of vapour in a volume.
+ */
+export function dryPart(density: number, temperature: number, humidity: number): number {
+  const T = within('temperature', temperature, 243.15, 323.15);
+  const vapour = within('relative humidity', humidity, 0, 1) * saturationPressure(T) * MOLAR_MASS_WATER;
+  return 1 - vapour / (MOLAR_GAS_CONSTANT * T * positive('density', density));
+}

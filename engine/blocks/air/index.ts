@@ -1,4 +1,4 @@
-import { geopotentialHeight, moistAirDensity, standardPressure, viscosityOfAir } from '../../physics/index';
+import { dryPart, geopotentialHeight, moistAirDensity, standardPressure, viscosityOfAir } from '../../physics/index';
 import { block } from '../block';
 import {
   AIR_DENSITY,
@@ -95,6 +95,13 @@ export const air = block({
       doc: 'As typed, or standard pressure at the elevation.',
       source: 'ISO 2533:1975',
     },
+    dry_part: {
+      ...SHARE,
+      symbol: 'δ',
+      title: 'Dry part',
+      doc: 'Of the mass of the air. Moisture takes the place of air that an engine could burn with.',
+      detail: true,
+    },
     ...windResults,
   },
   reasons: {},
@@ -108,6 +115,7 @@ export const air = block({
     m[r.viscosity + i] = viscosity;
     m[r.kinematic_viscosity + i] = viscosity / density;
     m[r.pressure + i] = pressure;
+    m[r.dry_part + i] = dryPart(density, temperature, m[f.humidity + i]!);
     for (const name of WIND_NAMES) m[r[name] + i] = m[f[name] + i]!;
     return undefined;
   },

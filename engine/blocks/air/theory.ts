@@ -26,6 +26,12 @@ export const airTheory: Theory = {
         'A. Picard, R. S. Davis, M. Gläser, K. Fujii, Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149–155.',
     },
     {
+      title: 'Dry part',
+      text: 'δ = 1 − h p_sv M_v/(R T ρ)',
+      doc: 'Of the mass of the air. Vapour as an ideal gas without f, which is 0.4 % of it.',
+      source: 'Derivation: mass of vapour in a volume.',
+    },
+    {
       title: 'Viscosity',
       text: 'μ = β T^1.5/(T + S)\nν = μ/ρ',
       doc: `β = ${formatNumber(1e6 * SUTHERLAND_FACTOR, 4)}×10⁻⁶ kg/(m·s·K^½), S = ${SUTHERLAND_TEMPERATURE} K, T in K.`,

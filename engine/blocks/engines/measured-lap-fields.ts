@@ -12,6 +12,7 @@ import {
   SHARE,
   SMALL_AREA,
   SURFACE,
+  WARMTH,
 } from '../measures';
 
 const KEPT =
@@ -113,6 +114,26 @@ export const knownSetup = {
     default: 1.225,
     range: [0.6, 1.6],
     basis: 'Standard atmosphere at sea level, ISO 2533.',
+    advanced: true,
+  } as Field,
+  known_temperature: {
+    ...WARMTH,
+    symbol: 't_a',
+    title: 'Temperature then',
+    doc: 'Of the air on the day of the timed lap.',
+    default: Number.NaN,
+    range: [253.15, 318.15],
+    basis: 'As on the day that is computed.',
+    advanced: true,
+  } as Field,
+  known_humidity: {
+    ...SHARE,
+    symbol: 'h_a',
+    title: 'Relative humidity then',
+    doc: 'On the day of the timed lap. Takes the temperature then beside it: moisture holds no oxygen.',
+    default: Number.NaN,
+    range: [0, 1],
+    basis: 'As moist as on the day that is computed.',
     advanced: true,
   } as Field,
   known_propeller_diameter: {

@@ -11,8 +11,9 @@ import {
 import { RATE } from '../../units/index';
 import { air } from '../air/index';
 import { block, type Field, type Option } from '../block';
-import { AIR_DENSITY, MILLIMETRES, TORQUE, typedOr } from '../measures';
+import { MILLIMETRES, TORQUE, typedOr } from '../measures';
 import { propellerResults } from '../propeller/results';
+import { densityExponent, densityOf, powerInAir } from './breathing';
 import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons } from './fuel-use';
 import { drawPlace, propellerMount } from './mount';
@@ -76,16 +77,8 @@ export const tachometer = block({
     diameter_2: size('D_2', 'Diameter of the second', 'Tip to tip, as marked.', 8, true),
     pitch_2: size('p_2', 'Pitch of the second', 'As marked.', 6, true),
     shape_2: { ...shape('Blade shape of the second') },
-    read_density: {
-      ...AIR_DENSITY,
-      symbol: 'ρ_1',
-      title: 'Air density of the reading',
-      doc: 'On the day of the reading.',
-      default: 1.225,
-      range: [0.6, 1.6],
-      basis: 'Standard atmosphere at sea level, ISO 2533.',
-      advanced: true,
-    } as Field,
+    read_density: densityOf('ρ_1', 'reading', 'On the day of the reading.'),
+    ...densityExponent,
     ...powerFactor,
     ...fuelFields,
     ...propellerMount,
@@ -140,7 +133,7 @@ export const tachometer = block({
       m[r.second_torque + i] = torque;
       read = tachometerTorque(one, { shaftSpeed: second, torque });
     }
-    const share = (m[f.power_factor + i]! * density) / known;
+    const share = m[f.power_factor + i]! * powerInAir(m, f, i, known);
     const drive = {
       torque: (speed: number): number => share * read(speed),
       ...readRunning(first, typedOr(second, first)),

@@ -1,15 +1,15 @@
 import { TORQUE_SHARE_AT_REST } from '../../physics/index';
 import type { Equation, Theory } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
+import { breathingEquation } from './breathing';
 import { fuelEquation } from './theory-fuel';
 
-const balance: Equation = {
+const balanceOf = (torque: string): Equation => ({
   title: 'Rpm at every airspeed',
-  text: 'Q(Ω) ρ/ρ_m = C_P ρ n² D⁵/2π,  n = Ω/2π',
+  text: `${torque} = C_P ρ n² D⁵/2π,  n = Ω/2π`,
   doc: `Engine against propeller, at ${AIRSPEED_KNOTS.length} airspeeds from ${AIRSPEED_KNOTS[0]} to ${AIRSPEED_KNOTS.at(-1)} m/s; flight reads between them by monotone cubics.`,
-  source:
-    'Derivation: balance of torques on the shaft; power in proportion to air density is common practice, no source.',
-};
+  source: 'Derivation: balance of torques on the shaft.',
+});
 const notModelled: readonly string[] = [
   'Change of power with mixture, plug, compression and heat, but for the density of the air.',
   'Swirl and slipstream on wing, tail and fin.',
@@ -23,7 +23,8 @@ export const twoStrokeTheory: Theory = {
       doc: `k_P the power factor. The cubic between the peaks of torque and power; above the second straight on, so that torque vanishes at twice its rpm; below the first a parabola that leaves ${TORQUE_SHARE_AT_REST} Q_m at rest.`,
       source: 'Derivation: definition of both peaks; the parabola is a guess.',
     },
-    balance,
+    breathingEquation('m'),
+    balanceOf('w Q(Ω)'),
     fuelEquation,
   ],
   notModelled,
@@ -43,7 +44,8 @@ export const tachometerTheory: Theory = {
       doc: 'k_P the power factor. With one reading power is taken to have its peak there.',
       source: 'Derivation: tangent of constant power; straight line through two points.',
     },
-    balance,
+    breathingEquation('1'),
+    balanceOf('w Q(Ω)'),
     fuelEquation,
   ],
   notModelled: [
@@ -68,7 +70,7 @@ export const electricTheory: Theory = {
       doc: 'd share of the voltage that the controller passes on; where it would be above 1 the motor turns as fast as it can.',
       source: 'Derivation: energy, a controller without loss.',
     },
-    balance,
+    balanceOf('Q(Ω)'),
     {
       title: 'Charge',
       text: 'I_b = Q_d/t_d where measured,  usable charge = k_b Q_b',

@@ -6,6 +6,7 @@ import {
   STATIC_MERIT,
 } from '../../physics/index';
 import type { Equation, Theory } from '../block';
+import { breathingEquation } from './breathing';
 import { fuelEquation } from './theory-fuel';
 
 const rotor: Equation = {
@@ -16,7 +17,7 @@ const rotor: Equation = {
 };
 
 const notModelled: readonly string[] = [
-  'Change of power with mixture, plug, temperature and pressure, but for the density of the air in the propeller.',
+  'Change of power with mixture, plug and heat, but for the charge of air.',
   'The propeller as blades: an engine by its data or by tachometer takes one.',
   'Swirl and slipstream on wing, tail and fin.',
 ];
@@ -25,16 +26,23 @@ export const thrustLawTheory: Theory = {
   equations: [
     {
       title: 'Thrust',
-      text: `P = k_P P_0 (1 − V/V_0),  V_0 = ${PITCH_SPEED_FACTOR} n p`,
-      doc: 'n turns a second; k_P the power factor. Negative beyond V_0.',
+      text: `P = k_P p_ρ P_0 (1 − V/V_0),  V_0 = ${PITCH_SPEED_FACTOR} n p`,
+      doc: 'n turns a second; k_P the power factor; p_ρ what the air of today makes of it. Negative beyond V_0.',
       source: `A straight line through two measurements; ${PITCH_SPEED_FACTOR} common practice, no source.`,
     },
     {
       title: 'Torque',
-      text: 'Q = k_P P_0^1.5/(√(2 ρ A) M Ω),  A = π D²/4,  Ω = 2π n',
-      doc: `M = ${STATIC_MERIT} share of the shaft power that an ideal propeller would need at rest. The same at all airspeeds.`,
+      text: 'Q = k_P p_ρ P_0^1.5/(√(2 ρ_1 A) M Ω_1),  A = π D²/4,  Ω_1 = 2π n_1',
+      doc: `M = ${STATIC_MERIT} share of the shaft power that an ideal propeller would need at rest. The same at all airspeeds; n_1 the rpm typed.`,
       source:
         'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory; M is a guess without a source.',
+    },
+    breathingEquation('1'),
+    {
+      title: 'Propeller in the air of today',
+      text: 'n = n_1 (w ρ_1/ρ)^⅓,  p_ρ = (ρ/ρ_1) (n/n_1)²',
+      doc: 'At the same advance ratio: rpm and V_0 stay where κ is 1 and the air is as moist.',
+      source: 'Derivation: W = C_P ρ n³ D⁵,  P = C_T ρ n² D⁴.',
     },
     rotor,
     fuelEquation,
@@ -58,14 +66,15 @@ export const measuredLapTheory: Theory = {
     },
     {
       title: 'Power that is held',
-      text: 'w = −V/2 + √(V²/4 + P/(2 ρ A))\nW_i = k_P P (V + w)',
-      doc: 'w speed that the propeller adds at its disc of area A, k_P the power factor. Thrust at any airspeed is what an ideal propeller makes of W_i in the air of today.',
+      text: 'v = −V/2 + √(V²/4 + P/(2 ρ A))\nW_i = k_P w P (V + v)',
+      doc: 'v speed that the propeller adds at its disc of area A, ρ of that day; k_P the power factor, w what the air of today makes of it. Thrust at any airspeed is what an ideal propeller makes of W_i in the air of today.',
       source: 'Momentum theory, H. Glauert, The Elements of Aerofoil and Airscrew Theory.',
     },
+    breathingEquation('k'),
     {
       title: 'Torque',
-      text: 'Q = W_i/(η_b Ω),  Ω = 2π n',
-      doc: `Rpm where none is typed: speed of the lap over ${PITCH_SPEED_SHARE} × pitch.`,
+      text: 'Q = W_i/(η_b Ω),  Ω = 2π n_k (w ρ_k/ρ)^⅓',
+      doc: `n_k rpm of the timed lap; rpm where none is typed: speed of the lap over ${PITCH_SPEED_SHARE} × pitch.`,
       source: `Definition of the blade efficiency; ${PITCH_SPEED_SHARE} common practice, no source.`,
     },
     rotor,

@@ -1,9 +1,17 @@
-import { PITCH_SPEED_FACTOR, staticTorque, thrustLaw as straightLaw, zeroThrustSpeed } from '../../physics/index';
+import {
+  PITCH_SPEED_FACTOR,
+  propellerShare,
+  shaftShare,
+  staticTorque,
+  thrustLaw as straightLaw,
+  zeroThrustSpeed,
+} from '../../physics/index';
 import { MOMENT, RATE } from '../../units/index';
 import { air } from '../air/index';
 import { block, type Columns } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
 import { AIRSPEED, NEWTONS, typedOr } from '../measures';
+import { densityExponent, densityOf, powerInAir } from './breathing';
 import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { drawMount, engineMount, writeMount } from './mount';
@@ -11,7 +19,9 @@ import { powerFactor } from './power-factor';
 import { engineResults } from './results';
 import { thrustLawTheory } from './theory';
 
-const links = { air: { link: 'air', results: air.results, doc: 'The air, for the torque at rest.' } } as const;
+const links = {
+  air: { link: 'air', results: air.results, doc: 'The air of the day: power, thrust and torque go with it.' },
+} as const;
 const fields = {
   static_thrust: {
     ...NEWTONS,
@@ -52,6 +62,8 @@ const fields = {
     basis: 'Ideal power for the static thrust (momentum theory), doubled, over rpm: a guess without a source.',
     advanced: true,
   },
+  read_density: densityOf('ρ_1', 'pull', 'On the day when the pull was read, or for which it is estimated.'),
+  ...densityExponent,
   power_factor: {
     ...powerFactor.power_factor,
     doc: 'What thrust and torque are multiplied by at every airspeed. A fit to flown laps can find it.',
@@ -69,13 +81,16 @@ function writeLaw(
   stride: number,
 ): void {
   const staticThrust = m[f.static_thrust + i]!;
-  const shaftSpeed = m[f.shaft_speed + i]!;
+  const known = m[f.read_density + i]!;
+  const density = m[f.air.density + i]!;
+  const turns = shaftShare(powerInAir(m, f, i, known), density, known);
+  const readSpeed = m[f.shaft_speed + i]!;
+  const shaftSpeed = readSpeed * turns;
   const pitch = m[f.pitch + i]!;
   const diameter = m[f.propeller_diameter + i]!;
-  const vanishing = typedOr(m[f.zero_thrust_speed + i]!, zeroThrustSpeed(shaftSpeed, pitch));
-  const factor = m[f.power_factor + i]!;
-  const torque =
-    factor * typedOr(m[f.torque + i]!, staticTorque(staticThrust, diameter, m[f.air.density + i]!, shaftSpeed));
+  const vanishing = turns * typedOr(m[f.zero_thrust_speed + i]!, zeroThrustSpeed(readSpeed, pitch));
+  const factor = m[f.power_factor + i]! * propellerShare(turns, density, known);
+  const torque = factor * typedOr(m[f.torque + i]!, staticTorque(staticThrust, diameter, known, readSpeed));
   for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
     const at = k * stride + i;
     m[r.thrust + at] = factor * straightLaw(staticThrust, vanishing, AIRSPEED_KNOTS[k]!);

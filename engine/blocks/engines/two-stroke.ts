@@ -2,8 +2,9 @@ import { runsTooFast, twoStrokeRunning, twoStrokeTorque } from '../../physics/in
 import { POWER, RATE } from '../../units/index';
 import { air } from '../air/index';
 import { block, type Field } from '../block';
-import { AIR_DENSITY, TORQUE } from '../measures';
+import { TORQUE } from '../measures';
 import { propellerResults } from '../propeller/results';
+import { densityExponent, densityOf, powerInAir } from './breathing';
 import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons } from './fuel-use';
 import { drawPlace, propellerMount } from './mount';
@@ -54,16 +55,8 @@ export const twoStroke = block({
       range: [1, 20000],
     } as Field,
     power_speed: shaftSpeed('n_W', 'Rpm of peak power', 'Where the power has its peak.', 13500),
-    rated_density: {
-      ...AIR_DENSITY,
-      symbol: 'ρ_m',
-      title: 'Air density of the data',
-      doc: 'When the peaks were measured.',
-      default: 1.225,
-      range: [0.6, 1.6],
-      basis: 'Standard atmosphere at sea level, ISO 2533.',
-      advanced: true,
-    } as Field,
+    rated_density: densityOf('ρ_m', 'data', 'When the peaks were measured.'),
+    ...densityExponent,
     ...powerFactor,
     ...fuelFields,
     ...propellerMount,
@@ -89,7 +82,7 @@ export const twoStroke = block({
     if (powerSpeed <= torqueSpeed) return 'peaks_apart';
     if (peakPower > peakTorque * powerSpeed) return 'peaks_disagree';
     const density = m[f.air.density + i]!;
-    const share = (m[f.power_factor + i]! * density) / m[f.rated_density + i]!;
+    const share = m[f.power_factor + i]! * powerInAir(m, f, i, m[f.rated_density + i]!);
     const peaks = { peakTorque, torqueSpeed, peakPower, powerSpeed };
     const rated = twoStrokeTorque(peaks);
     const drive = {

@@ -1,3 +1,4 @@
+import { CHARGE_EXPONENT } from '../../physics/index';
 import { VOLUME_FLOW } from '../../units/index';
 import type { Field } from '../block';
 import { FLUID, PLAIN, SECONDS, SHARE } from '../measures';
@@ -140,9 +141,9 @@ export const raceFields = {
     symbol: 'κ',
     title: 'Thrust goes with density to the power of',
     doc: '1 where the engine breathes the air, 0 where its power stays.',
-    default: Number.NaN,
-    range: [0, 1],
-    basis: '1 for an engine that burns fuel, 0 for a motor.',
+    default: CHARGE_EXPONENT,
+    range: [0, 1.5],
+    basis: 'The charge of a two-stroke (derivation).',
     advanced: true,
   } as Field,
 } as const;

@@ -52,9 +52,8 @@ const needleOf = (m: Float64Array, f: Fields, i: number) => ({
 
 /** Lap time in standard air and calm; NaN where the model cannot fly there. */
 function standardLap(m: Float64Array, f: Fields, i: number, stride: number): number {
-  const exponent = typedOr(m[f.density_exponent + i]!, m[f.flight.fuel_per_lap + i]! > 0 ? 1 : 0);
   setupInWind(m, f, i, stride, setup);
-  solveFlight(inStandardAir(setup, exponent), room, standard);
+  solveFlight(inStandardAir(setup, m[f.density_exponent + i]!), room, standard);
   if (standard.status !== 'settled') return Number.NaN;
   return (2 * Math.PI * standard.radius * Math.cos(standard.elevation)) / standard.speed;
 }

@@ -1,3 +1,4 @@
+export { CHARGE_EXPONENT, chargeShare, PACK_EXPONENT, propellerShare, shaftShare } from './breathing';
 export { FUELS, type FuelFacts, fuelFlow } from './fuel';
 export { type Motor, motorCurrent, motorTorque, throttleFor } from './motor';
 export { motorRunning, type Running, readRunning, runsTooFast, tellSlope, twoStrokeRunning } from './running';

@@ -1,3 +1,5 @@
+import { air } from '../../blocks/air/index';
+import { moistAirDensity, PACK_EXPONENT, standardPressure } from '../../physics/index';
 import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sheet/document';
 import { partsOf, STORE_SIDE } from './parts';
 import { layoutRules, massRules, propellerRules, type Rule, type Weighed } from './rules';
@@ -63,6 +65,13 @@ const check = (
   [low, high]: readonly [string, string],
   [below, above]: readonly [string, string],
 ): CheckCell => ({ kind: 'check', id, name, title, of, low, high, below, above });
+
+/** Density of the air in which a design is begun: its thrust is that of this air. */
+const AIR_OF_THE_DAY = `${moistAirDensity(
+  standardPressure(air.fields.elevation.default),
+  air.fields.temperature.default,
+  air.fields.humidity.default,
+).toFixed(4)} kg/m³`;
 
 /** What moves when the engine does, each part by the share of the way that it goes, with what it weighs now. */
 const MOVING = {
@@ -294,7 +303,8 @@ function blocksOf({ drive, line_count }: FirstDesignForm, lap: KnownLap | undefi
     bearer_front: 'nose',
     bearer_rear: '0.1 × chord',
   };
-  const filling: BlockCell['fields'] = drive === 'engine' ? { tank_volume: 'tank_volume' } : {};
+  const drawn: BlockCell['fields'] =
+    drive === 'engine' ? { tank_volume: 'tank_volume' } : { density_exponent: String(PACK_EXPONENT) };
   return [
     block('c16', 'air', 'Air of the day', 'air', {}),
     block('c17', 'wing', 'Wing', 'wing', {
@@ -351,14 +361,15 @@ function blocksOf({ drive, line_count }: FirstDesignForm, lap: KnownLap | undefi
           {
             ...lap,
             ...mount,
-            ...filling,
+            ...drawn,
             shaft_speed: 'shaft_speed',
           },
         )
       : block('c20', 'engine', drive === 'engine' ? 'Engine and propeller' : 'Motor and propeller', 'thrust_law', {
           ...mount,
-          ...filling,
+          ...drawn,
           static_thrust: 'static_thrust',
+          read_density: AIR_OF_THE_DAY,
           shaft_speed: 'shaft_speed',
         }),
     block('c21', 'leadouts', 'Leadouts', 'leadouts', {

@@ -13,6 +13,8 @@ export function knownOf(form: FirstDesignForm, live: Live): Known {
   return { ...weighed, lap, timed: TIMED_WITH };
 }
 
+/** 0 °C in K. */
+const ICE_POINT = 273.15;
 const grams = (kilograms: number): string => `${Number((kilograms * 1000).toFixed(1))} g`;
 
 function weighedOf(form: FirstDesignForm, live: Live): Weighed {
@@ -43,6 +45,8 @@ function lapOf(form: FirstDesignForm, live: Live): KnownLap {
       known_line_drag: number(at('lines.drag_coefficient'), 1, 3),
     }),
     known_density: `${number(at('air.density'), 1, 4)} kg/m³`,
+    known_temperature: `${number(at('air.temperature') - ICE_POINT, 1, 1)} °C`,
+    known_humidity: `${number(at('air.humidity'), 100, 0)} %`,
     known_propeller_diameter: `${number(at('propeller_diameter'), 1000, 1)} mm`,
     ...dragOf(form, live),
   };
@@ -74,4 +78,4 @@ export function flownAgain(form: FirstDesignForm, live: Live): boolean {
 
 /** Shown on the sheet, with the numbers that stand in the engine. */
 const TIMED_WITH =
-  'Timed with: a lap of {engine.lap_time} at a weight of {engine.known_mass}, a drag area of {engine.known_drag_area} with the wing, {engine.known_induced_area} of wing over k, {engine.known_count} lines of {engine.known_diameter} at a radius of {engine.known_radius}, air of {engine.known_density}, a propeller of {engine.known_propeller_diameter}. These numbers stand in the engine and stay while the design changes, so that more drag makes a slower lap; type others there only when a lap is timed anew.';
+  'Timed with: a lap of {engine.lap_time} at a weight of {engine.known_mass}, a drag area of {engine.known_drag_area} with the wing, {engine.known_induced_area} of wing over k, {engine.known_count} lines of {engine.known_diameter} at a radius of {engine.known_radius}, air of {engine.known_density} at {engine.known_temperature}, a propeller of {engine.known_propeller_diameter}. These numbers stand in the engine and stay while the design changes, so that more drag makes a slower lap; type others there only when a lap is timed anew.';

@@ -121,8 +121,9 @@ beforeEach(() => {
 });
 
 describe('engine by thrust law', () => {
+  const here = () => ({ read_density: rig.get('air.density') });
   it('gives straight thrust, and torque and power at all knots', () => {
-    rig.run(thrustLaw, { static_thrust: 8, zero_thrust_speed: 40, torque: 0.2, shaft_speed: 1000 });
+    rig.run(thrustLaw, { static_thrust: 8, zero_thrust_speed: 40, torque: 0.2, shaft_speed: 1000, ...here() });
     expect(rig.curve('engine.thrust')).toEqual(AIRSPEED_KNOTS.map((V) => expect.closeTo(8 - 0.2 * V, 12)));
     expect(new Set(rig.curve('engine.torque'))).toEqual(new Set([0.2]));
     expect(new Set(rig.curve('engine.power'))).toEqual(new Set([200]));
@@ -130,7 +131,7 @@ describe('engine by thrust law', () => {
   });
 
   it('takes 1.15 × rpm × pitch where no speed of zero thrust is typed', () => {
-    rig.run(thrustLaw, { static_thrust: 8, shaft_speed: 2 * Math.PI * 200, pitch: 0.15 });
+    rig.run(thrustLaw, { static_thrust: 8, shaft_speed: 2 * Math.PI * 200, pitch: 0.15, ...here() });
     const [rest, , , , fast] = rig.curve('engine.thrust');
     expect(rest).toBe(8);
     expect(fast).toBeCloseTo(8 * (1 - 20 / (1.15 * 200 * 0.15)), 12);
