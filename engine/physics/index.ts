@@ -135,6 +135,16 @@ export {
   trimAtSpeed,
 } from './flight/index';
 export {
+  advanceRatio,
+  lapRate,
+  lapsPerFilling,
+  lapTimeAt,
+  marginOver,
+  shareOfPitchSpeed,
+  thrustCoefficient,
+  tipMach,
+} from './flight-figures';
+export {
   alongLeg,
   energyToYield,
   type GearLeg,

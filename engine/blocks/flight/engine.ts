@@ -1,5 +1,14 @@
 import { findKnot, newKnot, readKnot } from '../../numerics/index';
-import { type FlightSetup, type FlightSolution, propellerEfficiency, soundSpeed } from '../../physics/index';
+import {
+  advanceRatio,
+  type FlightSetup,
+  type FlightSolution,
+  lapsPerFilling,
+  propellerEfficiency,
+  soundSpeed,
+  thrustCoefficient,
+  tipMach,
+} from '../../physics/index';
 import type { Columns } from '../block';
 import type { flightLinks } from './fields';
 import type { flightResults } from './results';
@@ -24,17 +33,16 @@ export function writeEngineUse(
 ): void {
   const diameter = m[engine.propeller_diameter + i]!;
   const n = s.shaftSpeed / (2 * Math.PI);
-  const tip = Math.PI * n * diameter;
-  m[r.advance_ratio + i] = s.speed / (n * diameter);
-  m[r.thrust_coefficient + i] = s.thrust / (setup.density * n * n * diameter ** 4);
+  m[r.advance_ratio + i] = advanceRatio(s.speed, n, diameter);
+  m[r.thrust_coefficient + i] = thrustCoefficient(s.thrust, setup.density, n, diameter);
   m[r.propeller_efficiency + i] = propellerEfficiency(s.thrust, s.torque * s.shaftSpeed, s.speed);
-  m[r.tip_mach + i] = Math.sqrt(tip * tip + s.speed * s.speed) / soundSpeed(m[air.pressure + i]!, setup.density);
+  m[r.tip_mach + i] = tipMach(s.speed, n, diameter, soundSpeed(m[air.pressure + i]!, setup.density));
   readCurve(m, engine.fuel_flow + i, setup, s, 0);
   readCurve(m, engine.current + i, setup, s, 2);
   const lap = m[r.lap_time + i]!;
   const fuel = read[0]! * lap;
   const charge = read[2]! * lap;
-  const laps = fuel > 0 ? m[engine.tank_volume + i]! / fuel : m[engine.pack_charge + i]! / charge;
+  const laps = lapsPerFilling(m[engine.tank_volume + i]!, fuel, m[engine.pack_charge + i]!, charge);
   const spread = m[engine.flow_spread + i]!;
   m[r.fuel_per_lap + i] = fuel;
   m[r.charge_per_lap + i] = charge;

@@ -1,4 +1,14 @@
-import { type FlightSetup, type FlightSolution, lineStretch, pullAtHandle, stretchAngle } from '../../physics/index';
+import {
+  type FlightSetup,
+  type FlightSolution,
+  lapRate,
+  lapTimeAt,
+  lineStretch,
+  marginOver,
+  pullAtHandle,
+  shareOfPitchSpeed,
+  stretchAngle,
+} from '../../physics/index';
 import type { Columns } from '../block';
 import { typedOr } from '../measures';
 import type { flightFields, flightLinks } from './fields';
@@ -18,7 +28,7 @@ export function writePull(
 ): void {
   const weight = setup.mass * setup.gravity;
   const rate = s.speed / s.radius;
-  const lap = (2 * Math.PI * Math.cos(s.elevation)) / rate;
+  const lap = lapTimeAt(s.speed, s.radius, s.elevation);
   const hanging = m[f.lines.mass + i]! * setup.gravity;
   const perLength = setup.lineCount * setup.lineLinearMass;
   const { handleReach, guideRadius } = setup;
@@ -27,15 +37,15 @@ export function writePull(
   const stretch = lineStretch(s.pull / setup.lineCount, guideRadius - handleReach, m[f.lines.stiffness + i]!);
   const whole = stretch * setup.lineCount;
   m[r.lap_time + i] = lap;
-  m[r.laps_per_minute + i] = (2 * Math.PI) / lap;
+  m[r.laps_per_minute + i] = lapRate(lap);
   m[r.pull + i] = s.pull;
-  m[r.pull_per_weight + i] = s.pull / weight;
+  m[r.pull_per_weight + i] = marginOver(s.pull, weight);
   m[r.pull_at_handle + i] = atHandle;
   m[r.pull_per_line + i] = perLine;
   const testLoad = typedOr(m[f.test_load + i]!, m[f.test_factor + i]! * weight);
   m[r.test_load + i] = testLoad;
-  m[r.test_margin + i] = testLoad / atHandle;
-  m[r.breaking_margin + i] = m[f.lines.breaking_load + i]! / perLine;
+  m[r.test_margin + i] = marginOver(testLoad, atHandle);
+  m[r.breaking_margin + i] = marginOver(m[f.lines.breaking_load + i]!, perLine);
   m[r.line_drag + i] = s.lineDrag;
   m[r.line_weight_at_guide + i] = s.linePress;
   m[r.line_stretch + i] = stretch;
@@ -79,5 +89,5 @@ export function writeForces(
   m[r.torque + i] = s.torque;
   m[r.shaft_power + i] = s.torque * s.shaftSpeed;
   m[r.shaft_speed + i] = s.shaftSpeed;
-  m[r.pitch_speed_share + i] = (2 * Math.PI * s.speed) / (s.shaftSpeed * m[f.engine.pitch + i]!);
+  m[r.pitch_speed_share + i] = shareOfPitchSpeed(s.speed, s.shaftSpeed, m[f.engine.pitch + i]!);
 }

@@ -3,6 +3,7 @@ import {
   catenary,
   endsOf,
   type LineShape,
+  lapRate,
   lineShape as shapeOfLines,
   stretchAngle,
   type TurningBundle,
@@ -21,7 +22,7 @@ type Fields = Columns<typeof lineShapeLinks>;
 /** All lines as they turn in level flight. */
 function bundleOf(m: Float64Array, { air, lines, flight }: Fields, i: number): TurningBundle {
   const clockwise = DIRECTIONS[m[flight.direction + i]!] === 'clockwise';
-  const rate = (2 * Math.PI) / m[flight.lap_time + i]!;
+  const rate = lapRate(m[flight.lap_time + i]!);
   return {
     count: m[lines.count + i]!,
     diameter: m[lines.diameter + i]!,

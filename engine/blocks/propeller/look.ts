@@ -1,10 +1,12 @@
 import {
+  advanceRatio,
   type PropellerTable,
   powerCoefficientAt,
   propellerEfficiency,
   tableThrust,
   tableTorque,
   thrustCoefficientAt,
+  tipMach,
   zeroThrustAdvance,
 } from '../../physics/index';
 import { RATE } from '../../units/index';
@@ -73,7 +75,7 @@ export function writeLook(
   const airspeed = m[f.at_airspeed + i]!;
   const n = shaftSpeed / (2 * Math.PI);
   const tipSpeed = Math.PI * n * read.diameter;
-  const J = airspeed / (n * read.diameter);
+  const J = advanceRatio(airspeed, n, read.diameter);
   const thrust = tableThrust(read, density, airspeed, shaftSpeed);
   const torque = tableTorque(read, density, airspeed, shaftSpeed);
   m[r.static_thrust + i] = tableThrust(read, density, 0, shaftSpeed);
@@ -86,5 +88,5 @@ export function writeLook(
   m[r.power_coefficient + i] = powerCoefficientAt(read, J, tipSpeed);
   m[r.pitch_speed + i] = n * m[r.pitch + i]!;
   m[r.zero_thrust_speed + i] = zeroThrustAdvance(read, tipSpeed) * n * read.diameter;
-  m[r.tip_mach + i] = Math.hypot(tipSpeed, airspeed) / sound;
+  m[r.tip_mach + i] = tipMach(airspeed, n, read.diameter, sound);
 }

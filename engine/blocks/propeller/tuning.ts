@@ -1,9 +1,11 @@
 import {
+  advanceRatio,
   newTuning,
   type PreparedPropeller,
   type PropellerAir,
   type PulledState,
   THRUST_BAND,
+  thrustCoefficient,
   tunedBlade,
   tunePropeller,
 } from '../../physics/index';
@@ -116,7 +118,7 @@ function pulledState(
   const turns = shaftSpeed / (2 * Math.PI);
   return {
     turns,
-    advanceRatio: airspeed / (turns * diameter),
-    thrust: pull / (density * turns * turns * diameter ** 4),
+    advanceRatio: advanceRatio(airspeed, turns, diameter),
+    thrust: thrustCoefficient(pull, density, turns, diameter),
   };
 }

@@ -3,6 +3,7 @@ import {
   bestNeedle,
   correctedLapTime,
   inStandardAir,
+  lapTimeAt,
   newFlightRoom,
   newSetup,
   newSolution,
@@ -55,7 +56,7 @@ function standardLap(m: Float64Array, f: Fields, i: number, stride: number): num
   setupInWind(m, f, i, stride, setup);
   solveFlight(inStandardAir(setup, m[f.density_exponent + i]!), room, standard);
   if (standard.status !== 'settled') return Number.NaN;
-  return (2 * Math.PI * standard.radius * Math.cos(standard.elevation)) / standard.speed;
+  return lapTimeAt(standard.speed, standard.radius, standard.elevation);
 }
 
 /** A race with stops for fuel. */

@@ -2,6 +2,7 @@ import {
   bearingHolds,
   bellcrankHolds,
   glueHolds,
+  lapRate,
   pivotHolds,
   preload,
   strandsHold,
@@ -91,7 +92,7 @@ export const strength = block({
     m[r.screw_margin + i] = proof / clamp;
     m[r.bearer_margin + i] = (at(f.bearer_strength) * at(f.lug_area)) / clamp;
     m[r.edge_distance + i] = at(f.bearer_width) / 2 / at(f.screw_diameter);
-    const radius = at(f.flight.speed) / ((2 * Math.PI) / at(f.flight.lap_time));
+    const radius = at(f.flight.speed) / lapRate(at(f.flight.lap_time));
     const outward = (at(f.engine_mass) * at(f.flight.speed) ** 2) / radius;
     m[r.clamp_over_pull + i] = (clamp * at(f.screw_count)) / outward;
     return undefined;
