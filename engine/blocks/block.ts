@@ -30,6 +30,11 @@ export interface Field extends Quantity {
   readonly range: readonly [number, number];
   /** Where the default or the estimate comes from. Required where `default` is NaN. */
   readonly basis?: string;
+  /**
+   * While nothing is typed: the number that stands here where a piece of the design gives it, as `link.name` of an optional link.
+   * The default or estimate holds where there is no such piece.
+   */
+  readonly taken?: string;
   /** Folded away in the form until asked for. */
   readonly advanced?: true;
 }
@@ -72,9 +77,16 @@ export interface Link<R extends ResultSpecs = ResultSpecs> {
   readonly doc: string;
 }
 
-export type FieldSpecs = Readonly<Record<string, Field | Option | Link>>;
+/** A block of this role that may be there or not: fields that say so in `taken` hold its numbers then. `run` never reads it. */
+export interface OptionalLink {
+  readonly link: string;
+  readonly optional: true;
+  readonly doc: string;
+}
+
+export type FieldSpecs = Readonly<Record<string, Field | Option | Link | OptionalLink>>;
 export type ResultSpecs = Readonly<Record<string, Result | Curve>>;
-export type AnySpecs = Readonly<Record<string, Field | Result | Curve | Option | Link>>;
+export type AnySpecs = Readonly<Record<string, Field | Result | Curve | Option | Link | OptionalLink>>;
 
 /**
  * Where each field or result lives: sample i of `f.mass` is `m[f.mass + i]`; knot k of a curve is
@@ -83,7 +95,9 @@ export type AnySpecs = Readonly<Record<string, Field | Result | Curve | Option |
 export type Columns<S extends AnySpecs> = {
   readonly [K in keyof S]: S[K] extends { readonly link: string; readonly results: infer R extends ResultSpecs }
     ? Columns<R>
-    : number;
+    : S[K] extends OptionalLink
+      ? never
+      : number;
 };
 
 /** One line, outline or mark of the scale drawing, metres in layout axes: plan x aft, y outboard; side x aft, z up. */
@@ -112,6 +126,17 @@ interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs = Resul
   readonly outlines?: true;
   /** From sample 0 with stride 1; undefined where there is nothing to show. */
   run(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): TraceColumns | undefined;
+}
+
+/**
+ * What a block computes only when pieces that read it have their numbers, so that it can take from them without a ring: other
+ * blocks can't link to these results. `run` has all fields and all results.
+ */
+interface Then<F extends FieldSpecs, R extends ResultSpecs> {
+  /** Fields that only this reads. */
+  readonly fields: readonly (keyof F & string)[];
+  readonly results: readonly (keyof R & string)[];
+  run(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>, i: number): void;
 }
 
 /** One relation that a block computes by, for people to read. */
@@ -172,6 +197,7 @@ export interface Block<
     i: number,
     stride: number,
   ): NoInfer<W> | undefined;
+  readonly then?: Then<NoInfer<F>, NoInfer<R>>;
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
   draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
   /** By name; read as `cell.trace`. */
@@ -195,6 +221,13 @@ export interface AnyTrace {
   run(m: Float64Array, f: any, r: any): TraceColumns | undefined;
 }
 
+interface AnyThen {
+  readonly fields: readonly string[];
+  readonly results: readonly string[];
+  // biome-ignore lint/suspicious/noExplicitAny: as for a block.
+  run(m: Float64Array, f: any, r: any, i: number): void;
+}
+
 /** A block whose own types are forgotten: what a list of blocks holds. */
 export interface AnyBlock {
   readonly kind: string;
@@ -210,11 +243,15 @@ export interface AnyBlock {
   readonly cautions?: readonly Caution[];
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
+  readonly then?: AnyThen;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   draw?(m: Float64Array, f: any, r: any): Shape[];
   readonly traces?: Readonly<Record<string, AnyTrace>>;
 }
 
-export const isLink = (spec: AnySpecs[string]): spec is Link => 'link' in spec;
+export const isLink = (spec: AnySpecs[string]): spec is Link | OptionalLink => 'link' in spec;
+export const isOptional = (spec: AnySpecs[string]): spec is OptionalLink => 'optional' in spec;
+/** A link that a block can't be without. */
+export const isNeeded = (spec: AnySpecs[string]): spec is Link => isLink(spec) && !isOptional(spec);
 export const isOption = (spec: AnySpecs[string]): spec is Option => 'option' in spec;
 export const isCurve = (spec: AnySpecs[string]): spec is Curve => 'curve' in spec;

@@ -1,4 +1,4 @@
-import { type AnyBlock, type AnySpecs, isLink, type Theory } from '../blocks/block';
+import { type AnyBlock, type AnySpecs, isLink, isNeeded, isOptional, type Theory } from '../blocks/block';
 import { type Chapter, type EntryPiece, fieldAnchor, type Piece, resultAnchor } from './chapter';
 import { quantityEntry } from './quantities';
 
@@ -34,7 +34,9 @@ export function blockChapter(block: AnyBlock): Chapter {
 
 function takes(links: readonly (readonly [string, AnySpecs[string]])[]): Piece[] {
   if (links.length === 0) return [];
-  const items = links.flatMap(([, spec]) => (isLink(spec) ? [`${spec.link}: ${spec.doc}`] : []));
+  const items = links.flatMap(([, spec]) =>
+    isLink(spec) ? [`${spec.link}${isOptional(spec) ? ', where it is there' : ''}: ${spec.doc}`] : [],
+  );
   return [
     { kind: 'text', text: 'Takes from the sheet, by itself where there is one of each:' },
     { kind: 'list', items },
@@ -88,7 +90,7 @@ function reasonPieces(block: AnyBlock): Piece[] {
 function titleOf(block: AnyBlock, name: string): string {
   const [first = '', second] = name.split('.');
   const spec = block.fields[first] ?? block.results[first];
-  if (second !== undefined && spec && isLink(spec)) return inWords(spec.results[second], second);
+  if (second !== undefined && spec && isNeeded(spec)) return inWords(spec.results[second], second);
   return inWords(spec, first);
 }
 

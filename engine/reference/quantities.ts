@@ -5,6 +5,7 @@ import {
   isCurve,
   isLink,
   isOption,
+  isOptional,
   type Option,
   type Result,
 } from '../blocks/block';
@@ -19,7 +20,7 @@ const PRACTICE = 'common practice, no source';
 export function quantityEntry(id: string, path: string, spec: AnySpecs[string]): EntryPiece {
   const head = { kind: 'entry', id, name: path } as const;
   if (isLink(spec)) {
-    const facts = [`another piece of the sheet: ${spec.link}`];
+    const facts = [`${isOptional(spec) ? 'where it is there, ' : ''}another piece of the sheet: ${spec.link}`];
     return { ...head, symbol: '', title: `Takes from: ${spec.link}`, doc: spec.doc, facts, notes: [] };
   }
   const { symbol, title, doc } = spec;
@@ -71,6 +72,8 @@ export function band([low, high]: readonly [number, number], spec: Pick<Field, '
 
 function notes(spec: Field | Result): string[] {
   const told: string[] = [];
+  if ('taken' in spec && spec.taken)
+    told.push(`While nothing is typed: ${spec.taken}, where the design has that piece.`);
   if ('basis' in spec && spec.basis) told.push(`Default: ${spec.basis}`);
   if (spec.source) told.push(`Source: ${spec.source}.`);
   return told;

@@ -16,7 +16,7 @@ import { faultStep } from './steps/fault';
 import { formulaStep } from './steps/formula';
 import { tradeSteps } from './steps/trade';
 import { waitingStep } from './steps/waiting';
-import { type Reading, readOne } from './texts';
+import { type Reading, readOne, saidBy } from './texts';
 
 /** A document made into a program, with all that is needed to speak of it. */
 export interface Compiled {
@@ -92,7 +92,8 @@ const dimensionOf = (type: ValueType | undefined): string =>
   type?.kind === 'quantity' ? spellDimension(type.dimension) : '';
 
 function textStep({ spec, slot }: LaidText, reading: Exclude<Reading, { is: 'constant' }>): StepSpec {
-  const { cell, path, text, unit } = spec;
+  const { cell, path, unit } = spec;
+  const text = saidBy(spec, spec.text);
   if (reading.is === 'fault') {
     const { is: _, ...told } = reading;
     return faultStep({ cell, path, kind: 'formula', writes: [slot] }, told);

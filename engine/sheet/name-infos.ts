@@ -11,7 +11,8 @@ export function namesOf(building: Building): NameInfo[] {
 /** Where a condition stands in its list of answers: 0 and 1. */
 const ANSWERS = ['no', 'yes'] as const;
 
-function infoOf(named: Named, { builder }: Building): NameInfo {
+function infoOf(named: Named, building: Building): NameInfo {
+  const { builder } = building;
   const spec = 'text' in named ? named.text.spec : named.value;
   const reach = builder.find(spec.path)!;
   const { path, slot, cell, kind, unit, shown, suffix, type, settable } = reach;
@@ -33,7 +34,15 @@ function infoOf(named: Named, { builder }: Building): NameInfo {
     ...(type?.kind === 'truth' ? { options: ANSWERS } : {}),
     ...(spec.oneOf ? { options: spec.oneOf } : {}),
     ...bandsOf(spec),
+    ...takenAt(spec.path, building),
   };
+}
+
+/** A field and the result that repeats it share a path: what stands in the one is what the other says. */
+function takenAt(path: string, { texts }: Building): Pick<NameInfo, 'takes'> {
+  const spec = texts.get(path)?.spec;
+  const takes = spec?.text.trim() === '' ? spec.stands?.() : undefined;
+  return takes === undefined ? {} : { takes };
 }
 
 function bandsOf({ usual, range, detail }: NameTold): Pick<NameInfo, 'usual' | 'range' | 'detail'> {

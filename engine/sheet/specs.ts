@@ -42,6 +42,8 @@ export interface TextSpec extends NameTold {
   readonly wants: Wants;
   /** Instead of `unit` and `wants`: those of what this path reaches. */
   readonly like?: string;
+  /** What a blank text stands for: the name of a number that the design has; undefined where it has none. Asked once all is laid. */
+  readonly stands?: () => string | undefined;
   /** With `like`: how far apart two values of it are. On a scale with a zero of its own that is another unit. */
   readonly apart?: boolean;
   /** Value of a blank text; missing: a blank text is a fault. */

@@ -59,9 +59,13 @@ interface Asked {
   readonly type: ValueType | undefined;
 }
 
+/** What is read where a text is blank: the name of what stands in for it, where something does. */
+export const saidBy = (spec: TextSpec, text: string): string => (text.trim() === '' ? (spec.stands?.() ?? '') : text);
+
 /** Reads one text: a blank, the name of an option, a constant or a formula. */
-export function readOne(spec: TextSpec, text: string, reader: Reader): Reading {
+export function readOne(spec: TextSpec, typed: string, reader: Reader): Reading {
   const asked = askedOf(spec, reader);
+  const text = saidBy(spec, typed);
   if (text.trim() === '') return readBlank(spec, asked);
   if (asked.type?.kind === 'option') {
     const index = asked.type.options.indexOf(text.trim());

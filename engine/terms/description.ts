@@ -50,6 +50,10 @@ export interface FieldDescription {
   readonly role?: string;
   /** What a builder calls that role: "fuselage". */
   readonly roleWords?: string;
+  /** Of a link: the piece may be missing. */
+  readonly optional?: true;
+  /** `link.name`: what stands in a blank field while the piece of that optional link is there. */
+  readonly taken?: string;
   readonly source: string;
   readonly advanced: boolean;
 }

@@ -35,4 +35,6 @@ export interface NameInfo {
   /** Range allowed for a field, SI. */
   readonly range?: readonly [number, number];
   readonly detail?: boolean;
+  /** Where the number of a blank field comes from: the path of what stands in it, since the piece that gives it is there. */
+  readonly takes?: string;
 }

@@ -33,7 +33,10 @@ import { controlResults } from './results';
 import { controlTheory } from './theory';
 import { controlTraces } from './traces';
 
-const controlFields = { ...windLinks, ...linkageFields, ...controlLoadFields } as const;
+const controlPieces = {
+  lap: { link: 'lap', optional: true, doc: 'The least pull in the lap, unless typed.' },
+} as const;
+const controlFields = { ...windLinks, ...controlPieces, ...linkageFields, ...controlLoadFields } as const;
 
 type Fields = Columns<typeof controlFields>;
 type Results = Columns<typeof controlResults>;

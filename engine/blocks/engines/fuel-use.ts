@@ -23,7 +23,7 @@ export const fuelFields = {
     ...FLUID,
     symbol: 'V_t',
     title: 'Tank volume',
-    doc: 'What the engine can draw from a full tank. A tank piece finds it from the shape of the tank, and the laps with it.',
+    doc: 'What the engine can draw from a full tank. Where the design has a tank, laps and race take its usable fuel in place of this.',
     default: 60e-6,
     range: [1e-6, 2e-3],
   } as Field,

@@ -3,7 +3,6 @@ import {
   advanceRatio,
   type FlightSetup,
   type FlightSolution,
-  lapsPerFilling,
   propellerEfficiency,
   soundSpeed,
   thrustCoefficient,
@@ -22,7 +21,7 @@ function readCurve(m: Float64Array, at: number, setup: FlightSetup, s: FlightSol
   readKnot(m, at, setup.stride, knot, read, o);
 }
 
-/** What the solution says of the propeller and of fuel or charge. */
+/** What the solution says of the propeller and of fuel or charge a lap. */
 export function writeEngineUse(
   m: Float64Array,
   { air, engine }: Columns<typeof flightLinks>,
@@ -40,13 +39,6 @@ export function writeEngineUse(
   readCurve(m, engine.fuel_flow + i, setup, s, 0);
   readCurve(m, engine.current + i, setup, s, 2);
   const lap = m[r.lap_time + i]!;
-  const fuel = read[0]! * lap;
-  const charge = read[2]! * lap;
-  const laps = lapsPerFilling(m[engine.tank_volume + i]!, fuel, m[engine.pack_charge + i]!, charge);
-  const spread = m[engine.flow_spread + i]!;
-  m[r.fuel_per_lap + i] = fuel;
-  m[r.charge_per_lap + i] = charge;
-  m[r.laps_per_filling + i] = laps;
-  m[r.laps_per_filling_low + i] = laps / spread;
-  m[r.laps_per_filling_high + i] = laps * spread;
+  m[r.fuel_per_lap + i] = read[0]! * lap;
+  m[r.charge_per_lap + i] = read[2]! * lap;
 }

@@ -4,6 +4,7 @@ import { flightCautions } from './cautions';
 import { drawLines } from './draw';
 import { writeEngineUse } from './engine';
 import { flightFields, flightLinks } from './fields';
+import { fillingFields, fillingResults, writeLaps } from './filling';
 import { AS_FLOWN, flightResults } from './results';
 import { readSetup } from './setup';
 import { flightTheory } from './theory';
@@ -22,8 +23,8 @@ export const flight = block({
   title: 'Level flight',
   doc: 'Speed, lap time, line pull and trim in steady level flight in calm air, from the balance of all forces and moments. Estimates for comparing set-ups: the pull test, the rule book and the field decide.',
   line: ['speed', 'lap_time', 'pull'],
-  fields: { ...flightLinks, ...flightFields },
-  results: flightResults,
+  fields: { ...flightLinks, ...flightFields, ...fillingFields },
+  results: { ...flightResults, ...fillingResults },
   reasons: {
     too_little_thrust:
       'Too little thrust to fly level: at {shortfall_speed}, the best speed, {shortfall} are missing. More thrust or less drag of model and lines would do it.',
@@ -70,6 +71,11 @@ export const flight = block({
     m[r.iterations + i] = s.iterations;
     m[r.method + i] = METHODS[s.method];
     return undefined;
+  },
+  then: {
+    fields: ['filling'],
+    results: ['laps_per_filling', 'laps_per_filling_low', 'laps_per_filling_high'],
+    run: writeLaps,
   },
   draw(m, f, r): Shape[] {
     const [trail, noseOut] = [m[r.line_trail]!, m[r.nose_out]!];

@@ -283,26 +283,6 @@ export const flightResults = {
     doc: 'In level flight; nothing for an engine.',
     detail: true,
   },
-  laps_per_filling: {
-    ...PLAIN,
-    symbol: 'N_f',
-    title: 'Laps on a tank or charge',
-    doc: 'In level flight from start to stop, running on the ground counted as laps. A guess within a factor of two unless the use of a flight was measured.',
-  },
-  laps_per_filling_low: {
-    ...PLAIN,
-    symbol: 'N_f1',
-    title: 'Fewest laps on a tank or charge',
-    doc: 'If the engine uses as much as its spread allows.',
-    detail: true,
-  },
-  laps_per_filling_high: {
-    ...PLAIN,
-    symbol: 'N_f2',
-    title: 'Most laps on a tank or charge',
-    doc: 'If the engine uses as little as its spread allows.',
-    detail: true,
-  },
   ...solverResults({
     of: 'Of the steady flight',
     steps: 'Of the solution.',

@@ -94,7 +94,8 @@ export const lap = block({
     m[r.least_azimuth + i] = least.azimuth;
     m[r.greatest_pull + i] = most.value;
     m[r.greatest_azimuth + i] = most.azimuth;
-    m[r.greatest_pull_at_handle + i] = atHandle(most.value, lapNow.speed[nearest(most.azimuth)]!);
+    const greatest = atHandle(most.value, lapNow.speed[nearest(most.azimuth)]!);
+    m[r.greatest_pull_at_handle + i] = greatest;
     m[r.least_bearing + i] = bearingOf(m, f.air, f.flight, i, least.azimuth);
     m[r.greatest_bearing + i] = bearingOf(m, f.air, f.flight, i, most.azimuth);
     m[r.floor + i] = floor;
@@ -123,7 +124,9 @@ export const lap = block({
     m[r.gust_end + i] = GUST_ENDS.indexOf(status);
     const gust = status === 'settled' ? extremeOf(lapInGust.pull, 1) : undefined;
     m[r.least_pull_in_gust + i] = gust ? extremeOf(lapInGust.pull, -1).value : status === 'slack' ? 0 : Number.NaN;
-    m[r.greatest_pull_in_gust + i] = gust ? atHandle(gust.value, lapInGust.speed[nearest(gust.azimuth)]!) : Number.NaN;
+    const inGust = gust ? atHandle(gust.value, lapInGust.speed[nearest(gust.azimuth)]!) : Number.NaN;
+    m[r.greatest_pull_in_gust + i] = inGust;
+    m[r.greatest_pull_met + i] = gust ? Math.max(greatest, inGust) : greatest;
     return undefined;
   },
   traces: {

@@ -52,6 +52,11 @@ export const lapResults = {
     'Greatest pull at the handle in a gust',
     'With the wind of a gust all around the lap; none where no such lap can be flown: “Lap in a gust” says why.',
   ),
+  greatest_pull_met: pull(
+    'T_h3',
+    'Greatest pull at the handle, gusts counted',
+    'The greater of the lap in the mean wind and the lap in a gust. Where no lap in a gust can be flown it is that of the mean wind, and the gust may pull harder: “Lap in a gust” says so.',
+  ),
   floor: pull('T_f', 'Least pull wanted', 'As typed, or the weight of the model.'),
   floor_margin: {
     ...PLAIN,

@@ -13,15 +13,28 @@ const laps = (symbol: string, title: string, doc: string, value: number, most: n
   range: [0, most],
   basis,
 });
-const seconds = (symbol: string, title: string, doc: string, value: number, basis: string = GUESS): Field => ({
+const seconds = (symbol: string, title: string, doc: string, value: number): Field => ({
   ...SECONDS,
   symbol,
   title,
   doc,
   default: value,
   range: [0, 120],
-  basis,
+  basis: GUESS,
 });
+const takes = (field: Field, taken: string): Field => ({ ...field, taken });
+
+/** Pieces that say what the race is made of, where they are there. */
+export const racePieces = {
+  lap: { link: 'lap', optional: true, doc: 'The lap time in the wind of the day, unless typed.' },
+  tank: { link: 'tank', optional: true, doc: 'The usable fuel, unless typed.' },
+  launch: {
+    link: 'launch',
+    optional: true,
+    doc: 'Laps and time of the run from release to flying speed, unless typed.',
+  },
+  glide: { link: 'glide', optional: true, doc: 'Laps and time of the glide to the pit, unless typed.' },
+} as const;
 
 /** What a race asks of model, needle and pit crew. */
 export const raceFields = {
@@ -38,18 +51,20 @@ export const raceFields = {
     ...SECONDS,
     symbol: 't_f',
     title: 'Lap time in the race',
-    doc: 'Under power, at the fastest needle; lap.lap_time for the wind of the day, or a timed lap.',
+    doc: 'Under power, at the fastest needle: that of the wind of the day, or a timed lap.',
     default: Number.NaN,
     range: [1, 30],
+    taken: 'lap.lap_time',
     basis: 'Level flight in calm air.',
   } as Field,
   usable: {
     ...FLUID,
     symbol: 'V_u',
     title: 'Usable fuel',
-    doc: 'What a filling gives; tank.usable where the sheet has that block.',
+    doc: 'What a filling gives.',
     default: Number.NaN,
     range: [1e-6, 2e-3],
+    taken: 'tank.usable',
     basis: 'Tank volume of the engine.',
   } as Field,
   reserve: laps(
@@ -87,29 +102,10 @@ export const raceFields = {
     range: [0, 0.9],
     basis: 'A guess without a source: measure what some laps draw on each setting.',
   } as Field,
-  run_laps: laps(
-    'n_r',
-    'Laps of the run',
-    'From release to flying speed; launch.laps where the sheet has it.',
-    0.2,
-    5,
-    GUESS,
-  ),
-  run_time: seconds('t_r', 'Time of the run', 'From release to flying speed; launch.time where the sheet has it.', 2.5),
-  glide_laps: laps(
-    'n_g',
-    'Laps of the glide',
-    'From shutting off to touchdown; glide.laps where the sheet has it.',
-    1.5,
-    20,
-    GUESS,
-  ),
-  glide_time: seconds(
-    't_g',
-    'Time of the glide',
-    'From shutting off to touchdown; glide.time where the sheet has it.',
-    9,
-  ),
+  run_laps: takes(laps('n_r', 'Laps of the run', 'From release to flying speed.', 0.2, 5, GUESS), 'launch.laps'),
+  run_time: takes(seconds('t_r', 'Time of the run', 'From release to flying speed.', 2.5), 'launch.time'),
+  glide_laps: takes(laps('n_g', 'Laps of the glide', 'From shutting off to touchdown.', 1.5, 20, GUESS), 'glide.laps'),
+  glide_time: takes(seconds('t_g', 'Time of the glide', 'From shutting off to touchdown.', 9), 'glide.time'),
   catch_time: seconds('t_c', 'Touchdown to fuelling', 'Until the model is held and the hose is on.', 2),
   refuel_rate: {
     dimension: VOLUME_FLOW,

@@ -16,7 +16,7 @@ import {
 import { block, type Columns } from '../block';
 import { setupInWind, windLinks } from '../flight/in-wind';
 import { FLUID, PLAIN, SECONDS, typedOr } from '../measures';
-import { raceFields } from './fields';
+import { raceFields, racePieces } from './fields';
 import { raceResults } from './results';
 import { raceTheory } from './theory';
 
@@ -65,7 +65,7 @@ export const race = block({
   title: 'Race',
   doc: 'The time for a number of laps with stops for fuel: how many stops the tank makes necessary, what they cost, how near one stop less is, and whether a needle set for range wins over the fastest. Laps, stops and pit work come from the current rule book.',
   line: ['time', 'stops'],
-  fields: { ...windLinks, ...raceFields },
+  fields: { ...windLinks, ...racePieces, ...raceFields },
   results: raceResults,
   reasons: {
     no_fuel: 'The engine takes no fuel: a race with stops for fuel is for engines that burn it.',

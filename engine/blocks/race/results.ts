@@ -22,7 +22,7 @@ export const raceResults = {
     ...FLUID,
     symbol: 'V_1',
     title: 'Usable fuel of a filling',
-    doc: 'As typed, or the tank volume of the engine.',
+    doc: 'As typed, else that of the tank where the design has one, else the tank volume of the engine.',
     detail: true,
   },
   fuel: { ...FLUID, symbol: 'V_N', title: 'Fuel of the race', doc: 'What the engine burns.' },

@@ -37,6 +37,6 @@ export const raceTheory: Theory = {
     'Traffic: overtaking, and waiting for the pilots to change places.',
     'A warm engine that restarts faster than a cold one, and stops that go wrong.',
     'The mass of the fuel that is burnt: laps are as fast at the end as at the start.',
-    'How wind alters run and glide, unless those are taken from their own blocks.',
+    'How wind alters run and glide, unless the design has a launch and a glide to take them from.',
   ],
 };

@@ -81,10 +81,10 @@ const shutoffFields = {
     ...NEWTONS,
     symbol: 'T_1',
     title: 'Least pull when it is worked',
-    doc: 'Of all lines at the model; a formula such as lap.least_pull takes it from a lap in wind.',
+    doc: 'Of all lines at the model.',
     default: Number.NaN,
     range: [0, 5000],
-    basis: 'The least pull of the control linkage.',
+    basis: 'The least pull of the control linkage, which takes that of the lap in wind where the design has one.',
   } as Field,
 } as const;
 

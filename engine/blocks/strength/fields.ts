@@ -57,6 +57,7 @@ export const strengthFields = {
     doc: 'At the handle: the worst of a lap in wind, a manoeuvre, or what a spring scale has shown.',
     default: Number.NaN,
     range: [0.1, 5000],
+    taken: 'lap.greatest_pull_met',
     basis: 'The pull at the handle in level flight and calm air. Wind and manoeuvres pull harder: type theirs.',
   } as Field,
   unevenness: {

@@ -31,6 +31,7 @@ export const strength = block({
     lines: { link: 'lines', results: linesResults, doc: 'Number and breaking load of the lines.' },
     leadouts: { link: 'leadouts', results: leadoutResults, doc: 'Size of the bellcrank.' },
     flight: { link: 'flight', results: flightResults, doc: 'Pull in level flight, and the load of the pull test.' },
+    lap: { link: 'lap', optional: true, doc: 'The greatest pull met in flight, unless typed.' },
     ...strengthFields,
   },
   results: strengthResults,
@@ -45,9 +46,7 @@ export const strength = block({
     if (at(f.bellcrank_hole) >= at(f.bellcrank_width)) return 'hole';
     if (at(f.screw_diameter) >= at(f.bearer_width)) return 'edge';
     const test = at(f.flight.test_load);
-    const pull = typedOr(at(f.greatest_pull), at(f.flight.pull_at_handle));
     m[r.test_load + i] = test;
-    m[r.greatest_pull + i] = pull;
 
     const count = at(f.lines.count);
     const uneven = at(f.unevenness);
@@ -83,7 +82,6 @@ export const strength = block({
     m[r.weakest_load + i] = holds[weakest]!;
     m[r.uncounted + i] = uncounted;
     m[r.strength_over_test + i] = holds[weakest]! / test;
-    m[r.test_over_pull + i] = test / pull;
 
     const clamp = preload(at(f.screw_torque), at(f.torque_coefficient), at(f.screw_diameter));
     const proof =
@@ -96,6 +94,16 @@ export const strength = block({
     const outward = (at(f.engine_mass) * at(f.flight.speed) ** 2) / radius;
     m[r.clamp_over_pull + i] = (clamp * at(f.screw_count)) / outward;
     return undefined;
+  },
+  // What the parts hold stands whether or not a lap in wind has an answer.
+  then: {
+    fields: ['greatest_pull'],
+    results: ['greatest_pull', 'test_over_pull'],
+    run(m, f, r, i) {
+      const pull = typedOr(m[f.greatest_pull + i]!, m[f.flight.pull_at_handle + i]!);
+      m[r.greatest_pull + i] = pull;
+      m[r.test_over_pull + i] = m[r.test_load + i]! / pull;
+    },
   },
 });
 

@@ -34,7 +34,7 @@ export const strengthResults = {
     ...NEWTONS,
     symbol: 'T_m',
     title: 'Greatest pull met in flight',
-    doc: 'At the handle: as typed, or that of level flight in calm air.',
+    doc: 'At the handle: as typed, else that of the lap in wind with its gusts where the design has one, else that of level flight in calm air.',
   },
   weakest_load: {
     ...NEWTONS,

@@ -3,7 +3,7 @@ import type { Field, Option } from '../block';
 import { ANGLE, degrees, MILLIMETRES, SHARE } from '../measures';
 import { tankCuts } from './cuts';
 
-const PRACTICE = 'Common practice, no source.';
+const taking = (field: Field, taken: string): Field => ({ ...field, taken });
 const size = (symbol: string, title: string, doc: string, value: number, basis?: string): Field => ({
   ...MILLIMETRES,
   symbol,
@@ -34,20 +34,29 @@ export const tankFields = {
     title: 'Shape',
     doc: 'A box, or a wedge that narrows to its outboard edge, where the fuel is thrown.',
   } as Option,
-  length: size('l_k', 'Tank length', 'Fore and aft.', 0.06),
-  width: size('w_k', 'Tank width', 'Across the model.', 0.028),
-  height: size('h_k', 'Tank height', 'Upright.', 0.038),
-  edge_height: size('h_e', 'Height of the outboard edge', 'Of a wedge.', 0.008, PRACTICE),
+  length: taking(size('l_k', 'Tank length', 'Fore and aft.', 0.06), 'body.tank_length'),
+  width: taking(size('w_k', 'Tank width', 'Across the model.', 0.028), 'body.tank_width'),
+  height: taking(size('h_k', 'Tank height', 'Upright.', 0.038), 'body.tank_height'),
+  edge_height: size(
+    'h_e',
+    'Height of the outboard edge',
+    'Of a wedge.',
+    Number.NaN,
+    'A fifth of the tank height: common practice, no source.',
+  ),
   taper: size(
     'w_e',
     'Width that narrows',
     'Of a wedge, from where it begins to narrow to its outboard edge.',
-    0.014,
-    PRACTICE,
+    Number.NaN,
+    'Half of the tank width: common practice, no source.',
   ),
   ...tankCuts,
-  x: place('x_k', 'Tank station', 'Of its middle, aft of the wing root leading edge; ahead of it negative.', -0.06),
-  y: place('y_k', 'Tank from centreline', 'Of its middle, outboard positive.', 0.02),
+  x: taking(
+    place('x_k', 'Tank station', 'Of its middle, aft of the wing root leading edge; ahead of it negative.', -0.06),
+    'body.tank_x',
+  ),
+  y: taking(place('y_k', 'Tank from centreline', 'Of its middle, outboard positive.', 0.02), 'body.tank_y'),
   z: place('z_k', 'Tank height above the line', 'Of its middle, above the reference line.', 0),
   yaw: {
     ...ANGLE,
@@ -166,9 +175,10 @@ export const tankFields = {
     ...ANGLE,
     symbol: 'β_r',
     title: 'Pitch at rest',
-    doc: 'Nose up positive, as the model stands for starting; gear.rest_pitch where the sheet has that block.',
+    doc: 'Nose up positive, as the model stands for starting.',
     default: degrees(10),
     range: [degrees(-30), degrees(30)],
+    taken: 'gear.rest_pitch',
     basis: 'A model on a tail rest (common practice, no source).',
   } as Field,
 } as const;

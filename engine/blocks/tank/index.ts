@@ -29,6 +29,8 @@ const tankLinks = {
   parts: { link: partsRole, results: partsResults, doc: 'Weight of the model.' },
   engine: { link: 'engine', results: engineResults, doc: 'Where the spray bar is, unless typed.' },
   flight: { link: 'flight', results: flightResults, doc: 'The load of the lap, and the fuel that it takes.' },
+  body: { link: 'body', optional: true, doc: 'Size and place of the tank that stands in the air, unless typed.' },
+  gear: { link: 'gear', optional: true, doc: 'How the model stands at rest, unless typed.' },
 } as const;
 
 type Fields = Columns<typeof tankLinks & typeof tankFields>;

@@ -14,6 +14,10 @@ import { typedOr } from '../measures';
 import { readCuts } from './cuts';
 import type { tankFields } from './fields';
 
+/** Outboard edge over height, and what narrows over width, of a wedge that nobody has measured. Common practice, no source. */
+const EDGE_SHARE = 0.2;
+const TAPER_SHARE = 0.5;
+
 /** A tank with its pickup, vent and spray bar in the axes of the model, m. */
 export interface TankSet {
   readonly body: Polyhedron;
@@ -41,8 +45,8 @@ export function readTank(
     length,
     width,
     height,
-    edgeHeight: wedge ? at(f.edge_height) : height,
-    taper: wedge ? at(f.taper) : 0,
+    edgeHeight: wedge ? typedOr(at(f.edge_height), EDGE_SHARE * height) : height,
+    taper: wedge ? typedOr(at(f.taper), TAPER_SHARE * width) : 0,
   });
   const half: Place = [length / 2, width / 2, height / 2];
   const body = readCuts(m, f, i).reduce((left, cut) => cutCorner(left, half, cut), whole);

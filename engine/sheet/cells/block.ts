@@ -1,11 +1,13 @@
 import * as v from 'valibot';
-import type { AnyBlock, Field, FieldSpecs, Link, Option, Result, ResultSpecs } from '../../blocks/block';
-import { isCurve, isLink, isOption } from '../../blocks/block';
+import type { AnyBlock, Field, FieldSpecs, Option, Result, ResultSpecs } from '../../blocks/block';
+import { isCurve, isLink, isOption, isOptional } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
 import type { BlockCell } from '../document';
 import type { Slot } from '../program';
 import type { BlockPlace, Builder } from '../specs';
 import { blockStep } from '../steps/block';
+import { stagesOf } from '../steps/block-stages';
+import { follow, followOptional, takenFrom } from './block-links';
 import { baseEntries, textsEntry } from './entries';
 import type { CellKindOf } from './kind';
 import { mapFields, mapTexts, withText } from './rows';
@@ -62,15 +64,16 @@ function layBlock(cell: BlockCell, block: AnyBlock, builder: Builder): void {
     const links = new Map<string, BlockPlace>();
     for (const [name, spec] of Object.entries(block.fields)) {
       if (!isLink(spec)) continue;
-      const found = follow(cell, name, spec, builder);
+      const found = isOptional(spec) ? followOptional(cell, name, spec, builder) : follow(cell, name, spec, builder);
       if (typeof found === 'string') {
         const writes = slotsOf(block.results, results);
         builder.broken({ cell: cell.id, path: cell.name, kind: 'block', writes }, { message: found });
         return;
       }
-      links.set(name, found);
+      if (found && !isOptional(spec)) links.set(name, found);
     }
-    builder.step(blockStep({ cell: cell.id, path: cell.name, block, fields, results, links }, builder.document.units));
+    const whole = { cell: cell.id, path: cell.name, block, fields, results, links };
+    for (const stage of stagesOf(whole)) builder.step(blockStep(stage, builder.document.units));
   });
 }
 
@@ -84,7 +87,10 @@ function layFields(cell: BlockCell, { fields, results }: AnyBlock, builder: Buil
     if (isLink(spec)) continue;
     const at = { cell: cell.id, path: `${cell.name}.${name}`, text: cell.fields[name] ?? '' };
     const told = { kind: 'field' as const, title: spec.title, symbol: spec.symbol, doc: spec.doc };
-    const more = isOption(spec) ? asOption(spec) : { ...asField(spec), unnamed: readsResult(name, fields, results) };
+    const stands = (): string | undefined => takenFrom(cell, spec as Field, fields, builder);
+    const more = isOption(spec)
+      ? asOption(spec)
+      : { ...asField(spec), unnamed: readsResult(name, fields, results), ...(spec.taken ? { stands } : {}) };
     slots.set(name, builder.text({ ...at, ...told, ...more }));
   }
   return slots;
@@ -147,26 +153,3 @@ const slotsOf = (specs: ResultSpecs, slots: ReadonlyMap<string, Slot>): Slot[] =
   Object.entries(specs).flatMap(([name, spec]) =>
     Array.from({ length: slotCount(spec) }, (_, k) => slots.get(name)! + k),
   );
-
-const withArticle = (word: string): string => `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word}`;
-
-/** The block that a link means, or the sentence that says why there is none. */
-function follow(cell: BlockCell, name: string, spec: Link, builder: Builder): BlockPlace | string {
-  const places = builder.placesOf(spec.link);
-  const named = cell.fields[name];
-  const list = places.map((place) => place.name).join(', ');
-  if (named !== undefined) {
-    const place = places.find((candidate) => candidate.name === named);
-    if (place) return place;
-    if (places.length > 0) {
-      return `${cell.name}.${name} names "${named}", which is no ${spec.link}. Name one of these: ${list}.`;
-    }
-  }
-  if (places.length === 1) return places[0]!;
-  const needs = `${cell.name} needs ${spec.link.endsWith('s') ? 'one block for' : 'one'} ${spec.link}`;
-  if (places.length === 0) {
-    const mend = spec.link === builder.trade.partsRole ? 'a table of parts' : `${withArticle(spec.link)} block`;
-    return `${needs}; there is none. Add ${mend}.`;
-  }
-  return `${needs}; there are ${places.length}: ${list}. Remove all but one, or write the name of the one that is meant in ${cell.name}.${name}.`;
-}

@@ -1,5 +1,5 @@
 import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/block';
-import { isLink, isOption } from '../../blocks/block';
+import { isLink, isNeeded, isOption } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
 import { formatQuantity, shownUnit, type UnitSet } from '../../units/index';
 import type { Slot, Step } from '../program';
@@ -13,7 +13,12 @@ export interface BlockStepSpec {
   /** Without links. */
   readonly fields: ReadonlyMap<string, Slot>;
   readonly results: ReadonlyMap<string, Slot>;
+  /** Of the links that the block needs. */
   readonly links: ReadonlyMap<string, BlockPlace>;
+  /** What it is called where it waits; missing: `path`. */
+  readonly at?: string;
+  /** Results of the block's own that it reads. */
+  readonly earlier?: ReadonlyMap<string, Slot>;
 }
 
 /** Where the fields and results lie, as the block wants them: a number each, a record for a link. */
@@ -28,13 +33,13 @@ function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields
     fields[name] = Object.fromEntries([...place.slots].map(([result, slot]) => [result, column(slot)]));
   }
   const results: Record<string, number> = {};
-  for (const [name, slot] of spec.results) results[name] = column(slot);
+  for (const [name, slot] of [...(spec.earlier ?? []), ...spec.results]) results[name] = column(slot);
   return { fields, results };
 }
 
 /** Runs a block. Its reasons: the block's own, then one for each field with a range, then a refusal of its equations. */
 export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
-  const { cell, path, block } = spec;
+  const { cell, path, block, at = path } = spec;
   const own = Object.keys(block.reasons);
   const ranged = rangedFields(spec, units);
   const refused = own.length + ranged.length;
@@ -43,7 +48,7 @@ export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
     key: keyOf(spec),
     kind: 'block',
     cell,
-    path,
+    path: at,
     reads: readsOf(spec),
     writes: Object.entries(block.results).flatMap(([name, result]) =>
       spread(spec.results.get(name)!, slotCount(result)),
@@ -93,16 +98,16 @@ function rangedFields(spec: BlockStepSpec, set: UnitSet): Ranged[] {
   return ranged;
 }
 
-function keyOf({ path, block, links }: BlockStepSpec): string {
+function keyOf({ path, block, links, earlier }: BlockStepSpec): string {
   const linked = [...links].map(([name, place]) => `${name}=${place.name}:${place.kind}`);
-  return `block ${path}: ${block.kind}(${linked.join(' ')})`;
+  return `block ${path}${earlier ? ' then' : ''}: ${block.kind}(${linked.join(' ')})`;
 }
 
-function readsOf({ block, fields, links }: BlockStepSpec): Slot[] {
+function readsOf({ block, fields, links, earlier = new Map() }: BlockStepSpec): Slot[] {
   const reads = [...fields.values()];
   for (const [name, place] of links) {
     const link = block.fields[name]!;
-    if (!isLink(link)) continue;
+    if (!isNeeded(link)) continue;
     for (const [result, declared] of Object.entries(link.results)) {
       const slot = place.slots.get(result);
       if (slot === undefined) {
@@ -111,6 +116,7 @@ function readsOf({ block, fields, links }: BlockStepSpec): Slot[] {
       reads.push(...spread(slot, slotCount(declared)));
     }
   }
+  reads.push(...earlier.values());
   return reads;
 }
 

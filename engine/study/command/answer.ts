@@ -77,7 +77,7 @@ function readValues(paths: readonly string[], live: Live, names: Names): Section
   for (const path of paths) {
     const told = tellValue(live, names, path);
     if (typeof told === 'string') faults.push(told);
-    else lines.push(`${path} = ${told.text}\n`);
+    else lines.push(`${path} = ${told.text}${told.from === undefined ? '' : `, taken from ${told.from}`}\n`);
     values[path] = typeof told === 'string' ? null : told;
   }
   return { out: lines.join(''), data: { values }, faults };

@@ -9,6 +9,8 @@ import { causeOf } from '../run/cause';
 export interface Told {
   readonly si: number | null | readonly (number | null)[];
   readonly text: string;
+  /** Path of what stands in a blank field. */
+  readonly from?: string;
 }
 
 /** By path; of two that share one (a field and the result that repeats it) what formulas read. */
@@ -22,7 +24,10 @@ export function tellValue(live: Live, names: ReadonlyMap<string, NameInfo>, path
   const cause = causeOf(live.compiled, live.state, info.slot);
   if (cause !== undefined) return `${path} has no answer. ${cause}`;
   const { m } = live.state;
-  if (info.kind !== 'curve') return { si: plain(m[info.slot]!), text: textOf(info, m[info.slot]!) };
+  if (info.kind !== 'curve') {
+    const from = info.takes === undefined ? {} : { from: info.takes };
+    return { si: plain(m[info.slot]!), text: textOf(info, m[info.slot]!), ...from };
+  }
   const knots = AIRSPEED_KNOTS.map((_, knot) => m[info.slot + knot]!);
   const first = AIRSPEED_KNOTS[0]!;
   const last = AIRSPEED_KNOTS.at(-1)!;

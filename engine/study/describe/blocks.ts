@@ -6,10 +6,11 @@ import type {
   FieldSpecs,
   Link,
   Option,
+  OptionalLink,
   Result,
   ResultSpecs,
 } from '../../blocks/block';
-import { isCurve, isLink, isOption } from '../../blocks/block';
+import { isCurve, isLink, isOption, isOptional } from '../../blocks/block';
 import { roleWords } from '../../blocks/role-words';
 import type { BlockDescription, FieldDescription, ResultDescription, TraceColumn } from '../../terms/index';
 import { ONE, shownUnit, type UnitSet, writeQuantity } from '../../units/index';
@@ -35,7 +36,7 @@ export function describeBlock(block: AnyBlock): BlockDescription {
   };
 }
 
-function describeField(name: string, spec: Field | Option | Link): FieldDescription {
+function describeField(name: string, spec: Field | Option | Link | OptionalLink): FieldDescription {
   if (isLink(spec)) return describeLink(name, spec);
   if (isOption(spec)) return describeOption(name, spec);
   return {
@@ -53,6 +54,7 @@ function describeField(name: string, spec: Field | Option | Link): FieldDescript
     range: spec.range,
     source: spec.source ?? '',
     advanced: spec.advanced === true,
+    ...(spec.taken ? { taken: spec.taken } : {}),
   };
 }
 
@@ -69,7 +71,7 @@ const describeOption = (name: string, spec: Option): FieldDescription => ({
   options: spec.option,
 });
 
-const describeLink = (name: string, spec: Link): FieldDescription => ({
+const describeLink = (name: string, spec: Link | OptionalLink): FieldDescription => ({
   ...plain,
   name,
   title: spec.link,
@@ -79,6 +81,7 @@ const describeLink = (name: string, spec: Link): FieldDescription => ({
   default: '',
   role: spec.link,
   roleWords: roleWords(spec.link),
+  ...(isOptional(spec) ? { optional: true as const } : {}),
 });
 
 function describeResult(name: string, spec: Result | Curve): ResultDescription {

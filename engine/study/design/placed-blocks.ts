@@ -1,8 +1,9 @@
-import { type AnyBlock, isLink } from '../../blocks/block';
+import { type AnyBlock, isLink, isNeeded } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
 import type { Compiled } from '../../sheet/compile';
 import type { Program, Slot, Step } from '../../sheet/program';
 import { cellsOf } from '../../sheet/sheets';
+import { firstOf } from '../../sheet/steps/block-stages';
 
 type Places = Record<string, Slot | Readonly<Record<string, Slot>>>;
 
@@ -28,7 +29,9 @@ export function placedBlocks(compiled: Compiled, blocks: ReadonlyMap<string, Any
 }
 
 function place({ document, program }: Compiled, blocks: ReadonlyMap<string, AnyBlock>): PlacedBlock[] {
-  const steps = new Map(program.steps.filter((step) => step.kind === 'block').map((step) => [step.cell, step]));
+  const steps = new Map<string, Step>();
+  // Of a block with two steps the first.
+  for (const step of program.steps) if (step.kind === 'block' && !steps.has(step.cell)) steps.set(step.cell, step);
   const placed: PlacedBlock[] = [];
   for (const cell of cellsOf(document)) {
     if (cell.kind !== 'model') continue;
@@ -36,8 +39,9 @@ function place({ document, program }: Compiled, blocks: ReadonlyMap<string, AnyB
     const step = steps.get(cell.id);
     // A block whose links lead nowhere has a step that reads nothing.
     if (!block || !step || step.reads.length === 0) continue;
-    const results = resultsOf(block.results, step.writes);
-    placed.push({ block, name: cell.name, fields: fieldsOf(block, step), results });
+    const first = firstOf(block);
+    const results = resultsOf(first.results, step.writes);
+    placed.push({ block, name: cell.name, fields: fieldsOf(first, step), results });
   }
   return placed;
 }
@@ -48,7 +52,7 @@ function fieldsOf(block: AnyBlock, step: Step): Places {
   let k = 0;
   for (const [name, spec] of Object.entries(block.fields)) if (!isLink(spec)) fields[name] = step.reads[k++]!;
   for (const [name, spec] of Object.entries(block.fields)) {
-    if (!isLink(spec)) continue;
+    if (!isNeeded(spec)) continue;
     const count = slotCountOf(spec.results);
     fields[name] = resultsOf(spec.results, step.reads.slice(k, k + count));
     k += count;

@@ -1,4 +1,4 @@
-import { type AnyBlock, isLink } from '../../blocks/block';
+import { type AnyBlock, isNeeded } from '../../blocks/block';
 import { inSentence } from '../../sheet/called';
 import type { BlockCell, Cell, Document } from '../../sheet/document';
 import { freeName } from '../../sheet/free-names';
@@ -12,11 +12,11 @@ export function standIn(document: Document, role: string, blocks: readonly AnyBl
   return cellsOf(document).find((cell) => roleOf(cell, links) === role);
 }
 
-/** Roles that a block of this role links to, itself not among them. */
+/** Roles that a block of this role can't be without, itself not among them. */
 export function linkedRoles(role: string, blocks: readonly AnyBlock[]): readonly string[] {
   const block = blocks.find((each) => (each.role ?? each.kind) === role);
   if (!block) return [];
-  return Object.values(block.fields).flatMap((field) => (isLink(field) ? [field.link] : []));
+  return Object.values(block.fields).flatMap((field) => (isNeeded(field) ? [field.link] : []));
 }
 
 /** A piece of the model with everything that `fields` doesn't say as its block estimates it. */

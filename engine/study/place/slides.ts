@@ -24,7 +24,8 @@ export function slideIn(slide: Slide, field: string, blank: string, live: Live, 
   if (variable) return { is: 'there', path: variable.path, title: variable.title };
   const value = valueAtField(field, blank, live);
   if (Number.isNaN(value)) return undefined;
-  const reading = before.trim() === '' ? undefined : live.compiled.read(field, before);
+  const reading = live.compiled.read(field, before);
+  // A blank field that takes its number from a piece reads a formula too.
   if (reading && reading.is !== 'constant') {
     return { is: 'tried', path: field, title: info.title, ends: endsOf(slide, value, info, live) };
   }

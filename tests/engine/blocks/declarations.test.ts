@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { air } from '../../../engine/blocks/air/index';
 import { balance } from '../../../engine/blocks/balance/index';
 import { ballast } from '../../../engine/blocks/ballast/index';
-import { type AnyBlock, type Field, isCurve, isLink, isOption, type Result } from '../../../engine/blocks/block';
+import {
+  type AnyBlock,
+  type Field,
+  isCurve,
+  isLink,
+  isOption,
+  isOptional,
+  type Result,
+} from '../../../engine/blocks/block';
 import { body } from '../../../engine/blocks/body/index';
 import { partsResults } from '../../../engine/blocks/parts/results';
 import { blocks as registered } from '../../../engine/blocks/registry';
@@ -28,6 +36,48 @@ it('says in one line what it is by fields and results that it has', () => {
     const unknown = (line ?? []).filter((name) => !(name in fields || name in results));
     expect(unknown, kind).toEqual([]);
   }
+});
+
+it('takes through optional links only numbers of the same dimension that every piece of that role has', () => {
+  const takes: string[] = [];
+  for (const { kind, fields, results, then } of registered) {
+    const late = new Set(then?.results);
+    for (const [name, spec] of Object.entries(fields)) {
+      if (isLink(spec) || isOption(spec) || spec.taken === undefined) continue;
+      const [link = '', of = ''] = spec.taken.split('.');
+      const optional = fields[link];
+      expect(optional && isOptional(optional), `${kind}.${name}`).toBe(true);
+      const givers = registered.filter((block) => (block.role ?? block.kind) === (optional as { link: string }).link);
+      expect(givers, `${kind}.${name}`).not.toEqual([]);
+      for (const giver of givers) {
+        const given = (giver.results[of] ?? giver.fields[of]) as Field | undefined;
+        expect(given && sameDimension(given.dimension, spec.dimension), `${kind}.${name} = ${spec.taken}`).toBe(true);
+      }
+      takes.push(`${kind}.${name} = ${spec.taken}`);
+    }
+    for (const name of late) expect(name in results, `${kind}.${name}`).toBe(true);
+    for (const name of then?.fields ?? []) expect(name in fields, `${kind}.${name}`).toBe(true);
+    const used = new Set(Object.values(fields).flatMap((spec) => ('taken' in spec ? spec.taken?.split('.')[0] : [])));
+    const idle = Object.entries(fields).filter(([name, spec]) => isOptional(spec) && !used.has(name));
+    expect(idle, `${kind} takes nothing by it`).toEqual([]);
+  }
+  expect(takes).toEqual([
+    'flight.filling = tank.usable',
+    'tank.length = body.tank_length',
+    'tank.width = body.tank_width',
+    'tank.height = body.tank_height',
+    'tank.x = body.tank_x',
+    'tank.y = body.tank_y',
+    'tank.rest_pitch = gear.rest_pitch',
+    'strength.greatest_pull = lap.greatest_pull_met',
+    'control.least_pull = lap.least_pull',
+    'race.lap_time = lap.lap_time',
+    'race.usable = tank.usable',
+    'race.run_laps = launch.laps',
+    'race.run_time = launch.time',
+    'race.glide_laps = glide.laps',
+    'race.glide_time = glide.time',
+  ]);
 });
 
 describe.each(blocks.map((block) => [block.kind, block] as const))('the declaration of %s', (_, block) => {

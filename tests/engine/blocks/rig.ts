@@ -64,7 +64,10 @@ export function newRig(): Rig {
         if (isOption(spec)) m[columns[name]!] = spec.option.indexOf((text as string | undefined) ?? spec.default);
         else m[columns[name]!] = (text as number | undefined) ?? (spec as Field).default;
       }
-      return block.run(m, linked(block), resultsOf(roleOf(block), block.results), 0, 1);
+      const [from, to] = [linked(block), resultsOf(roleOf(block), block.results)];
+      const reason = block.run(m, from, to, 0, 1);
+      if (reason === undefined) block.then?.run(m, from, to, 0);
+      return reason;
     },
     get(path) {
       const [role, name] = path.split('.') as [string, string];

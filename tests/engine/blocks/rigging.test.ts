@@ -1,6 +1,14 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { air } from '../../../engine/blocks/air/index';
-import { type AnyBlock, type Field, isCurve, isLink, isOption, type Result } from '../../../engine/blocks/block';
+import {
+  type AnyBlock,
+  type Field,
+  isCurve,
+  isLink,
+  isNeeded,
+  isOption,
+  type Result,
+} from '../../../engine/blocks/block';
 import { body } from '../../../engine/blocks/body/index';
 import { control } from '../../../engine/blocks/control/index';
 import { AIRSPEED_KNOTS } from '../../../engine/blocks/curve';
@@ -93,14 +101,14 @@ describe.each(blocks.map((block) => [block.kind, block] as const))('the declarat
         const link = block.fields[first];
         if (second === undefined)
           expect(first in block.fields || first in block.results, `${reason}: ${hole}`).toBe(true);
-        else expect(link && isLink(link) && second in link.results, `${reason}: ${hole}`).toBe(true);
+        else expect(link && isNeeded(link) && second in link.results, `${reason}: ${hole}`).toBe(true);
       }
     }
   });
 
   it('reads of other blocks only what they give', () => {
     for (const spec of Object.values(block.fields)) {
-      if (!isLink(spec) || spec.link === 'parts') continue;
+      if (!isNeeded(spec) || spec.link === 'parts') continue;
       const roles = givers.filter((giver) => (giver.role ?? giver.kind) === spec.link);
       expect(roles, spec.link).not.toEqual([]);
       for (const giver of roles) {

@@ -1,4 +1,4 @@
-import { type AnyBlock, isCurve, isLink, isOption, type Shape } from '../../../engine/blocks/block';
+import { type AnyBlock, isCurve, isLink, isNeeded, isOption, type Shape } from '../../../engine/blocks/block';
 
 export type Numbers = Readonly<Record<string, number>>;
 /** What a block answers: its results by name, or the reason why there are none. */
@@ -28,7 +28,8 @@ export function runBlock(
   };
   const fields: Record<string, unknown> = {};
   for (const [name, spec] of Object.entries(block.fields)) {
-    if (isLink(spec)) {
+    if (isLink(spec) && !isNeeded(spec)) continue;
+    if (isNeeded(spec)) {
       const given = links[name] ?? {};
       fields[name] = Object.fromEntries(
         Object.keys(spec.results).map((result) => [result, place(given[result] ?? Number.NaN)]),
@@ -49,6 +50,7 @@ export function runBlock(
     m[k * stride + i] = value;
   });
   const why = block.run(m, fields, results, i, stride);
+  if (why === undefined) block.then?.run(m, fields, results, i);
   return {
     results: Object.fromEntries(Object.entries(results).map(([name, at]) => [name, m[at + i]!])),
     why,

@@ -1,4 +1,12 @@
-import { type BlockCell, type FieldDescription, fieldAnchor, inUnitsOf } from '../../../engine/index';
+import {
+  type BlockCell,
+  type FieldDescription,
+  fieldAnchor,
+  inSentence,
+  inUnitsOf,
+  type UnitSet,
+} from '../../../engine/index';
+import { WayTo } from '../../controls/fault-flag';
 import { QuantitySymbol } from '../../controls/quantity-symbol';
 import { ReferenceLink } from '../../controls/reference-link';
 import { TextEntry } from '../../controls/text-entry';
@@ -8,12 +16,13 @@ import { RowFaults } from '../shared/row-faults';
 /** Digits of a default that is told in other units than it is declared in. */
 const DEFAULT_DIGITS = 4;
 
-/** One field of a block: what is typed, or the default with where it comes from. */
+/** One field of a block: what is typed, or what stands in its place with where it comes from: a piece that is there, or the default. */
 export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescription }) {
   const sheet = useSheet();
   const path = `${cell.name}.${field.name}`;
   const text = cell.fields[field.name] ?? '';
   const docId = `doc-${cell.id}-${field.name}`;
+  const takes = text === '' ? sheet.name(path)?.takes : undefined;
   const computed = text !== '' && !field.options?.includes(text) && sheet.isComputed(text, field.unit);
   return (
     <div class="field">
@@ -30,7 +39,7 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
           label={field.title}
           text={text}
           shown={text === '' ? '' : sheet.entry(path)}
-          placeholder={field.default === '' ? 'estimated' : inUnitsOf(field.default, sheet.units(), DEFAULT_DIGITS)}
+          placeholder={takes === undefined ? defaultOf(field, sheet.units()) : sheet.shown(takes)}
           fault={sheet.faultAt(path)}
           faultElsewhere
           describedBy={docId}
@@ -41,12 +50,29 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
       <span class="change">{text === '' ? '' : sheet.change(path)}</span>
       <p class="aside field-doc" id={docId}>
         {computed && <span>Written as {text}. </span>}
-        {inUnitsOf(field.doc, sheet.units())}{' '}
-        {text === '' && field.basis !== '' && <span>Default: {inUnitsOf(field.basis, sheet.units())} </span>}
+        {inUnitsOf(field.doc, sheet.units())} {takes !== undefined && <Taken from={takes} />}
+        {text === '' && takes === undefined && field.basis !== '' && (
+          <span>Default: {inUnitsOf(field.basis, sheet.units())} </span>
+        )}
         {field.source !== '' && <span>Source: {field.source}</span>}
       </p>
       <RowFaults paths={[path]} />
     </div>
+  );
+}
+
+const defaultOf = ({ default: text }: FieldDescription, units: UnitSet): string =>
+  text === '' ? 'estimated' : inUnitsOf(text, units, DEFAULT_DIGITS);
+
+/** "Taken from Lap in wind: greatest pull at the handle.", with the way there. */
+function Taken({ from }: { from: string }) {
+  const sheet = useSheet();
+  const cell = sheet.cellHolding(from) ?? '';
+  return (
+    <span data-taken={from}>
+      Taken from <WayTo place={{ cell, path: from }}>{sheet.placeTitle({ cell, path: '' })}</WayTo>:{' '}
+      {inSentence(sheet.name(from)?.title ?? from)}. Type here to have another.{' '}
+    </span>
   );
 }
 

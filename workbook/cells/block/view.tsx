@@ -1,4 +1,4 @@
-import type { BlockCell, BlockDescription } from '../../../engine/index';
+import type { BlockCell, BlockDescription, FieldDescription } from '../../../engine/index';
 import { CautionFor } from '../../page/standing/caution';
 import { BlockPicture } from '../../pictures/index';
 import { useSheet } from '../../store/context';
@@ -23,14 +23,25 @@ export function BlockView({ cell }: { cell: BlockCell }) {
 }
 
 function Fields({ cell, block }: { cell: BlockCell; block: BlockDescription }) {
+  const sheet = useSheet();
   const links = block.fields.filter((field) => field.kind === 'link');
-  const typed = (name: string): boolean => cell.fields[name] !== undefined;
+  const rolesOf = (fields: readonly FieldDescription[]): string =>
+    fields.map((field) => field.roleWords ?? field.name).join(', ');
+  const [needed, optional] = [links.filter((link) => !link.optional), links.filter((link) => link.optional)];
+  // What is typed or taken from elsewhere is not folded away.
+  const typed = (name: string): boolean =>
+    cell.fields[name] !== undefined || sheet.name(`${cell.name}.${name}`)?.takes !== undefined;
   const own = block.fields.filter((field) => field.kind !== 'link');
   const plain = own.filter((field) => !field.advanced || typed(field.name));
   const advanced = own.filter((field) => field.advanced && !typed(field.name));
   return (
     <section aria-label={`Fields of ${cell.title}`}>
-      {links.length > 0 && <p class="aside">Uses: {links.map((field) => field.roleWords ?? field.name).join(', ')}.</p>}
+      {links.length > 0 && (
+        <p class="aside">
+          {needed.length > 0 && `Uses: ${rolesOf(needed)}. `}
+          {optional.length > 0 && `Where it is there, also: ${rolesOf(optional)}.`}
+        </p>
+      )}
       {links.map((field) => (
         <LinkRow key={field.name} cell={cell} field={field} />
       ))}
