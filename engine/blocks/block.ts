@@ -132,7 +132,7 @@ interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs = Resul
  * What a block computes only when pieces that read it have their numbers, so that it can take from them without a ring: other
  * blocks can't link to these results. `run` has all fields and all results.
  */
-interface Then<F extends FieldSpecs, R extends ResultSpecs> {
+interface After<F extends FieldSpecs, R extends ResultSpecs> {
   /** Fields that only this reads. */
   readonly fields: readonly (keyof F & string)[];
   readonly results: readonly (keyof R & string)[];
@@ -197,7 +197,7 @@ export interface Block<
     i: number,
     stride: number,
   ): NoInfer<W> | undefined;
-  readonly then?: Then<NoInfer<F>, NoInfer<R>>;
+  readonly after?: After<NoInfer<F>, NoInfer<R>>;
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
   draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
   /** By name; read as `cell.trace`. */
@@ -221,7 +221,7 @@ export interface AnyTrace {
   run(m: Float64Array, f: any, r: any): TraceColumns | undefined;
 }
 
-interface AnyThen {
+interface AnyAfter {
   readonly fields: readonly string[];
   readonly results: readonly string[];
   // biome-ignore lint/suspicious/noExplicitAny: as for a block.
@@ -243,7 +243,7 @@ export interface AnyBlock {
   readonly cautions?: readonly Caution[];
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
-  readonly then?: AnyThen;
+  readonly after?: AnyAfter;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   draw?(m: Float64Array, f: any, r: any): Shape[];
   readonly traces?: Readonly<Record<string, AnyTrace>>;

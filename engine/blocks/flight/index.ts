@@ -72,7 +72,7 @@ export const flight = block({
     m[r.method + i] = METHODS[s.method];
     return undefined;
   },
-  then: {
+  after: {
     fields: ['filling'],
     results: ['laps_per_filling', 'laps_per_filling_low', 'laps_per_filling_high'],
     run: writeLaps,

@@ -96,7 +96,7 @@ export const strength = block({
     return undefined;
   },
   // What the parts hold stands whether or not a lap in wind has an answer.
-  then: {
+  after: {
     fields: ['greatest_pull'],
     results: ['greatest_pull', 'test_over_pull'],
     run(m, f, r, i) {

@@ -5,10 +5,10 @@ import type { BlockStepSpec } from './block';
 /** The steps of a block: what others can link to, and what it computes once those have their numbers. */
 export function stagesOf(whole: BlockStepSpec): readonly BlockStepSpec[] {
   const { block, fields, results } = whole;
-  const { then } = block;
-  if (!then) return [whole];
-  const own = new Set(then.fields);
-  const late = new Set(then.results);
+  const { after } = block;
+  if (!after) return [whole];
+  const own = new Set(after.fields);
+  const late = new Set(after.results);
   const first: BlockStepSpec = {
     ...whole,
     block: firstOf(block),
@@ -24,11 +24,11 @@ export function stagesOf(whole: BlockStepSpec): readonly BlockStepSpec[] {
       results: pick(block.results, (name) => late.has(name)),
       reasons: {},
       run: (m, f, r, i) => {
-        then.run(m, f, r, i);
+        after.run(m, f, r, i);
         return undefined;
       },
     },
-    at: `${whole.path}.${then.results.find((name) => !(name in block.fields)) ?? then.results[0]}`,
+    at: `${whole.path}.${after.results.find((name) => !(name in block.fields)) ?? after.results[0]}`,
     earlier: first.results,
     results: new Map([...results].filter(([name]) => late.has(name))),
   };
@@ -37,8 +37,8 @@ export function stagesOf(whole: BlockStepSpec): readonly BlockStepSpec[] {
 
 /** A block without what it computes later: what its picture and its traces are made from. */
 export function firstOf(block: AnyBlock): AnyBlock {
-  const own = new Set(block.then?.fields);
-  const late = new Set(block.then?.results);
+  const own = new Set(block.after?.fields);
+  const late = new Set(block.after?.results);
   return {
     ...block,
     fields: pick(block.fields, (name) => !own.has(name)),

@@ -100,7 +100,7 @@ function rangedFields(spec: BlockStepSpec, set: UnitSet): Ranged[] {
 
 function keyOf({ path, block, links, earlier }: BlockStepSpec): string {
   const linked = [...links].map(([name, place]) => `${name}=${place.name}:${place.kind}`);
-  return `block ${path}${earlier ? ' then' : ''}: ${block.kind}(${linked.join(' ')})`;
+  return `block ${path}${earlier ? ' after' : ''}: ${block.kind}(${linked.join(' ')})`;
 }
 
 function readsOf({ block, fields, links, earlier = new Map() }: BlockStepSpec): Slot[] {

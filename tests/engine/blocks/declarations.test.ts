@@ -40,8 +40,8 @@ it('says in one line what it is by fields and results that it has', () => {
 
 it('takes through optional links only numbers of the same dimension that every piece of that role has', () => {
   const takes: string[] = [];
-  for (const { kind, fields, results, then } of registered) {
-    const late = new Set(then?.results);
+  for (const { kind, fields, results, after } of registered) {
+    const late = new Set(after?.results);
     for (const [name, spec] of Object.entries(fields)) {
       if (isLink(spec) || isOption(spec) || spec.taken === undefined) continue;
       const [link = '', of = ''] = spec.taken.split('.');
@@ -56,7 +56,7 @@ it('takes through optional links only numbers of the same dimension that every p
       takes.push(`${kind}.${name} = ${spec.taken}`);
     }
     for (const name of late) expect(name in results, `${kind}.${name}`).toBe(true);
-    for (const name of then?.fields ?? []) expect(name in fields, `${kind}.${name}`).toBe(true);
+    for (const name of after?.fields ?? []) expect(name in fields, `${kind}.${name}`).toBe(true);
     const used = new Set(Object.values(fields).flatMap((spec) => ('taken' in spec ? spec.taken?.split('.')[0] : [])));
     const idle = Object.entries(fields).filter(([name, spec]) => isOptional(spec) && !used.has(name));
     expect(idle, `${kind} takes nothing by it`).toEqual([]);

@@ -66,7 +66,7 @@ export function newRig(): Rig {
       }
       const [from, to] = [linked(block), resultsOf(roleOf(block), block.results)];
       const reason = block.run(m, from, to, 0, 1);
-      if (reason === undefined) block.then?.run(m, from, to, 0);
+      if (reason === undefined) block.after?.run(m, from, to, 0);
       return reason;
     },
     get(path) {

@@ -50,7 +50,7 @@ export function runBlock(
     m[k * stride + i] = value;
   });
   const why = block.run(m, fields, results, i, stride);
-  if (why === undefined) block.then?.run(m, fields, results, i);
+  if (why === undefined) block.after?.run(m, fields, results, i);
   return {
     results: Object.fromEntries(Object.entries(results).map(([name, at]) => [name, m[at + i]!])),
     why,
