@@ -23,18 +23,18 @@ const { measureWindAndTank } = await import(await makeForNode('tests/speed/wind-
 const { laps, surfaces } = measureWindAndTank();
 console.log(`laps in wind a second on one core: ${whole(laps)}; fuel surfaces: ${whole(surfaces)}`);
 
-const { measureSheet } = await import(await makeForNode('tests/speed/sheet.ts'));
+const { measureSheet } = await import(await makeForNode('tests/speed/sheet.ts', ['tests/designs']));
 const sheet = await measureSheet();
 console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms`);
 for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} moved: ${ms.toFixed(2)} ms`);
 for (const [name, count] of Object.entries(sheet.designs)) console.log(`  ${name}: ${whole(count)} designs a second`);
 
-const { measureAllocation } = await import(await makeForNode('tests/speed/allocation.ts'));
+const { measureAllocation } = await import(await makeForNode('tests/speed/allocation.ts', ['tests/designs']));
 console.log(`a design of a sweep leaves ${measureAllocation().toFixed(0)} bytes on the heap (aim 200)`);
 
 const sampler = await makeForNode('engine/sampler-node.ts');
 const { growthOf, measureAxes, measurePool, measureShare, measureSizes } = await import(
-  await makeForNode('tests/speed/sweeps.ts')
+  await makeForNode('tests/speed/sweeps.ts', ['tests/designs'])
 );
 const { ms, efficiency } = await measurePool(sampler);
 console.log(
@@ -59,21 +59,19 @@ console.log(
 
 if (buildIfStale() !== 0) process.exit(1);
 const { measureSlide } = await import('../tests/speed/slide.mjs');
-/** @type {readonly (readonly [variable: string, title?: string])[]} */
+/** @type {readonly (readonly [variable: string, sheet: string])[]} */
 const slides = [
-  ['engine_station'],
-  ['line_length'],
-  ['tip_weight', 'Quern 25: balance by engine position and tail stock'],
-  ['tip_weight', 'Quern 25: weight and where it sits, by tail stock'],
-  ['engine_station', 'Quern 25: roll trim and pull by tip weight'],
-  ['tip_weight', 'Quern 25: pull and lap time by line length'],
-  ['line_length', 'Quern 25: pull over engine position and tip weight'],
+  ['engine_station', 'Decide'],
+  ['line_length', 'Decide'],
+  ['axle_x', 'Will it nose over, will the gear hold?'],
+  ['tank_height', 'Will it feed?'],
+  ['handle_spacing', 'Do the controls have enough?'],
 ];
 for (const [variable, title] of slides) {
   const times = (await measureSlide(variable, title)).sort((a, b) => a - b);
   const share = (/** @type {number} */ part) => times[Math.floor(part * (times.length - 1))] ?? Number.NaN;
   console.log(
-    `${variable} of ${title ?? 'the demo'} to redrawn charts: median ${share(0.5).toFixed(0)} ms, 95th percentile ${share(0.95).toFixed(0)} ms over ${times.length} moves (aim 50 ms)`,
+    `${variable} of “${title}” to redrawn charts: median ${share(0.5).toFixed(0)} ms, 95th percentile ${share(0.95).toFixed(0)} ms over ${times.length} moves (aim 50 ms)`,
   );
 }
 

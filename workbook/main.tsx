@@ -10,10 +10,10 @@ import { watchKeys } from './page/keys';
 import { watchPaper } from './page/paper';
 import { watchRoom } from './page/room';
 import { SheetContext } from './store/context';
+import { loadDemo } from './store/demo';
 import { createDesigns, DesignsContext } from './store/designs';
 import { openKeeper } from './store/open-keeper';
 import { watchPrinting } from './store/printing';
-import { readySheets } from './store/ready';
 import { createSheet, type Notice, refusal } from './store/sheet';
 
 /** The engine's worker, with calls back to the page made so that they can cross. */
@@ -40,14 +40,14 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
   };
 }
 
-/** The sheet that was open last time, else the first ready one. A kept sheet that can't be read is said and can be saved. */
+/** The design that was open last time, else the demo. A kept sheet that can't be read is said and can be saved. */
 async function firstDocument(kept: string | undefined): Promise<{ document: Document; notice?: Notice }> {
   const last = kept === undefined ? undefined : openText(kept);
   if (last?.ok) return { document: last.document };
-  const ready = openText(await readySheets[0]!.load());
-  if (!ready.ok) throw new Error(ready.message);
+  const demo = openText(await loadDemo());
+  if (!demo.ok) throw new Error(demo.message);
   return {
-    document: ready.document,
+    document: demo.document,
     notice: last && { ...refusal('The design kept from last time', last), text: kept },
   };
 }
@@ -69,7 +69,7 @@ async function start(): Promise<void> {
   const sheet = createSheet(document, {
     engine,
     keep: keeper,
-    ready: readySheets,
+    loadDemo,
     frozen: import.meta.env.DEV,
     now: () => performance.now(),
   });

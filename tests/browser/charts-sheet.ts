@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { ChartCell } from '../../engine/index';
-import { DEMO } from './compute';
+import { QUERN } from './designs';
 import { piecesOf, withPieces } from './with-pieces';
 
 const axis = (of: string, count: number, low = '', high = '') => ({ of, low, high, count });
@@ -39,7 +39,7 @@ export const everyKind: readonly ChartCell[] = [
 
 /** The demo with charts of every kind at its top, as a file. */
 export function fileOfEveryKind() {
-  const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const demo = JSON.parse(readFileSync(QUERN, 'utf8'));
   const sweep = {
     ...{ kind: 'trial_series', id: 'planted-sweep', name: 'tip_sweep', title: 'Engine station by tip weight' },
     axes: [axis('engine_station', 13), axis('tip_weight', 5)],

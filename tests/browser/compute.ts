@@ -4,8 +4,6 @@ import { promisify } from 'node:util';
 
 const script = fileURLToPath(new URL('../../.ci/compute.mjs', import.meta.url));
 
-export const DEMO = fileURLToPath(new URL('../../data/workbooks/quern-25.tetherwright.json', import.meta.url));
-
 /** What `npm run compute` answers to these words. */
 export async function compute(...words: string[]): Promise<string> {
   const { stdout } = await promisify(execFile)(process.execPath, [script, ...words], { encoding: 'utf8' });

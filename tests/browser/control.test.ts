@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { DEMO } from './compute';
+import { QUERN } from './designs';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 import { withPieces } from './with-pieces';
 
@@ -14,7 +14,7 @@ const block = (name: string, title: string, fields: Readonly<Record<string, stri
   ...{ kind: 'model', id: `planted-${name}`, name, title, of: name, fields },
 });
 const file = (): string => {
-  const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const demo = JSON.parse(readFileSync(QUERN, 'utf8'));
   const planted = [block('control', 'Control linkage'), block('shutoff', 'Fuel shutoff')];
   return JSON.stringify(withPieces(demo, planted));
 };

@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, test } from 'vitest';
-import { compute, DEMO } from './compute';
+import { compute } from './compute';
+import { QUERN } from './designs';
 import { figure, openSheet, type Sheet, settled, slide, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -33,7 +34,7 @@ test('another material for the tail changes weight and CG, as the command line s
   await settled(page);
   const after = { mass: await figure(page, 'parts.mass'), cg: await figure(page, 'balance.cg_x') };
   expect(after.cg).not.toBe(before.cg);
-  const answer = await compute(DEMO, '--set', `${path}=${option}`, '--get', 'parts.mass', 'balance.cg_x');
+  const answer = await compute(QUERN, '--set', `${path}=${option}`, '--get', 'parts.mass', 'balance.cg_x');
   expect(answer).toContain(after.mass);
   expect(answer).toContain(after.cg);
 });

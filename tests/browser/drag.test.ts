@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, test } from 'vitest';
-import { compute, DEMO } from './compute';
+import { compute } from './compute';
+import { QUERN } from './designs';
 import { figure, handleOf, openSheet, type Place, placeOf, type Sheet, settled, slide, startBrowser } from './sheet';
 import { piecesOf } from './with-pieces';
 
@@ -23,7 +24,7 @@ beforeEach(async () => {
 
 /** The chart in the demo whose sweep runs along this variable. */
 function chartAlong(variable: string): Locator {
-  const cells = piecesOf(JSON.parse(readFileSync(DEMO, 'utf8')));
+  const cells = piecesOf(JSON.parse(readFileSync(QUERN, 'utf8')));
   const sweep = cells.find(
     (cell: { kind: string; axes?: { of: string }[] }) =>
       cell.kind === 'trial_series' && cell.axes?.[0]?.of === variable,
@@ -71,7 +72,7 @@ test('with the pointer still down, the figure, the CG mark and the command line 
 
   const station = await slide(page, ENGINE).inputValue();
   const names = ['balance.cg_x', 'leadouts.guide_x', 'engine.station'];
-  const { values } = JSON.parse(await compute(DEMO, '--set', `${ENGINE}=${station} mm`, '--get', ...names, '--json'));
+  const { values } = JSON.parse(await compute(QUERN, '--set', `${ENGINE}=${station} mm`, '--get', ...names, '--json'));
   expect(values['balance.cg_x'].text).toBe(await figure(page, 'balance.cg_x'));
 
   // The plan has its nose up: down the window is aft, and two other marks give the scale.

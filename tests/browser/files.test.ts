@@ -5,6 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { axeOn } from './axe';
 import { compute } from './compute';
+import { QUERN } from './designs';
 import { figure, openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
 
 let browser: Browser;
@@ -89,9 +90,7 @@ async function drop(name: string, text: string): Promise<void> {
   for (const kind of ['dragover', 'drop']) await page.dispatchEvent('main', kind, { dataTransfer: data });
 }
 
-const quern = JSON.parse(
-  readFileSync(new URL('../../data/workbooks/quern-25.tetherwright.json', import.meta.url), 'utf8'),
-);
+const quern = JSON.parse(readFileSync(QUERN, 'utf8'));
 const refused: [kind: string, text: string, says: readonly string[]][] = [
   [
     'broken',

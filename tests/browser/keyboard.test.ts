@@ -49,7 +49,7 @@ test('the whole job is done by keys alone', async () => {
   await tabTo('Open');
   await page.keyboard.press('Enter');
   await page.getByRole('dialog').waitFor();
-  await tabTo(/^Quern 25/);
+  await tabTo(/^The demo/);
   await page.keyboard.press('Enter');
   await settled(page);
 

@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { FLYING_DAY, openDesign } from './designs';
 import { DESK, openSheet, PHONE, settled, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -13,8 +14,7 @@ const ranked = (page: Page): Promise<string[]> => levers(page).locator('tbody tr
 
 async function openFlyingDay(viewport: typeof DESK) {
   const sheet = await openSheet(browser, viewport);
-  await sheet.page.getByRole('button', { name: 'Open', exact: true }).click();
-  await sheet.page.getByRole('button', { name: 'Quern 25: the flying day' }).click();
+  await openDesign(sheet.page, FLYING_DAY);
   await levers(sheet.page).scrollIntoViewIfNeeded();
   await levers(sheet.page).locator('[data-bar]').first().waitFor();
   await settled(sheet.page);

@@ -8,7 +8,7 @@ beforeAll(async () => {
 });
 
 test('after the first visit the sheet opens, computes and charts without a connection', async () => {
-  const { page, context, troubles, close } = await openSheet(browser, DESK, { offline: true });
+  const { page, context, troubles, close } = await openSheet(browser, DESK, { shipped: true });
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
   });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, test } from 'vitest';
-import { DEMO } from './compute';
+import { QUERN } from './designs';
 import { figure, openSheet, type Sheet, settled, slide, startBrowser } from './sheet';
 import { withPieces } from './with-pieces';
 
@@ -19,7 +19,7 @@ beforeEach(async () => {
 
 /** Opens the demo with one more sweep at its top. */
 async function openWith(count: number): Promise<void> {
-  const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const demo = JSON.parse(readFileSync(QUERN, 'utf8'));
   const axis = (of: string) => ({ of, low: '', high: '', count });
   const cell = {
     kind: 'trial_series',

@@ -38,7 +38,7 @@ describe.each([
 });
 
 test('a field of a block leads to its place in the reference, beside the sheet, without a connection too', async () => {
-  const { page, context, close } = await openSheet(browser, DESK, { offline: true });
+  const { page, context, close } = await openSheet(browser, DESK, { shipped: true });
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
   });

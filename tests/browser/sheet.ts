@@ -21,16 +21,17 @@ export interface Sheet {
 }
 
 /**
- * Opens the sheet as somebody does who was never there before, and waits until it has settled. Only with `offline` does the page
- * keep itself for the flying field, which takes as long as opening it.
+ * Opens the page as somebody does who was never there before, with the small design in the place of the demo, and waits until it
+ * has settled. With `shipped` it is as a builder gets it: the whole demo is there, and the page keeps itself for the flying field,
+ * which takes as long as opening it.
  */
 export async function openSheet(
   browser: Browser,
   viewport: Window = DESK,
-  { offline = false }: { readonly offline?: boolean } = {},
+  { shipped = false }: { readonly shipped?: boolean } = {},
 ): Promise<Sheet> {
-  const room = await (offline ? newRoom(browser, viewport, 'allow') : lendRoom(browser, viewport));
-  let [own, open] = [offline, true];
+  const room = await (shipped ? newRoom(browser, viewport, 'allow') : lendRoom(browser, viewport));
+  let [own, open] = [shipped, true];
   const troubles: string[] = [];
   room.hear = (violation) => troubles.push(violation);
   const { page } = room;

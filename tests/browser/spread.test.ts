@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { compute, DEMO } from './compute';
+import { compute } from './compute';
+import { QUERN } from './designs';
 import { DESK, openSheet, PHONE, type Sheet, settled, slide, startBrowser } from './sheet';
 import { withPieces } from './with-pieces';
 
@@ -32,7 +33,7 @@ const chart = (chart: string) => ({
   ...{ across: '', up: ['flight.pull'], lines: '' },
 });
 const file = (): string => {
-  const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const demo = JSON.parse(readFileSync(QUERN, 'utf8'));
   return JSON.stringify(withPieces(demo, [SPREAD, chart('histogram'), chart('shares')]));
 };
 

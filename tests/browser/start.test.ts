@@ -75,7 +75,7 @@ describe.each([
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Quern 25');
     expect(await ways(page).getByRole('button').allTextContents()).toEqual([
       'Begin with my model',
-      'Open a file or a ready design',
+      'Open a file',
       'Look around here first',
     ]);
     const field = page.locator('[data-text="tip_weight"]').first();

@@ -3,7 +3,7 @@ import { fromArrow } from 'arquero';
 import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
-import { DEMO } from './compute';
+import { QUERN } from './designs';
 import { DESK, openSheet, PHONE, type Sheet, settled, slide, startBrowser } from './sheet';
 import { withPieces } from './with-pieces';
 
@@ -15,7 +15,7 @@ beforeAll(async () => {
 
 /** Opens the demo with a sweep of 100 160 designs and a table of it at its top. */
 async function openTable(page: Page): Promise<void> {
-  const demo = JSON.parse(readFileSync(DEMO, 'utf8'));
+  const demo = JSON.parse(readFileSync(QUERN, 'utf8'));
   const axis = (of: string, count: number, low = '', high = '') => ({ of, low, high, count });
   const sweep = {
     kind: 'trial_series',

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { FLYING_DAY, openDesign } from './designs';
 import { settled, showSheet } from './sheet';
 
 /** One thing that can be on the screen, and the way there from the sheet as it opens. */
@@ -183,8 +184,7 @@ export const views: readonly View[] = [
     part: ['.cell:has(.levers)'],
     flows: true,
     async open(page) {
-      await press(page, 'Open');
-      await press(page, 'Quern 25: the flying day');
+      await openDesign(page, FLYING_DAY);
       const levers = page.locator('.levers');
       await levers.scrollIntoViewIfNeeded();
       await levers.locator('[data-bar]').first().waitFor();

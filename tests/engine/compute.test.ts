@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { main } from '../../engine/compute';
 
-const DEMO = fileURLToPath(new URL('../../data/workbooks/quern-25.tetherwright.json', import.meta.url));
+const DEMO = fileURLToPath(new URL('../designs/quern.tetherwright.json', import.meta.url));
 
 let out = '';
 let err = '';

@@ -1,10 +1,10 @@
-import demo from '../../data/workbooks/quern-25.tetherwright.json?raw';
 import type { Document, SweepCell } from '../../engine/sheet/document';
 import { openText } from '../../engine/sheet/file';
 import { openLive } from '../../engine/sheet/live';
 import { cellsOf } from '../../engine/sheet/sheets';
 import { library } from '../../engine/study/index';
 import { planFor, runnerOf } from '../../engine/study/kinds/index';
+import demo from '../designs/quern.tetherwright.json?raw';
 import { onOneSheet } from '../engine/sheet/one-sheet';
 
 /** Engine station, line length and tip weight move the whole of parts, balance and flight. */

@@ -1,7 +1,7 @@
-import demo from '../../data/workbooks/quern-25.tetherwright.json?raw';
 import { openText } from '../../engine/sheet/file';
 import { library, startEngine } from '../../engine/study/index';
 import type { SweepProgress } from '../../engine/terms/index';
+import demo from '../designs/quern.tetherwright.json?raw';
 
 /** Milliseconds, each the median. */
 export interface SheetTimes {

@@ -12,7 +12,7 @@ const QUIET_MS = 120;
  * Milliseconds from each move to the frame that shows its last change in any chart. All charts are on the screen, so all
  * of them are swept anew and redrawn.
  * @param {string} variable
- * @param {string} [title] of the ready sheet that is opened first; without one it is the demo
+ * @param {string} title of the sheet of the demo on which it stands
  * @returns {Promise<number[]>}
  */
 export async function measureSlide(variable, title) {
@@ -22,12 +22,10 @@ export async function measureSlide(variable, title) {
     const page = await browser.newPage({ viewport: { width: 1280, height: 2400 } });
     await page.goto(server.resolvedUrls?.local[0] ?? '');
     await page.locator('[data-state="settled"]').waitFor();
-    if (title !== undefined) {
-      await page.getByRole('button', { name: 'Open', exact: true }).click();
-      await page.getByRole('button', { name: title }).click();
-      await page.locator('h1', { hasText: title }).waitFor();
-      await page.locator('[data-state="settled"]').waitFor();
-    }
+    const opener = page.locator('[data-opens="sheets"][aria-expanded="false"]');
+    if ((await opener.count()) > 0) await opener.click();
+    await page.locator('[data-sheet]').getByText(title, { exact: true }).click();
+    await page.locator('[data-state="settled"]').waitFor();
     await page.locator('[data-chart] svg').first().waitFor();
     const slide = page.locator(`input[type="range"][data-path="${variable}"]`);
     await slide.evaluate(watch);

@@ -1,5 +1,4 @@
 import { Worker } from 'node:worker_threads';
-import demo from '../../data/workbooks/quern-25.tetherwright.json?raw';
 import type { Document, SweepCell } from '../../engine/sheet/document';
 import { startState } from '../../engine/sheet/evaluate';
 import { openText } from '../../engine/sheet/file';
@@ -7,6 +6,7 @@ import { openLive } from '../../engine/sheet/live';
 import { cellsOf } from '../../engine/sheet/sheets';
 import { type FromSampler, library, type PoolPorts, startEngine } from '../../engine/study/index';
 import type { SweepProgress } from '../../engine/terms/index';
+import demo from '../designs/quern.tetherwright.json?raw';
 import { onOneSheet } from '../engine/sheet/one-sheet';
 
 /** Results of a flight, eight of them. */

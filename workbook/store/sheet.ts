@@ -35,7 +35,6 @@ import type { Opens, SheetKeep, Version } from './keep/index';
 import { followMadeOf } from './made-of';
 import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
-import type { ReadySheet } from './ready';
 import { createRoles, type Roles } from './roles';
 import { createSheetSet, type SheetSet } from './sheet-set';
 import { type SheetState, sheetState, sideOf } from './sheet-state';
@@ -91,7 +90,6 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, CellC
   readonly notices: ReadonlySignal<readonly Notice[]>;
   /** The list of what can be opened is shown. */
   readonly choosing: Signal<boolean>;
-  readonly ready: readonly ReadySheet[];
   /** All that the engine offers: blocks and tables of the library. */
   readonly offered: ReadonlySignal<Description | undefined>;
   /** The next press on the scale drawing is the place of this part. */
@@ -148,7 +146,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, CellC
   /** What a parts cell lacks of the things that are often forgotten. */
   forgotten(parts: string): Promise<readonly ForgottenThing[]>;
   openFile(file: File): Promise<void>;
-  openReady(sheet: ReadySheet): Promise<void>;
+  /** Opens the design that comes with the program, as it came. */
+  openDemo(): Promise<void>;
   save(): void;
   dismiss(notice: Notice): void;
   tell(notice: Notice): void;
@@ -160,7 +159,8 @@ type Checked = Awaited<ReturnType<EngineService['check']>>;
 export interface SheetPorts {
   readonly engine: EngineService;
   readonly keep: SheetKeep;
-  readonly ready: readonly ReadySheet[];
+  /** The text of the design that comes with the program. */
+  loadDemo(): Promise<string>;
   /** Freezes every document, so that a slip in the program shows. */
   readonly frozen: boolean;
   now(): number;
@@ -311,7 +311,6 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     moving: editor.dragging,
     notices,
     choosing: signal(false),
-    ready: ports.ready,
     offered: description,
     picking: signal(undefined),
     setText(path, text) {
@@ -366,7 +365,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     replace,
     follow: editor.follow,
     openFile: async (file) => openFrom(tooLarge(file.size) ?? openText(await file.text()), file.name, true),
-    openReady: async (sheet) => openFrom(openText(await sheet.load()), sheet.title, false),
+    openDemo: async () => openFrom(openText(await ports.loadDemo()), 'the demo', false),
     save() {
       editor.settle();
       const text = serialise(editor.document.value);

@@ -27,7 +27,7 @@ export const HELP = `Computes a design without a screen: the same engine and the
   npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--sweep CELL] [--levers CELL]
                          [--spread CELL | --spread NAME=KIND … [--samples N] [--seed S]] [--json]
 
-  FILE              a workbook, such as data/workbooks/quern-25.tetherwright.json
+  FILE              a workbook, such as data/designs/quern-25.tetherwright.json
   --set NAME=TEXT   type TEXT into a variable, a choice or a field: --set "lines.length=60 ft"
   --get NAME …      print these numbers; without it, the key figures, the checks and the fits of the
                     workbook
@@ -139,7 +139,7 @@ export function readArguments(words: readonly string[]): Arguments {
     }
   }
   if (!file)
-    return nothing('No file is named. Name one, such as data/workbooks/quern-25.tetherwright.json; --help says more.');
+    return nothing('No file is named. Name one, such as data/designs/quern-25.tetherwright.json; --help says more.');
   return {
     ask: 'run',
     request: {

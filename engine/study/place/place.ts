@@ -13,6 +13,7 @@ import { type Slid, slideIn } from './slides';
 import type { Study } from './study';
 import { tipWeightIn } from './tip-weight';
 import type { StudyAnswer, StudyAsk } from './told';
+import { watchedAlready } from './watched';
 
 type Made = Slid & { readonly is: 'made' };
 
@@ -134,11 +135,18 @@ function addPicks(
 }
 
 function ownPieces(placing: Placing, ends: ReadonlyMap<string, readonly [string, string]>): Cell[] {
-  const { study, meant, missing, ids } = placing;
+  const { study, live, meant, missing, ids, says } = placing;
+  const { document } = live.compiled;
   for (const { name } of study.pieces) meant.set(name, { path: give(name, placing), title: '' });
   return study.pieces.flatMap((template) => {
-    const piece = namedPiece(template, meant, missing);
-    return piece ? [withEnds({ ...piece, id: ids() } as unknown as Cell, ends)] : [];
+    const piece = namedPiece(template, meant, missing) as unknown as Cell | undefined;
+    if (!piece) return [];
+    const watching = watchedAlready(piece, document);
+    if (watching) {
+      says.push(`Leaves out the stop “${piece.title}”: “${watching.title}” of the design watches the same.`);
+      return [];
+    }
+    return [withEnds({ ...piece, id: ids() } as unknown as Cell, ends)];
   });
 }
 

@@ -10,7 +10,7 @@ import { onOneSheet } from '../sheet/one-sheet';
  * The invented Quern 25 with each kind of engine in place of its own: a settled document a kind. Numbers are invented but of the size
  * that models have.
  */
-const text = readFileSync(new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url), 'utf8');
+const text = readFileSync(new URL('../../designs/quern.tetherwright.json', import.meta.url), 'utf8');
 const opened = openText(text);
 if (!opened.ok) throw new Error(opened.message);
 const demo = opened.document;

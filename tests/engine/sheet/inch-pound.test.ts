@@ -9,7 +9,7 @@ import { describeTable } from '../../../engine/study/describe/tables';
 import { library } from '../../../engine/study/index';
 import { shownUnit, unitNamed, units } from '../../../engine/units/index';
 
-const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
+const file = new URL('../../designs/quern.tetherwright.json', import.meta.url);
 const opened = openText(readFileSync(file, 'utf8'));
 if (!opened.ok) throw new Error(opened.message);
 const demo = opened.document;

@@ -10,7 +10,7 @@ import { forgottenIn } from '../../../engine/study/design/forgotten';
 import { library } from '../../../engine/study/index';
 import { onOneSheet } from '../sheet/one-sheet';
 
-const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
+const file = new URL('../../designs/quern.tetherwright.json', import.meta.url);
 const opened = openText(readFileSync(file, 'utf8'));
 if (!opened.ok) throw new Error(opened.message);
 const demo = opened.document;

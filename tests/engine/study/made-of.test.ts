@@ -6,7 +6,7 @@ import { cellsOf } from '../../../engine/sheet/sheets';
 import { massesMadeOf } from '../../../engine/study/design/made-of';
 import { library } from '../../../engine/study/index';
 
-const file = new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
+const file = new URL('../../designs/quern.tetherwright.json', import.meta.url);
 const opened = openText(readFileSync(file, 'utf8'));
 if (!opened.ok) throw new Error(opened.message);
 const demo = openLive(opened.document, library);

@@ -10,7 +10,7 @@ import { readArguments } from '../../../engine/study/command/arguments';
 import { library } from '../../../engine/study/index';
 import { onOneSheet } from '../sheet/one-sheet';
 
-const demo = fileURLToPath(new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url));
+const demo = fileURLToPath(new URL('../../designs/quern.tetherwright.json', import.meta.url));
 const opened = openText(readFileSync(demo, 'utf8'));
 if (!opened.ok) throw new Error(opened.message);
 const document: Document = {

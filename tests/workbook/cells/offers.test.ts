@@ -6,7 +6,7 @@ import { plainOffers } from '../../../workbook/cells/offers';
 import { onOneSheet } from '../../engine/sheet/one-sheet';
 
 const demo: Document = JSON.parse(
-  readFileSync(new URL('../../../data/workbooks/quern-25.tetherwright.json', import.meta.url), 'utf8'),
+  readFileSync(new URL('../../designs/quern.tetherwright.json', import.meta.url), 'utf8'),
 );
 
 test('every kind of cell but the blocks can be added, each with a line that says what it is for', () => {

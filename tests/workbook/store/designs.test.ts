@@ -14,7 +14,13 @@ async function open(browser = newBrowser()) {
   const page = browser.page();
   const kept = await page.keeper.start();
   if (kept === undefined) page.keeper.startWith(serialise(smallSheet));
-  const sheet = createSheet(smallSheet, { engine: silent, keep: page.keeper, ready: [], frozen: true, now: () => 0 });
+  const sheet = createSheet(smallSheet, {
+    engine: silent,
+    keep: page.keeper,
+    loadDemo: async () => '',
+    frozen: true,
+    now: () => 0,
+  });
   const firstDesign = vi.fn(async (): Promise<FirstDesignAnswer> => ({ ok: true, document: other('First design') }));
   const designs = createDesigns(sheet, page.keeper, {
     engine: { firstDesign },

@@ -20,7 +20,7 @@ const open = (document: Document = smallSheet) =>
   createSheet(document, {
     engine: smallEngine().engine,
     keep: { write: () => {} },
-    ready: [],
+    loadDemo: async () => '',
     frozen: true,
     now: () => 0,
   });

@@ -10,7 +10,7 @@ async function open() {
   const sheet = createSheet(smallSheet, {
     engine,
     keep: { write: (text) => kept.push(text) },
-    ready: [],
+    loadDemo: async () => '',
     frozen: true,
     now: () => 0,
   });
@@ -22,7 +22,13 @@ const file = (text: string, name = 'other.tetherwright.json') => new File([text]
 
 test('a sheet is working until the engine has answered, then settled', async () => {
   const { engine } = smallEngine();
-  const sheet = createSheet(smallSheet, { engine, keep: { write() {} }, ready: [], frozen: true, now: () => 0 });
+  const sheet = createSheet(smallSheet, {
+    engine,
+    keep: { write() {} },
+    loadDemo: async () => '',
+    frozen: true,
+    now: () => 0,
+  });
   expect(sheet.state.value.words).toBe('working');
   expect(sheet.shown('tip_weight')).toBe('–');
   await settled();

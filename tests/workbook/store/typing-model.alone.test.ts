@@ -61,7 +61,7 @@ async function openPage(browser: ReturnType<typeof newBrowser>) {
   const sheet = createSheet(document, {
     engine: smallEngine().engine,
     keep: keeper,
-    ready: [],
+    loadDemo: async () => '',
     frozen: true,
     now: () => {
       clock += 1000;

@@ -8,7 +8,7 @@ export function EmptySheet() {
   return (
     <section class="empty-sheet" aria-label="Empty sheet">
       <p>
-        <strong>This sheet is empty.</strong> A few numbers make a whole first design; a ready design or a file can be
+        <strong>This sheet is empty.</strong> A few numbers make a whole first design; a kept design or a file can be
         opened; or put it together yourself with “Add” at the top, wing and tail first.
       </p>
       <p class="commands">
@@ -18,7 +18,7 @@ export function EmptySheet() {
           </button>
         )}
         <button type="button" class="word" onClick={() => (sheet.choosing.value = true)}>
-          Open a ready design or a file
+          Open a design or a file
         </button>
       </p>
     </section>

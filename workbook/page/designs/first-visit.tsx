@@ -17,7 +17,7 @@ export function FirstVisit() {
           Begin with my model
         </button>
         <button type="button" class="word" onClick={() => (sheet.choosing.value = true)}>
-          Open a file or a ready design
+          Open a file
         </button>
         <button type="button" class="word" onClick={() => (designs.welcome.value = false)}>
           Look around here first

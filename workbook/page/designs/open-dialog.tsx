@@ -3,7 +3,7 @@ import { useSheet } from '../../store/context';
 import { useDesigns } from '../../store/designs';
 import { DesignsHere } from './designs-here';
 
-/** What can be opened: a file of this machine, a design that is kept in this browser, or a ready design. Undo brings back the one that was open. */
+/** What can be opened: a file of this machine, a design that is kept in this browser, or the demo. Undo brings back the one that was open. */
 export function OpenDialog({ onFile }: { onFile: () => void }) {
   const sheet = useSheet();
   const designs = useDesigns();
@@ -64,28 +64,21 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
             An empty design
           </button>
         </li>
+        <li>
+          <button
+            type="button"
+            class="word"
+            onClick={() => {
+              close();
+              void sheet.openDemo();
+            }}
+          >
+            The demo: Quern 25
+          </button>
+          <p class="aside">An invented club racer of 1.0 m span with every study on it, as it came.</p>
+        </li>
       </ul>
       <DesignsHere onLeave={close} />
-      <section aria-labelledby="ready-title">
-        <h3 id="ready-title">Ready designs</h3>
-        <ul>
-          {sheet.ready.map((ready) => (
-            <li key={ready.file}>
-              <button
-                type="button"
-                class="word"
-                onClick={() => {
-                  close();
-                  void sheet.openReady(ready);
-                }}
-              >
-                {ready.title}
-              </button>
-              {ready.about !== '' && <p class="aside">{ready.about}</p>}
-            </li>
-          ))}
-        </ul>
-      </section>
     </dialog>
   );
 }

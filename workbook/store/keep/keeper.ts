@@ -11,7 +11,7 @@ type Keeping =
   | { readonly kind: 'elsewhere'; readonly unkept: boolean }
   | { readonly kind: 'refused'; readonly sentence: string };
 
-/** `untouched`: it is a ready design, as it comes. */
+/** `untouched`: it is the demo, as it comes. */
 export type FileState = 'untouched' | 'none' | 'same' | 'older';
 
 /** A design took the place of another. */

@@ -66,7 +66,7 @@ describe('words of the command line', () => {
 
   it('says what is missing and how to write it', () => {
     expect(message()).toBe(
-      'No file is named. Name one, such as data/workbooks/quern-25.tetherwright.json; --help says more.',
+      'No file is named. Name one, such as data/designs/quern-25.tetherwright.json; --help says more.',
     );
     expect(message('q.json', '--set', 'tip_weight')).toBe(
       '--set needs NAME=TEXT and found “tip_weight”. Write it like --set "lines.length=60 ft".',

@@ -13,10 +13,8 @@ import type { StudyAnswer } from '../../../../engine/study/place/told';
 import { someOf } from '../../../cases';
 import { begun, forms } from './begun';
 
-const demo = (): Document => {
-  const opened = openText(
-    readFileSync(new URL('../../../../data/workbooks/quern-25.tetherwright.json', import.meta.url), 'utf8'),
-  );
+const quern = (): Document => {
+  const opened = openText(readFileSync(new URL('../../../designs/quern.tetherwright.json', import.meta.url), 'utf8'));
   if (!opened.ok) throw new Error(opened.message);
   return opened.document;
 };
@@ -43,7 +41,7 @@ function allOn(design: Document) {
 }
 
 const designs: readonly (readonly [string, () => Document])[] = [
-  ['the demo', demo],
+  ['the Quern 25', quern],
   ...someOf(forms).map(
     (form, k) => [`design ${k + 1}: ${form.drive} ${form.size}, ${form.span}`, () => begun(form)] as const,
   ),
@@ -90,7 +88,7 @@ describe('a study', () => {
     expect(studies().length).toBe(13);
   });
   it('asks which choice is meant where there are several, and takes the answer', () => {
-    const live = openLive(demo(), library);
+    const live = openLive(quern(), library);
     const { asks, document } = placed('engine_and_tail', live);
     expect(asks).toEqual([
       {
@@ -109,7 +107,7 @@ describe('a study', () => {
     expect(cellsOf(other.document).find((cell) => cell.name === 'station_chart')).toMatchObject({ lines: 'fin_stock' });
   });
   it('uses the variable that feeds a field, and makes one of a number, which keeps what was typed', () => {
-    const live = openLive(demo(), library);
+    const live = openLive(quern(), library);
     const { says, document, sheet } = placed('wind_study', live);
     expect(says).toEqual([
       'Adds lap in wind, with everything as it is estimated until you type it.',
@@ -126,7 +124,7 @@ describe('a study', () => {
     });
   });
   it('leaves what a slide says now when its sheet goes', () => {
-    const { document, sheet } = placed('wind_study', openLive(demo(), library));
+    const { document, sheet } = placed('wind_study', openLive(quern(), library));
     const moved = setLive(openLive(document, library), [['wind', '7 m/s']], library).live.compiled.document;
     const back = applyChanges(moved, sheetRemoval(moved, sheet)).document;
     expect(cellsOf(back).find((cell) => cell.name === 'air')).toMatchObject({ fields: { wind: '7 m/s' } });
@@ -140,8 +138,11 @@ describe('a study', () => {
     });
   });
   it('says what it lacks', () => {
-    const { pieces: _, ...sheet } = demo().sheets[0]!;
-    const bare = openLive({ ...demo(), sheets: [{ ...sheet, pieces: [] }], figures: [], baseline: undefined }, library);
+    const { pieces: _, ...sheet } = quern().sheets[0]!;
+    const bare = openLive(
+      { ...quern(), sheets: [{ ...sheet, pieces: [] }], figures: [], baseline: undefined },
+      library,
+    );
     expect(placeStudy(studies()[0]!, bare, library)).toEqual({
       ok: false,
       message: 'A study reads the weights: add a table of weight and balance first.',

@@ -13,7 +13,7 @@ import type { SweepProgress } from '../../../../engine/terms/index';
 import { onOneSheet } from '../../sheet/one-sheet';
 import { crew } from './crew';
 
-const file = new URL('../../../../data/workbooks/quern-25.tetherwright.json', import.meta.url);
+const file = new URL('../../../designs/quern.tetherwright.json', import.meta.url);
 
 function quern(sweep: Pick<SweepCell, 'axes' | 'wanted'>): Document {
   const opened = openText(readFileSync(file, 'utf8'));

@@ -1,20 +1,30 @@
+import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { openDesign, QUERN } from './designs';
 import { DESK, openSheet, PHONE, settled, startBrowser } from './sheet';
+import { withPieces } from './with-pieces';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
 
+/** The Quern with a note that says numbers, as a file. */
+function file() {
+  const text = 'With {tip_weight} in the tip the nose is out by {flight.nose_out} and the lines pull {flight.pull}.';
+  const note = { kind: 'note', id: 'planted', name: 'reading', title: 'What the numbers say', text };
+  const design = withPieces(JSON.parse(readFileSync(QUERN, 'utf8')), [note]);
+  return { name: 'notes.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(design)) };
+}
+
 test.each([
   ['at a desk', DESK],
   ['on a phone', PHONE],
-])('%s a study opens, its reading follows the design, and a fault in it is said at its place', async (_, viewport) => {
+])('%s a note follows the design, and a fault in it is said at its place', async (_, viewport) => {
   const sheet = await openSheet(browser, viewport);
   const { page } = sheet;
-  await page.getByRole('button', { name: 'Open', exact: true }).click();
-  await page.getByRole('button', { name: 'Quern 25: roll trim and pull by tip weight' }).click();
+  await openDesign(page, file());
   const reading = page.locator('.cell').filter({ hasText: 'What the numbers say' });
   const words = reading.locator('.prose');
   await expect.poll(() => words.textContent()).toContain('With 21\u00a0g in the tip');
