@@ -82,7 +82,7 @@ const EDITS: readonly [path: string, text: string][] = [
   ['axle_x', '-24 mm'],
   ['wire', '3.5 mm'],
   ['strength.handle', '100 N'],
-  ['strength.pivot_diameter', '1 mm'],
+  ['strength.connectors', ''],
   ['lines.handle_spacing', '70 mm'],
   ['handle_spacing', '70 mm'],
   ['tank_height', '10 mm'],
