@@ -161,6 +161,8 @@ export interface Theory {
 export interface Caution {
   /** Results of the block after which it stands among the key figures; missing: below the block alone. */
   readonly beside?: readonly string[];
+  /** Results as `role.result`: `{greatest|unit}` is the greatest of them that the design has. */
+  readonly greatest?: readonly string[];
   /** `{name|unit}` is the value of that result in that unit. What stands in square brackets falls away without a value. */
   readonly sentences: readonly string[];
 }

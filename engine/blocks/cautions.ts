@@ -3,7 +3,9 @@ import type { AnyBlock, Caution } from './block';
 import { partsCautions } from './parts/cautions';
 
 const inRole = (role: string, cautions: readonly Caution[]): RoleCaution[] =>
-  cautions.map(({ beside = [], sentences }) => ({ role, figures: beside.map((name) => `${role}.${name}`), sentences }));
+  cautions.map(({ beside = [], greatest = [], sentences }) => ({
+    ...{ role, figures: beside.map((name) => `${role}.${name}`), greatest, sentences },
+  }));
 
 /** Every caution once: of each role the list that its first block declares, then that of the parts. */
 export function cautionsOf(blocks: readonly AnyBlock[]): readonly RoleCaution[] {

@@ -16,6 +16,8 @@ export interface RoleCaution {
   readonly role: string;
   /** Figures, as role.result, after which it stands in the list of key figures. */
   readonly figures: readonly string[];
+  /** Results as role.result, of which `{greatest|unit}` in a sentence is the greatest that the design has. */
+  readonly greatest: readonly string[];
   readonly sentences: readonly string[];
 }
 /** Block declarations as plain data. */

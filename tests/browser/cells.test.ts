@@ -138,7 +138,9 @@ describe.each([
     expect(await title(page, 'lap')).toBe('Level flight');
     // Cautions stand beside the pull whatever its block is called.
     expect(await page.locator('.figures .caution').count()).toBeGreaterThan(0);
-    expect(await page.locator('.figures .caution').first().textContent()).toMatch(/The pull is estimated at [\d.]+ N/);
+    expect(await page.locator('.figures .caution').first().textContent()).toMatch(
+      /The greatest pull that this design knows of is estimated at [\d.]+ N/,
+    );
     await sheet.close();
   });
 });

@@ -96,7 +96,9 @@ export function createReader(
     faultBehind: byPath((path) => {
       if (!Number.isNaN(value(path))) return undefined;
       const step = path.slice(0, Math.max(0, path.lastIndexOf('.')));
-      return faults.value.get(path) ?? faults.value.get(step);
+      // What a block computes after others waits under the first of its names.
+      const later = snapshot.value?.faults.find((each) => each.state === 'waits' && each.path.startsWith(`${step}.`));
+      return faults.value.get(path) ?? faults.value.get(step) ?? (step === '' ? undefined : later);
     }),
     optionTitle,
     usualBand(path) {

@@ -1,11 +1,20 @@
 import type { Caution } from '../block';
 
+/** All pulls at the handle that a design may know of: in calm air, in wind and gusts, and what was typed or met. */
+const GREATEST_PULL = [
+  'flight.pull_at_handle',
+  'lap.greatest_pull_at_handle',
+  'lap.greatest_pull_in_gust',
+  'strength.greatest_pull',
+];
+
 export const flightCautions: readonly Caution[] = [
   {
     beside: ['pull', 'pull_per_weight', 'pull_at_handle', 'pull_per_line', 'breaking_margin'],
+    greatest: GREATEST_PULL,
     sentences: [
-      'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair.[ The pull is estimated at {pull|N} ({pull|lbf}); the rule book sets the load of the test.]',
-      'Keep the whole circle clear of people and of overhead power lines, and stop if there is lightning about.',
+      'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair.[ The greatest pull that this design knows of is estimated at {greatest|N} ({greatest|lbf}); the rule book sets the load of the test.]',
+      'Keep the whole circle clear of people and stay far from overhead power lines, as far as rule book and local codes say and farther in wind; stop if there is lightning about.',
       'These figures are estimates: the rules, local codes and the club’s safety officer decide.',
     ],
   },

@@ -21,6 +21,7 @@ import { setupInWind, windLinks } from '../flight/in-wind';
 import { ringColumns } from '../lap/ring';
 import { AIRSPEED, ANGLE, degrees, METRES, NEWTONS, PLAIN, SMALL_AREA, typedOr } from '../measures';
 import { solverResults } from '../solver';
+import { glideCautions } from './cautions';
 import { glideTheory } from './theory';
 
 const TURN = 2 * Math.PI;
@@ -187,6 +188,7 @@ export const glide = block({
       'Level flight is no faster than the landing speed of {landing_speed}: there is nothing to glide away.',
   },
   theory: glideTheory,
+  cautions: glideCautions,
   run(m, f, r, i, stride) {
     const goal = azimuthOf(m, f.air, f.flight, i, m[f.pit + i]!);
     setupInWind(m, f, i, stride, setup);

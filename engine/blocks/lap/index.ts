@@ -16,6 +16,7 @@ import { bearingOf, profileOf, windGrowth } from '../air/wind';
 import { block } from '../block';
 import { setupInWind, windLinks } from '../flight/in-wind';
 import { typedOr } from '../measures';
+import { lapCautions } from './cautions';
 import { lapFields } from './fields';
 import { FLOOR_ENDS, GUST_ENDS, lapResults } from './results';
 import { ringColumns } from './ring';
@@ -53,6 +54,7 @@ export const lap = block({
     not_periodic: 'No lap in a wind of {air.wind} comes back to its own speed: there is too little thrust to spare.',
   },
   theory: lapTheory,
+  cautions: lapCautions,
   run(m, f, r, i, stride) {
     setupInWind(m, f, i, stride, setup);
     solveFlight(setup, room, still);

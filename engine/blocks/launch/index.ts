@@ -6,6 +6,7 @@ import { setupInWind, windLinks } from '../flight/in-wind';
 import { ringColumns } from '../lap/ring';
 import { AIRSPEED, ANGLE, degrees, METRES, NEWTONS, PLAIN } from '../measures';
 import { solverResults } from '../solver';
+import { launchCautions } from './cautions';
 import { launchTheory } from './theory';
 
 const setup = newSetup();
@@ -118,6 +119,7 @@ export const launch = block({
     too_slow: 'Level flight is no faster than the flying speed of {flying_speed}: the model cannot leave the ground.',
   },
   theory: launchTheory,
+  cautions: launchCautions,
   run(m, f, r, i, stride) {
     const { setup, wind, how } = read(m, f, i, stride);
     m[r.flying_speed + i] = how.flyingSpeed;

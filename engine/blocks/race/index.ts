@@ -16,6 +16,7 @@ import {
 import { block, type Columns } from '../block';
 import { setupInWind, windLinks } from '../flight/in-wind';
 import { FLUID, PLAIN, SECONDS, typedOr } from '../measures';
+import { raceCautions } from './cautions';
 import { raceFields, racePieces } from './fields';
 import { raceResults } from './results';
 import { raceTheory } from './theory';
@@ -73,6 +74,7 @@ export const race = block({
       'A filling of {fuel_usable} does not last a lap: a lap takes {fuel_per_lap}, and {reserve} laps are kept in reserve. A larger tank or less reserve would do.',
   },
   theory: raceTheory,
+  cautions: raceCautions,
   run(m, f, r, i, stride) {
     const fastest = readRace(m, f, i);
     const needle = needleOf(m, f, i);

@@ -17,6 +17,7 @@ import { finiteShapes } from '../finite-shapes';
 import { flightResults } from '../flight/results';
 import { MILLIMETRES } from '../measures';
 import { partsResults, partsRole } from '../parts/results';
+import { tankCautions } from './cautions';
 import { drawTank } from './draw';
 import { tankFields } from './fields';
 import { tankResults } from './results';
@@ -79,6 +80,7 @@ export const tank = block({
     edge: 'The outboard edge of {edge_height} is higher than the tank of {height}.',
   },
   theory: tankTheory,
+  cautions: tankCautions,
   run(m, f, r, i) {
     const at = (column: number): number => m[column + i]!;
     if (at(f.shape) === 1 && at(f.taper) > at(f.width)) return 'too_narrow';

@@ -12,8 +12,8 @@ const saidOf = (wanted: string): string =>
     .join(' ');
 
 test('what can hurt has a caution, and what cannot has none', () => {
-  for (const role of ['flight', 'lines', 'engine', 'parts', 'control', 'shutoff', 'strength', 'gear'])
-    expect(saidOf(role)).not.toBe('');
+  const hurt = 'flight lines engine parts control shutoff strength gear lap launch glide tank race'.split(' ');
+  for (const role of hurt) expect(saidOf(role), role).not.toBe('');
   expect(saidOf('air')).toBe('');
 });
 
@@ -29,16 +29,30 @@ test('a caution stands beside results of its own block, and its holes are such r
     ...blocks.map(({ kind, role, results }) => [role ?? kind, results] as const),
     ['parts', partsResults],
   ]);
-  for (const { role, figures, sentences } of cautions) {
+  for (const { role, figures, greatest, sentences } of cautions) {
+    for (const path of greatest) {
+      const [of = '', result = ''] = path.split('.');
+      expect(result in (resultsOf.get(of) ?? {}), path).toBe(true);
+    }
     const names = [
       ...figures.map((path) => path.slice(role.length + 1)),
       ...sentences.flatMap((sentence) => [...sentence.matchAll(/\{(\w+)\|/g)].map(([, name = '']) => name)),
     ];
     expect(
-      names.filter((name) => !(name in (resultsOf.get(role) ?? {}))),
+      names.filter((name) => !(name in (resultsOf.get(role) ?? {})) && !(name === 'greatest' && greatest.length > 0)),
       role,
     ).toEqual([]);
   }
+});
+
+test.each([
+  ['lap', ['slack lines', 'power lines', 'lightning', 'rule book', 'club practice']],
+  ['launch', ['pull test', 'thong', 'up is up', 'propeller', 'rule book']],
+  ['glide', ['propeller', 'circle clear', 'rule book']],
+  ['tank', ['flame that cannot be seen', 'outdoors', 'extinguisher', 'local codes']],
+  ['race', ['rule book', 'propeller', 'pull-tested', 'eyes']],
+] as const)('the caution of the %s says %j', (role, words) => {
+  for (const each of words) expect(saidOf(role)).toContain(each);
 });
 
 test('the control linkage says up is up, what to look at, and who decides', () => {

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { cautionsOf } from '../../../engine/blocks/cautions';
+import { fillCaution } from '../../../engine/blocks/fill-caution';
 import { blocks } from '../../../engine/blocks/registry';
-import { cautionsAfter } from '../../../workbook/page/standing/cautions';
+import { formatQuantity } from '../../../engine/units/index';
+import { cautionsAfter, greatestOf } from '../../../workbook/page/standing/cautions';
 
 const cautions = cautionsOf(blocks);
 
@@ -24,4 +26,28 @@ test('the pull stands beside the pull test of the whole system, the power lines 
   ]) {
     expect(said).toContain(words);
   }
+});
+
+test('the red caution quotes the greatest pull that the design knows of, in both units', () => {
+  const [caution] = cautionsAfter(cautions, ['flight.pull'], 0);
+  const said = (names: Readonly<Record<string, string>>, values: Readonly<Record<string, number>>): string => {
+    const sheet = {
+      namesOfRole: (role: string) => (names[role] === undefined ? [] : [names[role]]),
+      value: (path: string) => values[path] ?? Number.NaN,
+    };
+    const path = greatestOf(caution!, sheet);
+    return fillCaution(caution!.sentences[0]!, (_, unit) => (path ? formatQuantity(values[path]!, unit) : undefined));
+  };
+  const calm = { 'level.pull_at_handle': 25.7 };
+  expect(said({ flight: 'level' }, calm)).toBe(
+    'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair. The greatest pull that this design knows of is estimated at 25.7 N (5.8 lbf); the rule book sets the load of the test.',
+  );
+  const windy = { ...calm, 'day.greatest_pull_at_handle': 41, 'day.greatest_pull_in_gust': 64 };
+  expect(said({ flight: 'level', lap: 'day' }, windy)).toContain('estimated at 64 N (14.4 lbf)');
+  // A gust in which no lap can be flown has no number.
+  expect(said({ flight: 'level', lap: 'day' }, { ...windy, 'day.greatest_pull_in_gust': Number.NaN })).toContain(
+    '41 N',
+  );
+  expect(said({ flight: 'level', strength: 'system' }, { ...calm, 'system.greatest_pull': 70 })).toContain('70 N');
+  expect(said({ flight: 'level' }, {})).not.toContain('estimated');
 });

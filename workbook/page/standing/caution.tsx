@@ -1,5 +1,6 @@
 import { fillCaution, type RoleCaution } from '../../../engine/index';
 import { useSheet } from '../../store/context';
+import { greatestOf } from './cautions';
 
 /** Cautions beside the results that they bear on. `cell`: name of the cell that has the results. */
 export function CautionNote({ cautions, cell }: { cautions: readonly RoleCaution[]; cell: string }) {
@@ -9,7 +10,11 @@ export function CautionNote({ cautions, cell }: { cautions: readonly RoleCaution
     <div class="caution" role="note" aria-label="Caution">
       {cautions.flatMap((caution) =>
         caution.sentences.map((sentence) => (
-          <p key={sentence}>{fillCaution(sentence, (name, unit) => sheet.shownIn(`${cell}.${name}`, unit))}</p>
+          <p key={sentence}>
+            {fillCaution(sentence, (name, unit) =>
+              sheet.shownIn(name === 'greatest' ? greatestOf(caution, sheet) : `${cell}.${name}`, unit),
+            )}
+          </p>
         )),
       )}
     </div>
