@@ -7,6 +7,7 @@ import type { Document } from './sheet/document';
 import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
 import type { FitAnswer } from './study/fit/told';
+import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 import type { StudyAnswer, StudyTold } from './study/place/told';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
 import type { Checked, Snapshot, SweepRequest } from './study/told';
@@ -44,6 +45,12 @@ export interface EngineService {
   studies(): Promise<readonly StudyTold[]>;
   /** The open design with a study on it as one more sheet, and what that adds; nothing is changed. `answers`: pick → choice. */
   placeStudy(name: string, answers: Readonly<Record<string, string>>): Promise<StudyAnswer>;
+  /** What a chart of the number at a path can be drawn against. */
+  chartOffer(of: string): Promise<ChartOffer>;
+  /** The open design with a chart and its trial series; nothing is changed. */
+  makeChart(wish: ChartWish, place: MakingPlace): Promise<MakingAnswer>;
+  /** The open design with a variable in place of the number that is typed at a path; nothing is changed. */
+  makeVariable(path: string, place: MakingPlace): Promise<MakingAnswer>;
   /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */
   check(path: string, text: string): Promise<Checked>;
 }

@@ -35,6 +35,9 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     forgotten: (parts) => remote.forgotten(parts),
     studies: () => remote.studies(),
     placeStudy: (name, answers) => remote.placeStudy(name, answers),
+    chartOffer: (of) => remote.chartOffer(of),
+    makeChart: (wish, place) => remote.makeChart(wish, place),
+    makeVariable: (path, place) => remote.makeVariable(path, place),
     check: (path, text) => remote.check(path, text),
     firstDesign: (form) => remote.firstDesign(form),
   };

@@ -12,6 +12,8 @@ import { massesMadeOf } from './design/made-of';
 import { traceOf } from './design/trace';
 import type { FitAnswer } from './fit/told';
 import { startFits } from './fits';
+import { makeChart, makeVariable, offerChart } from './make/index';
+import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './make/told';
 import { placeStudy, studies } from './place/index';
 import type { StudyAnswer, StudyTold } from './place/told';
 import { typedSlot } from './run/axis';
@@ -105,6 +107,11 @@ export function startEngine(library: Library, ports: StudyPorts) {
       if (!study) return { ok: false, message: `There is no study called “${name}”.` };
       return placeStudy(study, present(), library, answers);
     },
+    chartOffer: async (of: string): Promise<ChartOffer> => offerChart(of, present()),
+    makeChart: async (wish: ChartWish, place: MakingPlace): Promise<MakingAnswer> =>
+      makeChart(wish, present(), library, place),
+    makeVariable: async (path: string, place: MakingPlace): Promise<MakingAnswer> =>
+      makeVariable(path, present(), place),
     async check(path: string, text: string): Promise<Checked> {
       const { compiled } = present();
       const reading = compiled.read(path, text);

@@ -29,7 +29,7 @@ export function slideIn(slide: Slide, field: string, blank: string, live: Live, 
   if (reading && reading.is !== 'constant') {
     return { is: 'tried', path: field, title: info.title, ends: endsOf(slide, value, info, live) };
   }
-  const text = before.trim() === '' ? neat(value, info.unit) : before;
+  const text = before.trim() === '' ? neat(value, info.unit) : inUnit(before, value, info);
   const [low, high] = endsOf(slide, value, info, live);
   return {
     is: 'made',
@@ -59,6 +59,10 @@ function endsOf(slide: Slide, value: number, info: NameInfo, live: Live): readon
   const high = Math.min(value + way, most, read(slide.high, most));
   return [neat(low, info.unit, way), neat(high, info.unit, way)];
 }
+
+/** A number without a unit is read in the field's own, which need not be the variable's. */
+const inUnit = (text: string, value: number, { bare, unit }: NameInfo): string =>
+  bare !== undefined && /^[\d\s.,+−-]+$/.test(text) ? writeQuantity(value, unit) : text;
 
 /** A value that is good to look at: to a tenth of `way` in the unit that is shown, or to three digits where there is no way. */
 function neat(si: number, unit: string, way = si / 100): string {

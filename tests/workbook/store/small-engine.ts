@@ -93,6 +93,9 @@ export function smallEngine() {
     forgotten: async () => [],
     studies: async () => [],
     placeStudy: async () => ({ ok: false, message: 'No study here.' }),
+    chartOffer: async () => ({ ok: false, message: 'No chart here.' }),
+    makeChart: async () => ({ ok: false, message: 'No chart here.' }),
+    makeVariable: async () => ({ ok: false, message: 'No variable here.' }),
     check: async () => ({ ok: true, value: 0 }),
   };
   return { engine, calls, asked };

@@ -1,0 +1,3 @@
+export { makeChart } from './chart';
+export { offerChart } from './offer';
+export { makeVariable } from './variable';
