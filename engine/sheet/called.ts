@@ -39,5 +39,8 @@ const theOf = (title: string): string => `the ${inSentence(title)}`;
 export const inSentence = (title: string): string =>
   /^\p{Lu}\p{Ll}/u.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;
 
+/** A title at the beginning of a line: "tip weight" → "Tip weight". */
+export const capital = (title: string): string => title.replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
+
 /** At the beginning of a sentence; a title or a name stays as it is written. */
 export const atBeginning = (words: string): string => words.replace(/^the /, 'The ');

@@ -44,9 +44,11 @@ test('a field of a block leads to its place in the reference, beside the sheet, 
   });
   await context.setOffline(true);
   await showSheet(page, 'Model');
-  const link = page.locator('.field-title a[href$="#field.flight.height"]');
+  const title = page.locator('#cell-flight').getByRole('button', { name: 'Flying height: commands' });
   const unfold = page.locator('.fold[aria-expanded="false"]');
-  while (!(await link.isVisible()) && (await unfold.count()) > 0) await unfold.first().click();
+  while (!(await title.isVisible()) && (await unfold.count()) > 0) await unfold.first().click();
+  await title.click();
+  const link = page.getByRole('menuitem', { name: 'What it means' });
   const [reference] = await Promise.all([context.waitForEvent('page'), link.click()]);
   const field = reference.locator('[id="field.flight.height"]');
   await field.waitFor();

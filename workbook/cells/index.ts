@@ -6,5 +6,6 @@ export { AddHere, columnOf, commandsOf, focusContent, gapsOf, standingDrawing, T
 export { lineOf } from './line';
 export { plainOffers } from './offers';
 export type { Offer } from './shared/new-cell';
+export { NumberMenu } from './shared/number-menu';
 export { AddFrom } from './shared/pick';
 export { nameOptions } from './shared/wanted';

@@ -7,13 +7,19 @@ export interface Command {
   readonly disabled?: boolean;
   run(): void;
 }
+/** A line that leads to another page, beside this one. */
+export interface CommandLink {
+  readonly words: string;
+  readonly href: string;
+  readonly target: string;
+}
 
 export interface MenuProps {
   /** What the button is called by people who can't see it. */
   label: string;
   class: string;
   /** Asked for when the list opens. */
-  commands(): readonly Command[];
+  commands(): readonly (Command | CommandLink)[];
   /** Further listeners of the button. */
   grip?: Readonly<Record<string, unknown>>;
   children: ComponentChildren;
@@ -42,7 +48,7 @@ export function Menu({ label, class: look, commands, grip, children }: MenuProps
     onKeyDown(event: KeyboardEvent) {
       if (!open.value) return;
       const items = itemsOf(room.current);
-      const to = placeAfter(event.key, items.indexOf(event.target as HTMLButtonElement), items.length);
+      const to = placeAfter(event.key, items.indexOf(event.target as HTMLElement), items.length);
       if (event.key === 'Escape') {
         close();
         button.current?.focus();
@@ -73,22 +79,15 @@ export function Menu({ label, class: look, commands, grip, children }: MenuProps
       </button>
       {open.value && (
         <span class="menu-list" role="menu" id={id} aria-label="Commands">
-          {commands().map(({ words, disabled, run }) => (
-            <button
-              key={words}
-              type="button"
-              role="menuitem"
-              tabIndex={-1}
-              class="word"
-              disabled={disabled}
-              onClick={() => {
+          {commands().map((command) => (
+            <Item
+              key={command.words}
+              of={command}
+              onTaken={() => {
                 close();
                 button.current?.focus();
-                run();
               }}
-            >
-              {words}
-            </button>
+            />
           ))}
         </span>
       )}
@@ -96,8 +95,32 @@ export function Menu({ label, class: look, commands, grip, children }: MenuProps
   );
 }
 
-const itemsOf = (room: HTMLElement | null): HTMLButtonElement[] =>
-  room ? [...room.querySelectorAll<HTMLButtonElement>('[role="menuitem"]:not(:disabled)')] : [];
+function Item({ of, onTaken }: { of: Command | CommandLink; onTaken(): void }) {
+  const look = { role: 'menuitem', tabIndex: -1, class: 'word' } as const;
+  if ('href' in of) {
+    return (
+      <a {...look} href={of.href} target={of.target} onClick={onTaken}>
+        {of.words}
+      </a>
+    );
+  }
+  return (
+    <button
+      {...look}
+      type="button"
+      disabled={of.disabled}
+      onClick={() => {
+        onTaken();
+        of.run();
+      }}
+    >
+      {of.words}
+    </button>
+  );
+}
+
+const itemsOf = (room: HTMLElement | null): HTMLElement[] =>
+  room ? [...room.querySelectorAll<HTMLElement>('[role="menuitem"]:not(:disabled)')] : [];
 
 /** Which of the items a key leads to; undefined for a key that leads nowhere. */
 function placeAfter(key: string, at: number, count: number): number | undefined {

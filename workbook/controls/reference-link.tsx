@@ -7,10 +7,14 @@ export interface ReferenceLinkProps {
   children: ComponentChildren;
 }
 
+/** The same second page for whatever leads to the reference. */
+export const REFERENCE_PAGE = 'tetherwright-reference';
+export const referenceAddress = (to?: string): string => `./reference.html${to === undefined ? '' : `#${to}`}`;
+
 /** Opens the reference beside the sheet, always in the same second page. */
 export function ReferenceLink({ to, class: look, children }: ReferenceLinkProps) {
   return (
-    <a class={look} href={`./reference.html${to === undefined ? '' : `#${to}`}`} target="tetherwright-reference">
+    <a class={look} href={referenceAddress(to)} target={REFERENCE_PAGE}>
       {children}
       {to !== undefined && <span class="unseen"> in the reference</span>}
     </a>

@@ -7,6 +7,7 @@ import { AddList } from './add-list';
 import { KeepingWords } from './designs/keeping-words';
 import { OpenDialog } from './designs/open-dialog';
 import { Versions } from './designs/versions';
+import { ChartDialog } from './making/chart-dialog';
 import { StateWords } from './state/state-words';
 import { AddStudy } from './studies/add-study';
 import { StudyDialog } from './studies/study-dialog';
@@ -87,6 +88,7 @@ export function TopBar() {
       )}
       {sheet.choosing.value && <OpenDialog onFile={() => picker.current?.click()} />}
       {sheet.choosingStudy.value && <StudyDialog />}
+      {sheet.charting.value !== undefined && <ChartDialog of={sheet.charting.value} />}
       {sheet.adding.value !== undefined && <AddList at={sheet.adding.value} />}
     </header>
   );

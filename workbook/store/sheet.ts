@@ -33,6 +33,7 @@ import { fileName, saveText } from './files';
 import { createFits, type Fits } from './fits';
 import type { Opens, SheetKeep, Version } from './keep/index';
 import { followMadeOf } from './made-of';
+import { createMakings, type Makings } from './makings';
 import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
 import { createRoles, type Roles } from './roles';
@@ -69,7 +70,7 @@ interface Picking {
 }
 
 /** The open sheet: its document, the engine's answers, and everything that can be done with it. */
-export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, CellCommands {
+export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makings, CellCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
   /** Of the whole design. */
@@ -281,6 +282,18 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     working,
     removed,
   });
+  const overview = createOverview(editor.document, snapshot, names);
+  const makings = createMakings({
+    engine,
+    editor,
+    place(path) {
+      const { id, pieces } = set.shownSheet.peek();
+      const holder = overview.cellHolding(path);
+      const here = pieces.some((piece) => piece.id === holder);
+      return { sheet: id, ...(here && holder !== undefined ? { after: holder } : {}) };
+    },
+    tell: (title, after) => tell({ title, sentences: [], ...(after ? { after } : {}) }),
+  });
   link.open(first);
   void engine.describe().then((answer) => {
     description.value = answer;
@@ -288,7 +301,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
 
   return {
     ...reader,
-    ...createOverview(editor.document, snapshot, names),
+    ...overview,
+    ...makings,
     ...createRoles(editor.document, description),
     ...set,
     ...createStudies({ engine, editor, show: set.showSheet }),

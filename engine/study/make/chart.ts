@@ -1,4 +1,4 @@
-import { inSentence } from '../../sheet/called';
+import { capital, inSentence } from '../../sheet/called';
 import type { Axis, ChartCell, SweepCell } from '../../sheet/document';
 import { freeIds, freeName, nameFromTitle, takenNames } from '../../sheet/free-names';
 import { type Live, openLive } from '../../sheet/live';
@@ -7,7 +7,7 @@ import type { Library } from '../../sheet/specs';
 import type { NameInfo } from '../../terms/index';
 import { offerChart } from './offer';
 import type { ChartWish, MakingAnswer, MakingPlace } from './told';
-import { putPieces, sliding } from './variable';
+import { makeVariable, putPieces } from './variable';
 
 /** Enough for a smooth curve, few enough to be there at once; and as many lines as can be told apart. */
 const ACROSS = 21;
@@ -21,6 +21,7 @@ export function makeChart(wish: ChartWish, live: Live, library: Library, place: 
   const result = offer.asks === 'against' ? wish.of : wish.other;
   const set = offer.asks === 'against' ? wish.other : wish.of;
   const says: string[] = [];
+  const done: string[] = [];
   let now = live;
   const axes: Axis[] = [];
   for (const [of, count] of [[wish.lines, LINES] as const, [set, ACROSS] as const]) {
@@ -28,6 +29,7 @@ export function makeChart(wish: ChartWish, live: Live, library: Library, place: 
     const run = running(of, now, place);
     if (!run.ok) return run;
     says.push(...run.says);
+    if (run.done !== '') done.push(run.done);
     if (run.document !== now.compiled.document) now = openLive(run.document, library);
     axes.push({ of: run.path, low: '', high: '', count });
   }
@@ -42,12 +44,12 @@ export function makeChart(wish: ChartWish, live: Live, library: Library, place: 
     return name;
   };
   const each = lines === '' ? '' : `, for each ${inSentence(title(lines))}`;
-  const seriesTitle = `${title(across)}${lines === '' ? '' : ` by ${inSentence(title(lines))}`}`;
+  const seriesTitle = `${capital(title(across))}${lines === '' ? '' : ` by ${inSentence(title(lines))}`}`;
   const series: SweepCell = {
     ...{ kind: 'trial_series', id: ids(), name: give(seriesTitle), title: seriesTitle, folded: true },
     ...{ axes, wanted: [result] },
   };
-  const chartTitle = `${title(result)} against ${inSentence(title(across))}${each}`;
+  const chartTitle = `${capital(title(result))} against ${inSentence(title(across))}${each}`;
   const chart: ChartCell = {
     ...{ kind: 'chart', id: ids(), name: give(chartTitle), title: chartTitle },
     ...{ chart: infoOf(across, names)?.options ? 'bars' : 'line', series: series.name, across, up: [result], lines },
@@ -55,7 +57,14 @@ export function makeChart(wish: ChartWish, live: Live, library: Library, place: 
   const grown = putPieces(document, [series, chart], place);
   const on = sheetWith(grown, place.sheet)?.title ?? '';
   says.push(`Adds the trial series “${seriesTitle}” and the chart “${chartTitle}” to the sheet ${on}.`);
-  return { ok: true, document: grown, sheet: place.sheet, piece: chart.name, says };
+  return {
+    ok: true,
+    document: grown,
+    cell: chart.id,
+    path: chart.name,
+    says,
+    done: [`Added: ${chartTitle}.`, ...done].join(' '),
+  };
 }
 
 const infoOf = (path: string, names: readonly NameInfo[]): NameInfo | undefined =>
@@ -64,6 +73,6 @@ const infoOf = (path: string, names: readonly NameInfo[]): NameInfo | undefined 
 /** What runs along an axis: a choice as it is, a number as a variable. */
 function running(of: string, live: Live, place: MakingPlace) {
   const { document, names } = live.compiled;
-  if (infoOf(of, names)?.options) return { ok: true, document, path: of, says: [] } as const;
-  return sliding(of, live, place);
+  if (infoOf(of, names)?.options) return { ok: true, document, path: of, says: [], done: '' } as const;
+  return makeVariable(of, live, place);
 }

@@ -1,5 +1,6 @@
 import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
+import { cellsOf } from '../../sheet/sheets';
 import type { NameInfo } from '../../terms/index';
 import { followsFrom, restsOn } from './reach';
 import type { ChartOffer } from './told';
@@ -15,7 +16,11 @@ export function offerChart(of: string, live: Live): ChartOffer {
   const info = names.find((each) => each.path === of);
   if (!info) return { ok: false, message: `Nothing of the design is called ${of}.` };
   const slot = (each: NameInfo): Slot => program.inputs.get(each.path) ?? each.slot;
-  const isSet = (each: NameInfo): boolean => each.settable && SET.includes(each.kind) && hasValue(each, live);
+  const kinds = new Map(cellsOf(document).map((cell) => [cell.id, cell.kind]));
+  // Layers and columns of a choice are what it chooses among.
+  const inChoice = ({ kind, cell }: NameInfo): boolean => kind !== 'choice' && kinds.get(cell) === 'choice';
+  const isSet = (each: NameInfo): boolean =>
+    each.settable && SET.includes(each.kind) && !inChoice(each) && hasValue(each, live);
   if (!info.settable) {
     const behind = restsOn(program, info.slot);
     const others = inOrder(names, SET, (each) => isSet(each) && behind.has(slot(each)));

@@ -31,10 +31,12 @@ export type MakingAnswer =
   | {
       readonly ok: true;
       readonly document: Document;
-      /** Id of the sheet that shows it, and name of the piece. */
-      readonly sheet: string;
-      readonly piece: string;
+      /** Id of the piece that shows it, and its path: that of the variable or of the chart. */
+      readonly cell: string;
+      readonly path: string;
       /** What is added and what becomes a slide, a sentence each. */
       readonly says: readonly string[];
+      /** The same when it is done, in a sentence or two. */
+      readonly done: string;
     }
   | { readonly ok: false; readonly message: string };

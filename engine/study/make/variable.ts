@@ -1,10 +1,10 @@
 import { withText } from '../../sheet/baseline';
-import { inSentence } from '../../sheet/called';
+import { capital, inSentence } from '../../sheet/called';
 import type { Cell, Document, Variable, VariablesCell } from '../../sheet/document';
 import { freeId, freeName, nameFromTitle, takenNames } from '../../sheet/free-names';
 import type { Live } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
-import { cellsOf, sheetOfPiece, withPiece, withPieces } from '../../sheet/sheets';
+import { cellsOf, withPiece, withPieces } from '../../sheet/sheets';
 import type { NameInfo } from '../../terms/index';
 import { differenceFromSI, toSI, writeQuantity } from '../../units/index';
 import { slideIn } from '../place/index';
@@ -13,31 +13,18 @@ import type { MakingAnswer, MakingPlace } from './told';
 /** How far a slide goes to either side: a share of the value. */
 const SHARE = 0.25;
 
-/** A number of a design that can slide, with the design in which it does. */
-export type Sliding =
-  | {
-      readonly ok: true;
-      readonly document: Document;
-      /** What slides now: the variable. */
-      readonly path: string;
-      readonly title: string;
-      /** Name of the piece that holds it. */
-      readonly piece: string;
-      readonly says: readonly string[];
-    }
-  | { readonly ok: false; readonly message: string };
-
 /** Makes a variable of what is typed at a path; what is typed there reads it from then on. What is one already stays as it is. */
-export function sliding(path: string, live: Live, place: MakingPlace): Sliding {
+export function makeVariable(path: string, live: Live, place: MakingPlace): MakingAnswer {
   const { document, names } = live.compiled;
   const info = names.find((each) => each.path === path);
-  if (!info?.settable || info.options) return { ok: false, message: `${info?.title ?? path} is no number that is typed.` };
-  if (info.kind === 'variable') return thereAlready(info.path, info.title, document);
+  if (!info?.settable || info.options)
+    return { ok: false, message: `${info?.title ?? path} is no number that is typed.` };
+  if (info.kind === 'variable') return thereAlready(info.path, document);
   const title = titleOf(info, live);
   const name = freeName(nameFromTitle(title) || 'number', takenNames(document));
   const slid = slideIn({ ...PLAIN, title, symbol: info.symbol, least: leastWay(info, live) }, path, path, live, name);
   if (!slid) return { ok: false, message: `${title} has no value yet. Type one, and it can slide.` };
-  if (slid.is === 'there') return thereAlready(slid.path, slid.title, document);
+  if (slid.is === 'there') return thereAlready(slid.path, document);
   const variable =
     slid.is === 'made'
       ? slid.variable
@@ -45,23 +32,17 @@ export function sliding(path: string, live: Live, place: MakingPlace): Sliding {
   const put = putVariable(withText(document, path, name) ?? document, variable, place);
   const { low, high } = variable;
   const says = `Makes a slide of ${inSentence(title)}: ${low} to ${high}, now ${variable.text}. It stands under “${put.piece.title}”.`;
-  return { ok: true, document: put.document, path: name, title, piece: put.piece.name, says: [says] };
-}
-
-/** Makes a variable of a number and says where it stands. */
-export function makeVariable(path: string, live: Live, place: MakingPlace): MakingAnswer {
-  const made = sliding(path, live, place);
-  if (!made.ok) return made;
-  const holder = cellsOf(made.document).find((cell) => cell.name === made.piece)!;
-  const sheet = sheetOfPiece(made.document, holder.id)!.id;
-  return { ok: true, document: made.document, sheet, piece: made.piece, says: made.says };
+  const done = `${capital(title)} slides now, from ${low} to ${high}, under “${put.piece.title}”.`;
+  return { ok: true, document: put.document, path: name, cell: put.piece.id, says: [says], done };
 }
 
 const PLAIN = { as: '', of: '', share: SHARE, blank: '', low: '', high: '' } as const;
 
-function thereAlready(path: string, title: string, document: Document): Sliding {
-  const holder = cellsOf(document).find((cell) => cell.kind === 'variables' && cell.rows.some((row) => row.name === path));
-  return { ok: true, document, path, title, piece: holder?.name ?? '', says: [] };
+function thereAlready(path: string, document: Document): MakingAnswer {
+  const holder = cellsOf(document).find(
+    (cell) => cell.kind === 'variables' && cell.rows.some((row) => row.name === path),
+  );
+  return { ok: true, document, path, cell: holder?.id ?? '', says: [], done: '' };
 }
 
 const variableOf = (
@@ -76,7 +57,8 @@ function titleOf({ title, cell, path }: NameInfo, { compiled: { document, names 
   const same = names.filter((each) => each.title === title && each.settable && each.path !== path);
   if (same.length === 0) return title;
   const holder = cellsOf(document).find(({ id }) => id === cell);
-  const row = holder?.kind === 'parts' ? holder.rows.find(({ name }) => path.startsWith(`${holder.name}.${name}.`)) : undefined;
+  const row =
+    holder?.kind === 'parts' ? holder.rows.find(({ name }) => path.startsWith(`${holder.name}.${name}.`)) : undefined;
   const of = row?.title || holder?.title || '';
   return of === '' || title.includes(of) ? title : `${of}, ${inSentence(title)}`;
 }

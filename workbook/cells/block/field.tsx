@@ -8,9 +8,9 @@ import {
 } from '../../../engine/index';
 import { WayTo } from '../../controls/fault-flag';
 import { QuantitySymbol } from '../../controls/quantity-symbol';
-import { ReferenceLink } from '../../controls/reference-link';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
+import { NumberMenu } from '../shared/number-menu';
 import { RowFaults } from '../shared/row-faults';
 
 /** Digits of a default that is told in other units than it is declared in. */
@@ -28,7 +28,7 @@ export function FieldRow({ cell, field }: { cell: BlockCell; field: FieldDescrip
     <div class="field">
       <QuantitySymbol of={field.symbol} />
       <span class="field-title">
-        <ReferenceLink to={fieldAnchor(cell.of, field.name)}>{field.title}</ReferenceLink>
+        <NumberMenu path={path} title={field.title} to={fieldAnchor(cell.of, field.name)} />
       </span>
       {field.kind === 'option' ? (
         <OptionEntry path={path} text={text} field={field} docId={docId} />

@@ -1,7 +1,7 @@
 import { type BlockCell, inUnitsOf, type ResultDescription, resultAnchor } from '../../../engine/index';
 import { QuantitySymbol } from '../../controls/quantity-symbol';
-import { ReferenceLink } from '../../controls/reference-link';
 import { useSheet } from '../../store/context';
+import { NumberMenu } from '../shared/number-menu';
 
 /** One result: value with unit, its change from the baseline, and the usual band where the trade has one. */
 export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDescription }) {
@@ -12,7 +12,7 @@ export function ResultRow({ cell, result }: { cell: BlockCell; result: ResultDes
     <div class="result" title={inUnitsOf(result.doc, sheet.units())}>
       <QuantitySymbol of={result.symbol} />
       <span class="field-title">
-        <ReferenceLink to={resultAnchor(cell.of, result.name)}>{result.title}</ReferenceLink>
+        <NumberMenu path={path} title={result.title} to={resultAnchor(cell.of, result.name)} />
       </span>
       <output aria-live="off" data-value={path}>
         {sheet.shown(path)}

@@ -2,6 +2,7 @@ import type { FormulaCell } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { NameRow, RowMenu, RowRoom, UnitRow } from '../rows/index';
+import { makingCommands } from '../shared/number-menu';
 
 type Line = FormulaCell['lines'][number];
 
@@ -23,7 +24,13 @@ export function FormulaLine({ line, isOpen, onOpen, onChange, ...row }: FormulaL
   const sheet = useSheet();
   return (
     <div class="calculation-line">
-      <RowMenu class="calculation-name" title={line.name} {...row} onChange={() => onOpen(line.name)}>
+      <RowMenu
+        class="calculation-name"
+        title={line.name}
+        {...row}
+        onChange={() => onOpen(line.name)}
+        making={() => makingCommands(sheet, line.name, line.name)}
+      >
         {line.name} =
       </RowMenu>
       <TextEntry

@@ -2,6 +2,7 @@ import { inUnitsOf, type Part, type PartField } from '../../../engine/index';
 import { QuantitySymbol } from '../../controls/quantity-symbol';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
+import { NumberMenu } from '../shared/number-menu';
 
 /** One quantity of a part: typed as a number or a formula, shown as its value. */
 export function PartQuantity({ table, part, field }: { table: string; part: Part; field: PartField }) {
@@ -15,7 +16,7 @@ export function PartQuantity({ table, part, field }: { table: string; part: Part
   return (
     <div class="part-field">
       <span class="part-field-title">
-        {field.title} <QuantitySymbol of={field.symbol} />
+        <NumberMenu path={path} title={field.title} /> <QuantitySymbol of={field.symbol} />
       </span>
       <TextEntry
         secondary={field.name === 'weighed'}

@@ -14,6 +14,8 @@ interface RowMenuProps {
   onMove(by: 1 | -1): void;
   onRemove(): void;
   onCopy?(): void;
+  /** What can be made of it. */
+  making?(): readonly Command[];
   readonly children: ComponentChildren;
 }
 
@@ -24,6 +26,7 @@ export function RowMenu(props: RowMenuProps) {
     { words: 'Move up', disabled: props.at === 0, run: () => props.onMove(-1) },
     { words: 'Move down', disabled: props.at === props.count - 1, run: () => props.onMove(1) },
     ...(props.onCopy ? [{ words: 'Copy', run: props.onCopy }] : []),
+    ...(props.making?.() ?? []),
     { words: 'Remove', disabled: props.stays, run: props.onRemove },
   ];
   return (

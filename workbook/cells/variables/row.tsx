@@ -7,6 +7,7 @@ import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { inUnit } from '../../store/show';
 import { RowMenu } from '../rows/index';
+import { makingCommands } from '../shared/number-menu';
 import { RowFaults } from '../shared/row-faults';
 import { VariableForm } from './form';
 
@@ -73,6 +74,7 @@ export function VariableRow({ row, at, count, isOpen, act }: VariableRowProps) {
         onMove={(by) => act.move(row.name, by)}
         onCopy={() => act.copy(row.name)}
         onRemove={() => act.remove(row.name)}
+        making={() => makingCommands(sheet, row.name, row.title)}
       >
         {row.title}
       </RowMenu>

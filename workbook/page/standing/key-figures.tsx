@@ -1,4 +1,5 @@
 import { Fragment } from 'preact';
+import { NumberMenu } from '../../cells/index';
 import { FaultWords } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
@@ -33,7 +34,7 @@ export function KeyFigures() {
                   <span class="unseen">stop: </span>
                 </>
               )}
-              {sheet.name(path)?.title ?? path}
+              <NumberMenu path={path} title={sheet.name(path)?.title ?? path} />
             </span>
             <output class="figure-value" aria-live="off" data-figure={path}>
               {sheet.shown(path)}

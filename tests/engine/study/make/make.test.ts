@@ -18,44 +18,52 @@ const done = (answer: MakingAnswer): Extract<MakingAnswer, { ok: true }> => {
   if (!answer.ok) throw new Error(answer.message);
   return answer;
 };
-const faults = (document: Document): readonly string[] => faultsOfLive(openLive(document, library)).map((each) => each.message);
+const faults = (document: Document): readonly string[] =>
+  faultsOfLive(openLive(document, library)).map((each) => each.message);
 const at = (document: Document, path: string): number => {
   const { compiled, state } = openLive(document, library);
   return state.m[compiled.program.slotOf.get(path)!]!;
 };
 const piece = (document: Document, name: string) => cellsOf(document).find((cell) => cell.name === name);
+const holder = (document: Document, id: string) => cellsOf(document).find((cell) => cell.id === id) as VariablesCell;
 
 describe('a number that becomes a variable', () => {
   test('keeps its value, and what is typed reads the variable', () => {
-    const { document, says, piece: name } = done(makeVariable('tail.span', live, model));
+    const { document, says, cell, done: doneSays } = done(makeVariable('tail.span', live, model));
     const variable = textAt(document, 'tail.span')!;
-    const rows = (piece(document, name) as VariablesCell).rows;
+    const { rows } = holder(document, cell);
     expect(rows.at(-1)).toMatchObject({ name: variable, text: textAt(live.compiled.document, 'tail.span') });
     expect(at(document, 'tail.span')).toBe(at(live.compiled.document, 'tail.span'));
     expect(at(document, 'balance.cg_x')).toBe(at(live.compiled.document, 'balance.cg_x'));
     expect(faults(document)).toEqual(faults(live.compiled.document));
+    expect(doneSays).toMatch(/^.* slides now, from .* to .*, under “Set these”\.$/);
     expect(says[0]).toMatch(/^Makes a slide of .*: .* to .*, now .*\. It stands under “Set these”\.$/);
   });
 
   test('stands in the piece of variables that the design has, and the sheet of that is named', () => {
-    const { document, sheet, piece: name } = done(makeVariable('tail.span', live, model));
-    expect(sheet).toBe(sheetOfPiece(document, piece(document, name)!.id)!.id);
+    const { document, cell, path } = done(makeVariable('tail.span', live, model));
+    expect(sheetOfPiece(document, cell)!.title).toBe('Decide');
+    expect(holder(document, cell).rows.at(-1)!.name).toBe(path);
     expect(cellsOf(document).length).toBe(cellsOf(live.compiled.document).length);
   });
 
   test('has a piece of its own where the design has none, behind the piece that was asked', () => {
     const { document } = live.compiled;
-    const sheets = document.sheets.map((sheet) => ({ ...sheet, pieces: sheet.pieces.filter(({ kind }) => kind === 'model') }));
+    const sheets = document.sheets.map((sheet) => ({
+      ...sheet,
+      pieces: sheet.pieces.filter(({ kind }) => kind === 'model'),
+    }));
     const bare = openLive({ ...document, sheets }, library);
     const air = piece(bare.compiled.document, 'air')!;
     const made = done(makeVariable('air.humidity', bare, { sheet: 's2', after: air.id }));
     const on = made.document.sheets[1]!.pieces;
-    expect(on[on.findIndex(({ id }) => id === air.id) + 1]).toMatchObject({ kind: 'variables', name: made.piece });
+    expect(on[on.findIndex(({ id }) => id === air.id) + 1]).toMatchObject({ kind: 'variables', id: made.cell });
   });
 
   test('with nothing typed takes what the block takes, rounded', () => {
     const blank = live.compiled.names.find(
-      (info) => info.kind === 'field' && info.settable && !info.options && textAt(live.compiled.document, info.path) === '',
+      (info) =>
+        info.kind === 'field' && info.settable && !info.options && textAt(live.compiled.document, info.path) === '',
     )!;
     const { document } = done(makeVariable(blank.path, live, model));
     const [was, is] = [live.state.m[blank.slot]!, at(document, blank.path)];
@@ -67,8 +75,8 @@ describe('a number that becomes a variable', () => {
       (info) => info.kind === 'field' && /[*×/]/.test(textAt(live.compiled.document, info.path) ?? ''),
     );
     if (!computed) throw new Error('No field of a begun design is computed: look for another.');
-    const { document, piece: name } = done(makeVariable(computed.path, live, model));
-    expect((piece(document, name) as VariablesCell).rows.at(-1)!.text).toBe(textAt(live.compiled.document, computed.path));
+    const { document, cell } = done(makeVariable(computed.path, live, model));
+    expect(holder(document, cell).rows.at(-1)!.text).toBe(textAt(live.compiled.document, computed.path));
     expect(at(document, computed.path)).toBe(at(live.compiled.document, computed.path));
   });
 
@@ -118,7 +126,7 @@ describe('a chart of a number', () => {
     const offer = offerChart('balance.cg_x', live);
     const [first] = offer.ok ? offer.others : [];
     const made = done(makeChart({ of: 'balance.cg_x', other: first!, lines: 'tail_stock' }, live, library, model));
-    const chart = piece(made.document, made.piece) as ChartCell;
+    const chart = piece(made.document, made.path) as ChartCell;
     expect(chart).toMatchObject({ chart: 'line', across: first, up: ['balance.cg_x'], lines: 'tail_stock' });
     const series = piece(made.document, chart.series) as SweepCell;
     expect(series).toMatchObject({ folded: true, wanted: ['balance.cg_x'] });
@@ -132,8 +140,9 @@ describe('a chart of a number', () => {
 
   test('against a number that is typed makes a variable of it, and says so', () => {
     const made = done(makeChart({ of: 'balance.cg_x', other: 'tail.span', lines: '' }, live, library, model));
-    const chart = piece(made.document, made.piece) as ChartCell;
+    const chart = piece(made.document, made.path) as ChartCell;
     expect(textAt(made.document, 'tail.span')).toBe(chart.across);
+    expect(made.done).toMatch(/^Added: CG against .*\. .* slides now, from .* to .*, under “Set these”\.$/);
     expect(made.says[0]).toMatch(/^Makes a slide of /);
     expect(made.says[1]).toMatch(/^Adds the trial series “.*” and the chart “CG against .*” to the sheet Model\.$/);
     expect(faults(made.document)).toEqual(faults(live.compiled.document));
@@ -141,7 +150,7 @@ describe('a chart of a number', () => {
 
   test('against a choice has a bar for each option', () => {
     const made = done(makeChart({ of: 'balance.cg_x', other: 'tail_stock', lines: '' }, live, library, model));
-    expect(piece(made.document, made.piece)).toMatchObject({ chart: 'bars', across: 'tail_stock' });
+    expect(piece(made.document, made.path)).toMatchObject({ chart: 'bars', across: 'tail_stock' });
     expect(faults(made.document)).toEqual(faults(live.compiled.document));
   });
 

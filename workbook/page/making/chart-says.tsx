@@ -1,0 +1,15 @@
+import type { MakingAnswer } from '../../../engine/index';
+
+/** What making a chart does to the design, before it is done. */
+export function ChartSays({ of }: { of: MakingAnswer | undefined }) {
+  if (!of) return null;
+  if (!of.ok) return <p class="form-problem">{of.message}</p>;
+  return (
+    <ul class="study-says">
+      {of.says.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+      <li>Undo takes it off again.</li>
+    </ul>
+  );
+}
