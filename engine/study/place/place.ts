@@ -8,6 +8,7 @@ import { cellsOf, freeSheetId } from '../../sheet/sheets';
 import type { Library } from '../../sheet/specs';
 import { type Meant, namedPiece } from './names';
 import { picksIn } from './picks';
+import { propellerIn } from './propeller';
 import { linkedRoles, meantBy, newModel, standIn } from './roles';
 import { type Slid, slideIn } from './slides';
 import type { Study } from './study';
@@ -78,6 +79,8 @@ function addModels({ study, live, library, meant, taken, ids, says }: Placing): 
   }
   const tip = tipWeightIn(document, live);
   if (tip) meant.set('tip', tip);
+  const propeller = propellerIn(document, library.blocks);
+  if (propeller) for (const [name, size] of Object.entries(propeller)) meant.set(name, size);
   return models;
 }
 

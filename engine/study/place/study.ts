@@ -3,7 +3,7 @@ import * as v from 'valibot';
 /**
  * A question with its pieces, written against roles and quantities and not against the names of one design. In every text of a
  * piece `@name` stands for what the design calls it: a role of the model (`@flight.pull`), the weights (`@parts`), a slide, a
- * pick, or a piece of the study; `@@name` stands for its title in the middle of a sentence.
+ * pick, the propeller’s `@pitch` and `@diameter`, or a piece of the study; `@@name` stands for its title in the middle of a sentence.
  */
 export interface Study {
   readonly name: string;

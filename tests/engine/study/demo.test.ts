@@ -90,10 +90,9 @@ const EDITS: readonly [path: string, text: string][] = [
   ['tank.width', '30 mm'],
   ['race.laps', '80'],
   ['tank_fuel', '30 mL'],
-  ['engine.shaft_speed', '11000 rpm'],
-  ['engine.pitch', '7 in'],
-  ['engine.propeller_diameter', '8 in'],
-  ['engine.static_thrust', '7.5 N'],
+  ['engine.reading_1', '9400 rpm'],
+  ['propeller.pitch', '7 in'],
+  ['propeller.diameter', '8 in'],
   ['lap.floor', '4 N'],
   ['ballast.wanted_x', '48 mm'],
 ];

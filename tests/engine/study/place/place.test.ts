@@ -11,6 +11,7 @@ import { library } from '../../../../engine/study/index';
 import { placeStudy, studies } from '../../../../engine/study/place/index';
 import type { StudyAnswer } from '../../../../engine/study/place/told';
 import { someOf } from '../../../cases';
+import { withEngine } from '../../blocks/engine-designs';
 import { begun, forms } from './begun';
 
 const quern = (): Document => {
@@ -136,6 +137,20 @@ describe('a study', () => {
     expect(axis).toMatchObject({
       axes: [{ of: 'body.wheel_x', low: expect.stringMatching(/ mm$/), high: expect.stringMatching(/ mm$/) }],
     });
+  });
+  it('tries propellers where the engine turns one of its own', () => {
+    const { document } = placed('which_propeller', openLive(withEngine('two_stroke'), library));
+    expect(cellsOf(document).find((cell) => cell.name === 'pitch_series')).toMatchObject({
+      axes: [{ of: 'propeller.pitch', low: '0.75 × propeller.pitch' }, { of: 'propeller.diameter' }],
+    });
+    expect(faultsOfLive(openLive(document, library))).toEqual([]);
+  });
+  it('leaves out a stop that the design watches already, and says so', () => {
+    const { document, says } = placed('leadouts_study', openLive(quern(), library));
+    expect(says).toEqual([
+      'Leaves out the stop “Nose straight or out”: “Nose straight or out” of the design watches the same.',
+    ]);
+    expect(cellsOf(document).some((cell) => cell.name === 'nose_check')).toBe(false);
   });
   it('says what it lacks', () => {
     const { pieces: _, ...sheet } = quern().sheets[0]!;
