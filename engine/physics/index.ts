@@ -200,9 +200,11 @@ export {
   type LapPower,
   lapPower,
   PITCH_SPEED_SHARE,
+  type SlowThrust,
   shaftSpeedOfLap,
   type TimedLap,
   thrustAtPower,
+  thrustOfLap,
 } from './measured-lap';
 export { dryPart, moistAirDensity, saturationPressure } from './moist-air';
 export {
@@ -369,7 +371,9 @@ export {
   PROPELLER_SHAPE,
   propellerInertia,
   STATIC_MERIT,
+  STATIC_SCREW,
   staticTorque,
+  stillThrust,
   thrustLaw,
   zeroThrustSpeed,
 } from './thrust-law';

@@ -104,3 +104,28 @@ export function thrustAtPower(power: number, airspeed: number, density: number, 
   }
   return power / x;
 }
+
+/** What holds the thrust of a timed lap down at less speed. */
+export interface SlowThrust {
+  /** Of the timed lap, m/s. */
+  readonly lapSpeed: number;
+  /** Thrust at rest that goes with the torque, N. */
+  readonly still: number;
+}
+
+/**
+ * P = min(P_i(V), max(P_0, P_i(V_l))) for V < V_l, else P_i(V): thrust (N) at the airspeed V (m/s) of a propeller that takes the power W_i (W). P_i as
+ * `thrustAtPower`, V_l speed of the timed lap. An ideal propeller would pull ever more as it slows; blades stall and the engine is held back, so that
+ * thrust stays near what the torque gives at rest. Never less than in the timed lap. Derivation: both limits; the corner between is a simplification.
+ */
+export function thrustOfLap(
+  power: number,
+  airspeed: number,
+  density: number,
+  diameter: number,
+  { lapSpeed, still }: SlowThrust,
+): number {
+  const ideal = thrustAtPower(power, airspeed, density, diameter);
+  if (airspeed >= lapSpeed) return ideal;
+  return Math.min(ideal, Math.max(still, thrustAtPower(power, lapSpeed, density, diameter)));
+}

@@ -38,6 +38,16 @@ export function staticTorque(staticThrust: number, diameter: number, density: nu
   return ideal / (STATIC_MERIT * positive('shaft speed', shaftSpeed));
 }
 
+/**
+ * Static thrust over that of a screw without slip, P_0 p = 2π Q. Mean of twelve model propellers with pitches of 0.44 to 0.75 diameters, 1.01 to 1.57
+ * (UIUC Propeller Database, volume 1).
+ */
+export const STATIC_SCREW = 1.26;
+
+/** P_0 = 1.26 · 2π Q/p: thrust at rest (N) that goes with the torque Q (N·m) of a propeller of pitch p (m). Source: measured, as above. */
+export const stillThrust = (torque: number, pitch: number): number =>
+  (STATIC_SCREW * 2 * Math.PI * nonNegative('torque', torque)) / positive('pitch', pitch);
+
 /** A = π D²/4, m². */
 export const discArea = (diameter: number): number =>
   (Math.PI / 4) * positive('propeller diameter', diameter) * diameter;

@@ -1,4 +1,4 @@
-import { lapPower, shaftShare, shaftSpeedOfLap, thrustAtPower } from '../../physics/index';
+import { lapPower, shaftShare, shaftSpeedOfLap, stillThrust, thrustOfLap } from '../../physics/index';
 import { block } from '../block';
 import { AIRSPEED_KNOTS } from '../curve';
 import { typedOr } from '../measures';
@@ -51,10 +51,12 @@ export const measuredLap = block({
     const shaftSpeed = turned * shaftShare(share, density, known);
     const idealPower = m[f.power_factor + i]! * share * lap.idealPower;
     const shaftPower = idealPower / m[f.blade_efficiency + i]!;
+    const torque = shaftPower / shaftSpeed;
+    const slow = { lapSpeed: lap.speed, still: stillThrust(torque, m[f.pitch + i]!) };
     for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
       const at = k * stride + i;
-      m[r.thrust + at] = thrustAtPower(idealPower, AIRSPEED_KNOTS[k]!, density, diameter);
-      m[r.torque + at] = shaftPower / shaftSpeed;
+      m[r.thrust + at] = thrustOfLap(idealPower, AIRSPEED_KNOTS[k]!, density, diameter, slow);
+      m[r.torque + at] = torque;
       m[r.power + at] = shaftPower;
       m[r.shaft_speed + at] = shaftSpeed;
     }

@@ -4,6 +4,7 @@ import {
   PROPELLER_MASS_FACTOR,
   PROPELLER_SHAPE,
   STATIC_MERIT,
+  STATIC_SCREW,
 } from '../../physics/index';
 import type { Equation, Theory } from '../block';
 import { breathingEquation } from './breathing';
@@ -76,6 +77,12 @@ export const measuredLapTheory: Theory = {
       text: 'Q = W_i/(η_b Ω),  Ω = 2π n_k (w ρ_k/ρ)^⅓',
       doc: `n_k rpm of the timed lap; rpm where none is typed: speed of the lap over ${PITCH_SPEED_SHARE} × pitch.`,
       source: `Definition of the blade efficiency; ${PITCH_SPEED_SHARE} common practice, no source.`,
+    },
+    {
+      title: 'Thrust at rest and when slow',
+      text: `P ≤ ${STATIC_SCREW} · 2π Q/p`,
+      doc: 'Below the speed of the timed lap, never less than its thrust: blades stall and hold the engine back, which an ideal propeller does not. 1.01 to 1.57 of pitches of 0.44 to 0.75 diameters.',
+      source: 'Measured at rest: UIUC Propeller Database, volume 1.',
     },
     rotor,
     fuelEquation,

@@ -313,6 +313,7 @@ function blocksOf({ drive, line_count }: FirstDesignForm, lap: KnownLap | undefi
       root_chord: '1.07 × chord',
       inboard_tip_chord: '0.93 × chord',
       outboard_tip_chord: '0.93 × chord',
+      section_speed: 'wanted_speed',
     }),
     block('c18', 'tail', 'Tail', 'tail', {
       span: 'tail_span',

@@ -7,9 +7,11 @@ import {
   propellerInertia,
   solveFlight,
   staticTorque,
+  stillThrust,
   type TimedLap,
   thrustAtPower,
   thrustLaw,
+  thrustOfLap,
   zeroThrustSpeed,
 } from '../../../engine/physics/index';
 import { quern } from './flight/quern';
@@ -117,6 +119,27 @@ describe('power of a timed lap', () => {
     expect(() => lapPower({ ...lap, height: 20 })).toThrow(
       new RangeError(`height is 20; it must be less than the radius ${lap.radius}`),
     );
+  });
+});
+
+describe('thrust of a timed lap', () => {
+  const [D, lapSpeed, power] = [0.2, 40, 400];
+  const ideal = (V: number): number => thrustAtPower(power, V, 1.2, D);
+  const at = (V: number, still: number): number => thrustOfLap(power, V, 1.2, D, { lapSpeed, still });
+  it('is what the torque gives at rest until an ideal propeller pulls less, and that of the ideal one in the lap and beyond', () => {
+    const still = 1.4 * ideal(lapSpeed);
+    expect([at(0, still), at(10, still)]).toEqual([still, still]);
+    expect(still).toBeLessThan(ideal(10));
+    for (const V of [35, 40, 60]) expect(at(V, still)).toBe(ideal(V));
+  });
+  it('is never less than in the lap itself', () => {
+    expect(at(0, 0.5 * ideal(lapSpeed))).toBe(ideal(lapSpeed));
+    expect(at(50, 0.5 * ideal(lapSpeed))).toBe(ideal(50));
+  });
+  it('goes at rest as a screw of that pitch with a quarter more', () => {
+    expect(stillThrust(0.25, 0.1524)).toBeCloseTo((1.26 * 2 * Math.PI * 0.25) / 0.1524, 12);
+    expect(() => stillThrust(-1, 0.1)).toThrow('torque is -1; it must be 0 or greater');
+    expect(() => stillThrust(0.2, 0)).toThrow('pitch is 0; it must be greater than 0');
   });
 });
 

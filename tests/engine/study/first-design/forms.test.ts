@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Document } from '../../../../engine/sheet/document';
 import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
 import { firstDesign } from '../../../../engine/study/first-design/index';
 import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
@@ -93,13 +94,21 @@ const forms: readonly (readonly [string, Partial<FirstDesignForm>, Typed])[] = [
   ['large electric', { drive: 'motor', span: '1.8 m', size: '1200 W', weight: '3600 g' }, { weight: 3.6 }],
 ];
 
+/** The design with a launch, a glide and a race that are as they are offered. */
+function withMore(document: Document, fuelled: boolean): Document {
+  const more = ['launch', 'glide', ...(fuelled ? ['race'] : [])].map(
+    (of) => ({ kind: 'model', id: `more_${of}`, name: of, title: of, of, fields: {} }) as const,
+  );
+  return { ...document, sheets: [...document.sheets, { id: 'more', title: 'More', pieces: more }] };
+}
+
 test('there are thirty forms', () => expect(forms.length).toBe(30));
 
 describe.each(forms)('%s', (_, form, typed) => {
   test('settles and agrees with what was typed', () => {
     const answer = firstDesign({ ...blank, ...form });
     if (!answer.ok) throw new Error(answer.problems.map(({ message }) => message).join(' '));
-    const live = openLive(answer.document, library);
+    const live = openLive(withMore(answer.document, form.drive !== 'motor'), library);
     const at = (path: string): number => valueAt(live, path);
     expect(faultsOfLive(live)).toEqual([]);
     expect(answer.document.sheets.map(({ title }) => title)).toEqual(['Decide', 'Model', 'Weights']);
@@ -109,6 +118,24 @@ describe.each(forms)('%s', (_, form, typed) => {
     if (typed.diameter !== undefined) expect(at('lines.diameter')).toBeCloseTo(typed.diameter, 12);
     expect(at('lines.count')).toBe(typed.lines ?? 2);
     expect(at('flight.shaft_speed') / at('shaft_speed')).toBeCloseTo(1, 5);
+    // One propeller, speed and lap in what is added to the design.
+    expect(at('flight.pitch_speed_share')).toBeLessThan(1);
+    expect(at('flight.pitch_speed_share')).toBeCloseTo(
+      (2 * Math.PI * at('flight.speed')) / (at('shaft_speed') * at('propeller_pitch')),
+      4,
+    );
+    expect(at('launch.flying_speed')).toBeLessThan(at('flight.speed'));
+    expect(at('launch.length')).toBeGreaterThan(1.5);
+    expect(at('launch.laps')).toBeLessThan(0.25);
+    expect(at('launch.time')).toBeGreaterThan(0.25);
+    expect(at('launch.time')).toBeLessThan(4);
+    expect(at('glide.laps')).toBeGreaterThan(0.15);
+    expect(at('glide.laps')).toBeLessThan(2);
+    expect(at('glide.landing_speed')).toBeLessThan(at('flight.speed'));
+    if (form.drive !== 'motor') {
+      expect(at('race.race_lap')).toBe(at('flight.lap_time'));
+      expect(Math.abs(at('race.laps_per_tank') / at('flight.laps_per_filling') - 1)).toBeLessThan(0.2);
+    }
     expect(at('balance.cg_share')).toBeGreaterThan(0.15);
     expect(at('balance.cg_share')).toBeLessThan(0.25);
     expect(at('flight.nose_out')).toBeGreaterThan(0);
