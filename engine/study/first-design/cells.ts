@@ -1,9 +1,10 @@
 import { air } from '../../blocks/air/index';
 import { moistAirDensity, PACK_EXPONENT, standardPressure } from '../../physics/index';
 import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sheet/document';
+import type { UnitSet } from '../../units/index';
 import { partsOf, STORE_SIDE } from './parts';
 import { layoutRules, massRules, propellerRules, type Rule, type Weighed } from './rules';
-import { around } from './slides';
+import { around, SLIDES, type Slide } from './slides';
 import { tailStock } from './tail-stock';
 import type { FirstDesignForm } from './told';
 
@@ -25,18 +26,16 @@ export interface Known {
   /** The conditions of the timed lap in a sentence. */
   readonly timed?: string;
   readonly weighed?: Weighed;
+  /** How far the leadout guide slides, once it has its place. */
+  readonly guide?: Slide;
 }
 
-const variable = (
-  name: string,
-  title: string,
-  symbol: string,
-  unit: string,
-  text: string,
-  low: string,
-  high: string,
-  step = '',
-): Variable => ({ name, title, symbol, unit, text, low, high, step });
+const variable = (name: string, title: string, symbol: string, text: string, slide: Slide): Variable => ({
+  ...{ name, title, symbol, text },
+  ...slide,
+});
+
+const ballast = (typed: string, slide: Slide): Slide => around('weight', typed, slide);
 
 const formula = (id: string, name: string, title: string, rules: readonly Rule[]): FormulaCell => ({
   kind: 'formula',
@@ -82,7 +81,7 @@ const MOVING = {
 };
 
 /** The cells of a first design, in reading order. */
-export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[] {
+export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known, set: UnitSet): Cell[] {
   const { drive } = form;
   const rules = [
     propellerRules(form, known.lap !== undefined),
@@ -103,37 +102,18 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
       name: 'set_these',
       title: 'Set these',
       rows: [
-        variable('span', 'span', 'b', 'mm', form.span, ...around('span', form.span, '400 mm', '2000 mm'), '5'),
-        variable('chord', 'mean chord', 'c', 'mm', form.chord, ...around('chord', form.chord, '60 mm', '500 mm'), '1'),
-        variable(
-          'engine_station',
-          `${drive} station`,
-          'x_e',
-          'mm',
-          trim.engine_station,
-          '-1.4 × chord',
-          '-0.4 × chord',
-          '1',
-        ),
-        variable(
-          'tip_weight',
-          'tip weight',
-          'm_t',
-          'g',
-          trim.tip_weight,
-          ...around('weight', trim.tip_weight, '0 g', '80 g'),
-          '0.5',
-        ),
+        variable('span', 'span', 'b', form.span, around('span', form.span, SLIDES.span[set])),
+        variable('chord', 'mean chord', 'c', form.chord, around('chord', form.chord, SLIDES.chord[set])),
+        variable('engine_station', `${drive} station`, 'x_e', trim.engine_station, SLIDES.engine_station[set]),
+        variable('tip_weight', 'tip weight', 'm_t', trim.tip_weight, ballast(trim.tip_weight, SLIDES.tip_weight[set])),
         variable(
           'line_length',
           'line length',
           'L',
-          'm',
           form.line_length,
-          ...around('line_length', form.line_length, '5 m', '25 m'),
-          '0.05',
+          around('line_length', form.line_length, SLIDES.line_length[set]),
         ),
-        variable('guide_x', 'leadout guide', 'x_g', 'mm', trim.guide_x, '0 mm', 'chord', '0.5'),
+        variable('guide_x', 'leadout guide', 'x_g', trim.guide_x, known.guide ?? SLIDES.guide_x[set]),
       ],
     },
     {
@@ -147,38 +127,18 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known): Cell[]
               'displacement',
               'displacement',
               'V_h',
-              'cm³',
               form.size,
-              ...around('displacement', form.size, '0.3 cm³', '15 cm³'),
-              '0.1',
+              around('displacement', form.size, SLIDES.displacement[set]),
             )
           : variable(
               'motor_power',
               'electric power',
               'P_el',
-              'W',
               form.size,
-              ...around('motor_power', form.size, '30 W', '1500 W'),
-              '5',
+              around('motor_power', form.size, SLIDES.motor_power[set]),
             ),
-        variable(
-          'nose_weight',
-          'nose weight',
-          'm_n',
-          'g',
-          trim.nose_weight,
-          ...around('weight', trim.nose_weight, '0 g', '100 g'),
-          '0.5',
-        ),
-        variable(
-          'tail_weight',
-          'tail weight',
-          'm_b',
-          'g',
-          trim.tail_weight,
-          ...around('weight', trim.tail_weight, '0 g', '100 g'),
-          '0.5',
-        ),
+        variable('nose_weight', 'nose weight', 'm_n', trim.nose_weight, ballast(trim.nose_weight, SLIDES.ballast[set])),
+        variable('tail_weight', 'tail weight', 'm_b', trim.tail_weight, ballast(trim.tail_weight, SLIDES.ballast[set])),
       ],
     },
     tailStock(form.tail_stock),
@@ -387,6 +347,11 @@ function blocksOf({ drive, line_count }: FirstDesignForm, lap: KnownLap | undefi
   ];
 }
 
+function driveOf({ drive, size }: FirstDesignForm): string {
+  if (drive === 'motor') return `a motor that takes ${size}`;
+  return size.startsWith('a ') ? size : `an engine of ${size}`;
+}
+
 function briefOf(form: FirstDesignForm, timed: string | undefined): string {
   const rest =
     form.weight === ''
@@ -397,7 +362,7 @@ function briefOf(form: FirstDesignForm, timed: string | undefined): string {
       ? 'It has not flown: thrust is estimated from the size of the propeller.'
       : `A lap of ${form.lap_time} was timed, which tells the power.${form.drive === 'motor' ? ' What the motor block then says of fuel means nothing.' : ''}`;
   return [
-    `A model of ${form.span} span with ${form.drive === 'engine' ? `an engine of ${form.size}` : `a motor that takes ${form.size}`} on lines of ${form.line_length}. ${rest} ${flown}`,
+    `A model of ${form.span} span with ${driveOf(form)} on lines of ${form.line_length}. ${rest} ${flown}`,
     ...(timed === undefined ? [] : [timed]),
     'All other sizes and weights are rules of thumb (common practice, no source): they are listed under "What was assumed", and each can be overwritten with what a ruler, a scale or a stopwatch tells. Weigh each part when it is finished and type it in the table of weight and balance.',
   ].join('\n\n');

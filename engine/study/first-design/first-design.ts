@@ -1,15 +1,18 @@
 import { keptText } from '../../formula/index';
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
+import { fromSI, inUnitsOf, type UnitSet } from '../../units/index';
 import { library } from '../library';
 import { sentenceOf } from '../run/cause';
 import { cellsOf, type Known, type Trim } from './cells';
 import { asked, inTradeUnits, propellerProblem, readEntry } from './form';
+import { inInchPound } from './inch-pound';
 import { flownAgain, knownOf } from './known';
 import { misfitsOf, type Sizes, WATTS } from './misfits';
 import { sheetsOf } from './sheets';
+import { guideSlide } from './slides';
 import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './told';
-import { trim, valueAt } from './trim';
+import { trim, typedIn, valueAt } from './trim';
 
 type Numbers = Readonly<Partial<Record<FormField, number>>>;
 
@@ -18,7 +21,7 @@ export function firstDesign(form: FirstDesignForm): FirstDesignAnswer {
   const read = readForm(form);
   if (!read.ok) return read;
   const sizes = sizesOf(form, read.numbers);
-  const problems = misfitsOf(sizes, form.drive);
+  const problems = misfitsOf(sizes, form.drive, setOf(form));
   if (problems.length > 0) return { ok: false, problems };
   return make(completed(form, sizes), sizes.chord);
 }
@@ -39,7 +42,7 @@ function readForm(form: FirstDesignForm): { ok: true; numbers: Numbers } | { ok:
   const propeller = propellerProblem(form.propeller);
   const problems: FormProblem[] = propeller ? [propeller] : [];
   for (const [field, text] of entries) {
-    const entry = readEntry(field, text);
+    const entry = readEntry(field, text, setOf(form));
     if (!entry.ok) problems.push({ field, message: entry.message });
     else if (entry.si !== undefined) numbers[field] = entry.si;
   }
@@ -65,14 +68,17 @@ function sizesOf(form: FirstDesignForm, numbers: Numbers): Sizes {
 
 /** The form with every entry as a text with its unit, as it will stand in the sheet. */
 function completed(form: FirstDesignForm, sizes: Sizes): FirstDesignForm {
+  const set = setOf(form);
   const withUnit = (field: keyof typeof asked, text: string): string => keptText(text.trim(), asked[field].unit, '');
   return {
     ...form,
     title: form.title.trim() || 'First design',
     span: withUnit('span', form.span),
-    chord: withUnit('chord', form.chord) || `${Math.round(sizes.chord * 1000)} mm`,
+    chord: withUnit('chord', form.chord) || typedIn[set].station(sizes.chord),
     size: withUnit(sizeField(form), form.size),
-    line_length: withUnit('line_length', form.line_length) || `${sizes.lineLength.toFixed(1)} m`,
+    line_length:
+      withUnit('line_length', form.line_length) ||
+      (set === 'metric' ? `${sizes.lineLength.toFixed(1)} m` : `${Math.round(fromSI(sizes.lineLength, 'ft'))} ft`),
     line_diameter: withUnit('line_diameter', form.line_diameter),
     line_count: form.line_count.trim(),
     propeller: form.propeller.trim(),
@@ -81,15 +87,32 @@ function completed(form: FirstDesignForm, sizes: Sizes): FirstDesignForm {
   };
 }
 
+/** A design is begun in the units in which its span was typed. */
+const setOf = (form: FirstDesignForm): UnitSet => (inTradeUnits('span', form.span) ? 'inch_pound' : 'metric');
+
+const typedTexts = (form: FirstDesignForm): ReadonlySet<string> =>
+  new Set([
+    form.span,
+    form.chord,
+    form.size,
+    form.line_length,
+    form.line_diameter,
+    form.weight,
+    form.lap_time,
+    form.propeller,
+  ]);
+
 function documentOf(form: FirstDesignForm, start: Trim, known: Known): Document {
+  const set = setOf(form);
+  const cells = cellsOf(form, start, known, set);
   return {
     format: FORMAT,
     version: VERSION,
     title: form.title,
     drawn: '',
     date: '',
-    units: inTradeUnits('span', form.span) ? 'inch_pound' : 'metric',
-    sheets: sheetsOf(cellsOf(form, start, known)),
+    units: set,
+    sheets: sheetsOf(set === 'metric' ? cells : inInchPound(cells, typedTexts(form))),
     rows: [],
     figures: [
       'parts.mass',
@@ -111,15 +134,17 @@ function documentOf(form: FirstDesignForm, start: Trim, known: Known): Document 
 const [TRIMS, DRAGS] = [2, 5];
 
 function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
+  const set = setOf(form);
+  const { station, weight } = typedIn[set];
   const start: Trim = {
-    engine_station: `${Math.round(-700 * chord)} mm`,
-    tip_weight: '10 g',
-    nose_weight: '0 g',
-    tail_weight: '0 g',
-    guide_x: `${Math.round(330 * chord)} mm`,
+    engine_station: station(-0.7 * chord),
+    tip_weight: weight(0.01),
+    nose_weight: weight(0),
+    tail_weight: weight(0),
+    guide_x: station(0.33 * chord),
   };
   const first = documentOf(form, start, {});
-  const light = form.weight === '' ? undefined : tooLight(form.weight, openLive(first, library));
+  const light = form.weight === '' ? undefined : tooLight(form, openLive(first, library));
   if (light) return { ok: false, problems: [light] };
   let { live, trim: found } = trim(first, chord);
   if (form.lap_time !== '') {
@@ -131,7 +156,8 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
       live = openLive(documentOf(form, found, knownOf(timed, live)), library);
     }
   }
-  live = openLive(documentOf(form, found, knownOf(form, live)), library);
+  const guide = guideSlide(valueAt(live, 'guide_x'), chord, set);
+  live = openLive(documentOf(form, found, { ...knownOf(form, live), guide }), library);
   const fault = faultsOfLive(live).find(({ state }) => state === 'fault');
   if (fault) {
     const message = `No design that flies was found for these entries: ${sentenceOf(fault)} Look at span, engine, line length and weight.`;
@@ -144,15 +170,15 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
 const LIGHTEST = 0.5;
 
 /** A weight that was typed leaves too little for the airframe. */
-function tooLight(typed: string, live: Live): FormProblem | undefined {
+function tooLight(form: FirstDesignForm, live: Live): FormProblem | undefined {
   const airframe = valueAt(live, 'airframe_mass');
   const least = LIGHTEST * valueAt(live, 'wing_area');
   if (airframe >= least) return undefined;
-  const entry = readEntry('weight', typed);
+  const entry = readEntry('weight', form.weight);
   const others = (entry.ok ? (entry.si ?? 0) : 0) - airframe;
-  const grams = (kilograms: number): string => `${Math.round(kilograms * 1000)} g`;
+  const said = (kilograms: number): string => inUnitsOf(`${Math.round(kilograms * 1000)} g`, setOf(form), 3);
   return {
     field: 'weight',
-    message: `Weight: ${typed} is too little for an engine or motor of that size with tail, gear and fittings, some ${grams(others)}, and ${grams(least)} or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.`,
+    message: `Weight: ${form.weight} is too little for an engine or motor of that size with tail, gear and fittings, some ${said(others)}, and ${said(least)} or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.`,
   };
 }

@@ -2,6 +2,7 @@ import { readPropellerSize, readText } from '../../formula/index';
 import {
   type Dimension,
   describeDimension,
+  inUnitsOf,
   LENGTH,
   MASS,
   ONE,
@@ -9,6 +10,7 @@ import {
   sameDimension,
   TIME,
   toSI,
+  type UnitSet,
   unitNamed,
   VOLUME,
   withUnit,
@@ -137,9 +139,10 @@ export function inTradeUnits(field: keyof typeof asked, text: string): boolean {
 }
 
 /** Reads one entry: a number with a unit, or a bare number in the unit of the entry. */
-export function readEntry(field: keyof typeof asked, text: string): Read {
+export function readEntry(field: keyof typeof asked, text: string, set: UnitSet = 'metric'): Read {
   const { title, dimension, unit, low, high, optional, mend } = asked[field];
-  const refuse = (what: string): Read => ({ ok: false, message: `${title}: ${what} ${mend}` });
+  const limit = (value: number): string => inUnitsOf(withUnit(String(value), unit), set);
+  const refuse = (what: string): Read => ({ ok: false, message: `${title}: ${what} ${inUnitsOf(mend, set)}` });
   if (text.trim() === '') return optional ? { ok: true, si: undefined } : refuse('nothing is typed.');
   const read = readText(text, unit);
   const found = read.ok ? read.expression : undefined;
@@ -150,7 +153,7 @@ export function readEntry(field: keyof typeof asked, text: string): Read {
   }
   const si = toSI(found.number, found.unit || unit);
   if (si < toSI(low, unit) || si > toSI(high, unit)) {
-    return refuse(`${text.trim()} is not between ${withUnit(String(low), unit)} and ${withUnit(String(high), unit)}.`);
+    return refuse(`${text.trim()} is not between ${limit(low)} and ${limit(high)}.`);
   }
   if (field === 'line_count' && !Number.isInteger(si)) return refuse(`${text.trim()} is not a whole number.`);
   return { ok: true, si };

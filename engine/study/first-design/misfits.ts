@@ -1,4 +1,5 @@
 import { STANDARD_GRAVITY } from '../../physics/index';
+import { inUnitsOf, type UnitSet } from '../../units/index';
 import type { FirstDesignForm, FormProblem } from './told';
 
 /** What was typed, in SI, with rules in place of what was not. */
@@ -26,7 +27,7 @@ const PULL_PER_WEIGHT = [1.1, 50] as const;
 const round = (x: number, digits = 3): string => String(Number(x.toPrecision(digits)));
 
 /** Entries that are sensible each alone and make no model together. */
-export function misfitsOf(sizes: Sizes, drive: FirstDesignForm['drive']): FormProblem[] {
+export function misfitsOf(sizes: Sizes, drive: FirstDesignForm['drive'], set: UnitSet): FormProblem[] {
   const { span, chord, displacement, lineLength, lapTime } = sizes;
   const problems: FormProblem[] = [];
   const outside = (x: number, [low, high]: readonly [number, number]): boolean => x < low || x > high;
@@ -41,12 +42,12 @@ export function misfitsOf(sizes: Sizes, drive: FirstDesignForm['drive']): FormPr
   const area = span * chord;
   if (aspect >= ASPECT[0] && aspect <= ASPECT[1] && outside(area / displacement, AREA_PER_DISPLACEMENT)) {
     const [least, most] = [area / AREA_PER_DISPLACEMENT[1] / CM3, area / AREA_PER_DISPLACEMENT[0] / CM3];
-    const found = `for a wing of ${round(area * 100)} dm²`;
+    const found = inUnitsOf(`for a wing of ${round(area * 100)} dm²`, set, 3);
     problems.push(
       drive === 'engine'
         ? {
             field: 'displacement',
-            message: `Engine: ${found} from ${round(least, 2)} cm³ to ${round(most, 2)} cm³ is taken, and ${round(displacement / CM3, 2)} cm³ was typed. Look at engine, span and chord.`,
+            message: `Engine: ${found} ${inUnitsOf(`from ${round(least, 2)} cm³ to ${round(most, 2)} cm³ is taken, and ${round(displacement / CM3, 2)} cm³ was typed`, set)}. Look at engine, span and chord.`,
           }
         : {
             field: 'motor_power',
@@ -69,7 +70,7 @@ export function misfitsOf(sizes: Sizes, drive: FirstDesignForm['drive']): FormPr
       const [slow, fast] = PULL_PER_WEIGHT.map((g) => 2 * Math.PI * Math.sqrt(radius / (g * STANDARD_GRAVITY)));
       problems.push({
         field: 'lap_time',
-        message: `Lap time: ${round(lapTime)} s on these lines is ${round(speed, 2)} m/s and a pull of ${round(pull, 2)} times the weight; ${round(fast!, 2)} to ${round(slow!, 2)} s is taken. Look at lap time and line length.`,
+        message: `Lap time: ${round(lapTime)} s on these lines is ${inUnitsOf(`${round(speed, 2)} m/s`, set)} and a pull of ${round(pull, 2)} times the weight; ${round(fast!, 2)} to ${round(slow!, 2)} s is taken. Look at lap time and line length.`,
       });
     }
   }

@@ -188,14 +188,14 @@ export function massRules(drive: Drive, weight: string, weighed: Weighed | undef
       name: 'engine_mass',
       text: '45 g × (displacement ÷ 1 cm³) + 20 g',
       unit: 'g',
-      says: 'Engine with silencer and screws: 45 g a cubic centimetre and 20 g.',
+      says: 'Engine with silencer and screws: 45 g/cm³ of its displacement and 20 g.',
     },
-    { name: 'tank_volume', text: '15 × displacement', unit: 'mL', says: 'Tank: 15 mL a cubic centimetre of engine.' },
+    { name: 'tank_volume', text: '15 × displacement', unit: 'mL', says: 'Tank: 15 times the displacement.' },
     {
       name: 'tank_mass',
       text: '0.45 g × (tank_volume ÷ 1 mL)',
       unit: 'g',
-      says: 'Empty tank of tinplate: 0.45 g a millilitre.',
+      says: 'Empty tank of tinplate: 0.45 g/cm³ of its volume.',
     },
   ];
   const motor: readonly Rule[] = [
@@ -219,7 +219,7 @@ export function massRules(drive: Drive, weight: string, weighed: Weighed | undef
       name: 'store_size',
       text: `1 cm × (${drive === 'engine' ? 'tank_volume ÷ 1 cm³' : 'battery_mass ÷ 2.2 g'})^(1 ÷ 3)`,
       unit: 'mm',
-      says: `${drive === 'engine' ? 'Tank' : 'Battery, 2.2 g a cubic centimetre'}: 2.35 × 0.72 × 0.92 times the cube root of its volume, beside the fuselage, outboard.`,
+      says: `${drive === 'engine' ? 'Tank' : 'Battery, 2.2 g/cm³'}: 2.35 × 0.72 × 0.92 times the cube root of its volume, beside the fuselage, outboard.`,
     },
     {
       name: 'propeller_mass',
@@ -231,13 +231,13 @@ export function massRules(drive: Drive, weight: string, weighed: Weighed | undef
       name: 'controls_mass',
       text: '220 g/m² × wing_area',
       unit: 'g',
-      says: 'Bellcrank, leadouts, guide, pushrod and horn: 2.2 g a square decimetre of wing.',
+      says: 'Bellcrank, leadouts, guide, pushrod and horn: 2.2 g/dm² of wing.',
     },
     {
       name: 'gear_mass',
       text: '200 g/m² × wing_area',
       unit: 'g',
-      says: 'Gear with wheels: 2 g a square decimetre of wing.',
+      says: 'Gear with wheels: 2 g/dm² of wing.',
     },
     airframeRule(drive, weight, weighed),
   ];
@@ -253,7 +253,7 @@ function airframeRule(drive: Drive, weight: string, weighed: Weighed | undefined
       name,
       text: '1820 g/m² × wing_area × (wing_area ÷ 22 dm²)^0.3',
       unit,
-      says: `Wing, fuselage and fin with glue and finish: 18.2 g a square decimetre at 22 dm², a little more on a larger wing; ${shares}`,
+      says: `Wing, fuselage and fin with glue and finish: 18.2 g/dm² at 22 dm², a little more on a larger wing; ${shares}`,
     };
   }
   if (weighed) {

@@ -1,5 +1,6 @@
 import type { Document } from '../../sheet/document';
 import { type Live, openLive, setLive } from '../../sheet/live';
+import { fromSI, type UnitSet } from '../../units/index';
 import { library } from '../library';
 import type { Trim } from './cells';
 
@@ -19,10 +20,19 @@ export const valueAt = (live: Live, path: string): number => {
   return slot === undefined ? Number.NaN : live.state.m[slot]!;
 };
 
-const NO_WEIGHTS: Partial<Trim> = { nose_weight: '0 g', tail_weight: '0 g' };
-
-const millimetres = (metres: number): string => `${Math.round(metres * 1000)} mm`;
-const grams = (kilograms: number): string => `${Math.round(kilograms * 2000) / 2} g`;
+/** Stations and weights as they are typed: to a millimetre and half a gram, or to a hundredth of an inch and of an ounce. */
+export const typedIn: Readonly<
+  Record<UnitSet, { station(metres: number): string; weight(kilograms: number): string }>
+> = {
+  metric: {
+    station: (metres) => `${Math.round(metres * 1000)} mm`,
+    weight: (kilograms) => `${Math.round(kilograms * 2000) / 2} g`,
+  },
+  inch_pound: {
+    station: (metres) => `${Math.round(fromSI(metres, 'in') * 100) / 100} in`,
+    weight: (kilograms) => `${Math.round(fromSI(kilograms, 'oz') * 100) / 100} oz`,
+  },
+};
 
 /**
  * Sets engine station, tip weight and guide so that the CG lies where ballast wants it, the wings are level and the nose points
@@ -30,6 +40,8 @@ const grams = (kilograms: number): string => `${Math.round(kilograms * 2000) / 2
  */
 export function trim(document: Document, chord: number): { readonly live: Live; readonly trim: Trim } {
   let live = openLive(document, library);
+  const { station: stationText, weight: weightText } = typedIn[document.units];
+  const none = { nose_weight: weightText(0), tail_weight: weightText(0) };
   const at = (path: string): number => valueAt(live, path);
   const set = (texts: Partial<Trim>): void => {
     live = setLive(live, Object.entries(texts), library).live;
@@ -37,11 +49,11 @@ export function trim(document: Document, chord: number): { readonly live: Live; 
   const kept = (value: number, otherwise: number): number => (Number.isFinite(value) ? value : otherwise);
 
   let texts: Trim = {
-    engine_station: millimetres(at('engine_station')),
-    tip_weight: grams(at('tip_weight')),
-    nose_weight: grams(at('nose_weight')),
-    tail_weight: grams(at('tail_weight')),
-    guide_x: millimetres(at('guide_x')),
+    engine_station: stationText(at('engine_station')),
+    tip_weight: weightText(at('tip_weight')),
+    nose_weight: weightText(at('nose_weight')),
+    tail_weight: weightText(at('tail_weight')),
+    guide_x: stationText(at('guide_x')),
   };
   const put = (more: Partial<Trim>): void => {
     texts = { ...texts, ...more };
@@ -52,12 +64,12 @@ export function trim(document: Document, chord: number): { readonly live: Live; 
   let turn = TURN.start;
   for (let round = 0; round < ROUNDS; round++) {
     const last = texts;
-    put(NO_WEIGHTS);
+    put(none);
     const wanted = at('engine_station') + kept(at('ballast.engine_shift'), 0);
     const station = Math.min(Math.max(wanted, STATIONS[0] * chord), STATIONS[1] * chord);
-    put({ engine_station: millimetres(station) });
+    put({ engine_station: stationText(station) });
     if (station !== wanted) put(balancingWeights());
-    put({ tip_weight: grams(Math.max(0, at('tip_weight') + kept(at('ballast.tip_weight'), 0))) });
+    put({ tip_weight: weightText(Math.max(0, at('tip_weight') + kept(at('ballast.tip_weight'), 0))) });
     const now = { guide: at('guide_x'), nose: kept(at('flight.nose_out'), NOSE_OUT) };
     if (before && Math.abs(now.guide - before.guide) > 0.0015) {
       const found = (now.nose - before.nose) / (now.guide - before.guide);
@@ -65,14 +77,14 @@ export function trim(document: Document, chord: number): { readonly live: Live; 
     }
     before = now;
     const step = Math.min(Math.max((NOSE_OUT - now.nose) / turn, -STEP * chord), STEP * chord);
-    put({ guide_x: millimetres(Math.min(Math.max(now.guide + step, 0), chord)) });
+    put({ guide_x: stationText(Math.min(Math.max(now.guide + step, 0), chord)) });
     if (Object.entries(last).every(([name, text]) => texts[name as keyof Trim] === text)) break;
   }
 
   function balancingWeights(): Partial<Trim> {
     return {
-      nose_weight: grams(Math.max(0, kept(at('ballast.nose_weight'), 0))),
-      tail_weight: grams(Math.max(0, kept(at('ballast.tail_weight'), 0))),
+      nose_weight: weightText(Math.max(0, kept(at('ballast.nose_weight'), 0))),
+      tail_weight: weightText(Math.max(0, kept(at('ballast.tail_weight'), 0))),
     };
   }
 
