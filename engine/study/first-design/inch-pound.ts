@@ -10,7 +10,9 @@ const QUANTITY = /-?[0-9.]+ [^\s()]+/g;
 /** The texts of a design that is begun in inch-pound units: all that the program wrote is in them, what was typed (`kept`) stays. */
 export function inInchPound(cells: readonly Cell[], kept: ReadonlySet<string>): Cell[] {
   const computed = (text: string): string =>
-    kept.has(text) ? text : text.replace(QUANTITY, (one) => inUnitsOf(one, 'inch_pound', COMPUTED).replace('\u00a0', ' '));
+    kept.has(text)
+      ? text
+      : text.replace(QUANTITY, (one) => inUnitsOf(one, 'inch_pound', COMPUTED).replace('\u00a0', ' '));
   const each = (fields: Readonly<Record<string, string>>): Record<string, string> =>
     Object.fromEntries(Object.entries(fields).map(([name, text]) => [name, computed(text)]));
   const variable = (row: Variable): Variable => ({ ...row, text: computed(row.text) });
