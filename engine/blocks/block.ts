@@ -43,10 +43,20 @@ export interface Field extends Quantity {
 export interface Result extends Quantity {
   /** Usual band for such models in SI, marked "common practice, no source" where it is shown. */
   readonly usual?: readonly [number, number];
+  /** What it may not come under: the number is red wherever it stands. */
+  readonly least?: Least;
   /** Folded away in listings. */
   readonly detail?: true;
   /** Where the result is one of these, and its slot holds the index; dimension one. */
   readonly oneOf?: readonly string[];
+}
+
+/** A number of one dimension that a result may not come under, with what is wrong then, in the middle of a sentence. */
+export interface Least {
+  readonly at: number;
+  readonly because: string;
+  /** The design has a stop then, whether or not a check watches it. */
+  readonly stops?: true;
 }
 
 /** A function at the fixed knots of `curve.ts`, one slot each: of airspeed, or a propeller's of advance ratio and tip speed. */

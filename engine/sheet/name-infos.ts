@@ -45,6 +45,11 @@ function takenAt(path: string, { texts }: Building): Pick<NameInfo, 'takes'> {
   return takes === undefined ? {} : { takes };
 }
 
-function bandsOf({ usual, range, detail }: NameTold): Pick<NameInfo, 'usual' | 'range' | 'detail'> {
-  return { ...(usual ? { usual } : {}), ...(range ? { range } : {}), ...(detail ? { detail } : {}) };
+function bandsOf({ usual, least, range, detail }: NameTold): Pick<NameInfo, 'usual' | 'least' | 'range' | 'detail'> {
+  return {
+    ...(usual ? { usual } : {}),
+    ...(least ? { least } : {}),
+    ...(range ? { range } : {}),
+    ...(detail ? { detail } : {}),
+  };
 }

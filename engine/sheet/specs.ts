@@ -24,6 +24,7 @@ export interface NameTold {
   readonly doc?: string;
   readonly suffix?: string;
   readonly usual?: readonly [number, number];
+  readonly least?: NameInfo['least'];
   readonly range?: readonly [number, number];
   readonly detail?: boolean;
   /** A result that is one of these. */

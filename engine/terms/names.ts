@@ -34,6 +34,8 @@ export interface NameInfo {
   readonly usual?: readonly [number, number];
   /** Range allowed for a field, SI. */
   readonly range?: readonly [number, number];
+  /** What a result may not come under, SI, what is wrong then, and whether the design has a stop then. */
+  readonly least?: { readonly at: number; readonly because: string; readonly stops?: true };
   readonly detail?: boolean;
   /** Where the number of a blank field comes from: the path of what stands in it, since the piece that gives it is there. */
   readonly takes?: string;

@@ -55,5 +55,5 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
 /** What a closed cell holds. */
 function ClosedLine({ cell }: { cell: Cell }) {
   const { words, stands } = lineOf(cell, useSheet());
-  return <span class={`closed-line ${stands === 'broken' ? 'broken' : ''}`}>{words}</span>;
+  return <span class={`closed-line ${stands === 'broken' || stands === 'low' ? 'broken' : ''}`}>{words}</span>;
 }

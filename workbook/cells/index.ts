@@ -1,6 +1,6 @@
 export { blockOffer } from './block/offer';
 export { CellView } from './cell-view';
-export { holdsOf, verdict } from './check/verdict';
+export { holdsOf, underWords, verdict } from './check/verdict';
 export { DrawingView } from './drawing/view';
 export { AddHere, columnOf, commandsOf, focusContent, gapsOf, standingDrawing, TitleForm } from './frame/index';
 export { lineOf } from './line';

@@ -8,11 +8,11 @@ export interface Line {
   readonly words: string;
   /** The one value of the item list. */
   readonly value: string;
-  /** Of a check. */
-  readonly stands?: Verdict['kind'];
+  /** Of a check; of a model `broken` where a number in it stops the design, `low` where one in its line is too low. */
+  readonly stands?: Verdict['kind'] | 'low';
 }
 
-type Reading = Pick<Sheet, 'shown' | 'value' | 'name' | 'optionTitle' | 'blockNamed'>;
+type Reading = Pick<Sheet, 'shown' | 'value' | 'name' | 'optionTitle' | 'blockNamed' | 'under'>;
 type Lines = { readonly [K in CellKind]: (cell: Extract<Cell, { kind: K }>, sheet: Reading) => Line };
 
 const NOTHING: Line = { words: '', value: '' };
@@ -66,10 +66,12 @@ export const lineOf = (cell: Cell, sheet: Reading): Line =>
   (lines[cell.kind] as (cell: Cell, sheet: Reading) => Line)(cell, sheet);
 
 function modelLine({ name, of }: BlockCell, sheet: Reading): Line {
-  const values = (sheet.blockNamed(of)?.line ?? [])
-    .map((each) => sheet.shown(`${name}.${each}`))
-    .filter((shown) => shown !== '–');
-  return { words: values.join(', '), value: values[0] ?? '' };
+  const lineNames = sheet.blockNamed(of)?.line ?? [];
+  const values = lineNames.map((each) => sheet.shown(`${name}.${each}`)).filter((shown) => shown !== '–');
+  const stops = (sheet.blockNamed(of)?.results ?? []).some((each) => sheet.under(`${name}.${each.name}`)?.stops);
+  const low = lineNames.some((each) => sheet.under(`${name}.${each}`));
+  const stands = stops ? 'broken' : low ? 'low' : undefined;
+  return { words: values.join(', '), value: values[0] ?? '', ...(stands ? { stands } : {}) };
 }
 
 function partsLine({ name, rows }: PartsCell, sheet: Reading): Line {

@@ -37,6 +37,8 @@ export interface Reader {
   faultBehind(path: string): Fault | undefined;
   /** What a choice calls one of its options. */
   optionTitle(path: string, option: string): string | undefined;
+  /** What a result has come under that it may not: what is red about it. */
+  under(path: string): NameInfo['least'];
   /** "3.0 g to 4.0 g" where the trade has a usual band. */
   usualBand(path: string): string | undefined;
 }
@@ -101,6 +103,7 @@ export function createReader(
       return faults.value.get(path) ?? faults.value.get(step) ?? (step === '' ? undefined : later);
     }),
     optionTitle,
+    under: byPath((path) => underLeast(name(path), value(path))),
     usualBand(path) {
       const info = name(path);
       if (!info?.usual) return undefined;
@@ -108,6 +111,10 @@ export function createReader(
     },
   };
 }
+
+/** The least of a result that this value is under; undefined where it has none or keeps it. */
+export const underLeast = (info: NameInfo | undefined, si: number): NameInfo['least'] =>
+  info?.least && si < info.least.at ? info.least : undefined;
 
 const NO_FAULTS: readonly Fault[] = [];
 

@@ -10,6 +10,7 @@ import {
   type Document,
   type Fault,
   freeSheetId,
+  type NameInfo,
   sheetOfPiece,
   sheetRemoval,
   sheetWith,
@@ -55,15 +56,17 @@ export interface SheetSetPorts {
   readonly blocks: () => readonly BlockLinks[];
   readonly faults: () => readonly Fault[];
   /** Checks whose value is beyond a limit. */
-  /** Those that are broken, and those that have no limit. */
-  readonly checks: () => Readonly<Record<'stops' | 'unlimited', readonly CheckCell[]>>;
+  /** Checks that are broken, results that are too low without one, and checks that have no limit. */
+  readonly stopped: () => Readonly<Record<'stops' | 'unlimited', readonly CheckCell[]>> & {
+    readonly breaches: readonly Pick<NameInfo, 'cell'>[];
+  };
   /** Something is under way, so that no state is known. */
   readonly working: () => boolean;
   /** Says what is gone, with a way back. `after`: the document without it. */
   removed(title: string, after: Document): void;
 }
 
-export function createSheetSet({ editor, blocks, faults, checks, working, removed }: SheetSetPorts): SheetSet {
+export function createSheetSet({ editor, blocks, faults, stopped, working, removed }: SheetSetPorts): SheetSet {
   const { document } = editor;
   /** The sheet that was asked for, and where it stood: the one in its place is shown when it is gone. */
   const asked = signal({ id: document.peek().sheets[0]!.id, at: 0 });
@@ -79,12 +82,12 @@ export function createSheetSet({ editor, blocks, faults, checks, working, remove
   const told = byPath((id) => {
     const sheet = sheetWith(document.value, id);
     const here = new Set(sheet?.pieces.map((piece) => piece.id));
-    const { stops, unlimited } = checks();
+    const { stops, breaches, unlimited } = stopped();
     const countHere = (list: readonly CheckCell[]): number => list.filter((check) => here.has(check.id)).length;
     return JSON.stringify(
       sheetState(
         faults().filter((fault) => here.has(fault.cell)),
-        countHere(stops),
+        countHere(stops) + breaches.filter(({ cell }) => here.has(cell)).length,
         working(),
         countHere(unlimited),
       ),

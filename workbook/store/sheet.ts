@@ -77,6 +77,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly state: ReadonlySignal<SheetState>;
   /** Checks whose value is beyond a limit, in reading order. */
   readonly stops: ReadonlySignal<readonly CheckCell[]>;
+  /** Results that are under what they may not come under, where the design stops for it and no check says so. */
+  readonly breaches: ReadonlySignal<readonly NameInfo[]>;
   /** Checks without any limit: they stop nothing. */
   readonly unlimited: ReadonlySignal<readonly CheckCell[]>;
   readonly undoSays: ReadonlySignal<string | undefined>;
@@ -272,13 +274,18 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     steadyList(() => reader.checks.value.filter((check) => sides.includes(sideOf(check, reader.value) ?? '')));
   const stops = sided('under', 'over');
   const unlimited = sided('unlimited');
+  const breaches = steadyList(() => {
+    const watched = new Set(stops.value.map(({ of }) => of.trim()));
+    const all = [...names.value.values()];
+    return all.filter((info) => info.least?.stops && !watched.has(info.path) && reader.under(info.path));
+  });
   const faults = (): readonly Fault[] => snapshot.value?.faults ?? [];
   const blocks = (): readonly BlockDescription[] => description.peek()?.blocks ?? [];
   const set = createSheetSet({
     editor,
     blocks,
     faults,
-    checks: () => ({ stops: stops.value, unlimited: unlimited.value }),
+    stopped: () => ({ stops: stops.value, breaches: breaches.value, unlimited: unlimited.value }),
     working,
     removed,
   });
@@ -314,8 +321,11 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     }),
     document: editor.document,
     snapshot,
-    state: computed(() => sheetState(faults(), stops.value.length, working(), unlimited.value.length)),
+    state: computed(() =>
+      sheetState(faults(), stops.value.length + breaches.value.length, working(), unlimited.value.length),
+    ),
     stops,
+    breaches,
     unlimited,
     undoSays: editor.undoSays,
     redoSays: editor.redoSays,

@@ -9,6 +9,10 @@ export const UP_LINES = ['front', 'rear'] as const;
 const angle = (symbol: string, title: string, doc: string): Result => ({ ...ANGLE, symbol, title, doc });
 const plain = (symbol: string, title: string, doc: string): Result => ({ ...PLAIN, symbol, title, doc });
 const length = (symbol: string, title: string, doc: string): Result => ({ ...MILLIMETRES, symbol, title, doc });
+const under = (at: number, because: string, result: Result): Result => ({
+  ...result,
+  least: { at, because, stops: true },
+});
 const detail = (result: Result): Result => ({ ...result, detail: true });
 
 /** The linkage as it was computed, for what hangs on it. */
@@ -110,26 +114,38 @@ export const controlResults = {
     title: 'Share of the least pull used',
     doc: 'From 100 % on one line is slack and the other cannot give the elevator wanted.',
   },
-  pull_margin: plain(
-    'T_1/T_n',
-    'Least pull over pull that holds it',
-    'Below 1 the lines cannot hold the elevator wanted: stop. More pull, a longer horn, a larger bellcrank or a smaller elevator would do.',
+  pull_margin: under(
+    1,
+    'the lines cannot hold the elevator wanted',
+    plain(
+      'T_1/T_n',
+      'Least pull over pull that holds it',
+      'Below 1 the lines cannot hold the elevator wanted: stop. More pull, a longer horn, a larger bellcrank or a smaller elevator would do.',
+    ),
   ),
   needed: angle('δ_e', 'Elevator needed in level flight', 'As level flight has it, trailing edge up positive.'),
-  margin: angle(
-    'Δδ',
-    'Up elevator to spare in level flight',
-    'Full up less what is needed. Below 0 it cannot be trimmed: stop.',
+  margin: under(
+    0,
+    'level flight cannot be trimmed',
+    angle(
+      'Δδ',
+      'Up elevator to spare in level flight',
+      'Full up less what is needed. Below 0 it cannot be trimmed: stop.',
+    ),
   ),
   needed_landing: angle(
     'δ_el',
     'Elevator needed at landing speed',
     'Engine stopped, height held, trailing edge up positive. None: it does not balance there with tight lines.',
   ),
-  margin_landing: angle(
-    'Δδ_l',
-    'Up elevator to spare at landing speed',
-    'Full up less what is needed. Below 0 it cannot be held off: stop. Ground and flare ask for some more.',
+  margin_landing: under(
+    0,
+    'the nose cannot be held up for landing',
+    angle(
+      'Δδ_l',
+      'Up elevator to spare at landing speed',
+      'Full up less what is needed. Below 0 it cannot be held off: stop. Ground and flare ask for some more.',
+    ),
   ),
   margin_down: detail(angle('Δδ_d', 'Down elevator to spare in level flight', 'Full down and what is needed, added.')),
   up_limit: detail({ ...plain('e_u', 'Full up ends at', 'What comes first.'), oneOf: TRAVEL_ENDS }),

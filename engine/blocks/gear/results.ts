@@ -9,12 +9,14 @@ const ratio = (symbol: string, title: string, doc: string, detail = false): Resu
   doc,
   ...(detail ? { detail: true } : {}),
 });
-const margin = (symbol: string, ground: string): Result =>
-  ratio(
+const margin = (symbol: string, ground: string): Result => ({
+  ...ratio(
     symbol,
     `Nose-over margin on ${ground}`,
     `Rolling drag at which the model just tips on its nose, at full thrust and level, over the rolling drag on ${ground}. Below 1 it noses over at release.`,
-  );
+  ),
+  least: { at: 1, because: 'it noses over at release' },
+});
 
 export const gearResults = {
   rest_pitch: { ...ANGLE, symbol: 'β', title: 'Pitch at rest', doc: 'Of the reference line, nose up positive.' },

@@ -63,6 +63,7 @@ export const lapResults = {
     symbol: 'T_1/T_f',
     title: 'Least pull over the least wanted',
     doc: 'Below 1 the lines pull less than wanted somewhere on the lap.',
+    least: { at: 1, because: 'the lines pull less than wanted somewhere on the lap' },
   },
   wind_at_floor: {
     ...AIRSPEED,

@@ -99,11 +99,14 @@ const way = (symbol: string, title: string, doc: string): Result => ({
 
 const shutoffResults = {
   trip_down: angle('δ_s', 'Down elevator at the trip', 'Trailing edge down: there it shuts the fuel.'),
-  used_margin: angle(
-    'Δδ_1',
-    'Beyond the most down used',
-    'Down elevator at the trip less the most down used in flight. Below 0 a manoeuvre shuts the engine off: stop, and give the cable more slack.',
-  ),
+  used_margin: {
+    ...angle(
+      'Δδ_1',
+      'Beyond the most down used',
+      'Down elevator at the trip less the most down used in flight. Below 0 a manoeuvre shuts the engine off: stop, and give the cable more slack.',
+    ),
+    least: { at: 0, because: 'a manoeuvre shuts the engine off', stops: true },
+  },
   stop_margin: angle(
     'Δδ_2',
     'Before full down',
@@ -114,6 +117,7 @@ const shutoffResults = {
     symbol: 'F_a/F_s',
     title: 'Cable force over trip force',
     doc: 'What the bellcrank gives in the cable at the least pull, the elevator held down there, over the trip force. Below 1 it cannot be tripped: stop.',
+    least: { at: 1, because: 'the lines cannot trip the shutoff', stops: true },
   },
   pull_needed: {
     ...NEWTONS,

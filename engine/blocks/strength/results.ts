@@ -1,4 +1,4 @@
-import type { Result } from '../block';
+import type { Least, Result } from '../block';
 import { NEWTONS, PLAIN } from '../measures';
 
 /** Parts of the system from hand to model, in the order of the pull; names as they are shown. */
@@ -21,7 +21,10 @@ const holds = (symbol: string, title: string, doc: string): Result => ({
   doc,
   detail: true,
 });
-const ratio = (symbol: string, title: string, doc: string): Result => ({ ...PLAIN, symbol, title, doc });
+const ratio = (symbol: string, title: string, doc: string, least?: Least): Result => ({
+  ...{ ...PLAIN, symbol, title, doc },
+  ...(least ? { least } : {}),
+});
 
 export const strengthResults = {
   test_load: {
@@ -53,11 +56,13 @@ export const strengthResults = {
     'F_w/F_t',
     'Weakest part over pull test',
     'The least over all parts: load that the weakest part holds over the pull-test load. Below 1 it breaks in the test: stop. The test itself decides, of the whole system, by the current rule book.',
+    { at: 1, because: 'the weakest part breaks in the pull test', stops: true },
   ),
   test_over_pull: ratio(
     'F_t/T_m',
     'Pull test over greatest pull',
     'Pull-test load over the greatest pull met in flight: how far the test proves what the flight asks. Below 1 the flight pulls harder than the test: stop.',
+    { at: 1, because: 'the flight pulls harder than the test', stops: true },
   ),
   uncounted: ratio('n_u', 'Parts not counted', 'Parts of the system whose load nobody has typed: handle, connectors.'),
   handle_holds: holds('F_1', 'Handle holds', 'As a load on the whole system.'),
@@ -74,20 +79,24 @@ export const strengthResults = {
     'M_s',
     'Screw strength over preload',
     'Proof load of an engine screw over its preload. Below 1 the screw stretches for good: stop tightening.',
+    { at: 1, because: 'the screw stretches for good' },
   ),
   bearer_margin: ratio(
     'M_l',
     'Bearer strength over lug pressure',
     'Crushing strength of the bearer across the grain over the pressure under a lug. Below 1 the wood crushes and the screws come loose: spread the load.',
+    { at: 1, because: 'the wood crushes and the screws come loose' },
   ),
   edge_distance: ratio(
     'e/d',
     'Edge distance over screw diameter',
     'From the middle of a screw in the middle of the bearer to its edge. Below 1.5 a bearer splits easily (common practice, no source).',
+    { at: 1.5, because: 'the bearer splits easily' },
   ),
   clamp_over_pull: ratio(
     'F_c/T_e',
     'Clamping force over outward pull of the engine',
     'Preload of all screws over the outward force of the engine in the lap. Wood that shrinks loses preload: tighten again.',
+    { at: 1, because: 'the engine pulls harder than its screws clamp' },
   ),
 } as const satisfies Readonly<Record<string, Result>>;

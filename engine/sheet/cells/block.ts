@@ -141,6 +141,7 @@ const asResult = (spec: Result) => ({
   tradeUnit: spec.tradeUnit,
   suffix: spec.suffix,
   usual: spec.usual,
+  least: spec.least,
   detail: spec.detail,
   oneOf: spec.oneOf,
 });

@@ -14,7 +14,7 @@ import { spreadSection } from '../spread/index';
 import type { SpreadInput } from '../spread/input';
 import { planDesigns } from '../spread/plan';
 import type { Request } from './arguments';
-import { tellCheck } from './checks';
+import { tellBreaches, tellCheck } from './checks';
 import { nameData, nameLine } from './names';
 import { setTexts } from './set';
 import { meant, namesByPath, tellValue } from './values';
@@ -131,9 +131,10 @@ const USUAL_SEED = 1;
 function overview(live: Live, names: Names): Section[] {
   const { document } = live.compiled;
   const figures = readValues(document.figures, live, names);
-  const checks = cellsOf(document)
-    .filter((cell) => cell.kind === 'check')
-    .map((check) => tellCheck(check, live, names));
+  const cells = cellsOf(document).filter((cell) => cell.kind === 'check');
+  const told = cells.map((check) => ({ of: check.of, ...tellCheck(check, live, names) }));
+  const broken = told.filter(({ stop }) => stop);
+  const checks = [...told.map(({ of: _, ...check }) => check), ...tellBreaches(live, names, broken)];
   const fits = cellsOf(document).flatMap((cell) => (cell.kind === 'fit' ? [tellFit(cell, live, names)] : []));
   const untold = fits.flatMap(({ fault }) => fault ?? []);
   const others = faultsOfLive(live)

@@ -1,3 +1,4 @@
+import { atBeginning, calledIn } from '../../sheet/called';
 import { filledIn, reasonPath } from '../../sheet/cells/index';
 import type { CheckCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
@@ -33,4 +34,22 @@ export function tellCheck(check: CheckCell, live: Live, names: ReadonlyMap<strin
   const inWords = (path: string): string => (names.get(path)?.options ? shown(path).replaceAll('_', ' ') : shown(path));
   const reason = filledIn(check[end], (own, k) => inWords(names.has(own) ? own : reasonPath(name, end, k)));
   return { name, title, stop: true, line: `✕ ${title}: stop, ${beyond}${reason === '' ? '' : `: ${reason}`}\n` };
+}
+
+/** Results that are under what they may not come under, where the design stops for it and no broken check watches them. */
+export function tellBreaches(
+  live: Live,
+  names: ReadonlyMap<string, NameInfo>,
+  told: readonly { readonly of: string }[],
+) {
+  const watched = new Set(told.map(({ of }) => of.trim()));
+  const called = calledIn(live.compiled);
+  return [...names.values()].flatMap((info) => {
+    const { path, slot, cell, least } = info;
+    const si = live.state.m[slot]!;
+    if (!least?.stops || watched.has(path) || !(si < least.at)) return [];
+    const title = atBeginning(called(cell, path));
+    const line = `✕ ${title}: stop, ${textOf(info, si)} is under ${textOf(info, least.at)}: ${least.because}\n`;
+    return [{ name: path, title, stop: true, line }];
+  });
 }

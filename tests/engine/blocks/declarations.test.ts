@@ -38,6 +38,31 @@ it('says in one line what it is by fields and results that it has', () => {
   }
 });
 
+it('has a least wherever its words say what comes below it, and says it as part of a sentence', () => {
+  const stops: string[] = [];
+  for (const { kind, results } of registered) {
+    for (const [name, spec] of Object.entries(results)) {
+      if (isCurve(spec)) continue;
+      const said = /\b[Bb]elow ([01](?:\.5)?)\b/.exec(spec.doc)?.[1];
+      if (said !== undefined) expect(spec.least?.at, `${kind}.${name}`).toBe(Number(said));
+      if (!spec.least) continue;
+      expect(spec.least.because, `${kind}.${name}`).toMatch(/^[a-z].*[^.]$/);
+      if (spec.least.stops) stops.push(`${kind}.${name}`);
+    }
+  }
+  expect(stops).toEqual([
+    'flight.test_margin',
+    'flight.breaking_margin',
+    'strength.strength_over_test',
+    'strength.test_over_pull',
+    'control.pull_margin',
+    'control.margin',
+    'control.margin_landing',
+    'shutoff.used_margin',
+    'shutoff.force_margin',
+  ]);
+});
+
 it('takes through optional links only numbers of the same dimension that every piece of that role has', () => {
   const takes: string[] = [];
   for (const { kind, fields, results, after } of registered) {

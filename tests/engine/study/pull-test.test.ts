@@ -53,6 +53,19 @@ describe.each([['the demo', opened(readFileSync(demo, 'utf8'))] as const, ['a be
       const said = answer(read.request, serialise(design), library).out;
       const line = said.split('\n').find((each) => each.includes(check.title));
       expect(line).toMatch(/^✕ Every part.*: stop, 0\.\d+ is under 1: the pivot bolt breaks in the test: /);
+      expect(said).not.toContain('weakest part over pull test');
+    });
+
+    it('is not needed to stop: the ratio itself may not come under 1', () => {
+      const sheets = design.sheets.map((sheet) => ({
+        ...sheet,
+        pieces: sheet.pieces.filter((piece) => piece.id !== check.id),
+      }));
+      const read = readArguments(['a.json', '--set', 'strength.pivot_diameter=1 mm']);
+      if (read.ask !== 'run') throw new Error(`asked for ${read.ask}`);
+      expect(answer(read.request, serialise({ ...design, sheets }), library).out).toMatch(
+        /✕ The weakest part over pull test of .*: stop, 0\.\d+ is under 1: the weakest part breaks in the pull test\n/,
+      );
     });
   },
 );

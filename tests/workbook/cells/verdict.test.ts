@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { CheckCell } from '../../../engine/index';
-import { briefly, holdsOf, verdict } from '../../../workbook/cells/check/verdict';
+import type { CheckCell, NameInfo } from '../../../engine/index';
+import { briefly, holdsOf, underWords, verdict } from '../../../workbook/cells/check/verdict';
 
 const check: CheckCell = {
   kind: 'check',
@@ -68,4 +68,11 @@ test('a reason that says itself when to stop is cut to what is wrong', () => {
 test('the value stands by itself too', () => {
   expect(verdict(check, read(46)).now).toBe('46 mm');
   expect(verdict(check, read(Number.NaN)).now).toBe('–');
+});
+
+test('a result that may not come under its least says so as a check would', () => {
+  const weakest = { path: 'strength.least', unit: '', suffix: '', least: { at: 1, because: 'a part breaks' } };
+  expect(underWords(weakest as unknown as NameInfo, { shown: () => '0.77' })).toBe(
+    'stop: 0.77 is under 1: a part breaks',
+  );
 });

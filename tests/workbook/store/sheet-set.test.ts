@@ -33,7 +33,13 @@ function open({
     removed.push(title);
   };
   const set = createSheetSet({
-    ...{ editor, blocks: () => [], faults: () => faults, checks: () => ({ stops, unlimited }), working: () => working },
+    ...{
+      editor,
+      blocks: () => [],
+      faults: () => faults,
+      stopped: () => ({ stops, breaches: [], unlimited }),
+      working: () => working,
+    },
     removed: tell,
   });
   const shown = (): string => set.shownSheet.value.id;

@@ -1,4 +1,4 @@
-import { type CheckCell, filledIn, reasonPath } from '../../../engine/index';
+import { type CheckCell, filledIn, formatQuantity, type NameInfo, reasonPath } from '../../../engine/index';
 import { sideOf } from '../../store/sheet-state';
 
 export interface Verdict {
@@ -37,6 +37,10 @@ function because(reason: string): string {
   const brief = briefly(reason);
   return brief === '' ? '' : `: ${brief}`;
 }
+
+/** "stop: 0.77 is under 1: the weakest part breaks in the pull test", of a result that may not come under its least. */
+export const underWords = ({ path, unit, suffix, least }: NameInfo, sheet: Pick<Reader, 'shown'>): string =>
+  least ? `stop: ${sheet.shown(path)} is under ${formatQuantity(least.at, unit, { suffix })}: ${least.because}` : '';
 
 /** The mark beside a check: a tick or a cross only where it decides something. */
 export const holdsOf = ({ kind }: Verdict): boolean | undefined =>

@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { TableAnswer, TableCell, TableColumn } from '../../../engine/index';
+import type { NameInfo, TableAnswer, TableCell, TableColumn } from '../../../engine/index';
 import { useSheet } from '../../store/context';
+import { underLeast } from '../../store/reader';
 import { spaced } from '../shared/progress-words';
 import { orderOf, pressed } from './shown';
 import { ROW, rowsAt, scrollTo } from './window';
@@ -80,7 +81,7 @@ export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
                     {spaced(row + 1)}
                   </th>
                   {answer.columns.map((column, c) => (
-                    <td key={column.key} class={infos[c]?.options ? 'table-word' : ''}>
+                    <td key={column.key} class={classOf(column, infos[c], answer.values[c]?.[k])}>
                       {known ? entryOf(column, infos[c], answer.values[c]?.[k] ?? Number.NaN) : '…'}
                     </td>
                   ))}
@@ -131,4 +132,11 @@ function Head(props: { cell: TableCell; column: TableColumn; title: string; belo
       </button>
     </th>
   );
+}
+
+/** A number that is under what its result may not come under is red. */
+function classOf({ measure }: TableColumn, info: NameInfo | undefined, si = Number.NaN): string {
+  if (info?.options) return 'table-word';
+  const counts = measure === 'count' || measure === 'unanswered';
+  return !counts && underLeast(info, si) ? 'too-low' : '';
 }

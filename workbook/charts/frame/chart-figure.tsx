@@ -6,6 +6,7 @@ import type { Handle } from './moves';
 import type { Hand } from './props';
 import { ReadOut } from './read-out';
 import type { ReadSeries } from './readings';
+import { isStop } from './stop-words';
 
 export interface ChartFigureProps {
   readonly title: string;
@@ -43,7 +44,12 @@ export function ChartFigure(props: ChartFigureProps): JSX.Element {
       >
         {children}
       </ReadOut>
-      <figcaption class="chart-caption">{sentences.join(' ')}</figcaption>
+      <figcaption class="chart-caption">
+        {sentences.filter(isStop).map((sentence) => (
+          <span key={sentence} class="too-low">{`${sentence} `}</span>
+        ))}
+        {sentences.filter((sentence) => !isStop(sentence)).join(' ')}
+      </figcaption>
       <Figures title={title} table={table} />
     </figure>
   );

@@ -10,6 +10,7 @@ import type { DrawnPanel, Laid } from './panels';
 import { PLAIN_WIDTH } from './place-holder';
 import type { ChartProps } from './props';
 import type { ReadSeries } from './readings';
+import { stopSentences } from './stop-words';
 
 /** What a chart is drawn from, how it is asked for, and where everything lies. */
 export interface Drawn<P, D, L> {
@@ -57,7 +58,7 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
       <ChartFigure
         title={of.cell.title}
         about={kind.about(drawn)}
-        sentences={kind.sentences(drawn)}
+        sentences={[...stopSentences(of), ...kind.sentences(drawn)]}
         width={chart.width}
         height={chart.height}
         start={now?.at ?? kind.start?.(chart)}

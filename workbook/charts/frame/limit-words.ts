@@ -73,6 +73,8 @@ export function limitSentences(family: Family, { progress, checks, names, values
     const said =
       zones.length === 0 ? [] : family.lines.flatMap((line) => inLimits(family, panel, line, progress, [low, high]));
     if (said.length === 0) return [];
+    // What a result may not come under at all is worth a word where it does.
+    if (zones.every(({ own }) => own) && said.every(({ where }) => where === 'everywhere')) return [];
     const subject = `${capital(panel.info.title)} in ${zones.length === 1 ? 'its limit' : 'limits'}`;
     if (said.every((s) => s.where === said[0]!.where)) return [`${subject} ${said[0]!.where}.`];
     return [`${subject}: ${said.map(({ label, where }) => `with ${label} ${where}`).join('; ')}.`];
@@ -80,7 +82,7 @@ export function limitSentences(family: Family, { progress, checks, names, values
 }
 
 /** Where along the axis a line keeps within its limits, or with which of the options. */
-function inLimits(
+export function inLimits(
   family: Family,
   panel: Panel,
   line: FamilyLine,
@@ -114,7 +116,9 @@ export function limitNotes(panels: readonly Limited[]): string[] {
       `${title} ${side === 'below' ? 'at least' : 'at most'} ${formatQuantity(limitSI, unit, { suffix })}`;
     const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
     return [
-      ...outside.map((zone) => `Outside the picture: ${inSentence(limit(zone))}${because(zone)}.`),
+      ...outside
+        .filter(({ own }) => !own)
+        .map((zone) => `Outside the picture: ${inSentence(limit(zone))}${because(zone)}.`),
       ...zones.filter((z) => !z.words).map(({ zone }) => `${limit(zone)}${because(zone)}.`),
     ];
   });

@@ -10,6 +10,8 @@ export interface Zone {
   /** SI. */
   readonly limitSI: number;
   readonly reason: string;
+  /** Not of a check: what the result itself may not come under. */
+  readonly own?: true;
   /** What it limits. */
   readonly of: Pick<NameInfo, 'path' | 'title' | 'unit' | 'suffix'>;
 }
@@ -20,8 +22,17 @@ export function reasonInBrief(text: string): string {
   return brief.replace(/\.$/, '');
 }
 
-/** Zones of all checks on a panel's path. A limit that has no value forbids nothing yet. */
+/** Zones of all checks on a panel's path, and of what its result may not come under at all, unless a check stops before. */
 export function zonesOf(panel: Measure, checks: readonly CheckCell[], names: Names, values: Float64Array): Zone[] {
+  const zones = checkZones(panel, checks, names, values);
+  const { least } = panel.info;
+  if (!least || zones.some(({ side, limitSI }) => side === 'below' && limitSI >= least.at)) return zones;
+  const { at: limitSI, because: reason } = least;
+  return [...zones, { side: 'below', limitSI, limit: panel.shown(limitSI), reason, own: true, of: panel.info }];
+}
+
+/** Zones of checks alone. A limit that has no value forbids nothing yet. */
+export function checkZones(panel: Measure, checks: readonly CheckCell[], names: Names, values: Float64Array): Zone[] {
   const zones: Zone[] = [];
   for (const check of checks) {
     if (check.of.trim() !== panel.path) continue;

@@ -1,5 +1,5 @@
 import { sameDimension, type TraceColumn } from '../../../engine/index';
-import { type Zone, zonesOf } from './limits';
+import { checkZones, type Zone } from './limits';
 import { measure } from './measure';
 import type { TraceChartProps } from './props';
 
@@ -10,6 +10,6 @@ export function limitsOfColumn(column: TraceColumn, props: TraceChartProps): Zon
     const info = props.names.get(check.of.trim());
     if (!info || !sameDimension(info.dimension, column.dimension)) return [];
     const of = { ...info, unit: column.unit, suffix: column.suffix };
-    return zonesOf(measure(of), [check], props.names, props.values);
+    return checkZones(measure(of), [check], props.names, props.values);
   });
 }

@@ -11,12 +11,17 @@ import type { SweepChartProps } from '../frame/props';
 import type { Reading, ReadSeries } from '../frame/readings';
 import { slopeSentence, spanSentence } from '../frame/slope-words';
 import type { LineLayout, LinePanel } from './layout';
+import { sharedLimitSentences } from './shared-limits';
 
 /** What to see in the chart, computed from it. */
 export function lineSentences({ of, data: family, chart }: Drawn<SweepChartProps, Family, LineLayout>): string[] {
   const { progress, names, values, cell } = of;
   const nowX = values[names.get(cell.across)?.slot ?? -1];
-  const told = [slopeSentence(family, progress, nowX), ...limitSentences(family, of)];
+  const told = [
+    slopeSentence(family, progress, nowX),
+    ...limitSentences(family, of),
+    ...sharedLimitSentences(family, of),
+  ];
   return [
     ...(told.some((sentence) => sentence !== '') ? told : [spanSentence(family, progress)]),
     ...limitNotes(chart.panels),

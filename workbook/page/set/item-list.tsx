@@ -19,8 +19,9 @@ function Item({ cell, number, onGone }: { cell: Cell; number: number; onGone?: (
   const sheet = useSheet();
   const { value, stands } = lineOf(cell, sheet);
   const faults = sheet.faultsOfCell(cell.id);
-  const wrong = stands === 'broken' || faults.some((fault) => fault.state === 'fault');
-  const words = stands === 'broken' ? 'stop' : wrong ? 'fault' : faults.length > 0 ? 'waits' : value;
+  const fault = faults.some(({ state }) => state === 'fault');
+  const wrong = stands === 'broken' || stands === 'low' || fault;
+  const words = stands === 'broken' ? 'stop' : fault ? 'fault' : faults.length > 0 ? 'waits' : value;
   return (
     <li class={wrong ? 'wrong' : ''}>
       <a

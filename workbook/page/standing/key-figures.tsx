@@ -13,6 +13,7 @@ export function KeyFigures() {
   const inRoles = figures.map(sheet.rolePath);
   const cautions = sheet.offered.value?.cautions ?? [];
   const broken = new Set(sheet.stops.value.map(({ of }) => of.trim()));
+  const isBroken = (path: string): boolean => broken.has(path) || sheet.under(path) !== undefined;
   return (
     <section class="figures" aria-labelledby="figures-title">
       <div class="figures-head">
@@ -26,9 +27,9 @@ export function KeyFigures() {
       )}
       {figures.map((path, index) => (
         <Fragment key={path}>
-          <div class={`figure ${broken.has(path) ? 'broken' : ''}`}>
+          <div class={`figure ${isBroken(path) ? 'broken' : ''}`} title={sheet.under(path)?.because}>
             <span class="figure-title">
-              {broken.has(path) && (
+              {isBroken(path) && (
                 <>
                   <Mark holds={false} />
                   <span class="unseen">stop: </span>

@@ -1,4 +1,4 @@
-import { verdict } from '../../cells/index';
+import { underWords, verdict } from '../../cells/index';
 import { WayTo } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
@@ -7,7 +7,8 @@ import { useSheet } from '../../store/context';
 export function Stops() {
   const sheet = useSheet();
   const broken = sheet.stops.value;
-  if (broken.length === 0) return null;
+  const low = sheet.breaches.value;
+  if (broken.length + low.length === 0) return null;
   return (
     <section class="stops" aria-label="Stops">
       <ul>
@@ -16,6 +17,13 @@ export function Stops() {
             <Mark holds={false} />
             <WayTo place={{ cell: check.id, path: check.name }}>{check.title}</WayTo>
             <span class="check-words">{verdict(check, sheet).words}</span>
+          </li>
+        ))}
+        {low.map((info) => (
+          <li key={info.path} data-stop={info.path}>
+            <Mark holds={false} />
+            <WayTo place={{ cell: info.cell, path: info.path }}>{info.title}</WayTo>
+            <span class="check-words">{underWords(info, sheet)}</span>
           </li>
         ))}
       </ul>

@@ -9,7 +9,7 @@ const FIGURES = 3;
 export function Strip() {
   const sheet = useSheet();
   const title = sheet.drawingTitle.value;
-  const stops = sheet.stops.value.length;
+  const stops = sheet.stops.value.length + sheet.breaches.value.length;
   return (
     <aside class="strip" aria-label="Drawing and three figures">
       {title !== undefined && <DrawingView title={title} arrangement="strip" />}
@@ -26,7 +26,9 @@ export function Strip() {
           .map((path) => (
             <div key={path}>
               <dt>{sheet.name(path)?.title ?? path}</dt>
-              <dd data-strip-figure={path}>{sheet.shown(path)}</dd>
+              <dd class={sheet.under(path) ? 'too-low' : ''} data-strip-figure={path}>
+                {sheet.shown(path)}
+              </dd>
             </div>
           ))}
       </dl>

@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { CheckCell, Fault } from '../../../engine/index';
-import { verdict } from '../../cells/index';
+import { underWords, verdict } from '../../cells/index';
 import { FaultWords, WayTo } from '../../controls/fault-flag';
+import type { Place } from '../../controls/go-to';
 import { useSheet } from '../../store/context';
 
 /** Everything that is wrong or waits, in the order of the sheets, each with a way to it. */
@@ -10,6 +11,17 @@ export function FaultList({ onClose }: { onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   const faults = sheet.snapshot.value?.faults ?? [];
+  const ofCheck = (check: CheckCell): Row => ({
+    ...{ place: { cell: check.id, path: check.name }, title: check.title, words: verdict(check, sheet).words },
+  });
+  const stops = [
+    ...sheet.stops.value.map(ofCheck),
+    ...sheet.breaches.value.map(
+      (info): Row => ({
+        ...{ place: { cell: info.cell, path: info.path }, title: info.title, words: underWords(info, sheet) },
+      }),
+    ),
+  ];
   const leave = (): void => dialog.current?.close();
   return (
     <dialog ref={dialog} class="open-dialog fault-list" aria-labelledby="fault-list-title" onClose={onClose}>
@@ -19,31 +31,36 @@ export function FaultList({ onClose }: { onClose: () => void }) {
           Close
         </button>
       </div>
-      {faults.length === 0 && sheet.stops.value.length === 0 && sheet.unlimited.value.length === 0 && (
+      {faults.length + stops.length + sheet.unlimited.value.length === 0 && (
         <p>Nothing any more: every number of the design has its answer.</p>
       )}
-      <Checks title="Stops" checks={sheet.stops.value} onLeave={leave} />
+      <Listing title="Stops" rows={stops} onLeave={leave} />
       <Wrong faults={faults.filter((fault) => fault.state === 'fault')} onLeave={leave} />
       <Waiting faults={faults.filter((fault) => fault.state === 'waits')} onLeave={leave} />
-      <Checks title="Checks without a limit" checks={sheet.unlimited.value} onLeave={leave} />
+      <Listing title="Checks without a limit" rows={sheet.unlimited.value.map(ofCheck)} onLeave={leave} />
     </dialog>
   );
 }
 
-/** Checks that are broken or have no limit, each with how it stands. */
-function Checks({ title, checks, onLeave }: Pick<Listed, 'onLeave'> & { title: string; checks: readonly CheckCell[] }) {
-  const sheet = useSheet();
-  if (checks.length === 0) return null;
+interface Row {
+  readonly place: Place;
+  readonly title: string;
+  readonly words: string;
+}
+
+/** Checks that are broken or have no limit and results that are too low, each with how it stands. */
+function Listing({ title, rows, onLeave }: Pick<Listed, 'onLeave'> & { title: string; rows: readonly Row[] }) {
+  if (rows.length === 0) return null;
   return (
     <section>
       <h3>{title}</h3>
       <ul>
-        {checks.map((check) => (
-          <li key={check.id} data-listed={check.name}>
-            <WayTo place={{ cell: check.id, path: check.name }} onLeave={onLeave}>
-              {check.title}
+        {rows.map(({ place, title: of, words }) => (
+          <li key={place.path} data-listed={place.path}>
+            <WayTo place={place} onLeave={onLeave}>
+              {of}
             </WayTo>
-            <p>{verdict(check, sheet).words}</p>
+            <p>{words}</p>
           </li>
         ))}
       </ul>

@@ -1,8 +1,18 @@
 import { useSignal } from '@preact/signals';
-import { goTo } from '../../controls/go-to';
+import type { CheckCell } from '../../../engine/index';
+import { goTo, type Place } from '../../controls/go-to';
 import { useSheet } from '../../store/context';
+import type { Sheet } from '../../store/sheet';
+import type { SheetState } from '../../store/sheet-state';
 import { FaultList } from './fault-list';
 import { useSlowState } from './slow-state';
+
+/** Where a stop or what has no limit is. */
+function placesOf({ stops, breaches, unlimited }: Sheet, kind: SheetState['kind']): readonly Place[] {
+  const ofChecks = (checks: readonly CheckCell[]): Place[] => checks.map(({ id, name }) => ({ cell: id, path: name }));
+  if (kind === 'unlimited') return ofChecks(unlimited.value);
+  return kind === 'stop' ? [...ofChecks(stops.value), ...breaches.value] : [];
+}
 
 /** The state of the sheet at the right of the top; where something is wrong, the words lead to it, or open the list where there is more. */
 export function StateWords() {
@@ -24,9 +34,8 @@ export function StateWords() {
             class="word"
             aria-haspopup="dialog"
             onClick={() => {
-              const checks = told.kind === 'stop' ? sheet.stops.value : sheet.unlimited.value;
-              const [check, ...others] = told.kind === 'stop' || told.kind === 'unlimited' ? checks : [];
-              if (check && others.length === 0) goTo(sheet, { cell: check.id, path: check.name });
+              const [place, ...others] = placesOf(sheet, told.kind);
+              if (place && others.length === 0) goTo(sheet, place);
               else listing.value = true;
             }}
           >
