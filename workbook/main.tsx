@@ -8,6 +8,7 @@ import { watchDrops } from './page/designs/drop';
 import { watchLeaving } from './page/designs/leaving';
 import { watchKeys } from './page/keys';
 import { watchPaper } from './page/paper';
+import { watchBeforePaper } from './page/print/before-paper';
 import { watchRoom } from './page/room';
 import { SheetContext } from './store/context';
 import { loadDemo } from './store/demo';
@@ -91,6 +92,7 @@ async function start(): Promise<void> {
   watchKeys(sheet);
   watchDrops(sheet);
   watchPrinting();
+  watchBeforePaper(sheet);
   watchLeaving(sheet, keeper);
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled design'} – Tetherwright`;

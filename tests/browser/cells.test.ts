@@ -196,17 +196,6 @@ describe('at a desk', () => {
     await sheet.close();
   });
 
-  test('every sheet stands on paper, what is folded whole', async () => {
-    const sheet = await openSheet(browser);
-    const { page } = sheet;
-    expect(await cell(page, 'wing').count()).toBe(0);
-    await page.emulateMedia({ media: 'print' });
-    await expect.poll(() => cell(page, 'wing').locator('.field').count()).toBeGreaterThan(5);
-    await page.emulateMedia({ media: 'screen' });
-    await expect.poll(() => cell(page, 'wing').count()).toBe(0);
-    await sheet.close();
-  });
-
   test('a check is given what it watches, its limit and the reason', async () => {
     const sheet = await openSheet(browser);
     const { page } = sheet;

@@ -106,6 +106,14 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'what to print',
+    part: ['dialog'],
+    async open(page) {
+      await press(page, /^Print$/);
+      await dialog(page);
+    },
+  },
+  {
     name: 'the versions of a design',
     async open(page) {
       await type(page, 'tip_weight', '22 g');

@@ -15,7 +15,8 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
   const faults = sheet.faultsOfCell(cell.id);
   const own = faults.filter((fault) => fault.path === cell.name || folded);
   const bodyId = `body-${cell.id}`;
-  const shown = !folded || printing.value;
+  const onPaper = printing.value;
+  const shown = !folded || onPaper;
   const naming = useComputed(() => sheet.naming.value === cell.id).value;
   const carried = useComputed(() => sheet.carrying.value?.id === cell.id).value;
 
@@ -24,6 +25,7 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
       class={`cell cell-${cell.kind} ${carried ? 'carried' : ''}`}
       id={`cell-${cell.name}`}
       aria-labelledby={`title-${cell.id}`}
+      style={onPaper ? { order: number } : undefined}
     >
       <header class="cell-head">
         <Balloon cell={cell} number={number} />

@@ -8,17 +8,20 @@ import { chartKinds } from './kinds';
 type Kind = ChartCell['chart'];
 const here = new Map<Kind, ComponentType<ChartProps>>();
 
+/** Brings what draws a kind of chart. */
+export async function fetchChart(kind: Kind): Promise<void> {
+  if (here.has(kind)) return;
+  // What the cell is drawn from goes by its kind, so it is what this component takes.
+  here.set(kind, (await chartKinds[kind]()) as ComponentType<ChartProps>);
+}
+
 /** A chart of whatever kind its cell asks for. */
 export function Chart(props: ChartProps): JSX.Element {
   const kind = props.cell.chart;
   const [, setArrived] = useState(0);
   useEffect(() => {
     if (here.has(kind)) return;
-    void chartKinds[kind]().then((component) => {
-      // What the cell is drawn from goes by its kind, so it is what this component takes.
-      here.set(kind, component as ComponentType<ChartProps>);
-      setArrived((n) => n + 1);
-    });
+    void fetchChart(kind).then(() => setArrived((n) => n + 1));
   }, [kind]);
   const Kind = here.get(kind);
   return Kind ? <Kind {...props} /> : <PlaceHolder panels={Math.max(1, props.cell.up.length)} />;

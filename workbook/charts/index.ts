@@ -1,4 +1,4 @@
-export { Chart } from './chart';
+export { Chart, fetchChart } from './chart';
 export { ChartFigure } from './frame/chart-figure';
 export { Curve, GhostCurve } from './frame/curve';
 export type { TableData } from './frame/figures';
@@ -8,4 +8,4 @@ export type { ChartProps, Hand } from './frame/props';
 export type { ReadSeries } from './frame/readings';
 export { causesSentence } from './frame/spread-words';
 export { changeTitle, effectsIn } from './levers/layout';
-export { LeverPicture } from './levers/picture';
+export { fetchLeverPicture, LeverPicture } from './levers/picture';

@@ -54,6 +54,15 @@ export function DimensionLine(props: DimensionLineProps) {
         <line x1="0" x2="0" y1="2" y2="100%" />
         <line x1="100%" x2="100%" y1="2" y2="100%" />
         <line x1="0" x2="100%" y1="50%" y2="50%" marker-start={`url(#${id}-arrow)`} marker-end={`url(#${id}-arrow)`} />
+        {usable && (
+          <line
+            class="value-tick on-paper"
+            x1={`${100 * fractionOf(shownValue, low, high)}%`}
+            x2={`${100 * fractionOf(shownValue, low, high)}%`}
+            y1="10%"
+            y2="90%"
+          />
+        )}
         {usable && baseline !== undefined && Number.isFinite(baseline) && (
           <line
             class="baseline-tick"

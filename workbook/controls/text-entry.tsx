@@ -3,6 +3,7 @@ import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import type { Fault } from '../../engine/index';
 import { editorMaker, fetchEditor } from '../editor/index';
 import { useSheet } from '../store/context';
+import { printing } from '../store/printing';
 import { EditorRoom, type Opening } from './editor-room';
 import { FaultFlag, faultId } from './fault-flag';
 import { tellNotKept } from './not-kept';
@@ -220,7 +221,14 @@ export function TextEntry(props: TextEntryProps) {
           }}
         />
       )}
+      {printing.value && <OnPaper {...props} look={look} />}
       {props.fault && !props.faultElsewhere && <FaultFlag fault={props.fault} />}
     </>
   );
+}
+
+/** What stands in the place of the field on paper. */
+function OnPaper({ look, text, shown, placeholder, fault }: TextEntryProps & { look: string }) {
+  const words = fault?.state === 'fault' ? text : shown;
+  return <span class={`${look} on-paper ${words === '' ? 'blank' : ''}`}>{words || placeholder}</span>;
 }

@@ -69,7 +69,7 @@ export function dimensionLines(shapes: readonly Shape[], frame: Frame, unit: str
   }
   const length = spread(shapes, 'side', 'body', 0);
   const bottom = frame.views.side?.extent.bottom;
-  if (frame.arrangement === 'column' && length && bottom !== undefined) {
+  if (frame.arrangement !== 'strip' && length && bottom !== undefined) {
     const y = frame.views.side!.origin.y + bottom * frame.scale + BELOW_SIDE;
     const low = (x: number): Point => {
       const here = shapes

@@ -2,8 +2,8 @@ import type { Shape } from '../../engine/index';
 import type { Box, Point } from './geometry';
 
 export type View = Shape['view'];
-/** One view under the other beside the cells, or both side by side in a low strip on a phone. */
-export type Arrangement = 'column' | 'strip';
+/** One view under the other beside the pieces, both side by side in a low strip on a phone, or one under the other on paper. */
+export type Arrangement = 'column' | 'strip' | 'paper';
 
 /** Where metres come to lie in pixels. */
 export interface Frame {
@@ -25,11 +25,13 @@ interface ViewFrame {
   readonly origin: Point;
 }
 
-/** Scales of ISO 5455 with the steps between that plans are sold in. */
+/** Scales of ISO 5455: full size and reductions. */
+const ISO_DENOMINATORS: readonly number[] = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
+/** On the screen with the steps between that plans are sold in. */
 const DENOMINATORS: readonly number[] = [
   1, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 200, 500, 1000,
 ];
-const PIXELS_PER_METRE = 96 / 0.0254;
+export const PIXELS_PER_METRE = 96 / 0.0254;
 
 /** Extents are rounded out to this many metres, so that the picture stands still while a part moves a little. */
 const STEP = 0.02;
@@ -96,11 +98,14 @@ export function frameFor(
   const plan = kept(extentOf(shapes, 'plan'), before?.views.plan?.extent);
   const side = kept(extentOf(shapes, 'side'), before?.views.side?.extent);
   if (!plan && !side) return undefined;
-  return arrangement === 'column' ? columnFrame(plan, side, width) : stripFrame(plan, side, width);
+  return arrangement === 'strip' ? stripFrame(plan, side, width) : columnFrame(plan, side, width, arrangement);
 }
 
-function largestScale(fits: (scale: number) => boolean): { denominator: number; scale: number } {
-  const denominator = DENOMINATORS.find((d) => fits(PIXELS_PER_METRE / d)) ?? DENOMINATORS.at(-1)!;
+function largestScale(
+  fits: (scale: number) => boolean,
+  denominators = DENOMINATORS,
+): { denominator: number; scale: number } {
+  const denominator = denominators.find((d) => fits(PIXELS_PER_METRE / d)) ?? denominators.at(-1)!;
   return { denominator, scale: PIXELS_PER_METRE / denominator };
 }
 
@@ -110,16 +115,29 @@ function viewFrame(extent: Box, area: Box, roomLeft: number, scale: number, top:
   return { extent, area, origin: { x: left - extent.left * scale, y: top - extent.top * scale } };
 }
 
-function columnFrame(plan: Box | undefined, side: Box | undefined, width: number): Frame {
+/** Height of the two views on paper at most, px: most of a page of Letter. */
+const PAPER_HEIGHT = 720;
+
+function columnFrame(
+  plan: Box | undefined,
+  side: Box | undefined,
+  width: number,
+  arrangement: 'column' | 'paper',
+): Frame {
+  const onPaper = arrangement === 'paper';
   const { denominator, scale } = largestScale(
-    (s) => across(plan) * s <= width - LINES_ROOM - MARGIN && across(side) * s <= width - 2 * MARGIN,
+    (s) =>
+      across(plan) * s <= width - LINES_ROOM - MARGIN &&
+      across(side) * s <= width - 2 * MARGIN &&
+      (!onPaper || (along(plan) + along(side)) * s <= PAPER_HEIGHT - 2 * MARGIN - 2 * COLUMN_GAP - FOOT),
+    onPaper ? ISO_DENOMINATORS : DENOMINATORS,
   );
   const planBottom = plan ? 2 * MARGIN + along(plan) * scale : 0;
   const sideTop = planBottom + (side ? COLUMN_GAP : 0);
   const sideBottom = side ? sideTop + along(side) * scale + COLUMN_GAP : planBottom;
   const height = Math.ceil(sideBottom + FOOT);
   return {
-    arrangement: 'column',
+    arrangement,
     width,
     height,
     denominator,

@@ -3,6 +3,7 @@ export type { Arrangement, Place } from './frame';
 export { type Box, inside, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
 export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
 export { MarkSign } from './marks';
+export { paperDenominator } from './picture';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
 export { ScaleDrawing } from './scale-drawing';
 export { pointingStep } from './spot';

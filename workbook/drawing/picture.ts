@@ -108,3 +108,7 @@ export function layOutPicture(input: PictureInput): Picture | undefined {
     moved: [...new Set(movedList.map((s) => partWord(s.part)))],
   };
 }
+
+/** Scale at which these shapes are drawn on paper, 1 : so much; undefined where nothing can be drawn. */
+export const paperDenominator = (shapes: readonly Shape[], width: number): number | undefined =>
+  frameFor(shapes.filter(isWhole), 'paper', width)?.denominator;

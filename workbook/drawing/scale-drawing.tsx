@@ -5,7 +5,7 @@ import type { Shape } from '../../engine/index';
 import { fontFamily } from '../theme/tokens';
 import { arrowHead, type DimensionLine } from './dimensions';
 import type { DrawnShape } from './drawn-shapes';
-import { type Arrangement, type Place, placeAt } from './frame';
+import { type Arrangement, type Frame, PIXELS_PER_METRE, type Place, placeAt } from './frame';
 import type { Point, Segment } from './geometry';
 import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
 import type { DrawnLabel } from './labels';
@@ -24,7 +24,7 @@ export interface ScaleDrawingProps {
   readonly values: Float64Array;
   /** What is drawn: the first words of the summary that is read aloud. */
   readonly title: string;
-  /** `column`: views one under the other; `strip`: side by side, low. */
+  /** `column`: views one under the other; `strip`: side by side, low; `paper`: to a standard scale. */
   readonly arrangement?: Arrangement;
   /** A part that is being placed: where it is now. Presses on the drawing are places for it. */
   readonly spot?: Spot | undefined;
@@ -131,6 +131,22 @@ function ToThePilot({ picture }: { picture: Picture }): JSX.Element | null {
   );
 }
 
+/** Shows whether the printer has kept the size. */
+function PaperRule({ frame, unit }: { frame: Frame; unit: string }): JSX.Element {
+  const inches = unit === 'in';
+  const length = (inches ? 0.0508 : 0.05) * PIXELS_PER_METRE;
+  const [right, y] = [frame.width - 2, frame.height - 4];
+  const left = right - length;
+  return (
+    <g data-rule={inches ? '2 in' : '50 mm'}>
+      <path d={`M${left},${y - 6}V${y}H${right}V${y - 6}`} fill="none" {...stroke('thin')} />
+      <text x={(left + right) / 2} y={y - 4} text-anchor="middle" font-size={SMALL_SIZE}>
+        {`this line is ${inches ? '2 in' : '50 mm'} long on paper`}
+      </text>
+    </g>
+  );
+}
+
 interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'onPick'> {
   readonly picture: Picture;
   readonly spot: Signal<Spot> | undefined;
@@ -195,6 +211,7 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
       <text x={2} y={frame.height - 6} font-size={SMALL_SIZE} fill={ink('muted')}>
         {`scale 1 : ${frame.denominator}, sizes in ${picture.unit}`}
       </text>
+      {frame.arrangement === 'paper' && <PaperRule frame={frame} unit={picture.unit} />}
     </svg>
   );
 }

@@ -1,7 +1,8 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { PAPER_WIDTH, printing } from '../store/printing';
 
-/** Width of an element in whole pixels, followed as it changes; `fallback` until it is known. */
+/** Width of an element in whole pixels, followed as it changes; `fallback` until it is known. On paper it is the same for all. */
 export function useWidth(fallback: number): [RefObject<HTMLDivElement | null>, number] {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(fallback);
@@ -17,5 +18,5 @@ export function useWidth(fallback: number): [RefObject<HTMLDivElement | null>, n
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
-  return [ref, width];
+  return [ref, printing.value ? PAPER_WIDTH : width];
 }

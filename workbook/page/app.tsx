@@ -1,11 +1,14 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useDesigns } from '../store/designs';
+import { askingToPrint, printing } from '../store/printing';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
 import { OnlyLooking } from './designs/only-looking';
 import type { Paper } from './paper';
 import { PaperChoice } from './paper-choice';
 import { Pieces } from './pieces';
+import { PageStyle } from './print/page-style';
+import { PrintDialog } from './print/print-dialog';
 import type { Room } from './room';
 import { SetColumn } from './set/set-column';
 import { SetLine } from './set/set-line';
@@ -58,6 +61,8 @@ export function App({ room, paper }: { room: ReadonlySignal<Room>; paper: Signal
           </div>
           <TitleBlock />
           <LiveSummary />
+          {printing.value && <PageStyle />}
+          {askingToPrint.value && <PrintDialog />}
         </div>
       </div>
     </>

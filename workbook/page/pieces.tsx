@@ -4,29 +4,47 @@ import type { Cell } from '../../engine/index';
 import { AddHere, CellView, columnOf, gapsOf, standingDrawing } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
-import { printing } from '../store/printing';
+import { printed, printing } from '../store/printing';
 import { EmptySheet } from './designs/empty-sheet';
+import { StandingOnPaper } from './print/standing-on-paper';
+import { pageName } from './print/title-lines';
 import type { Room } from './room';
 import { sidesOf } from './sides';
 
 const KeptCell = kept(CellView);
 
-/** The shown sheet; on paper the whole set, one after another, each in one column. */
+/** The shown sheet; on paper this or the whole set, one after another, as was chosen. */
 export function Pieces({ room }: { room: ReadonlySignal<Room> }) {
   const sheet = useSheet();
   const shown = sheet.shownSheet.value;
-  const onPaper = printing.value;
-  const wide = room.value === 'wide' && !onPaper;
-  const sheets = onPaper ? sheet.part('sheets') : [shown];
+  const wide = room.value === 'wide';
+  const set = sheet.part('sheets');
+  const sheets = printing.value && printed.value === 'set' ? set : [shown];
   return (
     // A change that was refused leaves nothing of it in the controls.
     <main id="pieces" tabIndex={-1} key={sheet.refusals.value}>
       <p class="unseen" role="status">
         {sheet.told.value}
       </p>
-      {sheets.map(({ id, pieces }) => (
-        <OneSheet key={id} pieces={pieces} wide={wide} />
-      ))}
+      {sheets.map(({ id, title, pieces }, k) => {
+        const number = set.findIndex((each) => each.id === id) + 1;
+        return (
+          <section
+            key={id}
+            class={`one-sheet ${id === shown.id ? 'shown' : ''}`}
+            aria-label={title}
+            style={{ page: pageName(number) }}
+          >
+            {printing.value && (
+              <>
+                <h2 class="on-paper sheet-heading">{`Sheet ${number} of ${set.length}: ${title}`}</h2>
+                {k === 0 && <StandingOnPaper />}
+              </>
+            )}
+            <OneSheet pieces={pieces} wide={wide} />
+          </section>
+        );
+      })}
     </main>
   );
 }

@@ -1,4 +1,5 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { printing } from '../store/printing';
 
 /** How much room a window gives: a phone's, one column of pieces, or two beside the list of sheets. */
 export type Room = 'phone' | 'column' | 'wide';
@@ -7,16 +8,16 @@ export type Room = 'phone' | 'column' | 'wide';
 const PHONE = 760;
 const WIDE = 1500;
 
-/** The room of the window, kept up to date. Paper has a column of its own. */
+/** The room of the window, kept up to date. While it is laid out for paper it stays: a new layout then would come too late. */
 export function watchRoom(): ReadonlySignal<Room> {
   const phone = window.matchMedia(`screen and (max-width: ${PHONE}px)`);
   const wide = window.matchMedia(`screen and (min-width: ${WIDE}px)`);
   const now = (): Room => (phone.matches ? 'phone' : wide.matches ? 'wide' : 'column');
   const room = signal(now());
-  for (const query of [phone, wide]) {
-    query.addEventListener('change', () => {
-      room.value = now();
-    });
-  }
+  const follow = (): void => {
+    if (!printing.value) room.value = now();
+  };
+  for (const query of [phone, wide]) query.addEventListener('change', follow);
+  effect(follow);
   return room;
 }

@@ -24,7 +24,6 @@ export function TitleBlock() {
         onCommit={(text) => sheet.changeHead({ [field]: text }, label)}
         onUndoBeyond={sheet.undo}
       />
-      <span class="on-paper">{sheet.part(field) || '–'}</span>
       {field === 'title' && sheet.part('invented') && (
         <span class="aside">Invented: no such model, maker or club exists.</span>
       )}

@@ -3,6 +3,7 @@ import { useRef } from 'preact/hooks';
 import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
+import { askingToPrint } from '../store/printing';
 import { AddList } from './add-list';
 import { KeepingWords } from './designs/keeping-words';
 import { OpenDialog } from './designs/open-dialog';
@@ -59,7 +60,7 @@ export function TopBar() {
           Add a piece
         </button>
         <AddStudy />
-        <button type="button" class="word" onClick={() => window.print()}>
+        <button type="button" class="word" aria-haspopup="dialog" onClick={() => (askingToPrint.value = true)}>
           Print
         </button>
         <ReferenceLink class="word">Reference</ReferenceLink>

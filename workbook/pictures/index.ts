@@ -1,1 +1,1 @@
-export { BlockPicture } from './block-picture';
+export { BlockPicture, fetchPicture } from './block-picture';

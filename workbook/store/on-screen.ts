@@ -1,13 +1,16 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { printing } from './printing';
 
 /** What is this close to the screen counts as on it. */
 const MARGIN = '160px';
 
-/** Runs `begin` when the element comes on the screen and what it returned when it leaves; begun anew for another `of`. */
+/** Runs `begin` when the element comes on the screen or is to be printed, and what it returned when it leaves; begun anew for another `of`. */
 export function useOnScreen(begin: () => () => void, of?: string): { current: HTMLDivElement | null } {
   const element = useRef<HTMLDivElement>(null);
+  const onPaper = printing.value;
   useEffect(() => {
     if (!element.current) return;
+    if (onPaper) return begin();
     let end: (() => void) | undefined;
     const watch = (entries: readonly IntersectionObserverEntry[]): void => {
       const on = entries.at(-1)?.isIntersecting ?? false;
@@ -23,6 +26,6 @@ export function useOnScreen(begin: () => () => void, of?: string): { current: HT
       observer.disconnect();
       end?.();
     };
-  }, [of]);
+  }, [of, onPaper]);
   return element;
 }

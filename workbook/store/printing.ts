@@ -1,18 +1,67 @@
-import { signal } from '@preact/signals';
+import { type Signal, signal } from '@preact/signals';
+import { options } from 'preact';
 
-/** The sheet is being printed: what is folded on the screen stands whole on paper. */
+/** What goes on paper: the open sheet, or every sheet of the set. */
+export type PrintedPart = 'sheet' | 'set';
+
+const KEPT = 'tetherwright.printed';
+
+/** The page is laid out for paper: what is folded on the screen stands whole, and entries stand as their texts. */
 export const printing = signal(false);
 
-/** Keeps `printing` true while the window is laid out for paper. */
+/** What was chosen last; the browser's own ways to print go by it too. */
+export const printed: Signal<PrintedPart> = signal('sheet');
+
+/** The person is asked what to print. */
+export const askingToPrint = signal(false);
+
+/** Width of every chart and drawing on paper, px at 96 an inch: it fits A4 and Letter beside the balloons. */
+export const PAPER_WIDTH = 620;
+
+/** Lays the page out at once: a browser counts the pages as soon as it has said that it prints. */
+export function layOutForPaper(paper: boolean): void {
+  const { debounceRendering } = options;
+  options.debounceRendering = (render) => render();
+  try {
+    printing.value = paper;
+  } finally {
+    if (debounceRendering) options.debounceRendering = debounceRendering;
+    else delete options.debounceRendering;
+  }
+}
+
+export function choosePrinted(part: PrintedPart): void {
+  printed.value = part;
+  try {
+    localStorage.setItem(KEPT, part);
+  } catch {
+    // It holds until the page is left.
+  }
+}
+
+/** Keeps the page laid out for paper while the browser prints. */
 export function watchPrinting(): void {
-  const query = window.matchMedia('print');
-  query.addEventListener('change', () => {
-    printing.value = query.matches;
+  try {
+    if (localStorage.getItem(KEPT) === 'set') printed.value = 'set';
+  } catch {
+    // A browser that keeps nothing prints the open sheet.
+  }
+  window.addEventListener('keydown', (event) => {
+    if (event.key.toLowerCase() !== 'p' || !(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey) return;
+    event.preventDefault();
+    askingToPrint.value = true;
   });
+  const query = window.matchMedia('print');
+  // A browser may say in the midst of it that the medium is the screen.
+  let underWay = false;
+  const follow = (): void => layOutForPaper(underWay || query.matches);
+  query.addEventListener('change', follow);
   window.addEventListener('beforeprint', () => {
-    printing.value = true;
+    underWay = true;
+    follow();
   });
   window.addEventListener('afterprint', () => {
-    printing.value = query.matches;
+    underWay = false;
+    follow();
   });
 }

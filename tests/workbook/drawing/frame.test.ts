@@ -1,5 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { frameFor, project } from '../../../workbook/drawing/frame';
+import { PAPER_WIDTH } from '../../../workbook/store/printing';
 import { quernShapes } from './quern';
 
 const MM_PER_PIXEL = 25.4 / 96;
@@ -64,4 +65,40 @@ test('a model with a side view only has no plan', () => {
   const side = quernShapes().filter((s) => s.view === 'side');
   expect(frameFor(side, 'column', 340)!.views.plan).toBeUndefined();
   expect(frameFor([], 'column', 340)).toBeUndefined();
+});
+
+describe('on paper', () => {
+  const ISO_5455 = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
+
+  test.each([
+    [0.3, 5],
+    [0.5, 5],
+    [1, 10],
+    [1.9, 20],
+  ])(
+    'a model %f times the size of the Quern is drawn at 1 : %i, a scale of ISO 5455, and true',
+    (size, denominator) => {
+      const shapes = quernShapes().map((shape) => ({
+        ...shape,
+        points: shape.points.map((metres) => metres * size),
+        ...(shape.radius === undefined ? {} : { radius: shape.radius * size }),
+      }));
+      const frame = frameFor(shapes, 'paper', PAPER_WIDTH)!;
+      expect(ISO_5455).toContain(frame.denominator);
+      expect(frame.denominator).toBe(denominator);
+      const a = project(frame, 'plan', 0, -0.515);
+      const b = project(frame, 'plan', 0, 0.485);
+      expect((b.x - a.x) * MM_PER_PIXEL * denominator).toBeCloseTo(1000, 6);
+    },
+  );
+
+  test('it is as wide as A4 allows and as high as Letter', () => {
+    const [wide, high] = [210 - 2 * 12 - 2 * 4, 279.4 - 12 - 34 - 2 * 3];
+    for (const size of [0.2, 0.5, 1, 1.6, 3]) {
+      const shapes = quernShapes().map((shape) => ({ ...shape, points: shape.points.map((metres) => metres * size) }));
+      const frame = frameFor(shapes, 'paper', PAPER_WIDTH)!;
+      expect(frame.width * MM_PER_PIXEL).toBeLessThan(wide);
+      expect(frame.height * MM_PER_PIXEL).toBeLessThan(high);
+    }
+  });
 });

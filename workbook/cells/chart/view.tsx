@@ -4,6 +4,7 @@ import { type ChartCell, chartNeeds, chartSource, textAt } from '../../../engine
 import { Chart, type ChartProps, type Hand } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
+import { printing } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
 import { SetUp } from '../shared/set-up';
 import { ChartForm } from './form';
@@ -26,7 +27,7 @@ export function ChartView({ cell }: { cell: ChartCell }) {
       leave();
     };
   }, `${cell.chart} ${cell.series} ${cell.of}`);
-  const follows = useComputed(() => here.value || sheet.state.value.kind !== 'working').value;
+  const follows = useComputed(() => here.value || printing.value || sheet.state.value.kind !== 'working').value;
   const last = useRef<Drawn | undefined>(undefined);
   // A kind or a sweep that was chosen anew has nothing to do with what stood here.
   if (last.current && 'cell' in last.current && !sameSource(last.current.cell, cell)) last.current = undefined;
@@ -44,7 +45,7 @@ export function ChartView({ cell }: { cell: ChartCell }) {
 }
 
 function Content({ of }: { of: Drawn | undefined }) {
-  if (!of) return <div class="chart-room" />;
+  if (!of) return <div class="chart-room" aria-busy="true" />;
   return 'fault' in of ? <p class="fault-flag fault">{of.fault}</p> : <Chart {...of} />;
 }
 

@@ -1,5 +1,6 @@
 import { type Arrangement, type Place, ScaleDrawing } from '../../drawing/index';
 import { useSheet } from '../../store/context';
+import { printing } from '../../store/printing';
 import { placeTexts } from '../parts/place';
 
 /** Plan and side view of the present design, with the baseline as a ghost; and where a part is placed by a press. */
@@ -21,7 +22,7 @@ export function DrawingView({ title, arrangement }: { title: string; arrangement
       names={sheet.names.value}
       values={snapshot.values}
       title={title}
-      arrangement={arrangement}
+      arrangement={printing.value ? 'paper' : arrangement}
       spot={picking && { x: at('x'), y: at('y'), z: at('z') }}
       onPick={picking && pick}
     />

@@ -2,10 +2,11 @@ import { useSignal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { NameInfo, TableAnswer, TableCell, TableColumn } from '../../../engine/index';
 import { useSheet } from '../../store/context';
+import { printing } from '../../store/printing';
 import { underLeast } from '../../store/reader';
 import { spaced } from '../shared/progress-words';
 import { orderOf, pressed } from './shown';
-import { ROW, rowsAt, scrollTo } from './window';
+import { ROW, rowsAt, rowsOnPaper, scrollTo } from './window';
 import { entryOf, headingOf } from './words';
 
 interface RowsProps {
@@ -27,9 +28,12 @@ export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
     if (scrollTop !== scrolled || clientHeight !== height) place.value = { scrolled: scrollTop, height: clientHeight };
   };
   const { scrolled, height } = place.value;
-  const seen = rowsAt(scrolled, height, answer.rows);
+  const onPaper = printing.value;
+  const seen = onPaper ? rowsOnPaper(answer.from, answer.reasons.length) : rowsAt(scrolled, height, answer.rows);
   useLayoutEffect(look);
-  useLayoutEffect(() => onRange(seen.from, seen.to), [seen.from, seen.to]);
+  useLayoutEffect(() => {
+    if (!onPaper) onRange(seen.from, seen.to);
+  }, [seen.from, seen.to, onPaper]);
   const infos = answer.columns.map((column) => sheet.name(column.path));
   const withReasons = cell.groups.length === 0 && answer.causes.length > 0;
   const rows = Array.from({ length: seen.to - seen.from }, (_, k) => seen.from + k);
@@ -97,6 +101,11 @@ export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
           <Gap height={seen.below} />
         </table>
       </section>
+      {onPaper && seen.to - seen.from < answer.rows && (
+        <p class="aside">
+          Rows {spaced(seen.from + 1)} to {spaced(seen.to)} of {spaced(answer.rows)}: “Save as CSV” has them all.
+        </p>
+      )}
     </>
   );
 }

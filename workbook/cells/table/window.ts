@@ -29,6 +29,17 @@ export function rowsAt(scrolled: number, height: number, rows: number): RowWindo
   return { from, to, above, below: Math.max(0, whole - above - drawn) };
 }
 
+/** Rows that are printed of a table: a page and a half. */
+const PRINTED = 60;
+
+/** The rows to print of those that are there. */
+export const rowsOnPaper = (from: number, known: number): RowWindow => ({
+  from,
+  to: from + Math.min(known, PRINTED),
+  above: 0,
+  below: 0,
+});
+
 /** How far to scroll so that a row is the first one seen. */
 export function scrollTo(row: number, height: number, rows: number): number {
   const whole = Math.min(rows * ROW, MOST_HEIGHT);

@@ -5,15 +5,17 @@ import type { SweepChartProps } from '../frame/props';
 
 let here: ComponentType<SweepChartProps> | undefined;
 
+/** Brings what draws it. */
+export async function fetchLeverPicture(): Promise<void> {
+  here ??= (await import('./view')).LeverChart;
+}
+
 /** The chart of a cell of levers; what draws it is fetched when the first one is to be drawn. */
 export function LeverPicture(props: SweepChartProps): JSX.Element {
   const [, setArrived] = useState(here !== undefined);
   useEffect(() => {
     if (here) return;
-    void import('./view').then(({ LeverChart }) => {
-      here = LeverChart;
-      setArrived(true);
-    });
+    void fetchLeverPicture().then(() => setArrived(true));
   }, []);
   const Picture = here;
   return Picture ? <Picture {...props} /> : <PlaceHolder panels={Math.max(1, props.progress.wanted.length)} />;

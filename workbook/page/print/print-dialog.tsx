@@ -1,0 +1,92 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { useSheet } from '../../store/context';
+import { askingToPrint, choosePrinted, layOutForPaper, type PrintedPart, printed } from '../../store/printing';
+import { whenReady } from './when-ready';
+
+/** What to print. What is drawn when it comes on the screen is brought first, so that the first print has all of it. */
+export function PrintDialog() {
+  const sheet = useSheet();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const go = useRef<HTMLButtonElement>(null);
+  const stop = useRef<AbortController>(undefined);
+  const waiting = useSignal<number | undefined>(undefined);
+  const { title } = sheet.shownSheet.value;
+  const count = sheet.sheetList.value.length;
+  useEffect(() => {
+    dialog.current?.showModal();
+    go.current?.focus();
+  }, []);
+  const onClose = (): void => {
+    askingToPrint.value = false;
+    if (stop.current && !stop.current.signal.aborted) {
+      stop.current.abort();
+      layOutForPaper(false);
+    }
+  };
+  const print = (): void => {
+    stop.current = undefined;
+    dialog.current?.close();
+    window.print();
+  };
+  const begin = async (): Promise<void> => {
+    const leaving = new AbortController();
+    stop.current = leaving;
+    sheet.settle();
+    layOutForPaper(true);
+    const ready = await whenReady(
+      () => sheet.state.peek().kind === 'working',
+      (left) => {
+        waiting.value = left;
+      },
+      leaving.signal,
+    );
+    if (ready && stop.current === leaving) print();
+  };
+  const choice = (part: PrintedPart, words: string) => (
+    <label>
+      <input
+        type="radio"
+        name="printed"
+        checked={printed.value === part}
+        disabled={waiting.value !== undefined}
+        onChange={() => choosePrinted(part)}
+      />
+      {words}
+    </label>
+  );
+  return (
+    <dialog ref={dialog} class="open-dialog print-dialog" aria-labelledby="print-title" onClose={onClose}>
+      <div class="dialog-head">
+        <h2 id="print-title">Print</h2>
+        <button type="button" class="word" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </div>
+      <fieldset class="print-choice">
+        <legend class="unseen">What to print</legend>
+        {choice('sheet', `This sheet: ${title}`)}
+        {choice('set', `The whole set: ${count === 1 ? '1 sheet' : `${count} sheets`}`)}
+      </fieldset>
+      <p class="aside">
+        On A4 or Letter, upright, at full size: then the drawing is true to the scale in the title block. Folded pieces
+        are printed whole.
+      </p>
+      <p class="print-waits" role="status">
+        {waiting.value !== undefined &&
+          (waiting.value === 1 ? 'One thing is still computed.' : `${waiting.value} things are still computed.`)}
+      </p>
+      <p class="commands">
+        {waiting.value === undefined ? (
+          <button ref={go} type="button" class="word" onClick={() => void begin()}>
+            Print
+          </button>
+        ) : (
+          <button type="button" class="word" onClick={print}>
+            Print what there is
+          </button>
+        )}
+      </p>
+    </dialog>
+  );
+}

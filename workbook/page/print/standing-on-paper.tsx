@@ -1,0 +1,22 @@
+import { DrawingView } from '../../cells/index';
+import { useSheet } from '../../store/context';
+import { CheckList } from '../standing/check-list';
+import { KeyFigures } from '../standing/key-figures';
+import { Stops } from '../standing/stops';
+
+/** What stands beside every sheet on the screen stands before the first one on paper. */
+export function StandingOnPaper() {
+  const title = useSheet().drawingTitle.value;
+  return (
+    <div class="standing-on-paper">
+      <Stops />
+      {title !== undefined && (
+        <div class="paper-drawing">
+          <DrawingView title={title} />
+        </div>
+      )}
+      <KeyFigures />
+      <CheckList />
+    </div>
+  );
+}
