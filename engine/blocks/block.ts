@@ -177,6 +177,19 @@ export interface Caution {
   readonly sentences: readonly string[];
 }
 
+/** How what a block found from measurements is kept by one press, as a row of the user's own in a table of the library. */
+export interface Keeps {
+  readonly table: string;
+  /** What the row is called, with results in braces. */
+  readonly title: string;
+  /** Column of the table → field or result that says it. */
+  readonly columns: Readonly<Record<string, string>>;
+  /** Measured fields: with none of them typed there is nothing to keep. What is typed in them becomes the source of the row. */
+  readonly measured: readonly string[];
+  /** Fields that the table has no column for: with one of them typed a row would be another thing. */
+  readonly lost: readonly string[];
+}
+
 export interface Block<
   F extends FieldSpecs = FieldSpecs,
   R extends ResultSpecs = ResultSpecs,
@@ -209,6 +222,7 @@ export interface Block<
     i: number,
     stride: number,
   ): NoInfer<W> | undefined;
+  readonly keeps?: Keeps;
   readonly after?: After<NoInfer<F>, NoInfer<R>>;
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
   draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
@@ -255,6 +269,7 @@ export interface AnyBlock {
   readonly cautions?: readonly Caution[];
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
+  readonly keeps?: Keeps;
   readonly after?: AnyAfter;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   draw?(m: Float64Array, f: any, r: any): Shape[];

@@ -30,6 +30,16 @@ export interface BlockDescription {
   readonly results: readonly ResultDescription[];
   readonly reasons: readonly { readonly name: string; readonly text: string }[];
   readonly traces: readonly TraceDescription[];
+  /** How what was found from measurements is kept as a row of the user's own; missing: there is no such row. */
+  readonly keeps?: {
+    readonly table: string;
+    /** With results in braces. */
+    readonly title: string;
+    /** Column of the table → field or result that says it. */
+    readonly columns: Readonly<Record<string, string>>;
+    readonly measured: readonly string[];
+    readonly lost: readonly string[];
+  };
   /** Names of fields or results that say in one line what it is. */
   readonly line: readonly string[];
 }

@@ -19,7 +19,7 @@ import { propellerFields } from './fields';
 import { lookFields, tableAt, writeLook } from './look';
 import { propellerResults } from './results';
 import { propellerTheory } from './theory';
-import { tunedTo, tuningReasons, tuningResults } from './tuning';
+import { tunedRow, tunedTo, tuningReasons, tuningResults } from './tuning';
 
 const ring = newAnnulus();
 const flow = newAnnulusFlow();
@@ -49,6 +49,7 @@ export const propeller = block({
       'No flow was found that fits this propeller ({diameter} × {pitch}). Look at chords and blade angles: one of them may be mistyped.',
   },
   theory: propellerTheory,
+  keeps: tunedRow,
   run(m, f, r, i, stride) {
     const density = m[f.air.density + i]!;
     const sound = soundSpeed(m[f.air.pressure + i]!, density);

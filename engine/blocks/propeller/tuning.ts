@@ -9,10 +9,10 @@ import {
   tunedBlade,
   tunePropeller,
 } from '../../physics/index';
-import type { Columns, Result } from '../block';
+import type { Columns, Keeps, Result } from '../block';
 import { ANGLE, PLAIN, SHARE, typedOr } from '../measures';
 import { solverResults } from '../solver';
-import type { propellerFields } from './fields';
+import { type propellerFields, TYPED_STATIONS } from './fields';
 
 /** How the search may end: of them the first two have a propeller. */
 const ENDS = ['settled', 'nothing measured'] as const;
@@ -31,7 +31,7 @@ export const tuningResults = {
     ...ANGLE,
     symbol: 'Δβ_m',
     title: 'Shift of the blade angle in use',
-    doc: 'As typed, or as the measured pull needs it. Type it into a row of your own to keep the propeller.',
+    doc: 'As typed, or as the measured pull needs it. “Keep as own row” keeps the propeller with it.',
     detail: true,
   },
   tuned_chord: {
@@ -55,6 +55,24 @@ export const tuningResults = {
   tuning_iterations: tuningSolver.iterations,
   tuning_residual: tuningSolver.residual,
 } as const satisfies Readonly<Record<string, Result>>;
+
+/** A propeller that was tuned, as a row of the user's own. */
+export const tunedRow: Keeps = {
+  table: 'propellers',
+  title: '{diameter} × {pitch}, tuned',
+  columns: {
+    diameter: 'diameter',
+    pitch: 'pitch',
+    shape: 'shape',
+    angle_shift: 'tuned_shift',
+    chord_factor: 'tuned_chord',
+  },
+  measured: ['still_shaft_speed', 'still_pull', 'flying_shaft_speed', 'flying_speed', 'flying_pull'],
+  lost: [
+    'blades',
+    ...['chord', 'angle'].flatMap((what) => TYPED_STATIONS.map((at) => `${what}_${Math.round(100 * at)}`)),
+  ],
+};
 
 export const tuningReasons = {
   half_measured:

@@ -3,6 +3,7 @@ import { CautionFor } from '../../page/standing/caution';
 import { BlockPicture } from '../../pictures/index';
 import { useSheet } from '../../store/context';
 import { FieldRow } from './field';
+import { KeepRow } from './keep-row';
 import { LinkRow } from './link';
 import { ResultRow } from './result';
 
@@ -16,6 +17,7 @@ export function BlockView({ cell }: { cell: BlockCell }) {
       <p class="aside">{block.doc}</p>
       <Fields cell={cell} block={block} />
       <Results cell={cell} block={block} />
+      <KeepRow cell={cell} block={block} />
       <BlockPicture cell={cell} />
       <CautionFor of={block.role} cell={cell.name} />
     </div>
