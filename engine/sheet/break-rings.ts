@@ -1,3 +1,4 @@
+import { named } from './named';
 import { type Needs, ringGroups, shortestRing } from './rings';
 import type { StepSpec } from './specs';
 import { faultStep } from './steps/fault';
@@ -30,8 +31,8 @@ export function breakRings(specs: readonly StepSpec[], needs: Needs): StepSpec[]
 /** "reserve hangs on itself: it needs flight, which needs lines, which needs reserve. …" */
 function ringSentence([first, ...others]: readonly string[]): string {
   if (others.length === 0) {
-    return `${first} hangs on itself: its own text names it. Type a number, or name something else.`;
+    return `${named(first!)} hangs on itself: its own text names it. Type a number, or name something else.`;
   }
-  const way = [...others, first].join(', which needs ');
-  return `${first} hangs on itself: it needs ${way}. Type a number in one of them.`;
+  const way = [...others, first!].map(named).join(', which needs ');
+  return `${named(first!)} hangs on itself: it needs ${way}. Type a number in one of them.`;
 }

@@ -3,6 +3,7 @@ import type { Fault } from '../terms/index';
 import { type Dimension, inUnitsOf, shownUnit, unitNamed } from '../units/index';
 import type { Document } from './document';
 import { type Given, libraryNumbers, valueColumns } from './library-numbers';
+import { named as namedAt } from './named';
 import { nameFault } from './names';
 import type { Slot } from './program';
 import type { BlockPlace, Builder, Library, Reach, StepSpec, TextSpec, TradeSteps, ValueSpec } from './specs';
@@ -195,7 +196,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     unit(unit, path, cell) {
       const found: Dimension | undefined = unitNamed(unit)?.dimension;
       if (!found) {
-        const message = `${path} has the unit "${unit}", which is not a unit. Give it one such as mm, g or m/s.`;
+        const message = `${namedAt(path)} has the unit “${unit}”, which is not a unit. Give it one such as mm, g or m/s.`;
         faults.push({ cell, path, message });
       }
       return found;
@@ -213,9 +214,9 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       faults.push(inSet(fault));
     },
     find,
-    meant(name, among = paths()) {
-      const near = nearestName(name, [...among]);
-      return near === undefined ? '' : ` Did you mean ${near}?`;
+    meant(name, among, say = (near) => (among ? near : namedAt(near))) {
+      const near = nearestName(name, [...(among ?? paths())]);
+      return near === undefined ? '' : ` Did you mean ${say(near)}?`;
     },
     paths,
     offer: (place) => {
@@ -241,4 +242,4 @@ export function startBuilding(document: Document, library: Library, trade: Trade
   };
 }
 
-const twice = (path: string): string => `Two things are called "${path}". Give one of them another name.`;
+const twice = (path: string): string => `Two things are called “${path}”. Give one of them another name.`;

@@ -1,18 +1,30 @@
-import type { Compiled } from './compile';
-import type { Cell } from './document';
+import type { NameInfo } from '../terms/index';
+import type { Cell, Document } from './document';
 import { cellsOf } from './sheets';
 
 /** What a person calls a place of the design, in the middle of a sentence; its path only where nothing there has a title. */
-export type Called = (cell: string, path: string) => string;
+export type Called = (path: string) => string;
 
-const known = new WeakMap<Compiled['names'], Called>();
+/** What has titles: a document and the names that it gives. */
+export interface Titled {
+  readonly document: Document;
+  readonly names: readonly NameInfo[];
+}
 
-export function calledIn({ document, names }: Compiled): Called {
+const known = new WeakMap<Titled['names'], Called>();
+
+export function calledIn({ document, names }: Titled): Called {
   let called = known.get(names);
   if (!called) {
-    const titles = new Map(names.map((info) => [info.path, info.title]));
-    const cells = new Map(cellsOf(document).map((cell) => [cell.id, cell]));
-    called = (id, path) => calledAt(cells.get(id), path, titles.get(path)) || path;
+    const infos = new Map(names.map((info) => [info.path, info]));
+    const cells = cellsOf(document);
+    const byId = new Map(cells.map((cell) => [cell.id, cell]));
+    const byName = new Map(cells.map((cell) => [cell.name, cell]));
+    called = (path) => {
+      const info = infos.get(path);
+      const cell = byId.get(info?.cell ?? '') ?? byName.get(path.split('.')[0]!);
+      return calledAt(cell, path, info?.title) || path;
+    };
     known.set(names, called);
   }
   return called;
@@ -20,12 +32,16 @@ export function calledIn({ document, names }: Compiled): Called {
 
 /** A variable goes by its own title, a line by the name that it is given; a field, a result or a part also says of what it is. */
 function calledAt(cell: Cell | undefined, path: string, title = ''): string {
-  if (!cell) return title;
-  if (path === cell.name) return cell.title || cell.name;
-  if (cell.kind === 'formula') return title;
-  const row = rowsOf(cell).find((each) => path === `${cell.name}.${each.name}`);
+  if (cell && path === cell.name) return cell.title || cell.name;
+  const row = cell && rowsOf(cell).find((each) => path === `${cell.name}.${each.name}`);
   if (row) return row.title;
   if (title === '') return '';
+  if (cell?.kind === 'note') return `a formula in ${cell.title || cell.name}`;
+  // "Fin: thickness" is the thickness of the fin.
+  const [of, what] = title.split(': ');
+  if (what !== undefined) return `${theOf(what)} of ${of}`;
+  if (!cell) return inSentence(title);
+  if (cell.kind === 'formula' || cell.kind === 'check') return title;
   return cell.kind === 'variables' ? theOf(title) : `${theOf(title)} of ${cell.title || cell.name}`;
 }
 
@@ -43,4 +59,9 @@ export const inSentence = (title: string): string =>
 export const capital = (title: string): string => title.replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
 
 /** At the beginning of a sentence; a title or a name stays as it is written. */
-export const atBeginning = (words: string): string => words.replace(/^the /, 'The ');
+export const atBeginning = (words: string): string => words.replace(/^(the|a) /, (word) => capital(word));
+
+const capital = (words: string): string => words[0]!.toUpperCase() + words.slice(1);
+
+/** "Balance waits", "Lines wait", "the length of Lines waits". */
+export const waits = (words: string): string => (/[^s]s$/.test(words) && !words.includes(' of ') ? 'wait' : 'waits');

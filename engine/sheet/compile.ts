@@ -3,9 +3,11 @@ import type { Fault, NameInfo } from '../terms/index';
 import { spellDimension } from '../units/index';
 import { breakRings, needsOf } from './break-rings';
 import { type Allocation, type Building, type LaidText, startBuilding } from './builder';
+import { calledIn } from './called';
 import { kindOf } from './cells/index';
 import type { Document } from './document';
 import { namesOf } from './name-infos';
+import { withTitles } from './named';
 import { layOwnRows } from './own-rows';
 import type { Program, Slot } from './program';
 import { computingOrder } from './rings';
@@ -58,6 +60,11 @@ export function compile(document: Document, library: Library): Compiled {
   const ordered = computingOrder(needsOf(unbroken, building.size())).map((k) => unbroken[k]!);
   const steps = ordered.map((spec) => spec.step);
   const names = namesOf(building);
+  const called = calledIn({ document, names });
+  const titled = <T extends { readonly message: string }>(told: T): T => ({
+    ...told,
+    message: withTitles(told.message, called),
+  });
   const slotOf = new Map(names.map((name) => [name.path, name.slot]));
   const inputs = new Map([...building.texts].map(([path, text]) => [path, text.slot]));
   const size = building.size();
@@ -65,14 +72,20 @@ export function compile(document: Document, library: Library): Compiled {
   const reader = { find: building.builder.find, readable: building.readable, set: document.units };
   const read = (path: string, text: string): Reading | undefined => {
     const laid = building.texts.get(path);
-    return laid && readOne(laid.spec, text, reader);
+    if (!laid) return undefined;
+    const reading = readOne(laid.spec, text, reader);
+    return reading.is === 'fault' ? titled(reading) : reading;
   };
   return {
     document,
     program: { shape, size, slotOf, inputs, steps, start, constants },
     names,
-    faults: building.faults.map((fault) => ({ ...fault, state: 'fault' })),
-    tell: ordered.map((spec) => spec.tell),
+    faults: building.faults.map((fault) => ({ ...titled(fault), state: 'fault' })),
+    tell: ordered.map(
+      ({ tell }) =>
+        (reason, read) =>
+          titled(tell(reason, read)),
+    ),
     slotRuns: new Map(building.allocations.map((run) => [run.key, run])),
     read,
     constant(path, text) {

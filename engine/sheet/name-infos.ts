@@ -1,11 +1,16 @@
 import type { NameInfo } from '../terms/index';
 import { inUnitsOf, ONE } from '../units/index';
 import type { Building, Named } from './builder';
+import { calledIn } from './called';
+import { withTitles } from './named';
 import type { NameTold } from './specs';
 
 /** Everything that has a name, in the order of the page. */
 export function namesOf(building: Building): NameInfo[] {
-  return building.named.map((each) => infoOf(each, building));
+  const infos = building.named.map((each) => infoOf(each, building));
+  // What is typed for an axis or a row is called by what the axis or the row is of.
+  const called = calledIn({ document: building.builder.document, names: infos });
+  return infos.map((info) => ({ ...info, title: withTitles(info.title, called) }));
 }
 
 /** Where a condition stands in its list of answers: 0 and 1. */

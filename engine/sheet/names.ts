@@ -14,18 +14,18 @@ const OPTION_NAME = /^[A-Za-z][A-Za-z0-9_-]*$/;
 /** What is wrong with a name, as a sentence; undefined where nothing is. */
 export function nameFault(name: string, as: 'name' | 'option' = 'name'): string | undefined {
   if (name === '') return 'Something here has no name. Give it one.';
-  if (name.length > LONGEST) return `The name "${name}" has ${name.length} characters. At most ${LONGEST} are allowed.`;
-  if (KEPT_BY_PROGRAM.has(name)) return `"${name}" cannot be a name: the program keeps it for itself. Choose another.`;
+  if (name.length > LONGEST) return `The name “${name}” has ${name.length} characters. At most ${LONGEST} are allowed.`;
+  if (KEPT_BY_PROGRAM.has(name)) return `“${name}” cannot be a name: the program keeps it for itself. Choose another.`;
   if (as === 'option') {
     return OPTION_NAME.test(name)
       ? undefined
-      : `"${name}" cannot be the name of an option. A name starts with a letter and has letters, digits, _ and - only.`;
+      : `“${name}” cannot be the name of an option. A name starts with a letter and has letters, digits, _ and - only.`;
   }
   if (!NAME.test(name)) {
-    return `"${name}" cannot be a name. A name starts with a letter and has letters, digits and _ only.`;
+    return `“${name}” cannot be a name. A name starts with a letter and has letters, digits and _ only.`;
   }
   return KEPT.has(name)
-    ? `"${name}" cannot be a name: it means something else in formulas. Choose another.`
+    ? `“${name}” cannot be a name: it means something else in formulas. Choose another.`
     : undefined;
 }
 

@@ -45,7 +45,7 @@ function layOwnRow(row: OwnRow, builder: Builder): void {
   const table = builder.tables.get(row.table);
   if (!table) {
     const known = [...builder.tables.keys()];
-    const message = `${row.name} is a row of "${row.table}": the library has no such table. Its tables are ${known.join(', ')}.${builder.meant(row.table, known)}`;
+    const message = `${row.title || row.name} is a row of “${row.table}”: the library has no such table. Its tables are ${known.join(', ')}.${builder.meant(row.table, known)}`;
     builder.fault({ cell: '', path: row.name, message });
     return;
   }
@@ -53,7 +53,7 @@ function layOwnRow(row: OwnRow, builder: Builder): void {
   const known = columns.map((column) => column.name);
   for (const name of Object.keys(row.values)) {
     if (known.includes(name)) continue;
-    const message = `${row.name} is a ${table.one} and gives no "${name}". It gives ${known.join(', ')}.${builder.meant(name, known)}`;
+    const message = `${row.title || row.name} is a ${table.one} and gives no “${name}”. It gives ${known.join(', ')}.${builder.meant(name, known)}`;
     builder.fault({ cell: '', path: `${row.name}.${name}`, message });
   }
   for (const { name, title, symbol, dimension, unit, options, mayBeBlank } of columns) {

@@ -35,11 +35,11 @@ export function rename(document: Document, path: string, to: string): Renaming {
 
 function refusalOf(document: Document, path: string, to: string, moved: string): string | undefined {
   const owned = ownedPaths(document);
-  if (!owned.includes(path)) return `Nothing that can be renamed is called "${path}".`;
+  if (!owned.includes(path)) return `Nothing that can be renamed is called “${path}”.`;
   const wrong = nameFault(to);
   if (wrong !== undefined) return wrong;
   const taken = moved !== path && owned.includes(moved);
-  return taken ? `Something is called "${moved}" already. Choose another name.` : undefined;
+  return taken ? `Something is called “${moved}” already. Choose another name.` : undefined;
 }
 
 function rewriteFor(document: Document, path: string, to: string): Rewrite {

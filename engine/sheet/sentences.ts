@@ -1,7 +1,8 @@
 import type { Fault } from '../terms/index';
 import type { Bench } from './bench';
-import { atBeginning, calledIn } from './called';
+import { calledIn, waits } from './called';
 import type { Compiled } from './compile';
+import { named, withTitles } from './named';
 import { SETTLED, WAITS } from './program';
 import { cellsOf } from './sheets';
 
@@ -13,8 +14,8 @@ export function faultOf(compiled: Compiled, bench: Bench, k: number, i = 0): Fau
   if (why >= WAITS) {
     const cause = compiled.program.steps[why - WAITS]!;
     const called = calledIn(compiled);
-    const waitsTitle = called(cause.cell, cause.path);
-    const message = `${atBeginning(called(step.cell, step.path))} waits for ${waitsTitle}.`;
+    const waitsTitle = called(cause.path);
+    const message = withTitles(`${named(step.path)} ${waits(called(step.path))} for ${named(cause.path)}.`, called);
     return { cell: step.cell, path: step.path, state: 'waits', waitsFor: cause.path, waitsTitle, message };
   }
   const told = compiled.tell[k]!(why - 1, (slot) => bench.m[bench.column(slot) + i]!);

@@ -218,8 +218,8 @@ export interface Builder {
   ): void;
   fault(fault: Omit<Fault, 'state'>): void;
   find(path: string): Reach | undefined;
-  /** Names nearest to one that isn't there, as a sentence with a space before it; '' where none is near. */
-  meant(name: string, among?: Iterable<string>): string;
+  /** The name nearest to one that isn't there, as a sentence with a space before it; '' where none is near. Of the design's own names it says the title. */
+  meant(name: string, among?: Iterable<string>, say?: (near: string) => string): string;
   /** Every path that `find` finds. */
   paths(): Iterable<string>;
   offer(place: BlockPlace): void;

@@ -21,6 +21,7 @@ import {
   type UnitSet,
   unitNamed,
 } from '../units/index';
+import { named } from './named';
 import type { Reach, TextSpec } from './specs';
 
 /** What a text turned out to be. */
@@ -139,9 +140,9 @@ function readBlank(spec: TextSpec, asked: Asked): Reading {
 }
 
 function blankSentence(path: string, { shown, type }: Asked): string {
-  if (type?.kind !== 'quantity') return `${path} is blank. Write a formula or a value.`;
+  if (type?.kind !== 'quantity') return `${named(path)} is blank. Write a formula or a value.`;
   const example = formatQuantity(toSI(EXAMPLE, shown), shown);
-  return `${path} is blank. Type ${describeDimension(type.dimension)}, such as "${example}".`;
+  return `${named(path)} is blank. Type ${describeDimension(type.dimension)}, such as “${example}”.`;
 }
 
 const EXAMPLE = 10;
@@ -154,7 +155,7 @@ function settled(expression: Expression, type: ValueType, names: readonly string
 }
 
 function curveFault({ path }: Reach, { from, to }: FormulaFault): Reading {
-  const message = `${path} is a curve over airspeed, which a formula cannot read. Name a single number.`;
+  const message = `${named(path)} is a curve over airspeed, which a formula cannot read. Name a single number.`;
   return { is: 'fault', from, to, message };
 }
 

@@ -177,7 +177,7 @@ describe.each([
     await count.fill('many');
     await page.keyboard.press('Tab');
     expect(await form.getByRole('alert').textContent()).toBe(
-      '"many" is not a number of values. Type a whole number from 2 to 1001.',
+      '“many” is not a number of values. Type a whole number from 2 to 1001.',
     );
     await count.fill('5');
     await page.keyboard.press('Tab');

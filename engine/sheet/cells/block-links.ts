@@ -1,29 +1,21 @@
 import type { Field, FieldSpecs, Link, OptionalLink } from '../../blocks/block';
 import { isLink, isOptional } from '../../blocks/block';
+import { roleWithArticle } from '../../blocks/role-words';
 import type { BlockCell } from '../document';
+import { allNamed, named, quoted } from '../named';
 import type { BlockPlace, Builder } from '../specs';
 
-const withArticle = (word: string): string => `${/^[aeiou]/.test(word) ? 'an' : 'a'} ${word}`;
-
 /** The block that a link means, or the sentence that says why there is none. */
-export function follow(cell: BlockCell, name: string, spec: Link, builder: Builder): BlockPlace | string {
-  const places = builder.placesOf(spec.link);
-  const named = cell.fields[name];
-  const list = places.map((place) => place.name).join(', ');
-  if (named !== undefined) {
-    const place = places.find((candidate) => candidate.name === named);
-    if (place) return place;
-    if (places.length > 0) {
-      return `${cell.name}.${name} names "${named}", which is no ${spec.link}. Name one of these: ${list}.`;
-    }
-  }
+export function follow(cell: BlockCell, name: string, { link }: Link, builder: Builder): BlockPlace | string {
+  const places = builder.placesOf(link);
+  const picked = cell.fields[name];
+  const found = places.find((place) => place.name === picked);
+  if (found) return found;
+  if (picked !== undefined && places.length > 0) return strange(cell, picked, link, places);
   if (places.length === 1) return places[0]!;
-  const needs = `${cell.name} needs ${spec.link.endsWith('s') ? 'one block for' : 'one'} ${spec.link}`;
-  if (places.length === 0) {
-    const mend = spec.link === builder.trade.partsRole ? 'a table of parts' : `${withArticle(spec.link)} block`;
-    return `${needs}; there is none. Add ${mend}.`;
-  }
-  return `${needs}; there are ${places.length}: ${list}. Remove all but one, or write the name of the one that is meant in ${cell.name}.${name}.`;
+  const needs = `${named(cell.name)} needs ${roleWithArticle(link)}`;
+  if (places.length === 0) return `${needs}, and the design has none. Add ${roleWithArticle(link)}.`;
+  return `${needs}, and the design has ${places.length}: ${listOf(places)}. Remove all but one, or pick the one that is meant.`;
 }
 
 /** The block that an optional link means, undefined where there is none, or the sentence that says why that can't be said. */
@@ -34,18 +26,22 @@ export function followOptional(
   builder: Builder,
 ): BlockPlace | string | undefined {
   const places = builder.placesOf(link);
-  const named = cell.fields[name];
-  const list = places.map((place) => place.name).join(', ');
-  const path = `${cell.name}.${name}`;
-  if (named === undefined) {
+  const picked = cell.fields[name];
+  const role = roleWithArticle(link);
+  if (picked === undefined) {
     if (places.length < 2) return places[0];
-    return `${cell.name} takes from one ${link} where there is one; there are ${places.length}: ${list}. Write the name of the one that is meant in ${path}.`;
+    return `${named(cell.name)} uses ${role} where there is one, and the design has ${places.length}: ${listOf(places)}. Pick the one that is meant.`;
   }
-  const place = places.find((candidate) => candidate.name === named);
-  if (place) return place;
-  if (places.length === 0) return `${path} names "${named}", and the design has no ${link}. Blank it.`;
-  return `${path} names "${named}", which is no ${link}. Name one of these: ${list}.`;
+  const found = places.find((place) => place.name === picked);
+  if (found) return found;
+  if (places.length === 0) return `${named(cell.name)} takes ${quoted(picked)}, which is not ${role}. Pick none.`;
+  return strange(cell, picked, link, places);
 }
+
+const listOf = (places: readonly BlockPlace[]): string => allNamed(places.map((place) => place.name));
+
+const strange = (cell: BlockCell, picked: string, link: string, places: readonly BlockPlace[]): string =>
+  `${named(cell.name)} takes ${quoted(picked)}, which is not ${roleWithArticle(link)}. Pick one of these: ${listOf(places)}.`;
 
 /** What a blank field stands for while the piece is there that it takes from: "lap.least_pull". */
 export function takenFrom(cell: BlockCell, field: Field, fields: FieldSpecs, builder: Builder): string | undefined {

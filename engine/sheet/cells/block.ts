@@ -3,6 +3,7 @@ import type { AnyBlock, Field, FieldSpecs, Option, Result, ResultSpecs } from '.
 import { isCurve, isLink, isOption, isOptional } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
 import type { BlockCell } from '../document';
+import { named } from '../named';
 import type { Slot } from '../program';
 import type { BlockPlace, Builder } from '../specs';
 import { blockStep } from '../steps/block';
@@ -30,7 +31,7 @@ export const blockCell: CellKindOf<BlockCell> = {
     if (block) layBlock(cell, block, builder);
     else {
       const known = [...builder.blocks.keys()];
-      const message = `There is no block called "${cell.of}". The blocks are ${known.join(', ')}.${builder.meant(cell.of, known)}`;
+      const message = `Nothing in the model is called “${cell.of}”. There is ${known.join(', ')}.${builder.meant(cell.of, known)}`;
       builder.fault({ cell: cell.id, path: cell.name, message });
     }
   },
@@ -46,7 +47,7 @@ function fieldName(cell: BlockCell, path: string): string | undefined {
 function layBlock(cell: BlockCell, block: AnyBlock, builder: Builder): void {
   for (const name of Object.keys(cell.fields)) {
     if (name in block.fields) continue;
-    const message = `${cell.name} has no field called "${name}". Its fields are ${Object.keys(block.fields).join(', ')}.${builder.meant(name, Object.keys(block.fields))}`;
+    const message = `${named(cell.name)} has nothing called “${name}”. It has ${Object.keys(block.fields).join(', ')}.${builder.meant(name, Object.keys(block.fields))}`;
     builder.fault({ cell: cell.id, path: `${cell.name}.${name}`, message });
   }
   const fields = layFields(cell, block, builder);

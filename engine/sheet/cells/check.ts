@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { CheckCell } from '../document';
+import { named } from '../named';
 import { baseEntries } from './entries';
 import type { CellKindOf } from './kind';
 import { noteFormulas, standsInBraces, withFormulas } from './note-pieces';
@@ -59,7 +60,7 @@ export const checkCell: CellKindOf<CheckCell> = {
       title: cell.title,
       unit: '',
       wants: 'anything',
-      needed: `${cell.name} has nothing to watch. Write the name of a result in it, such as "flight.pull".`,
+      needed: `${named(cell.name)} has nothing to watch. Write the name of a result in it, such as “flight.pull”.`,
     });
     for (const limit of LIMITS) {
       builder.text({

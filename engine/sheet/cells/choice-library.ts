@@ -1,4 +1,5 @@
 import type { ChoiceCell, ChoiceOption } from '../document';
+import { named } from '../named';
 import type { Slot } from '../program';
 import type { Builder, ValueSpec } from '../specs';
 import { choiceStep } from '../steps/choice';
@@ -13,7 +14,7 @@ export function layLibraryChoice(
   const table = builder.tables.get(cell.table ?? '');
   if (!table) {
     const known = [...builder.tables.keys()];
-    const message = `${cell.name} is a choice among rows of "${cell.table ?? ''}": the library has no such table. Its tables are ${known.join(', ')}.${builder.meant(cell.table ?? '', known)}`;
+    const message = `${named(cell.name)} is a choice among rows of “${cell.table ?? ''}”: the library has no such table. Its tables are ${known.join(', ')}.${builder.meant(cell.table ?? '', known)}`;
     builder.fault({ cell: cell.id, path: cell.name, message });
     return;
   }
@@ -42,7 +43,7 @@ function layStrange(cell: ChoiceCell, name: string, columns: readonly ValueSpec[
   const first = builder.slots(`${path}#missing`, columns.length);
   const writes = columns.map((_, k) => first + k);
   const one = builder.tables.get(table!)!.one;
-  const message = `${cell.name} offers "${name}": there is no ${one} of that name.${builder.meant(name, builder.rows(table!))}`;
+  const message = `${named(cell.name)} offers “${name}”: there is no ${one} of that name.${builder.meant(name, builder.rows(table!))}`;
   builder.broken({ cell: cell.id, path, kind: 'choice', writes }, { message });
   return writes;
 }

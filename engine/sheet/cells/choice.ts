@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { renameInFormula } from '../../formula/index';
 import type { ChoiceCell, ChoiceOption } from '../document';
+import { allOptions, named } from '../named';
 import type { Slot } from '../program';
 import type { Builder, ValueSpec } from '../specs';
 import { choiceStep } from '../steps/choice';
@@ -143,7 +144,7 @@ function layChoice(cell: ChoiceCell, builder: Builder): void {
   const options = cell.options.filter((option) => builder.claim(`${cell.name}.${option.name}`, cell.id, 'option'));
   const names = options.map((option) => option.name);
   if (names.length === 0) {
-    const message = `${cell.name} has nothing to choose from. Give it at least one option.`;
+    const message = `${named(cell.name)} has no options. Give it at least one.`;
     builder.fault({ cell: cell.id, path: cell.name, message });
     return;
   }
@@ -155,7 +156,7 @@ function layChoice(cell: ChoiceCell, builder: Builder): void {
     title: cell.title,
     unit: '',
     wants: { options: names },
-    needed: `Nothing is picked for ${cell.name}. Pick one of ${names.join(', ')}.`,
+    needed: `Nothing is picked for ${named(cell.name)}. Pick one of ${allOptions(cell.name, names)}.`,
   });
   if (cell.of === 'library') {
     layLibraryChoice(cell, options, picked, builder);

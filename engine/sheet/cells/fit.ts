@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { FIT_ERRORS, type FitCell, type LogCell } from '../document';
+import { allNamed, named, quoted } from '../named';
 import { cellsOf } from '../sheets';
 import type { Builder } from '../specs';
 import { baseEntries } from './entries';
@@ -46,30 +47,31 @@ function check(cell: FitCell, builder: Builder): void {
   const log = logs.find((each) => each.name === cell.log);
   if (!log) {
     const names = logs.map((each) => each.name);
-    const list = names.length === 0 ? 'There is none yet; add one.' : `The logs are ${names.join(', ')}.`;
+    const list = names.length === 0 ? 'There is none yet; add one.' : `The logs are ${allNamed(names)}.`;
     say(
       cell.log === ''
-        ? `${cell.name} has no log to be fitted to. ${list}`
-        : `${cell.name} is fitted to the log "${cell.log}": there is none of that name. ${list}${builder.meant(cell.log, names)}`,
+        ? `${named(cell.name)} has no log to be fitted to. ${list}`
+        : `${named(cell.name)} is fitted to the log “${cell.log}”: there is none of that name. ${list}${builder.meant(cell.log, names, named)}`,
     );
     return;
   }
   if (cell.factors.length < 1 || cell.factors.length > MOST_FACTORS) {
     say(
       cell.factors.length === 0
-        ? `${cell.name} has no factor to find. Name one, such as "flight.drag_factor".`
-        : `${cell.name} has ${cell.factors.length} factors. At most ${MOST_FACTORS} are allowed.`,
+        ? `${named(cell.name)} has no factor to find. Add one under “Factors”, such as the drag factor of level flight.`
+        : `${named(cell.name)} has ${cell.factors.length} factors. At most ${MOST_FACTORS} are allowed.`,
     );
   }
   for (const [k, path] of cell.factors.entries()) {
     const reach = builder.find(path);
-    if (!reach) say(`${cell.name} fits "${path}": nothing has that name.${builder.meant(path)}`);
+    if (!reach) say(`${named(cell.name)} fits “${path}”: nothing has that name.${builder.meant(path)}`);
     else if (!isSet(reach) || reach.type?.kind === 'option') {
-      say(`${cell.name} fits ${path}. A factor is a variable or a field of a block with a number in it.`);
-    } else if (cell.factors.indexOf(path) < k) say(`${cell.name} fits ${path} twice. Remove one of them.`);
+      say(`${named(cell.name)} fits ${named(path)}. A factor is a variable or a number typed in the model.`);
+    } else if (cell.factors.indexOf(path) < k)
+      say(`${named(cell.name)} fits ${named(path)} twice. Remove one of them.`);
     else if (log.columns.some((column) => column.of === path)) {
       say(
-        `${cell.name} fits ${path}, which the log says for each flight. Remove it from the factors or from ${log.name}.`,
+        `${named(cell.name)} fits ${named(path)}, which the log says for each flight. Remove it from the factors or from ${named(log.name)}.`,
       );
     }
   }
@@ -79,7 +81,7 @@ function check(cell: FitCell, builder: Builder): void {
   });
   const strange = cell.wanted.find((path) => !measured.includes(path));
   if (strange !== undefined) {
-    const has = measured.length === 0 ? 'It has measured nothing yet.' : `It has ${measured.join(', ')}.`;
-    say(`${cell.name} counts "${strange}", which ${log.name} has not measured. ${has}`);
+    const has = measured.length === 0 ? 'It has measured nothing yet.' : `It has ${allNamed(measured)}.`;
+    say(`${named(cell.name)} counts ${quoted(strange)}, which ${named(log.name)} has not measured. ${has}`);
   }
 }

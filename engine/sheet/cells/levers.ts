@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { unitNamed } from '../../units/index';
 import { LEVER_WAYS, type LeverRow, type LeversCell } from '../document';
+import { allNamed, allOptions, named, quoted } from '../named';
 import type { Builder, Reach } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
@@ -46,8 +47,8 @@ export const leversCell: CellKindOf<LeversCell> = {
   lay(cell, builder) {
     if (!builder.claim(cell.name, cell.id)) return;
     const say: Say = (message) => builder.fault({ cell: cell.id, path: cell.name, message });
-    if (cell.rows.length === 0) say(`${cell.name} has nothing to change. Name at least one thing.`);
-    if (cell.wanted.length === 0) say(`${cell.name} has no results to show. Name at least one, such as "flight.pull".`);
+    if (cell.rows.length === 0) say(`${named(cell.name)} has nothing to change. Add something to it.`);
+    if (cell.wanted.length === 0) say(`${named(cell.name)} has no results to show. Add one under “Results asked for”.`);
     checkRank(cell, say);
     for (const [k, row] of cell.rows.entries()) {
       // A blank one is a fault unless it belongs to a choice, which only `checkRow` can tell.
@@ -67,10 +68,12 @@ function rewriteRow(row: LeverRow, { formula, path, option }: Rewrite): LeverRow
 function checkRank({ name, wanted, rank, per }: LeversCell, say: Say): void {
   for (const path of [rank, per]) {
     if (path === '' || wanted.includes(path)) continue;
-    say(`${name} ranks by "${path}", which it does not compute. It computes ${wanted.join(', ')}.`);
+    say(`${named(name)} ranks by ${quoted(path)}, which is not among its results: ${allNamed(wanted)}.`);
   }
   if (per !== '' && per === (rank || wanted[0])) {
-    say(`${name} ranks by the change of ${per} for each change of ${per}. Take two different results.`);
+    say(
+      `${named(name)} ranks by the change of ${named(per)} for each change of ${named(per)}. Take two different results.`,
+    );
   }
 }
 
@@ -82,7 +85,7 @@ function layChange(cell: LeversCell, k: number, row: LeverRow, builder: Builder)
     path: leverPath(cell, k),
     text: row.text,
     kind: 'limit',
-    title: `${row.of}, ${TITLES[row.way]}`,
+    title: `${named(row.of)}, ${TITLES[row.way]}`,
     like: row.of,
     apart: row.way !== 'to',
     unit: '',
@@ -96,10 +99,10 @@ function checkRow(cell: LeversCell, k: number, builder: Builder, say: Say): void
   const { of } = row;
   const reach = builder.find(of);
   if (!reach) {
-    say(`${cell.name} changes "${of}": nothing has that name.${builder.meant(of)}`);
+    say(`${named(cell.name)} changes “${of}”: nothing has that name.${builder.meant(of)}`);
   } else if (!reach.settable || !CHANGED.has(reach.kind)) {
     say(
-      `${cell.name} changes ${of}. Only what is typed can be changed: a variable, a choice or a field of a block. Make it a variable and change that.`,
+      `${named(cell.name)} changes ${named(of)}. Only what is typed can be changed: a variable, a choice or something typed in the model. Make it a variable and change that.`,
     );
   } else if (reach.type?.kind === 'option') checkOptions(cell, row, reach.type.options, say);
   else checkAmount(cell, k, reach, builder);
@@ -108,7 +111,7 @@ function checkRow(cell: LeversCell, k: number, builder: Builder, say: Say): void
 function checkOptions({ name }: LeversCell, { of, options }: LeverRow, known: readonly string[], say: Say): void {
   const strange = options?.find((option) => !known.includes(option));
   if (strange === undefined) return;
-  say(`${name} changes ${of} to "${strange}". Its options are ${known.join(', ')}.`);
+  say(`${named(name)} changes ${named(of)} to “${strange}”. Its options are ${allOptions(of, known)}.`);
 }
 
 function checkAmount(cell: LeversCell, k: number, { shown: unit }: Reach, builder: Builder): void {
@@ -117,17 +120,18 @@ function checkAmount(cell: LeversCell, k: number, { shown: unit }: Reach, builde
   const example = onScale && way !== 'to' ? '2 K' : `2 ${unit}`.trim();
   if (text.trim() !== '') return;
   const what = way === 'to' ? 'value to be changed to' : 'amount to be changed by';
-  const message = `${of} has no ${what}. Type one, such as "${example}".`;
+  const message = `${named(of)} has no ${what}. Type one, such as “${example}”.`;
   builder.fault({ cell: cell.id, path: leverPath(cell, k), message });
 }
 
 function checkWanted({ name, wanted }: LeversCell, builder: Builder, say: Say): void {
   for (const path of wanted) {
     const reach = builder.find(path);
-    if (!reach) say(`${name} wants "${path}": nothing has that name.${builder.meant(path)}`);
-    else if (reach.kind === 'curve') say(`${name} wants ${path}, which is a curve. Name a single number.`);
+    if (!reach) say(`${named(name)} asks for “${path}”: nothing has that name.${builder.meant(path)}`);
+    else if (reach.kind === 'curve')
+      say(`${named(name)} asks for ${named(path)}, which is a curve. Take a single number.`);
     else if (reach.type && reach.type.kind !== 'quantity') {
-      say(`${name} wants ${path}, which is one of a list. Name a number.`);
+      say(`${named(name)} asks for ${named(path)}, which is one of a list. Take a number.`);
     }
   }
 }

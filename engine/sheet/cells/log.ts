@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { ONE, sameDimension, TIME } from '../../units/index';
 import type { LogCell, LogColumn, LogRow } from '../document';
+import { named } from '../named';
 import type { Builder, Reach } from '../specs';
 import { baseEntries, textsEntry } from './entries';
 import type { CellKindOf, Rewrite, Text } from './kind';
@@ -118,14 +119,20 @@ function layTime(cell: LogCell, path: string, text: string, title: string, build
 function layColumn(cell: LogCell, column: LogColumn, builder: Builder): boolean {
   const path = `${cell.name}.${column.name}`;
   if (KEPT.test(column.name)) {
-    const message = `A column of ${cell.name} is called "${column.name}", which the log itself uses. Give it another name.`;
+    const message = `A column of ${named(cell.name)} is called “${column.name}”, which the log itself uses. Give it another name.`;
     builder.fault({ cell: cell.id, path: cell.name, message });
     return false;
   }
   if (!builder.claim(path, cell.id)) return false;
   builder.text({
     ...{ cell: cell.id, path: `${path}.error`, text: column.error, kind: 'limit', detail: true },
-    ...{ title: `Measuring error of ${column.of}`, like: column.of, unit: '', wants: 'anything', blank: Number.NaN },
+    ...{
+      title: `Measuring error of ${named(column.of)}`,
+      like: column.of,
+      unit: '',
+      wants: 'anything',
+      blank: Number.NaN,
+    },
   });
   return true;
 }
@@ -151,7 +158,7 @@ function layRow(cell: LogCell, columns: readonly LogColumn[], row: LogRow, k: nu
         path: `${path}.${name}`,
         text: row.values[name] ?? '',
         kind: 'limit',
-        title: `${of}, ${label}`,
+        title: `${named(of)}, ${label}`,
       },
       ...{ doc: NOT_MEASURED, like: of, unit: '', wants: 'anything', blank: Number.NaN, detail: true },
     });
@@ -162,21 +169,25 @@ function check(cell: LogCell, columns: readonly LogColumn[], builder: Builder): 
   const say = (message: string) => builder.fault({ cell: cell.id, path: cell.name, message });
   if (cell.rows.length > MOST_LOG_ROWS) {
     say(
-      `${cell.name} has ${cell.rows.length} rows. At most ${MOST_LOG_ROWS} are allowed: put the older ones into a log of their own.`,
+      `${named(cell.name)} has ${cell.rows.length} rows. At most ${MOST_LOG_ROWS} are allowed: put the older ones into a log of their own.`,
     );
   }
   if (cell.time !== '') checkTime(cell, builder, say);
-  for (const [k, { name, of, error }] of columns.entries()) {
+  for (const [k, { of, error }] of columns.entries()) {
     const reach = builder.find(of);
     const first = columns.findIndex((column) => column.of === of);
-    if (!reach) say(`${cell.name} has a column of "${of}": nothing has that name.${builder.meant(of)}`);
-    else if (reach.kind === 'curve') say(`${cell.name} has a column of ${of}, which is a curve. Name a single number.`);
-    else if (of === cell.time || first < k) say(`${cell.name} has two columns of ${of}. Remove one of them.`);
+    if (!reach) say(`${named(cell.name)} has a column of “${of}”: nothing has that name.${builder.meant(of)}`);
+    else if (reach.kind === 'curve')
+      say(`${named(cell.name)} has a column of ${named(of)}, which is a curve. Take a single number.`);
+    else if (of === cell.time || first < k)
+      say(`${named(cell.name)} has two columns of ${named(of)}. Remove one of them.`);
     else if (!isSet(reach) && reach.type?.kind === 'option') {
-      say(`${cell.name} has a column of ${of}, which is no number and nothing that is set. Name another.`);
+      say(
+        `${named(cell.name)} has a column of ${named(of)}, which is no number and nothing that is set. Take another.`,
+      );
     } else if (!isSet(reach) && error.trim() === '') {
       say(
-        `${cell.name}.${name} has no measuring error. Type how far a reading may be off, such as "2 N" on a spring scale.`,
+        `${named(of)} has no measuring error in ${named(cell.name)}. Type how far a reading may be off, such as “2 N” on a spring scale.`,
       );
     }
   }
@@ -186,12 +197,16 @@ function checkTime(cell: LogCell, builder: Builder, say: (message: string) => vo
   const reach = builder.find(cell.time);
   const type = reach?.type;
   if (!reach)
-    say(`${cell.name} compares lap times with "${cell.time}": nothing has that name.${builder.meant(cell.time)}`);
+    say(
+      `${named(cell.name)} compares lap times with “${cell.time}”: nothing has that name.${builder.meant(cell.time)}`,
+    );
   else if (isSet(reach) || (type && !(type.kind === 'quantity' && sameDimension(type.dimension, TIME)))) {
     say(
-      `${cell.name} compares lap times with ${cell.time}, which is no result that is a time. Name one such as "flight.lap_time".`,
+      `${named(cell.name)} compares lap times with ${named(cell.time)}, which is no result that is a time. Take one such as the lap time of level flight.`,
     );
   } else if (cell.stopwatch.trim() === '') {
-    say(`${cell.name} has no measuring error for times. Type how far a stopped time may be off, such as "0.05 s".`);
+    say(
+      `${named(cell.name)} has no measuring error for times. Type how far a stopped time may be off, such as “0.05 s”.`,
+    );
   }
 }

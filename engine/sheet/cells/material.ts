@@ -1,19 +1,20 @@
 import { AREAL_MASS, DENSITY, type Dimension, sameDimension } from '../../units/index';
+import { named } from '../named';
 import type { Slot } from '../program';
 import type { Builder } from '../specs';
 
 export type Found = { readonly slot: Slot; readonly fault?: undefined } | { readonly fault: string };
 
-/** The density that a material text names: a material, or any name that has a density (a choice among woods). */
-export const densityOf = (path: string, stuff: string, builder: Builder): Found =>
-  numberOf(path, stuff, 'density', DENSITY, 'material', builder);
+/** The density that a material text of something names: a material, or any name that has a density (a choice among woods). */
+export const densityOf = (of: string, stuff: string, builder: Builder): Found =>
+  numberOf(of, stuff, 'density', DENSITY, 'material', builder);
 
 /** The areal mass that a stack text names: a choice of stacks, one of its options, or any name that has one. */
-export const arealMassOf = (path: string, stack: string, builder: Builder): Found =>
-  numberOf(path, stack, 'areal_mass', AREAL_MASS, 'stack', builder);
+export const arealMassOf = (of: string, stack: string, builder: Builder): Found =>
+  numberOf(of, stack, 'areal_mass', AREAL_MASS, 'stack', builder);
 
 function numberOf(
-  path: string,
+  of: string,
   name: string,
   number: string,
   dimension: Dimension,
@@ -28,5 +29,5 @@ function numberOf(
   const known = [...builder.paths()]
     .filter((each) => each.endsWith(ending))
     .map((each) => each.slice(0, -ending.length));
-  return { fault: `${path} names "${name}": there is no ${what} of that name.${builder.meant(name, known)}` };
+  return { fault: `${named(of)} is made of “${name}”: there is no ${what} of that name.${builder.meant(name, known)}` };
 }

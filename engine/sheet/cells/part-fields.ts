@@ -6,6 +6,8 @@ import type { PartShape } from '../document';
 export interface PartField {
   readonly name: string;
   readonly title: string;
+  /** Within a sentence, where the title is no noun. */
+  readonly words?: string | undefined;
   readonly symbol: string;
   readonly doc: string;
   /** Missing: the text is a name. */
@@ -100,9 +102,10 @@ const NEEDS: Readonly<Record<PartShape, readonly PartField[]>> = {
   solid: [volume, material],
 };
 
-const station = (name: string, title: string, doc: string, blank?: number): PartField => ({
+const station = (name: string, title: string, doc: string, blank?: number, words?: string): PartField => ({
   name,
   title,
+  words,
   symbol: name,
   doc,
   dimension: LENGTH,
@@ -124,11 +127,18 @@ const size = (axis: string, doc: string): PartField => ({
 
 const COMMON: readonly PartField[] = [
   station('x', 'Station', 'Its centre of gravity aft of the wing root leading edge.'),
-  station('y', 'From centreline', 'Its centre of gravity from the fuselage centreline, outboard positive.', 0),
+  station(
+    'y',
+    'From centreline',
+    'Its centre of gravity from the fuselage centreline, outboard positive.',
+    0,
+    'distance from centreline',
+  ),
   station('z', 'Height', 'Its centre of gravity above the reference line.', 0),
   {
     name: 'weighed',
     title: 'Weighed',
+    words: 'weighed mass',
     symbol: 'm_w',
     doc: 'Mass on the scale. It replaces the estimate; blank until weighed.',
     dimension: MASS,

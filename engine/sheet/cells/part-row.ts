@@ -1,5 +1,6 @@
 import { LENGTH, MASS, ONE, timesDimension } from '../../units/index';
 import type { Part, PartsCell } from '../document';
+import { named } from '../named';
 import type { Slot } from '../program';
 import type { Builder } from '../specs';
 import { arealMassOf, densityOf, type Found } from './material';
@@ -30,7 +31,7 @@ export function layPart(cell: PartsCell, row: Part, builder: Builder): LaidPart 
   for (const name of Object.keys(row.fields)) {
     if (isPartField(name)) continue;
     const known = partFields(row.shape).map((field) => field.name);
-    const message = `${path} has no field called "${name}". Its fields are ${known.join(', ')}.${builder.meant(name, known)}`;
+    const message = `${named(path)} has nothing called “${name}”. It has ${known.join(', ')}.${builder.meant(name, known)}`;
     builder.fault({ cell: cell.id, path: `${path}.${name}`, message });
   }
   const inputs = layTexts(cell, row, path, builder);
@@ -49,13 +50,13 @@ function layTexts(cell: PartsCell, row: Part, path: string, builder: Builder): M
       path: `${path}.${field.name}`,
       text: row.fields[field.name] ?? '',
       kind: 'part',
-      title: `${row.title}: ${field.title.toLowerCase()}`,
+      title: `${row.title}: ${field.words ?? field.title.toLowerCase()}`,
       symbol: field.symbol,
       doc: field.doc,
       unit: field.unit,
       wants: { dimension },
       blank: field.blank,
-      needed: missing(path, row, field),
+      needed: missing(path, field),
       range: field.range,
       detail: field.detail,
       // What is read under this path is the mass that counts, weighed or not.
@@ -68,8 +69,8 @@ function layTexts(cell: PartsCell, row: Part, path: string, builder: Builder): M
 
 const EXAMPLES: Readonly<Record<string, string>> = { g: '12 g', 'cm²': '120 cm²', mm: '45 mm', 'cm³': '30 cm³' };
 
-const missing = (path: string, row: Part, field: PartField): string =>
-  `${path} is a ${row.shape} and needs its ${field.title.toLowerCase()}. Type it in ${path}.${field.name}, such as "${EXAMPLES[field.unit] ?? ''}".`;
+const missing = (path: string, field: PartField): string =>
+  `${named(path)} needs its ${field.title.toLowerCase()}. Type it, such as “${EXAMPLES[field.unit] ?? ''}”.`;
 
 function layNumbers(cell: PartsCell, row: Part, path: string, builder: Builder): Laid {
   const numbers = builder.slots(numbersKey(path), builder.trade.partStride);
@@ -158,7 +159,7 @@ function layStep(
     if (field.dimension) continue;
     const at = `${path}.${field.name}`;
     const text = row.fields[field.name]?.trim() ?? '';
-    const found = text === '' ? { fault: unnamed(path, row, field) } : named(at, text, field, builder);
+    const found = text === '' ? { fault: unnamed(path, field) } : stuffOf(path, text, field, builder);
     if (found.fault !== undefined) {
       const to = text === '' ? {} : { from: 0, to: row.fields[field.name]!.length };
       builder.broken({ cell: cell.id, path: at, kind: 'part', writes }, { ...to, message: found.fault });
@@ -170,8 +171,8 @@ function layStep(
   builder.step(trade.part({ cell: cell.id, path, shape: row.shape, inputs, row: numbers, off, estimate, difference }));
 }
 
-const named = (at: string, text: string, field: PartField, builder: Builder): Found =>
-  field.name === 'material' ? densityOf(at, text, builder) : arealMassOf(at, text, builder);
+const stuffOf = (path: string, text: string, field: PartField, builder: Builder): Found =>
+  field.name === 'material' ? densityOf(path, text, builder) : arealMassOf(path, text, builder);
 
-const unnamed = (path: string, row: Part, field: PartField): string =>
-  `${path} is a ${row.shape} and needs its ${field.title.toLowerCase()}. Write the name of one in ${path}.${field.name}.`;
+const unnamed = (path: string, field: PartField): string =>
+  `${named(path)} needs its ${field.title.toLowerCase()}. Pick one.`;

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { ONE, unitNamed } from '../../units/index';
 import { type PartsCell, SPREAD_KINDS, type SpreadCell, type SpreadPair, type SpreadRow } from '../document';
+import { named } from '../named';
 import { cellsOf } from '../sheets';
 import type { Builder, Reach } from '../specs';
 import { baseEntries } from './entries';
@@ -67,9 +68,9 @@ export const spreadCell: CellKindOf<SpreadCell> = {
     if (!builder.claim(cell.name, cell.id)) return;
     const say = (message: string) => builder.fault({ cell: cell.id, path: cell.name, message });
     if (cell.rows.length === 0 && !cell.parts) {
-      say(`${cell.name} has nothing that differs. Name at least one thing, or take the uncertainty of the parts.`);
+      say(`${named(cell.name)} has nothing that differs. Add something to it, or take the uncertainty of the parts.`);
     }
-    if (cell.wanted.length === 0) say(`${cell.name} has no results to show. Name at least one, such as "flight.pull".`);
+    if (cell.wanted.length === 0) say(`${named(cell.name)} has no results to show. Add one under “Results asked for”.`);
     whole('designs', cell.samples, LEAST_SAMPLES, MOST_SPREAD_SAMPLES, cell, say);
     whole('as its seed', cell.seed, 0, MOST_SEED, cell, say);
     for (const [k, row] of cell.rows.entries()) {
@@ -95,7 +96,7 @@ function layPair(cell: SpreadCell, k: number, builder: Builder, say: (message: s
     path: pairPath(cell, k),
     text,
     kind: 'limit',
-    title: `correlation of ${of} and ${and}`,
+    title: `correlation of ${named(of)} and ${named(and)}`,
     doc: 'From −1 to 1: 0 is off by themselves, near 1 both too large or both too small.',
     unit: '',
     wants: { dimension: ONE },
@@ -106,16 +107,17 @@ function layPair(cell: SpreadCell, k: number, builder: Builder, say: (message: s
   for (const path of [of, and]) {
     if (!rows.has(path)) {
       say(
-        `${cell.name} has a correlation of ${of} and ${and}, but ${path} does not differ there. Let it differ, or take the correlation off.`,
+        `${named(cell.name)} has a correlation of ${named(of)} and ${named(and)}, but ${named(path)} does not differ there. Let it differ, or remove the correlation.`,
       );
       return;
     }
   }
   const alike = (each: SpreadPair): boolean =>
     (each.of === of && each.and === and) || (each.of === and && each.and === of);
-  if (of === and) say(`${cell.name} has a correlation of ${of} with itself. Take it off, or name another thing.`);
+  if (of === and)
+    say(`${named(cell.name)} has a correlation of ${named(of)} with itself. Remove it, or take another thing.`);
   else if (cell.pairs!.findIndex(alike) < k) {
-    say(`${cell.name} has two correlations of ${of} and ${and}. Take one of them off.`);
+    say(`${named(cell.name)} has two correlations of ${named(of)} and ${named(and)}. Remove one of them.`);
   }
 }
 
@@ -128,7 +130,7 @@ function whole(
   say: (message: string) => void,
 ): void {
   if (found >= least && found <= most) return;
-  say(`${name} asks for ${found} ${what}. ${least} to ${most} are allowed.`);
+  say(`${named(name)} asks for ${found} ${what}. ${least} to ${most} are allowed.`);
 }
 
 const TITLES = {
@@ -143,7 +145,7 @@ function laySize(cell: SpreadCell, k: number, row: SpreadRow, size: (typeof SIZE
     path: `${spreadPath(cell, k)}.${size}`,
     text: row[size],
     kind: 'limit',
-    title: `${row.of}, ${TITLES[row.distribution][size]}`,
+    title: `${named(row.of)}, ${TITLES[row.distribution][size]}`,
     doc: size === 'size' ? 'Blank: the uncertainty that the parts table gives.' : 'Blank: as much as below.',
     like: row.of,
     apart: true,
@@ -161,35 +163,36 @@ function checkRow(cell: SpreadCell, k: number, builder: Builder, say: (message: 
   const at = spreadPath(cell, k);
   const text = (path: string, message: string) => builder.fault({ cell: cell.id, path, message });
   if (!reach) {
-    say(`${cell.name} lets "${of}" differ: nothing has that name.${builder.meant(of)}`);
+    say(`${named(cell.name)} lets “${of}” differ: nothing has that name.${builder.meant(of)}`);
     return;
   }
   const part = partNumber(of, builder);
   if (!part && (!reach.settable || !DIFFERS.has(reach.kind))) {
     say(
-      `${cell.name} lets ${of} differ. Only what is typed can: a variable, a field of a block, or the mass or station of a part. Make it a variable and let that differ.`,
+      `${named(cell.name)} lets ${named(of)} differ. Only what is typed can: a variable, something typed in the model, or the mass or station of a part. Make it a variable and let that differ.`,
     );
     return;
   }
   if (reach.type?.kind === 'option') {
-    say(`${cell.name} lets ${of} differ, which is one of a list. Take a number.`);
+    say(`${named(cell.name)} lets ${named(of)} differ, which is one of a list. Take a number.`);
     return;
   }
-  if (cell.rows.findIndex((each) => each.of === of) < k) say(`${cell.name} names ${of} twice. Take one of them off.`);
+  if (cell.rows.findIndex((each) => each.of === of) < k)
+    say(`${named(cell.name)} has ${named(of)} twice. Remove one of them.`);
   const blank = row.size.trim() === '';
   if (blank && !part) {
-    text(`${at}.size`, `${of} has no amount to differ by. Type one, such as "${exampleOf(reach)}".`);
+    text(`${at}.size`, `${named(of)} has no amount to differ by. Type one, such as “${exampleOf(reach)}”.`);
   } else if (blank && row.distribution !== 'normal') {
     text(
       `${at}.size`,
-      `${of} has no amount to differ by. Type one, such as "${exampleOf(reach)}"; the uncertainty of the part itself is a standard deviation: for that take normal.`,
+      `${named(of)} has no amount to differ by. Type one, such as “${exampleOf(reach)}”; the uncertainty of the part itself is a standard deviation: for that take normal.`,
     );
   }
   for (const size of SIZES) {
     if (row[size].search(/°[CF]/) < 0) continue;
     text(
       `${at}.${size}`,
-      `${row[size].trim()} is a point on a scale. How far ${of} may be off is written in K: "2 K".`,
+      `${row[size].trim()} is a point on a scale. How far ${named(of)} may be off is written in K: “2 K”.`,
     );
   }
 }
@@ -212,10 +215,11 @@ const partNumber = (path: string, { document }: Builder): boolean =>
 function checkWanted(cell: SpreadCell, builder: Builder, say: (message: string) => void): void {
   for (const path of cell.wanted) {
     const reach = builder.find(path);
-    if (!reach) say(`${cell.name} wants "${path}": nothing has that name.${builder.meant(path)}`);
-    else if (reach.kind === 'curve') say(`${cell.name} wants ${path}, which is a curve. Name a single number.`);
+    if (!reach) say(`${named(cell.name)} asks for “${path}”: nothing has that name.${builder.meant(path)}`);
+    else if (reach.kind === 'curve')
+      say(`${named(cell.name)} asks for ${named(path)}, which is a curve. Take a single number.`);
     else if (reach.type && reach.type.kind !== 'quantity') {
-      say(`${cell.name} wants ${path}, which is one of a list. Name a number.`);
+      say(`${named(cell.name)} asks for ${named(path)}, which is one of a list. Take a number.`);
     }
   }
 }

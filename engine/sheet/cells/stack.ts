@@ -1,4 +1,5 @@
 import type { Layer } from '../document';
+import { named } from '../named';
 import type { Slot } from '../program';
 import type { Builder } from '../specs';
 import { densityOf } from './material';
@@ -34,7 +35,7 @@ export function layStack(
   const { trade } = builder;
   const rows = layers
     .filter((layer) => builder.claim(`${path}.${layer.name}`, cell))
-    .map((layer) => layLayer(cell, `${path}.${layer.name}`, layer, builder));
+    .map((layer) => layLayer(cell, path, layer, builder));
   const folds = new Map<string, Slot>();
   for (const { name, ...column } of STACK_COLUMNS) {
     const own = `${path}.${name}`;
@@ -47,13 +48,14 @@ export function layStack(
   builder.later(() => {
     const writes = [...folds.values()];
     const at = { cell, path, kind: 'fold' as const, writes };
-    if (rows.length === 0) builder.broken(at, { message: `${path} has no layers. Give it at least one.` });
+    if (rows.length === 0) builder.broken(at, { message: `${named(path)} has no layers. Give it at least one.` });
     else builder.step(trade.foldLayers({ cell, path, layers: rows, folds: writes }));
   });
   return folds;
 }
 
-function layLayer(cell: string, path: string, layer: Layer, builder: Builder): Slot {
+function layLayer(cell: string, of: string, layer: Layer, builder: Builder): Slot {
+  const path = `${of}.${layer.name}`;
   const { trade } = builder;
   const stuff = layer.material.trim();
   const unit = stuff === '' ? 'g/m²' : 'mm';
@@ -62,7 +64,7 @@ function layLayer(cell: string, path: string, layer: Layer, builder: Builder): S
     path,
     text: layer.text,
     kind: 'choice',
-    title: `${layer.name}, ${stuff === '' ? 'areal mass' : 'thickness'}`,
+    title: `${named(of)}: ${stuff === '' ? 'areal mass' : 'thickness'} of ${layer.name.replaceAll('_', ' ')}`,
     unit,
     wants: { dimension: builder.unit(unit, path, cell)! },
     range: [0, Number.POSITIVE_INFINITY],
@@ -74,7 +76,7 @@ function layLayer(cell: string, path: string, layer: Layer, builder: Builder): S
       builder.step(trade.layer({ cell, path, amount, layer: row }));
       return;
     }
-    const material = densityOf(`${path}.material`, stuff, builder);
+    const material = densityOf(of, stuff, builder);
     if (material.fault !== undefined) {
       const writes = Array.from({ length: trade.layerStride }, (_, k) => row + k);
       builder.broken({ cell, path: `${path}.material`, kind: 'layer', writes }, { message: material.fault });

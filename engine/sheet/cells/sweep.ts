@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Axis, SweepCell } from '../document';
+import { allOptions, named } from '../named';
 import type { Builder, Reach } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
@@ -51,9 +52,9 @@ export const sweepCell: CellKindOf<SweepCell> = {
     if (!builder.claim(cell.name, cell.id)) return;
     const say = (message: string) => builder.fault({ cell: cell.id, path: cell.name, message });
     if (cell.axes.length < 1 || cell.axes.length > MOST_AXES) {
-      say(`${cell.name} has ${cell.axes.length} axes. One to ${MOST_AXES} are allowed.`);
+      say(`${named(cell.name)} has ${cell.axes.length} axes. One to ${MOST_AXES} are allowed.`);
     }
-    if (cell.wanted.length === 0) say(`${cell.name} has no results to show. Name at least one, such as "flight.pull".`);
+    if (cell.wanted.length === 0) say(`${named(cell.name)} has no results to show. Add one under “Results asked for”.`);
     for (const [k, axis] of cell.axes.entries()) {
       for (const limit of LIMITS) layLimit(cell, k, axis, limit, builder);
       builder.later(() => checkAxis(cell, axis, builder, say));
@@ -74,7 +75,7 @@ function layLimit(cell: SweepCell, k: number, axis: Axis, limit: (typeof LIMITS)
     path: `${axisPath(cell, k)}.${limit}`,
     text: axis[limit],
     kind: 'limit',
-    title: `${axis.of}, ${limit === 'low' ? 'from' : 'to'}`,
+    title: `${named(axis.of)}, ${limit === 'low' ? 'from' : 'to'}`,
     doc: 'Blank: the limit of the variable itself.',
     like: axis.of,
     unit: '',
@@ -87,10 +88,10 @@ function layLimit(cell: SweepCell, k: number, axis: Axis, limit: (typeof LIMITS)
 function checkAxis(cell: SweepCell, axis: Axis, builder: Builder, say: (message: string) => void): void {
   const reach = builder.find(axis.of);
   if (!reach) {
-    say(`${cell.name} runs along "${axis.of}": nothing has that name.${builder.meant(axis.of)}`);
+    say(`${named(cell.name)} runs along “${axis.of}”: nothing has that name.${builder.meant(axis.of)}`);
   } else if (!reach.settable || !SWEPT.has(reach.kind)) {
     say(
-      `${cell.name} runs along ${axis.of}. An axis is a variable, a choice or a field of a block: make it a variable and run along that.`,
+      `${named(cell.name)} runs along ${named(axis.of)}. An axis is a variable, a choice or something typed in the model: make it a variable and run along that.`,
     );
   } else if (reach.type?.kind === 'option') checkOptions(cell, axis, reach.type.options, say);
   else checkNumbers(cell, axis, reach, say);
@@ -99,17 +100,19 @@ function checkAxis(cell: SweepCell, axis: Axis, builder: Builder, say: (message:
 function checkOptions(cell: SweepCell, axis: Axis, options: readonly string[], say: (message: string) => void): void {
   const strange = axis.options?.find((option) => !options.includes(option));
   if (strange === undefined) return;
-  say(`${cell.name} asks for "${strange}" of ${axis.of}. Its options are ${options.join(', ')}.`);
+  say(
+    `${named(cell.name)} asks for “${strange}” of ${named(axis.of)}. Its options are ${allOptions(axis.of, options)}.`,
+  );
 }
 
 function checkNumbers(cell: SweepCell, axis: Axis, reach: Reach, say: (message: string) => void): void {
   if (axis.count < 2 || axis.count > MOST_POINTS) {
-    say(`${cell.name} asks for ${axis.count} points of ${axis.of}. 2 to ${MOST_POINTS} are allowed.`);
+    say(`${named(cell.name)} asks for ${axis.count} values of ${named(axis.of)}. 2 to ${MOST_POINTS} are allowed.`);
   }
   const bare = LIMITS.find((limit) => axis[limit].trim() === '');
   if (bare && reach.kind !== 'variable') {
     say(
-      `${cell.name} has no ${bare === 'low' ? 'least' : 'greatest'} value for ${axis.of}. Type one: only a variable has limits of its own.`,
+      `${named(cell.name)} has no ${bare === 'low' ? 'least' : 'greatest'} value for ${named(axis.of)}. Type one: only a variable has limits of its own.`,
     );
   }
 }
@@ -117,7 +120,8 @@ function checkNumbers(cell: SweepCell, axis: Axis, reach: Reach, say: (message: 
 function checkWanted(cell: SweepCell, builder: Builder, say: (message: string) => void): void {
   for (const path of cell.wanted) {
     const reach = builder.find(path);
-    if (!reach) say(`${cell.name} wants "${path}": nothing has that name.${builder.meant(path)}`);
-    else if (reach.kind === 'curve') say(`${cell.name} wants ${path}, which is a curve. Name a single number.`);
+    if (!reach) say(`${named(cell.name)} asks for “${path}”: nothing has that name.${builder.meant(path)}`);
+    else if (reach.kind === 'curve')
+      say(`${named(cell.name)} asks for ${named(path)}, which is a curve. Take a single number.`);
   }
 }

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { type Kept, MEASURES, type SweepCell, TABLE_ROWS, type TableCell } from '../document';
+import { allNamed, named, quoted } from '../named';
 import { cellsOf } from '../sheets';
 import type { Builder } from '../specs';
 import { baseEntries } from './entries';
@@ -78,7 +79,7 @@ function layLimit(cell: TableCell, k: number, kept: Kept, limit: (typeof LIMITS)
     path: `${keptPath(cell, k)}.${limit}`,
     text: kept[limit],
     kind: 'limit',
-    title: `${kept.of}, ${limit === 'low' ? 'from' : 'to'}`,
+    title: `${named(kept.of)}, ${limit === 'low' ? 'from' : 'to'}`,
     doc: 'Blank: no limit on this side.',
     like: kept.of,
     unit: '',
@@ -94,11 +95,11 @@ function check(cell: TableCell, builder: Builder): void {
   const sweep = sweeps.find((each) => each.name === cell.series);
   if (!sweep) {
     const names = sweeps.map((each) => each.name);
-    const list = names.length === 0 ? 'There is none yet; add one.' : `The sweeps are ${names.join(', ')}.`;
+    const list = names.length === 0 ? 'There is none yet; add one.' : `The trial series are ${allNamed(names)}.`;
     say(
       cell.series === ''
-        ? `${cell.name} has no sweep to show. ${list}`
-        : `${cell.name} shows the sweep "${cell.series}": there is none of that name. ${list}${builder.meant(cell.series, names)}`,
+        ? `${named(cell.name)} has no trial series to show. ${list}`
+        : `${named(cell.name)} shows the trial series “${cell.series}”: there is none of that name. ${list}${builder.meant(cell.series, names, named)}`,
     );
     return;
   }
@@ -106,10 +107,14 @@ function check(cell: TableCell, builder: Builder): void {
   const columns = [...axes, ...sweep.wanted];
   const wrong = [...cell.columns, ...cell.keep.map((kept) => kept.of)].find((path) => !columns.includes(path));
   if (wrong !== undefined) {
-    say(`${cell.name} shows "${wrong}", which ${sweep.name} does not have. It has ${columns.join(', ')}.`);
+    say(
+      `${named(cell.name)} shows ${quoted(wrong)}, which ${named(sweep.name)} does not have. It has ${allNamed(columns)}.`,
+    );
   }
   const group = cell.groups.find((path) => !axes.includes(path));
   if (group !== undefined) {
-    say(`${cell.name} makes groups by "${group}", which is no axis of ${sweep.name}. Its axes are ${axes.join(', ')}.`);
+    say(
+      `${named(cell.name)} makes groups by ${quoted(group)}, which is no axis of ${named(sweep.name)}. Its axes are ${allNamed(axes)}.`,
+    );
   }
 }

@@ -2,6 +2,7 @@ import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/blo
 import { isLink, isNeeded, isOption } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
 import { formatQuantity, shownUnit, type UnitSet } from '../../units/index';
+import { named } from '../named';
 import type { Slot, Step } from '../program';
 import type { BlockPlace, StepSpec } from '../specs';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
@@ -171,5 +172,5 @@ function tellValue(spec: AnySpecs[string], value: number, units: UnitSet): strin
 
 function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number): string {
   const { refusal } = rerun(spec, read);
-  return `${spec.path} has no answer: ${refusal}. Its equations do not reach that far; take back the last change or type other values.`;
+  return `${named(spec.path)} has no answer: ${refusal}. Its equations do not reach that far; take back the last change or type other values.`;
 }

@@ -1,4 +1,5 @@
 import { compileFormula, type Expression } from '../../formula/index';
+import { named } from '../named';
 import type { Slot } from '../program';
 import type { Reach, StepSpec } from '../specs';
 
@@ -46,8 +47,8 @@ export function formulaStep(spec: FormulaStepSpec): StepSpec {
     tell(_reason, read) {
       const missing = [...reads.values()].find((reach) => Number.isNaN(read(reach.slot)));
       const message = missing
-        ? `${path} has no value, because ${missing.path} has none: nothing is typed there or nothing is known. Give ${missing.path} a value or leave it out of the formula.`
-        : `${path} has no value: its arithmetic divides by zero or takes a root or logarithm that does not exist for these numbers. Change the formula or the numbers in it.`;
+        ? `${named(path)} has no value, because ${named(missing.path)} has none: nothing is typed there or nothing is known. Give it a value or leave it out of the formula.`
+        : `${named(path)} has no value: its arithmetic divides by zero or takes a root or logarithm that does not exist for these numbers. Change the formula or the numbers in it.`;
       return { path, from: 0, to: text.length, message };
     },
   };

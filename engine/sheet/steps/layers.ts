@@ -1,4 +1,5 @@
 import { foldLayers, LAYER_STRIDE, STACK_NAMES, writeMassLayer, writeMaterialLayer } from '../../physics/index';
+import { named } from '../named';
 import type { FoldLayersSpec, LayerStepSpec, StepSpec } from '../specs';
 import { type Ranged, tellBreach } from './range';
 
@@ -6,6 +7,7 @@ const AT_LEAST_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY
 
 /** One layer of a stack: a thickness of a material, or a glue line or skin by its areal mass. */
 export function layerStep({ cell, path, amount, material, layer }: LayerStepSpec): StepSpec {
+  const of = path.slice(0, path.lastIndexOf('.'));
   const input: Ranged = { path, slot: amount, unit: material ? 'mm' : 'g/m²', range: AT_LEAST_NOTHING };
   const { density, modulus, bending } = material ?? {};
   const stuff = [density, modulus, bending].filter((slot) => slot !== undefined);
@@ -44,7 +46,7 @@ export function layerStep({ cell, path, amount, material, layer }: LayerStepSpec
         ? { path, message: tellBreach(input, read(amount)) }
         : {
             path,
-            message: `${path} has no weight: the density of its material is not known. Name another material, or give that one a density.`,
+            message: `${named(of)} has no weight: the density of its layer “${path.slice(of.length + 1).replaceAll('_', ' ')}” is not known. Take another material, or give that one a density.`,
           },
   };
 }

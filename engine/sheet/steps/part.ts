@@ -10,6 +10,7 @@ import {
 } from '../../physics/index';
 import { partFields } from '../cells/part-fields';
 import type { PartShape } from '../document';
+import { named } from '../named';
 import type { PartStepSpec, StepSpec } from '../specs';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
 
@@ -111,7 +112,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
       const stuff = shape === 'stack' ? 'areal mass of its stack' : 'density of its material';
       return {
         path,
-        message: `${path} has no mass: the ${stuff} is not known. Name another, or give that one a value.`,
+        message: `${named(path)} has no mass: the ${stuff} is not known. Name another, or give that one a value.`,
       };
     },
   };
@@ -130,11 +131,13 @@ function rangedInputs({ path, shape, inputs }: PartStepSpec): Ranged[] {
   }
   const density = inputs.get('density');
   if (density !== undefined) {
-    ranged.push({ path: `${path}.material`, slot: density, unit: 'kg/m³', range: AT_LEAST_NOTHING });
+    const words = `The density of what ${named(path)} is made of`;
+    ranged.push({ path: `${path}.material`, words, slot: density, unit: 'kg/m³', range: AT_LEAST_NOTHING });
   }
   const arealMass = inputs.get('areal_mass');
   if (arealMass !== undefined) {
-    ranged.push({ path: `${path}.stack`, slot: arealMass, unit: 'g/m²', range: AT_LEAST_NOTHING });
+    const words = `The areal mass of what ${named(path)} is made of`;
+    ranged.push({ path: `${path}.stack`, words, slot: arealMass, unit: 'g/m²', range: AT_LEAST_NOTHING });
   }
   return ranged;
 }

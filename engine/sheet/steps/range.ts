@@ -1,4 +1,5 @@
 import { formatQuantity } from '../../units/index';
+import { named } from '../named';
 import type { Slot } from '../program';
 
 /** An input with its allowed range, SI, both ends allowed. NaN (nothing typed, nothing known) is no breach. */
@@ -7,6 +8,8 @@ export interface Ranged {
   readonly slot: Slot;
   readonly unit: string;
   readonly suffix?: string;
+  /** What it is called where nothing has its path for a name; at the beginning of a sentence. */
+  readonly words?: string;
   readonly range: readonly [number, number];
 }
 
@@ -25,7 +28,7 @@ export function firstBreach(
   return -1;
 }
 
-/** "flight.height is 120 m. Allowed are −5 m to 10 m. Type a value in that range." */
+/** "The height of Flight is 120 m. Allowed: −5 m to 10 m. Type a value within that." */
 export function tellBreach(input: Ranged, value: number): string {
   const write = (si: number): string => formatQuantity(si, input.unit, { significant: 4, suffix: input.suffix });
   const [low, high] = input.range;
@@ -35,7 +38,7 @@ export function tellBreach(input: Ranged, value: number): string {
       : high === Number.POSITIVE_INFINITY
         ? `at least ${write(low)}`
         : `${write(low)} to ${write(high)}`;
-  return `${input.path} is ${write(value)}. Allowed: ${allowed}. Type a value within that.`;
+  return `${input.words ?? named(input.path)} is ${write(value)}. Allowed: ${allowed}. Type a value within that.`;
 }
 
 /** Columns and limits of the inputs, laid out for `firstBreach`. */

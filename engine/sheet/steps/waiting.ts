@@ -1,3 +1,4 @@
+import { named } from '../named';
 import type { Slot } from '../program';
 import type { Reach, StepSpec } from '../specs';
 
@@ -16,6 +17,6 @@ export function waitingStep(cell: string, path: string, on: readonly Reach[], wr
         for (let i = 0; i < n; i++) if (why[i] === 0) why[i] = 1;
       },
     },
-    tell: () => ({ path, message: `${path} cannot be read before ${on[0]!.path} has a value.` }),
+    tell: () => ({ path, message: `${named(path)} waits for ${named(on[0]!.path)}.` }),
   };
 }

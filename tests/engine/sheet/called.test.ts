@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { calledIn } from '../../../engine/sheet/called';
+import { calledIn, waits } from '../../../engine/sheet/called';
 import type { Cell } from '../../../engine/sheet/document';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
+import { allNamed, allOptions, named, quoted, withTitles } from '../../../engine/sheet/named';
 import { documentOf, library } from './small';
 
 const cells: readonly Cell[] = [
@@ -27,14 +28,14 @@ const live = openLive(documentOf(cells), library);
 describe('a place is called by its title', () => {
   const called = calledIn(live.compiled);
   test.each([
-    ['v', 'reach', 'the line length'],
-    ['c', 'cord', 'Lines'],
-    ['c', 'cord.length', 'the length of Lines'],
-    ['f', 'half', 'half'],
-    ['p', 'parts.x', 'the CG station of Weights'],
-    ['c', 'cord.nothing', 'cord.nothing'],
-    ['gone', 'gone.x', 'gone.x'],
-  ])('%s %s: %s', (cell, path, words) => expect(called(cell, path)).toBe(words));
+    ['reach', 'the line length'],
+    ['cord', 'Lines'],
+    ['cord.length', 'the length of Lines'],
+    ['half', 'half'],
+    ['parts.x', 'the CG station of Weights'],
+    ['cord.nothing', 'cord.nothing'],
+    ['gone.x', 'gone.x'],
+  ])('%s: %s', (path, words) => expect(called(path)).toBe(words));
 });
 
 test('what waits names the entry that is at fault by its title', () => {
@@ -44,4 +45,24 @@ test('what waits names the entry that is at fault by its title', () => {
     'The length of Lines waits for the line length.',
   ]);
   for (const { message } of waits) expect(message).not.toMatch(/cord|reach|parts\./);
+});
+
+describe('a sentence has titles in the place of paths', () => {
+  const called = calledIn(live.compiled);
+  test.each([
+    [`${named('cord.length')} is 0. Look at ${named('reach')}.`, 'The length of Lines is 0. Look at the line length.'],
+    [
+      `Nothing moves ${named('parts.x')}. ${named('reach')} may.`,
+      'Nothing moves the CG station of Weights. The line length may.',
+    ],
+    [`It takes ${quoted('motor')} or ${quoted('mtor')}.`, 'It takes Diesel or “mtor”.'],
+    [
+      `One of ${allOptions('cord.make', ['two_ply', 'solid'])}, ${allNamed(['half', 'cord'])}`,
+      'One of two ply, solid, half, Lines',
+    ],
+  ])('%s', (sentences, words) => expect(withTitles(sentences, called)).toBe(words));
+});
+
+test('one waits, several wait', () => {
+  expect(['Balance', 'Lines', 'the length of Lines', 'Mass'].map(waits)).toEqual(['waits', 'wait', 'waits', 'waits']);
 });

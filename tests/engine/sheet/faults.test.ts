@@ -54,14 +54,16 @@ describe('a text', () => {
   test('that names a curve', () => {
     const cells = [blockOf('motor'), formula('lines', { a: 'motor.thrust' })];
     expect(ofCells(...cells)).toEqual([
-      'a: motor.thrust is a curve over airspeed, which a formula cannot read. Name a single number.',
+      'a: The thrust of motor is a curve over airspeed, which a formula cannot read. Name a single number.',
     ]);
   });
   test('that is blank', () => {
-    expect(wrongWith({ tip_weight: ' ' })).toEqual(['tip_weight: tip_weight is blank. Type a mass, such as "10 g".']);
+    expect(wrongWith({ tip_weight: ' ' })).toEqual([
+      'tip_weight: The tip_weight is blank. Type a mass, such as “10 g”.',
+    ]);
     expect(ofLines({ a: '' })).toEqual(['a: a is blank. Write a formula or a value.']);
     expect(wrongWith({ cg_band: '' })).toEqual([
-      'cg_band: cg_band has nothing to watch. Write the name of a result in it, such as "flight.pull".',
+      'cg_band: CG has nothing to watch. Write the name of a result in it, such as “flight.pull”.',
     ]);
   });
   test('at its place in the text', () => {
@@ -73,11 +75,11 @@ describe('a text', () => {
 
 describe('a value', () => {
   test('outside its range, in the units of the design', () => {
-    const said = ['lap.height: lap.height is 12 m. Allowed: −5 m to 10 m. Type a value within that.'];
+    const said = ['lap.height: The height of lap is 12 m. Allowed: −5 m to 10 m. Type a value within that.'];
     expect(wrongWith({ 'lap.height': '12 m' })).toEqual(said);
     expect(wrongWith({ 'lap.height': 'cord_length - 6.3 m' })).toEqual(said);
     expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'lap.height': '12' })).toEqual([
-      'lap.height: lap.height is 39.37 ft. Allowed: −16.40 ft to 32.81 ft. Type a value within that.',
+      'lap.height: The height of lap is 39.37 ft. Allowed: −16.40 ft to 32.81 ft. Type a value within that.',
     ]);
   });
   test('that arithmetic does not give', () => {
@@ -85,7 +87,7 @@ describe('a value', () => {
       'b: b has no value: its arithmetic divides by zero or takes a root or logarithm that does not exist for these numbers. Change the formula or the numbers in it.',
     ]);
     expect(wrongWith({ reserve: 'parts.fin.weighed' })).toEqual([
-      'reserve: reserve has no value, because parts.fin.weighed has none: nothing is typed there or nothing is known. Give parts.fin.weighed a value or leave it out of the formula.',
+      'reserve: reserve has no value, because the weighed mass of fin has none: nothing is typed there or nothing is known. Give it a value or leave it out of the formula.',
     ]);
   });
 });
@@ -105,8 +107,8 @@ describe('a ring', () => {
   });
   test('through a table of parts', () => {
     expect(wrongWith({ tip_weight: '0.1 × parts.mass' })).toEqual([
-      'tip_weight: tip_weight hangs on itself: it needs parts, which needs parts.tip, which needs parts.tip.mass, which needs tip_weight. Type a number in one of them.',
-      'parts.tip.mass: parts.tip.mass hangs on itself: it needs tip_weight, which needs parts, which needs parts.tip, which needs parts.tip.mass. Type a number in one of them.',
+      'tip_weight: The tip_weight hangs on itself: it needs parts, which needs tip, which needs the tip of parts, which needs the tip_weight. Type a number in one of them.',
+      'parts.tip.mass: The tip of parts hangs on itself: it needs the tip_weight, which needs parts, which needs tip, which needs the tip of parts. Type a number in one of them.',
     ]);
   });
 });
@@ -126,30 +128,30 @@ describe('a block', () => {
     ]);
   });
   test('that lacks another', () => {
-    expect(ofCells(blockOf('lap'))).toEqual(['lap: lap needs one engine; there is none. Add an engine block.']);
+    expect(ofCells(blockOf('lap'))).toEqual(['lap: lap needs an engine, and the design has none. Add an engine.']);
     expect(ofCells(blockOf('lap'), blockOf('motor'))).toEqual([
-      'lap: lap needs one cord; there is none. Add a cord block.',
+      'lap: lap needs a cord, and the design has none. Add a cord.',
     ]);
     expect(ofCells(blockOf('lap'), blockOf('motor'), blockOf('cord'))).toEqual([
-      'lap: lap needs one block for parts; there is none. Add a table of parts.',
+      'lap: lap needs a table of weight and balance, and the design has none. Add a table of weight and balance.',
     ]);
   });
   test('with two to choose from, until one is named', () => {
     const two = documentOf([...cellsOf(smallDesign()), blockOf('cord', {}, 'spare')]);
     expect(faultsAfter(two)).toEqual([
-      'lap: lap needs one cord; there are 2: cord, spare. Remove all but one, or write the name of the one that is meant in lap.cord.',
+      'lap: lap needs a cord, and the design has 2: cord, spare. Remove all but one, or pick the one that is meant.',
     ]);
     expect(faultsAfter(two, { 'lap.cord': 'spare' })).toEqual([]);
     expect(faultsAfter(two, { 'lap.cord': 'motor' })).toEqual([
-      'lap: lap.cord names "motor", which is no cord. Name one of these: cord, spare.',
+      'lap: lap takes “motor”, which is not a cord. Pick one of these: cord, spare.',
     ]);
   });
   test('of no kind, or with no such field', () => {
     expect(ofCells(blockOf('cor', {}, 'cord'))).toEqual([
-      'cord: There is no block called "cor". The blocks are motor, cord, lap. Did you mean cord?',
+      'cord: Nothing in the model is called “cor”. There is motor, cord, lap. Did you mean cord?',
     ]);
     expect(ofCells(blockOf('cord', { lenght: '3' }))).toEqual([
-      'cord.lenght: cord has no field called "lenght". Its fields are length, make. Did you mean length?',
+      'cord.lenght: cord has nothing called “lenght”. It has length, make. Did you mean length?',
     ]);
   });
   test('with an option that it does not have', () => {
@@ -162,34 +164,34 @@ describe('a block', () => {
 describe('a name', () => {
   test('given twice', () => {
     expect(ofVariables(variable('a', 'm', '1'), variable('a', 'm', '2'))).toEqual([
-      'a: Two things are called "a". Give one of them another name.',
+      'a: Two things are called “a”. Give one of them another name.',
     ]);
     expect(
       ofCells(parts([part('mass', 'point', { mass: '3', x: '0' }), part('b', 'point', { mass: '3', x: '0' })])),
-    ).toEqual(['parts.mass: Two things are called "parts.mass". Give one of them another name.']);
+    ).toEqual(['parts.mass: Two things are called “parts.mass”. Give one of them another name.']);
   });
   test('that is none', () => {
     expect(ofVariables(variable('2nd', 'm', '1'), variable('', 'm', '2'))).toEqual([
-      '2nd: "2nd" cannot be a name. A name starts with a letter and has letters, digits and _ only.',
+      '2nd: “2nd” cannot be a name. A name starts with a letter and has letters, digits and _ only.',
       ': Something here has no name. Give it one.',
     ]);
   });
   test('that formulas keep for themselves', () => {
     expect(ofVariables(variable('sin', 'm', '2'), variable('pi', '', '2'), variable('and', '', '1'))).toEqual([
-      'sin: "sin" cannot be a name: it means something else in formulas. Choose another.',
-      'pi: "pi" cannot be a name: it means something else in formulas. Choose another.',
-      'and: "and" cannot be a name: it means something else in formulas. Choose another.',
+      'sin: “sin” cannot be a name: it means something else in formulas. Choose another.',
+      'pi: “pi” cannot be a name: it means something else in formulas. Choose another.',
+      'and: “and” cannot be a name: it means something else in formulas. Choose another.',
     ]);
   });
   test('that is too long', () => {
     const long = 'a'.repeat(61);
     expect(ofVariables(variable(long, '', '1'))).toEqual([
-      `${long}: The name "${long}" has 61 characters. At most 60 are allowed.`,
+      `${long}: The name “${long}” has 61 characters. At most 60 are allowed.`,
     ]);
   });
   test('of a unit that is none', () => {
     expect(ofVariables(variable('a', 'furlong', '1'))).toEqual([
-      'a: a has the unit "furlong", which is not a unit. Give it one such as mm, g or m/s.',
+      'a: a has the unit “furlong”, which is not a unit. Give it one such as mm, g or m/s.',
     ]);
   });
 });
@@ -200,32 +202,32 @@ describe('a part', () => {
 
   test('that lacks what its shape needs', () => {
     expect(ofPart('nose', 'point', {})).toEqual([
-      'parts.nose.mass: parts.nose is a point and needs its mass. Type it in parts.nose.mass, such as "12 g".',
-      'parts.nose.x: parts.nose is a point and needs its station. Type it in parts.nose.x, such as "45 mm".',
+      'parts.nose.mass: nose needs its mass. Type it, such as “12 g”.',
+      'parts.nose.x: nose needs its station. Type it, such as “45 mm”.',
     ]);
     expect(ofPart('fin', 'sheet', { area: '1', thickness: '1', x: '0' })).toEqual([
-      'parts.fin.material: parts.fin is a sheet and needs its material. Write the name of one in parts.fin.material.',
+      'parts.fin.material: fin needs its material. Pick one.',
     ]);
   });
   test('of a material or stack that is not there', () => {
     expect(ofPart('spar', 'rod', { length: '1', diameter: '1', material: 'hard_wod', x: '0' })).toEqual([
-      'parts.spar.material: parts.spar.material names "hard_wod": there is no material of that name. Did you mean hard_wood?',
+      'parts.spar.material: spar is made of “hard_wod”: there is no material of that name. Did you mean hard_wood?',
     ]);
     expect(ofPart('stab', 'stack', { area: '1', stack: 'none', x: '0' })).toEqual([
-      'parts.stab.stack: parts.stab.stack names "none": there is no stack of that name.',
+      'parts.stab.stack: stab is made of “none”: there is no stack of that name.',
     ]);
   });
   test('of a size that cannot be', () => {
     expect(ofPart('fin', 'sheet', { area: '1', thickness: '-1 mm', material: 'hard_wood', x: '20 m' })).toEqual([
-      'parts.fin.thickness: parts.fin.thickness is −1 mm. Allowed: at least 0 mm. Type a value within that.',
+      'parts.fin.thickness: The thickness of fin is −1 mm. Allowed: at least 0 mm. Type a value within that.',
     ]);
     expect(ofPart('fin', 'sheet', { area: '1', thickness: '1 mm', material: 'hard_wood', x: '20 m' })).toEqual([
-      'parts.fin.x: parts.fin.x is 20\u202f000 mm. Allowed: −10\u202f000 mm to 10\u202f000 mm. Type a value within that.',
+      'parts.fin.x: The station of fin is 20\u202f000 mm. Allowed: −10\u202f000 mm to 10\u202f000 mm. Type a value within that.',
     ]);
   });
   test('with a field that no part has', () => {
     expect(ofPart('fin', 'point', { mass: '3', x: '0', weihed: '3' })).toEqual([
-      'parts.fin.weihed: parts.fin has no field called "weihed". Its fields are mass, x, y, z, weighed, size_x, size_y, size_z, coats_area, coat, mass_tolerance, station_tolerance. Did you mean weighed?',
+      'parts.fin.weihed: fin has nothing called “weihed”. It has mass, x, y, z, weighed, size_x, size_y, size_z, coats_area, coat, mass_tolerance, station_tolerance. Did you mean weighed?',
     ]);
   });
   test('of stuff whose weight is not known', () => {
@@ -234,10 +236,10 @@ describe('a part', () => {
     ];
     const solid = parts([part('a', 'solid', { volume: '3', material: 'foam', x: '0' })]);
     expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '' })).toEqual([
-      'foam.density: foam.density is blank. Type a density, such as "10 kg/m³".',
+      'foam.density: The density of Foam is blank. Type a density, such as “10 kg/m³”.',
     ]);
     expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '-3' })).toEqual([
-      'parts.a.material: parts.a.material is −3 kg/m³. Allowed: at least 0 kg/m³. Type a value within that.',
+      'parts.a.material: The density of what a is made of is −3 kg/m³. Allowed: at least 0 kg/m³. Type a value within that.',
     ]);
   });
   test('list that is no body', () => {
@@ -245,7 +247,7 @@ describe('a part', () => {
       'parts: The parts together weigh nothing. Give at least one part a mass; cut-outs may not outweigh the rest.',
     ]);
     expect(wrongWith({ 'parts.fuel': '2' })).toEqual([
-      'parts.fuel: parts.fuel is 2. Allowed: 0 to 1. Type a value within that.',
+      'parts.fuel: The fuel on board of parts is 2. Allowed: 0 to 1. Type a value within that.',
     ]);
   });
 });
@@ -253,22 +255,22 @@ describe('a part', () => {
 describe('a choice', () => {
   test('with nothing or something else picked', () => {
     expect(wrongWith({ tail_stock: '' })).toEqual([
-      'tail_stock: Nothing is picked for tail_stock. Pick one of soft, faced.',
+      'tail_stock: Nothing is picked for Tail stock. Pick one of Soft, Faced.',
     ]);
     expect(wrongWith({ tail_stock: 'fased' })).toEqual(['tail_stock: Nothing is called fased. Did you mean faced?']);
   });
   test('of layers that cannot be', () => {
     expect(wrongWith({ 'tail_stock.soft.core': '-1 mm' })).toEqual([
-      'tail_stock.soft.core: tail_stock.soft.core is −1 mm. Allowed: at least 0 mm. Type a value within that.',
+      'tail_stock.soft.core: The thickness of core of Soft is −1 mm. Allowed: at least 0 mm. Type a value within that.',
     ]);
     expect(wrongWith({ 'tail_stock.faced.upper.material': 'no_wood' })).toEqual([
-      'tail_stock.faced.upper.material: tail_stock.faced.upper.material names "no_wood": there is no material of that name.',
+      'tail_stock.faced.upper.material: Faced is made of “no_wood”: there is no material of that name.',
     ]);
   });
   test('with nothing to choose from', () => {
     const of = 'numbers' as const;
     const empty: Cell = { kind: 'choice', id: 'c', name: 'c', title: '', of, columns: [], options: [], text: '' };
-    expect(ofCells(empty)).toEqual(['c: c has nothing to choose from. Give it at least one option.']);
+    expect(ofCells(empty)).toEqual(['c: c has no options. Give it at least one.']);
     const odd: Cell = {
       ...empty,
       text: 'b',
@@ -278,7 +280,7 @@ describe('a choice', () => {
       ],
     };
     expect(ofCells(odd)).toEqual([
-      'c.a b: "a b" cannot be the name of an option. A name starts with a letter and has letters, digits, _ and - only.',
+      'c.a b: “a b” cannot be the name of an option. A name starts with a letter and has letters, digits, _ and - only.',
     ]);
     const hollow: Cell = {
       ...empty,
@@ -290,7 +292,7 @@ describe('a choice', () => {
   });
   test('whose option lacks a number', () => {
     expect(wrongWith({ 'cord_set.thin.strength': '' })).toEqual([
-      'cord_set.thin.strength: cord_set.thin.strength is blank. Type a force, such as "10 N".',
+      'cord_set.thin.strength: The strength of Thin is blank. Type a force, such as “10 N”.',
     ]);
   });
 });
@@ -321,18 +323,18 @@ describe('a sweep', () => {
   });
   test('along what cannot be set', () => {
     expect(sweep({ axes: [axis('tail_stok')] })[0]).toBe(
-      'cg_sweep: cg_sweep runs along "tail_stok": nothing has that name. Did you mean tail_stock?',
+      'cg_sweep: cg_sweep runs along “tail_stok”: nothing has that name. Did you mean Tail stock?',
     );
     expect(sweep({ axes: [axis('parts.x')] })[0]).toBe(
-      'cg_sweep: cg_sweep runs along parts.x. An axis is a variable, a choice or a field of a block: make it a variable and run along that.',
+      'cg_sweep: cg_sweep runs along the CG station of parts. An axis is a variable, a choice or something typed in the model: make it a variable and run along that.',
     );
   });
   test('from and to nowhere', () => {
     expect(sweep({ axes: [axis('lap.height', { high: '3 m' })] })[0]).toBe(
-      'cg_sweep: cg_sweep has no least value for lap.height. Type one: only a variable has limits of its own.',
+      'cg_sweep: cg_sweep has no least value for the height of lap. Type one: only a variable has limits of its own.',
     );
     expect(sweep({ axes: [axis('lap.height', { low: '3 m' })] })[0]).toBe(
-      'cg_sweep: cg_sweep has no greatest value for lap.height. Type one: only a variable has limits of its own.',
+      'cg_sweep: cg_sweep has no greatest value for the height of lap. Type one: only a variable has limits of its own.',
     );
     expect(sweep({ axes: [axis('tip_weight', { low: '3 m' })] })[0]).toBe(
       'cg_sweep.axis1.low: 3 m is a length; here a mass is wanted. Write a mass, such as 10 g.',
@@ -340,21 +342,21 @@ describe('a sweep', () => {
   });
   test('of too few points, or of options that are not there', () => {
     expect(sweep({ axes: [axis('tip_weight', { count: 1 })] })[0]).toBe(
-      'cg_sweep: cg_sweep asks for 1 points of tip_weight. 2 to 1001 are allowed.',
+      'cg_sweep: cg_sweep asks for 1 values of the tip_weight. 2 to 1001 are allowed.',
     );
     expect(sweep({ axes: [axis('tail_stock', { options: ['hard'] })] })[0]).toBe(
-      'cg_sweep: cg_sweep asks for "hard" of tail_stock. Its options are soft, faced.',
+      'cg_sweep: cg_sweep asks for “hard” of Tail stock. Its options are Soft, Faced.',
     );
   });
   test('for results that are none', () => {
     expect(sweep({ wanted: ['parts.xx'] })[0]).toBe(
-      'cg_sweep: cg_sweep wants "parts.xx": nothing has that name. Did you mean parts.x?',
+      'cg_sweep: cg_sweep asks for “parts.xx”: nothing has that name. Did you mean the CG station of parts?',
     );
     expect(sweep({ wanted: ['motor.thrust'] })[0]).toBe(
-      'cg_sweep: cg_sweep wants motor.thrust, which is a curve. Name a single number.',
+      'cg_sweep: cg_sweep asks for the thrust of motor, which is a curve. Take a single number.',
     );
     expect(sweep({ wanted: [] })[0]).toBe(
-      'cg_sweep: cg_sweep has no results to show. Name at least one, such as "flight.pull".',
+      'cg_sweep: cg_sweep has no results to show. Add one under “Results asked for”.',
     );
   });
 });
@@ -366,16 +368,16 @@ describe('a chart', () => {
   };
   test('of what its sweep does not have', () => {
     expect(chart({ series: 'cg_swep' })).toEqual([
-      'cg_chart: cg_chart shows the sweep "cg_swep": there is none of that name. The sweeps are cg_sweep. Did you mean cg_sweep?',
+      'cg_chart: CG shows the trial series “cg_swep”: there is nothing of that name. The trial series are CG. Did you mean CG?',
     ]);
     expect(chart({ across: 'tip_weight' })).toEqual([
-      'cg_chart: cg_chart needs "tip_weight" as an axis of cg_sweep. The axes of cg_sweep are tail_stock, engine_station.',
+      'cg_chart: CG needs the tip_weight as an axis of CG. The axes of CG are Tail stock, the engine_station.',
     ]);
     expect(chart({ up: ['parts.mass'] })).toEqual([
-      'cg_chart: cg_chart shows "parts.mass", which cg_sweep does not compute. It computes parts.x, lap.pull.',
+      'cg_chart: CG shows the all-up weight of parts, which CG does not compute. It computes the CG station of parts, the pull of lap.',
     ]);
-    expect(chart({ up: [] })).toEqual(['cg_chart: cg_chart shows nothing. Name at least one result of cg_sweep.']);
-    expect(chart({ series: '' })).toEqual(['cg_chart: cg_chart has no sweep to show. The sweeps are cg_sweep.']);
+    expect(chart({ up: [] })).toEqual(['cg_chart: CG shows nothing. Take at least one result of CG.']);
+    expect(chart({ series: '' })).toEqual(['cg_chart: CG has no trial series to show. The trial series are CG.']);
     const alone = cellsOf(smallDesign()).find((each) => each.name === 'cg_chart')!;
     expect(ofCells(alone)).toEqual([
       'cg_chart: cg_chart shows the sweep "cg_sweep": there is none of that name. There is none yet; add one.',
@@ -385,13 +387,13 @@ describe('a chart', () => {
     const two = { chart: 'carpet', across: 'engine_station', lines: 'tail_stock', up: ['parts.x', 'lap.pull'] };
     expect(chart(two)).toEqual([]);
     expect(chart({ ...two, lines: 'engine_station' })).toEqual([
-      'cg_chart: cg_chart has engine_station both across and as the second axis. Take two different ones. The axes of cg_sweep are tail_stock, engine_station.',
+      'cg_chart: CG has the engine_station both across and as the second axis. Take two different ones. The axes of CG are Tail stock, the engine_station.',
     ]);
     expect(chart({ ...two, lines: '' })).toEqual([
-      'cg_chart: cg_chart needs "" as an axis of cg_sweep. The axes of cg_sweep are tail_stock, engine_station.',
+      'cg_chart: CG lacks an axis of CG. The axes of CG are Tail stock, the engine_station.',
     ]);
     expect(chart({ ...two, chart: 'contour', up: ['parts.x'] })).toEqual([
-      'cg_chart: cg_chart draws lines between the values of tail_stock, which is a choice. Take an axis of numbers. The axes of cg_sweep are tail_stock, engine_station.',
+      'cg_chart: CG draws lines between the values of Tail stock, which is a choice. Take an axis of numbers. The axes of CG are Tail stock, the engine_station.',
     ]);
     const sweep = cellsOf(smallDesign()).find((each) => each.name === 'cg_sweep') as SweepCell;
     const narrow = withCell(smallDesign(), { ...sweep, axes: sweep.axes.slice(1) });
@@ -404,40 +406,40 @@ describe('a chart', () => {
     const scatter = { chart: 'scatter', across: 'parts.x', up: ['lap.pull'], lines: '' };
     expect(chart(scatter)).toEqual([]);
     expect(chart({ ...scatter, across: 'engine_station' })).toEqual([
-      'cg_chart: cg_chart shows "engine_station", which cg_sweep does not compute. It computes parts.x, lap.pull.',
+      'cg_chart: CG shows the engine_station, which CG does not compute. It computes the CG station of parts, the pull of lap.',
     ]);
     expect(chart({ chart: 'histogram', across: '', lines: '' })).toEqual([]);
     expect(chart({ chart: 'contour', up: ['parts.x', 'lap.pull'], lines: 'tail_stock' })).toContain(
-      'cg_chart: cg_chart shows 2 results. One is allowed.',
+      'cg_chart: CG shows 2 results. One is allowed.',
     );
   });
   test('of a weight and balance table', () => {
     const parts = { chart: 'moments', series: '', of: 'parts', up: [] };
     expect(chart(parts)).toEqual([]);
     expect(chart({ ...parts, of: 'part' })).toEqual([
-      'cg_chart: cg_chart shows the weight and balance table "part": there is none of that name. The weight and balance tables are parts. Did you mean parts?',
+      'cg_chart: CG shows the table of weight and balance “part”: there is none of that name. The tables of weight and balance are parts. Did you mean parts?',
     ]);
     expect(chart({ ...parts, chart: 'bars', up: ['mass'] })).toEqual([]);
     expect(chart({ ...parts, chart: 'bars', up: ['weight'] })).toEqual([
-      'cg_chart: cg_chart shows "weight" of each part. A chart can show mass, estimate, difference, moment, moment_share.',
+      'cg_chart: CG shows “weight” of each part. A chart can show mass, estimate, difference, moment, moment share.',
     ]);
     expect(chart({ ...parts, chart: 'bars', up: [] })).toEqual([
-      'cg_chart: cg_chart shows nothing. Name at least one number of the parts, such as mass.',
+      'cg_chart: CG shows nothing. Take at least one number of the parts, such as mass.',
     ]);
   });
   test('of what runs around the lap', () => {
     const ring = { chart: 'ring', series: '', of: '', up: ['pull'] };
     expect(chart(ring)).toEqual([
-      'cg_chart: cg_chart has nothing to show. No block of this workbook has anything that runs around the lap.',
+      'cg_chart: CG has nothing to show. No piece of this design has anything that runs around the lap.',
     ]);
     expect(chart({ ...ring, of: 'lap.ring' })).toEqual([
-      'cg_chart: cg_chart shows "lap.ring", which is nothing that runs around the lap. No block of this workbook has anything that runs around the lap.',
+      'cg_chart: CG shows “lap.ring”, which is nothing that runs around the lap. No piece of this design has anything that runs around the lap.',
     ]);
   });
   test('with limits of a check that is not there', () => {
     expect(chart({ checks: ['cg_band'] })).toEqual([]);
     expect(chart({ checks: ['cg_bnd'] })).toEqual([
-      'cg_chart: cg_chart shows the limits of "cg_bnd": there is no check of that name. The checks are cg_band. Did you mean cg_band?',
+      'cg_chart: CG shows the limits of “cg_bnd”: there is no check of that name. The checks are CG. Did you mean CG?',
     ]);
   });
 });

@@ -80,60 +80,57 @@ describe('a cell of levers', () => {
   it('says that an amount is missing as soon as it is taken out, and no longer when it is typed', () => {
     const set = (live: Live, text: string): Live => setLive(live, [['pulls.row1.change', text]], library).live;
     const bare = set(openLive(sheet(), library), '');
-    const said = 'tip_weight has no amount to be changed by. Type one, such as "2 g".';
+    const said = 'The tip_weight has no amount to be changed by. Type one, such as “2 g”.';
     expect(faultsOfLive(bare).map(({ path, message }) => [path, message])).toEqual([['pulls.row1.change', said]]);
     expect(faultsOfLive(set(bare, '3 g'))).toEqual([]);
   });
 
   it.each([
-    [{ rows: [] }, 'pulls: pulls has nothing to change. Name at least one thing.'],
-    [
-      { wanted: [], rank: '', per: '' },
-      'pulls: pulls has no results to show. Name at least one, such as "flight.pull".',
-    ],
+    [{ rows: [] }, 'pulls: Pulls has nothing to change. Add something to it.'],
+    [{ wanted: [], rank: '', per: '' }, 'pulls: Pulls has no results to show. Add one under “Results asked for”.'],
     [
       { rank: 'lap.speed' },
-      'pulls: pulls ranks by "lap.speed", which it does not compute. It computes lap.pull, parts.x.',
+      'pulls: Pulls ranks by the speed of lap, which is not among its results: the pull of lap, the CG station of parts.',
     ],
     [
       { rank: '', per: 'lap.pull' },
-      'pulls: pulls ranks by the change of lap.pull for each change of lap.pull. Take two different results.',
+      'pulls: Pulls ranks by the change of the pull of lap for each change of the pull of lap. Take two different results.',
     ],
     [
       { rows: [row('tip_wieght', '1 g')] },
-      'pulls: pulls changes "tip_wieght": nothing has that name. Did you mean tip_weight?',
+      'pulls: Pulls changes “tip_wieght”: nothing has that name. Did you mean the tip_weight?',
     ],
     [
       { rows: [row('lap.pull', '1 N')] },
-      'pulls: pulls changes lap.pull. Only what is typed can be changed: a variable, a choice or a field of a block. Make it a variable and change that.',
+      'pulls: Pulls changes the pull of lap. Only what is typed can be changed: a variable, a choice or something typed in the model. Make it a variable and change that.',
     ],
     [
       { rows: [row('reserve', '1')] },
-      'pulls: pulls changes reserve. Only what is typed can be changed: a variable, a choice or a field of a block. Make it a variable and change that.',
+      'pulls: Pulls changes reserve. Only what is typed can be changed: a variable, a choice or something typed in the model. Make it a variable and change that.',
     ],
     [
       { rows: [row('tail_stock', '', { options: ['steel'] })] },
-      'pulls: pulls changes tail_stock to "steel". Its options are soft, faced.',
+      'pulls: Pulls changes Tail stock to “steel”. Its options are Soft, Faced.',
     ],
     [
       { rows: [row('tip_weight', '')] },
-      'pulls.row1.change: tip_weight has no amount to be changed by. Type one, such as "2 g".',
+      'pulls.row1.change: The tip_weight has no amount to be changed by. Type one, such as “2 g”.',
     ],
     [
       { rows: [row('tip_weight', '', { way: 'to' })] },
-      'pulls.row1.change: tip_weight has no value to be changed to. Type one, such as "2 g".',
+      'pulls.row1.change: The tip_weight has no value to be changed to. Type one, such as “2 g”.',
     ],
     [
       { wanted: ['lap.pul'], rank: '', per: '' },
-      'pulls: pulls wants "lap.pul": nothing has that name. Did you mean lap.pull?',
+      'pulls: Pulls asks for “lap.pul”: nothing has that name. Did you mean the pull of lap?',
     ],
     [
       { wanted: ['motor.thrust'], rank: '', per: '' },
-      'pulls: pulls wants motor.thrust, which is a curve. Name a single number.',
+      'pulls: Pulls asks for the thrust of motor, which is a curve. Take a single number.',
     ],
     [
       { wanted: ['tail_stock'], rank: '', per: '' },
-      'pulls: pulls wants tail_stock, which is one of a list. Name a number.',
+      'pulls: Pulls asks for Tail stock, which is one of a list. Take a number.',
     ],
   ] as [Partial<LeversCell>, string][])('%j is told of', (change, message) => {
     expect(faults(change)).toEqual([message]);

@@ -59,20 +59,22 @@ describe('a choice among rows of the library', () => {
     expect(told(blank)).toEqual([]);
     expect(at(blank, 'motor.pull')).toBe(8);
     const again = setLive(blank, [['cord_pick', 'thin_cord']], library).live;
-    expect(told(again)).toEqual(['motor.pull: motor.pull is 120 N. Allowed: 0 N to 100 N. Type a value within that.']);
+    expect(told(again)).toEqual([
+      'motor.pull: The static pull of motor is 120 N. Allowed: 0 N to 100 N. Type a value within that.',
+    ]);
   });
 
   test('and is a fault of any other formula that needs that number', () => {
     const design = live(documentOf([cordPick('thick_cord'), formula('sums', { half: 'cord_pick.strength / 2' })]));
     expect(told(design)).toEqual([
-      'half: half has no value, because cord_pick.strength has none: nothing is typed there or nothing is known. Give cord_pick.strength a value or leave it out of the formula.',
+      'half: half has no value, because the strength of Cord has none: nothing is typed there or nothing is known. Give it a value or leave it out of the formula.',
     ]);
   });
 
   test('says which table there is none of', () => {
     const design = live(documentOf([cordPick('thin_cord', { table: 'cord' })]));
     expect(told(design)).toEqual([
-      'cord_pick: cord_pick is a choice among rows of "cord": the library has no such table. Its tables are materials, finishes, cords. Did you mean cords?',
+      'cord_pick: Cord is a choice among rows of “cord”: the library has no such table. Its tables are materials, finishes, cords. Did you mean cords?',
     ]);
   });
 
@@ -80,7 +82,7 @@ describe('a choice among rows of the library', () => {
     const options = ['thin_cord', 'thick_card'].map((name) => ({ name, title: name, pattern: 'plain' as const }));
     const design = live(documentOf([cordPick('thin_cord', { options }), lines]));
     const strange =
-      'cord_pick.thick_card: cord_pick offers "thick_card": there is no cord of that name. Did you mean thick_cord?';
+      'cord_pick.thick_card: Cord offers “thick_card”: there is no cord of that name. Did you mean thick_cord?';
     expect(told(design)).toEqual([strange]);
     expect(at(design, 'wide')).toBe(0.0003);
     const picked = setLive(design, [['cord_pick', 'thick_card']], library).live;

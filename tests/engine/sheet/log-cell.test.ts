@@ -24,27 +24,27 @@ describe('a log', () => {
     [
       'a result that is not there',
       { time: 'flight.lap_tme' },
-      'flown compares lap times with "flight.lap_tme": nothing has that name. Did you mean flight.lap_time?',
+      'Laps flown compares lap times with “flight.lap_tme”: nothing has that name. Did you mean the lap time of Level flight?',
     ],
     [
       'a result that is no time',
       { time: 'flight.pull' },
-      'flown compares lap times with flight.pull, which is no result that is a time. Name one such as "flight.lap_time".',
+      'Laps flown compares lap times with the line pull of Level flight, which is no result that is a time. Take one such as the lap time of level flight.',
     ],
     [
       'no measuring error of times',
       { stopwatch: '' },
-      'flown has no measuring error for times. Type how far a stopped time may be off, such as "0.05 s".',
+      'Laps flown has no measuring error for times. Type how far a stopped time may be off, such as “0.05 s”.',
     ],
     [
       'a column of nothing',
       { columns: [{ name: 'pull', of: 'flight.pul', error: '' }] },
-      'flown has a column of "flight.pul": nothing has that name. Did you mean flight.pull?',
+      'Laps flown has a column of “flight.pul”: nothing has that name. Did you mean the line pull of Level flight?',
     ],
     [
       'a column without measuring error',
       { columns: [{ name: 'pull', of: 'flight.pull', error: '' }] },
-      'flown.pull has no measuring error. Type how far a reading may be off, such as "2 N" on a spring scale.',
+      'The line pull of Level flight has no measuring error in Laps flown. Type how far a reading may be off, such as “2 N” on a spring scale.',
     ],
     [
       'a column twice',
@@ -54,23 +54,23 @@ describe('a log', () => {
           { name: 'again', of: 'flight.pull', error: '2 N' },
         ],
       },
-      'flown has two columns of flight.pull. Remove one of them.',
+      'Laps flown has two columns of the line pull of Level flight. Remove one of them.',
     ],
     [
       'a column with a name of the log',
       { columns: [{ name: 'laps', of: 'flight.pull', error: '2 N' }] },
-      'A column of flown is called "laps", which the log itself uses. Give it another name.',
+      'A column of Laps flown is called “laps”, which the log itself uses. Give it another name.',
     ],
     [
       'a column of a curve',
       { columns: [{ name: 'thrust', of: 'engine.thrust', error: '2 N' }] },
-      'flown has a column of engine.thrust, which is a curve. Name a single number.',
+      'Laps flown has a column of the thrust of Engine and propeller, which is a curve. Take a single number.',
     ],
   ])('says %s', (_what, more, message) => expect(logWith(more)).toContain(message));
 
   it('has room for so many rows', () => {
     expect(saidOf(logOf(Array.from({ length: 301 }, () => ROW)))).toEqual([
-      'flown has 301 rows. At most 300 are allowed: put the older ones into a log of their own.',
+      'Laps flown has 301 rows. At most 300 are allowed: put the older ones into a log of their own.',
     ]);
   });
 
@@ -116,48 +116,52 @@ describe('a log', () => {
 
 describe('a fit', () => {
   it.each<[string, Partial<FitCell>, string]>([
-    ['no log', { log: '' }, 'found has no log to be fitted to. The logs are flown.'],
+    ['no log', { log: '' }, 'Fit has no log to be fitted to. The logs are Laps flown.'],
     [
       'a log that is not there',
       { log: 'flow' },
-      'found is fitted to the log "flow": there is none of that name. The logs are flown. Did you mean flown?',
+      'Fit is fitted to the log “flow”: there is none of that name. The logs are Laps flown. Did you mean Laps flown?',
     ],
-    ['no factor', { factors: [] }, 'found has no factor to find. Name one, such as "flight.drag_factor".'],
+    [
+      'no factor',
+      { factors: [] },
+      'Fit has no factor to find. Add one under “Factors”, such as the drag factor of level flight.',
+    ],
     [
       'a factor that is not there',
       { factors: ['flight.drag_facto'] },
-      'found fits "flight.drag_facto": nothing has that name. Did you mean flight.drag_factor?',
+      'Fit fits “flight.drag_facto”: nothing has that name. Did you mean the drag factor of Level flight?',
     ],
     [
       'a factor that is a result',
       { factors: ['flight.pull'] },
-      'found fits flight.pull. A factor is a variable or a field of a block with a number in it.',
+      'Fit fits the line pull of Level flight. A factor is a variable or a number typed in the model.',
     ],
     [
       'a factor that is a choice',
       { factors: ['line_set'] },
-      'found fits line_set. A factor is a variable or a field of a block with a number in it.',
+      'Fit fits Line set: two lines of stranded steel. A factor is a variable or a number typed in the model.',
     ],
     [
       'a factor twice',
       { factors: [...FACTORS, ...FACTORS] },
-      'found fits flight.drag_factor twice. Remove one of them.',
+      'Fit fits the drag factor of Level flight twice. Remove one of them.',
     ],
     [
       'a factor that the log says',
       { factors: ['line_length'] },
-      'found fits line_length, which the log says for each flight. Remove it from the factors or from flown.',
+      'Fit fits the line length, which the log says for each flight. Remove it from the factors or from Laps flown.',
     ],
     [
       'a reading that was not taken',
       { wanted: ['flight.speed'] },
-      'found counts "flight.speed", which flown has not measured. It has flight.lap_time, flight.pull_at_handle, flight.shaft_speed.',
+      'Fit counts the speed of Level flight, which Laps flown has not measured. It has the lap time of Level flight, the pull at the handle of Level flight, the shaft speed of Level flight.',
     ],
   ])('says %s', (_what, more, message) => expect(fitWith(more)).toContain(message));
 
   it('says that there is no log at all', () => {
     expect(saidOf(fitOf(FACTORS, { log: '' }))).toEqual([
-      'found has no log to be fitted to. There is none yet; add one.',
+      'Fit has no log to be fitted to. There is none yet; add one.',
     ]);
   });
 });

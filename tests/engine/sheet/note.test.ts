@@ -83,11 +83,11 @@ describe('a formula in a note', () => {
         'reading.said1 fault: 2 m is a length, tip_weight is a mass: they cannot be added. Make both a mass, or both a length.',
       ],
     ],
-    ['{ }', ['reading.said1 fault: reading.said1 is blank. Write a formula or a value.']],
+    ['{ }', ['reading.said1 fault: A formula in Reading is blank. Write a formula or a value.']],
     [
       '{motor.thrust}',
       [
-        'reading.said1 fault: motor.thrust is a curve over airspeed, which a formula cannot read. Name a single number.',
+        'reading.said1 fault: The thrust of motor is a curve over airspeed, which a formula cannot read. Name a single number.',
       ],
     ],
     ['\\{tip_wieght} is no name', []],

@@ -57,7 +57,7 @@ describe('an own row', () => {
 
   test('without a number that its table needs is a fault at that place', () => {
     expect(told(documentOf([pick], { rows: [{ ...rope, values: { weave: 'plaited' } }] }))).toContain(
-      'rope.diameter: rope.diameter is blank. Type a length, such as "10 mm".',
+      'rope.diameter: The diameter of Rope is blank. Type a length, such as “10 mm”.',
     );
     expect(told(documentOf([], { rows: [{ ...rope, values: { weave: 'knit', diameter: '3 kg' } }] }))).toEqual([
       'rope.weave: Nothing is called knit. Write one of laid, plaited.',
@@ -67,16 +67,16 @@ describe('an own row', () => {
 
   test('of no table, or with a number that its table does not have, is said', () => {
     expect(told(documentOf([], { rows: [{ ...rope, table: 'cord' }] }))).toEqual([
-      'rope: rope is a row of "cord": the library has no such table. Its tables are materials, finishes, cords. Did you mean cords?',
+      'rope: Rope is a row of “cord”: the library has no such table. Its tables are materials, finishes, cords. Did you mean cords?',
     ]);
     expect(told(documentOf([], { rows: [{ ...plank, values: { density: '150', modulis: '3 GPa' } }] }))).toEqual([
-      'plank.modulis: plank is a material and gives no "modulis". It gives density, modulus. Did you mean modulus?',
+      'plank.modulis: Plank is a material and gives no “modulis”. It gives density, modulus. Did you mean modulus?',
     ]);
   });
 
   test('with a name that something else has is said', () => {
     expect(told(documentOf([formula('plank', { a: '1' })], { rows: [plank] }))).toEqual([
-      'plank: Two things are called "plank". Give one of them another name.',
+      'plank: Two things are called “plank”. Give one of them another name.',
     ]);
   });
 });

@@ -143,11 +143,11 @@ describe('a name is refused', () => {
     return renaming.ok ? 'taken' : renaming.message;
   };
   test('in words', () => {
-    expect(refusal('gone', 'here')).toBe('Nothing that can be renamed is called "gone".');
-    expect(refusal('tip_weight', 'cord')).toBe('Something is called "cord" already. Choose another name.');
-    expect(refusal('parts.fin', 'tip')).toBe('Something is called "parts.tip" already. Choose another name.');
+    expect(refusal('gone', 'here')).toBe('Nothing that can be renamed is called “gone”.');
+    expect(refusal('tip_weight', 'cord')).toBe('Something is called “cord” already. Choose another name.');
+    expect(refusal('parts.fin', 'tip')).toBe('Something is called “parts.tip” already. Choose another name.');
     expect(refusal('tip_weight', '2nd')).toBe(
-      '"2nd" cannot be a name. A name starts with a letter and has letters, digits and _ only.',
+      '“2nd” cannot be a name. A name starts with a letter and has letters, digits and _ only.',
     );
     expect(refusal('tip_weight', 'sqrt')).toBe(
       '"sqrt" cannot be a name: it means something else in formulas. Choose another.',

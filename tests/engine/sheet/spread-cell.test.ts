@@ -89,47 +89,47 @@ describe('a spread cell', () => {
   });
 
   it.each([
-    [
-      { rows: [] },
-      'shop: shop has nothing that differs. Name at least one thing, or take the uncertainty of the parts.',
-    ],
-    [{ wanted: [] }, 'shop: shop has no results to show. Name at least one, such as "flight.pull".'],
-    [{ samples: 5 }, 'shop: shop asks for 5 designs. 10 to 1000000 are allowed.'],
-    [{ seed: -1 }, 'shop: shop asks for -1 as its seed. 0 to 1000000 are allowed.'],
+    [{ rows: [] }, 'shop: Shop has nothing that differs. Add something to it, or take the uncertainty of the parts.'],
+    [{ wanted: [] }, 'shop: Shop has no results to show. Add one under “Results asked for”.'],
+    [{ samples: 5 }, 'shop: Shop asks for 5 designs. 10 to 1000000 are allowed.'],
+    [{ seed: -1 }, 'shop: Shop asks for -1 as its seed. 0 to 1000000 are allowed.'],
     [
       { rows: [row('tip_wieght', '1 g')] },
-      'shop: shop lets "tip_wieght" differ: nothing has that name. Did you mean tip_weight?',
+      'shop: Shop lets “tip_wieght” differ: nothing has that name. Did you mean the tip_weight?',
     ],
     [
       { rows: [row('reserve', '1')] },
-      'shop: shop lets reserve differ. Only what is typed can: a variable, a field of a block, or the mass or station of a part. Make it a variable and let that differ.',
+      'shop: Shop lets reserve differ. Only what is typed can: a variable, something typed in the model, or the mass or station of a part. Make it a variable and let that differ.',
     ],
     [
       { rows: [row('lap.pull', '1 N')] },
-      'shop: shop lets lap.pull differ. Only what is typed can: a variable, a field of a block, or the mass or station of a part. Make it a variable and let that differ.',
+      'shop: Shop lets the pull of lap differ. Only what is typed can: a variable, something typed in the model, or the mass or station of a part. Make it a variable and let that differ.',
     ],
-    [{ rows: [row('cord.make', '1')] }, 'shop: shop lets cord.make differ, which is one of a list. Take a number.'],
+    [
+      { rows: [row('cord.make', '1')] },
+      'shop: Shop lets the make of cord differ, which is one of a list. Take a number.',
+    ],
     [
       { rows: [row('tip_weight', '1 g'), row('tip_weight', '2 g')] },
-      'shop: shop names tip_weight twice. Take one of them off.',
+      'shop: Shop has the tip_weight twice. Remove one of them.',
     ],
     [
       { rows: [row('tip_weight', '')] },
-      'shop.row1.size: tip_weight has no amount to differ by. Type one, such as "2 g".',
+      'shop.row1.size: The tip_weight has no amount to differ by. Type one, such as “2 g”.',
     ],
     [
       { rows: [row('parts.fin.x', '', { distribution: 'uniform' })] },
-      'shop.row1.size: parts.fin.x has no amount to differ by. Type one, such as "2 mm"; the uncertainty of the part itself is a standard deviation: for that take normal.',
+      'shop.row1.size: The station of fin has no amount to differ by. Type one, such as “2 mm”; the uncertainty of the part itself is a standard deviation: for that take normal.',
     ],
-    [{ wanted: ['lap.pul'] }, 'shop: shop wants "lap.pul": nothing has that name. Did you mean lap.pull?'],
-    [{ wanted: ['motor.thrust'] }, 'shop: shop wants motor.thrust, which is a curve. Name a single number.'],
-    [{ wanted: ['tail_stock'] }, 'shop: shop wants tail_stock, which is one of a list. Name a number.'],
+    [{ wanted: ['lap.pul'] }, 'shop: Shop asks for “lap.pul”: nothing has that name. Did you mean the pull of lap?'],
+    [{ wanted: ['motor.thrust'] }, 'shop: Shop asks for the thrust of motor, which is a curve. Take a single number.'],
+    [{ wanted: ['tail_stock'] }, 'shop: Shop asks for Tail stock, which is one of a list. Take a number.'],
   ] as [Partial<SpreadCell>, string][])('%j is told of', (change, message) => {
     expect(faults(change)).toEqual([message]);
   });
   it('refuses a point on a scale as an amount', () => {
     expect(faults({ rows: [row('heat', '2 °C')] }, [warm])).toEqual([
-      'shop.row1.size: 2 °C is a point on a scale. How far heat may be off is written in K: "2 K".',
+      'shop.row1.size: 2 °C is a point on a scale. How far the heat may be off is written in K: “2 K”.',
     ]);
   });
 });
@@ -149,26 +149,26 @@ describe('a chart of a spread', () => {
     expect(chart({ chart: 'shares' })).toEqual([]);
   });
   it.each([
-    [{ chart: 'shares', series: '' }, 'c has no spread to show. The spreads are shop.'],
+    [{ chart: 'shares', series: '' }, 'C has no tolerances to show. The tolerances are Shop.'],
     [
       { series: 'shap' },
-      'c shows the sweep "shap": there is none of that name. The sweeps are cg_sweep. The spreads are shop. Did you mean shop?',
+      'C shows the trial series “shap”: there is nothing of that name. The trial series are CG. The tolerances are Shop. Did you mean Shop?',
     ],
     [
       { chart: 'shares', up: ['tip_weight'] },
-      'c shows "tip_weight", which shop does not compute. It computes lap.pull, parts.x.',
+      'C shows the tip_weight, which Shop does not compute. It computes the pull of lap, the CG station of parts.',
     ],
     [
       { up: ['lap.speed'] },
-      'c shows "lap.speed", which shop does not compute. It computes lap.pull, parts.x, tip_weight, cord.length, parts.fin.mass.',
+      'C shows the speed of lap, which Shop does not compute. It computes the pull of lap, the CG station of parts, the tip_weight, the length of cord, the fin of parts.',
     ],
     [
       { chart: 'scatter', across: 'tip_weight', lines: 'tail_stock' },
-      'c has a sign for each tail_stock, and shop has no axes. Take nothing for the signs.',
+      'C has a sign for each Tail stock, and Shop has no axes. Take nothing for the signs.',
     ],
     [
       { chart: 'line', across: 'tip_weight' },
-      'c shows the sweep "shop": there is none of that name. The sweeps are cg_sweep.',
+      'C shows the trial series “shop”: there is nothing of that name. The trial series are CG.',
     ],
   ] as [Partial<ChartCell>, string][])('%j is told of', (change, message) => {
     expect(chart(change)).toEqual([message]);

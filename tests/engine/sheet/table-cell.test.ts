@@ -75,16 +75,16 @@ describe('a table cell', () => {
   it.each([
     [
       { series: 'gird' },
-      'rows: rows shows the sweep "gird": there is none of that name. The sweeps are grid. Did you mean grid?',
+      'rows: Rows shows the trial series “gird”: there is none of that name. The trial series are Grid. Did you mean Grid?',
     ],
-    [{ series: '' }, 'rows: rows has no sweep to show. The sweeps are grid.'],
+    [{ series: '' }, 'rows: Rows has no trial series to show. The trial series are Grid.'],
     [
       { columns: ['aside.size'] },
-      'rows: rows shows "aside.size", which grid does not have. It has a, b, bolt, sum.times, double, root.mean.',
+      'rows: Rows shows the size of Aside, which Grid does not have. It has the a, the b, Bolt, the times of Sum, double, the geometric mean of Root.',
     ],
     [
       { groups: ['double'] },
-      'rows: rows makes groups by "double", which is no axis of grid. Its axes are a, b, bolt, sum.times.',
+      'rows: Rows makes groups by “double”, which is no axis of Grid. Its axes are the a, the b, Bolt, the times of Sum.',
     ],
   ] as [Partial<TableCell>, string][])('says what it asks in vain: %j', (change, message) =>
     expect(faults(change)).toEqual([message]),

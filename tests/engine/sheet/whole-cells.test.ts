@@ -65,7 +65,7 @@ describe('a second block of a role', () => {
     const with2 = applyChanges(document, [...changes, { change: 'insert', sheet: 's1', at: 0, cell: second }]).document;
     expect(faults(with2)).toEqual([]);
     expect(faults(applyChange(document, { change: 'insert', sheet: 's1', at: 0, cell: second }).document)[0]).toMatch(
-      'lap needs one cord; there are 2',
+      'lap needs a cord, and the design has 2: thin_cord, cord. Remove all but one, or pick the one that is meant.',
     );
   });
   test('is nothing to write where there is none yet, or where it is said already', () => {

@@ -83,7 +83,7 @@ describe('the traces of the control linkage', () => {
       library,
     );
     expect(faultsOfLive(wrong).map(({ message }) => message)).toEqual([
-      'travel_chart shows "control.linkage", which is nothing that runs along a line. There is control.travel.',
+      'Travel shows “control.linkage”, which is nothing that runs along a line. There is “Along the travel of the handle” of Control.',
     ]);
   });
   it('say the reason of the block where it has no answer', () => {

@@ -106,7 +106,7 @@ describe('levers', () => {
       { rows: [row('bolt', '', { options: ['middle'] })] },
       'tried has nothing to change: what it may be changed to is what it is already.',
     ],
-    [{ rows: [] }, 'tried has nothing to change. Name at least one thing.'],
+    [{ rows: [] }, 'Tried has nothing to change. Add something to it.'],
   ] as [Partial<LeversCell>, string][])('%j cannot be tried', (change, message) => {
     expect(run(change)).toBe(message);
   });

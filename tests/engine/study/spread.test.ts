@@ -400,7 +400,7 @@ describe('a spread in the engine', () => {
     await engine.sweep({ sweep: 'shop' }, (p) => news.push(p));
     expect(news[0]).toMatchObject({
       state: 'fault',
-      message: 'shop has no results to show. Name at least one, such as "flight.pull".',
+      message: 'Shop has no results to show. Add one under “Results asked for”.',
     });
   });
 });

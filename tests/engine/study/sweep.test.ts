@@ -183,7 +183,7 @@ describe('a sweep that cannot run', () => {
 
   it('repeats what the sheet has found wrong with it', () => {
     expect(refusal({ sweep: { wanted: ['duoble'] } })).toBe(
-      'grid wants "duoble": nothing has that name. Did you mean double?',
+      'Grid asks for “duoble”: nothing has that name. Did you mean double?',
     );
   });
 });

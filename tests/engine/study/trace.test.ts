@@ -97,9 +97,9 @@ describe('a trace of an open document', () => {
       );
     };
     expect(await faults({})).toEqual([]);
-    expect(await faults({ of: '' })).toEqual(['turn_ring has nothing to show. There is root.turn.']);
+    expect(await faults({ of: '' })).toEqual(['turn_ring has nothing to show. There is “Turn” of Root.']);
     expect(await faults({ of: 'root.steps' })).toEqual([
-      'turn_ring shows "root.steps", which is nothing that runs around the lap. There is root.turn.',
+      'turn_ring shows “root.steps”, which is nothing that runs around the lap. There is “Turn” of Root.',
     ]);
     expect(await faults({ of: 'root.trun' })).toEqual([
       'turn_ring shows "root.trun", which is nothing that runs around the lap. There is root.turn. Did you mean root.turn?',
@@ -138,7 +138,7 @@ describe('a trace of an open document', () => {
     const engine = startEngine({ ...library, blocks }, { pause: async () => {}, now: () => 0 });
     const { faults } = await engine.open({ ...rest, sheets: onOneSheet([...cells, along]) });
     expect(faults.map((fault) => fault.message)).toEqual([
-      'steps shows "root.steps", which is nothing that runs along a line. No block of this workbook has anything that runs along a line.',
+      'steps shows “root.steps”, which is nothing that runs along a line. No piece of this design has anything that runs along a line.',
     ]);
     expect((await engine.trace('root.steps')).present).toHaveLength(2);
   });

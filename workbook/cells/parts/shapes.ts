@@ -13,7 +13,7 @@ const shapes: Readonly<Record<PartShape, ShapeWords>> = {
   sheet: { word: 'sheet', doc: 'Area, thickness and material.', made: ['material', 'thickness'] },
   stack: { word: 'stack of layers', doc: 'Area cut from a stack of sheets and glue lines.', made: ['stack'] },
   rod: { word: 'rod or wire', doc: 'Length, diameter and material.', made: ['material', 'diameter'] },
-  solid: { word: 'block', doc: 'Volume and material.', made: ['material'] },
+  solid: { word: 'solid', doc: 'Volume and material.', made: ['material'] },
 };
 
 export const shapeList: readonly (ShapeWords & { readonly shape: PartShape })[] = PART_SHAPES.map((shape) => ({

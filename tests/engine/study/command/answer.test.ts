@@ -80,7 +80,7 @@ describe('the answer on the command line', () => {
     expect(err).toMatch(/3 g is a mass; here a length is wanted\. Write a length, such as 10 mm\./);
     expect(ask('--set', 'root.side=11 m')).toMatchObject({ out: '', code: 1 });
     expect(ask('--set', 'root.side=11 m').err).toMatch(
-      /^root held|^root\.side held the formula “a”; now it holds “11 m”\.\nroot\.side is 11\u202f000 mm/,
+      /^root held|^root\.side held the formula “a”; now it holds “11 m”\.\nThe side of Root is 11\u202f000 mm/,
     );
     expect(ask('--set', 'doubel=3')).toEqual({
       out: '',

@@ -73,7 +73,7 @@ describe('a fit that meets trouble', () => {
     );
     expect(found.numbers.map(({ row: k }) => k)).toEqual([0, 0, 1]);
     expect(found.sentences).toEqual([
-      'Row 3 (storm) is left out with flight.lap_time, since the model has no answer there. air.wind is 60 m/s. Allowed: 0 m/s to 20 m/s. Type a value within that.',
+      'Row 3 (storm) is left out with flight.lap_time, since the model has no answer there. The wind of Air of the day is 60 m/s. Allowed: 0 m/s to 20 m/s. Type a value within that.',
     ]);
   });
 
@@ -81,7 +81,7 @@ describe('a fit that meets trouble', () => {
     const found = fitTo([row('storm', { wind: '60 m/s' }, { time: '50 s' })], ['flight.drag_factor']);
     expect(found).toMatchObject({ state: 'fault' });
     expect(found.message).toMatch(
-      /^No flight of flown has an answer in the model, so there is nothing to fit\. The first says: air\.wind is 60 m\/s\./,
+      /^No flight of flown has an answer in the model, so there is nothing to fit\. The first says: The wind of Air of the day is 60 m\/s\./,
     );
   });
 
