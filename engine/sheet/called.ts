@@ -59,9 +59,7 @@ export const inSentence = (title: string): string =>
 export const capital = (title: string): string => title.replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
 
 /** At the beginning of a sentence; a title or a name stays as it is written. */
-export const atBeginning = (words: string): string => words.replace(/^(the|a) /, (word) => capital(word));
-
-const capital = (words: string): string => words[0]!.toUpperCase() + words.slice(1);
+export const atBeginning = (words: string): string => words.replace(/^(the|a) /, capital);
 
 /** "Balance waits", "Lines wait", "the length of Lines waits". */
 export const waits = (words: string): string => (/[^s]s$/.test(words) && !words.includes(' of ') ? 'wait' : 'waits');

@@ -380,7 +380,7 @@ describe('a chart', () => {
     expect(chart({ series: '' })).toEqual(['cg_chart: CG has no trial series to show. The trial series are CG.']);
     const alone = cellsOf(smallDesign()).find((each) => each.name === 'cg_chart')!;
     expect(ofCells(alone)).toEqual([
-      'cg_chart: cg_chart shows the sweep "cg_sweep": there is none of that name. There is none yet; add one.',
+      'cg_chart: CG shows the trial series “cg_sweep”: there is nothing of that name. There is none yet; add one.',
     ]);
   });
   test('over two axes that are not two, or not of numbers', () => {
@@ -399,7 +399,7 @@ describe('a chart', () => {
     const narrow = withCell(smallDesign(), { ...sweep, axes: sweep.axes.slice(1) });
     const cell = cellsOf(narrow).find((each) => each.name === 'cg_chart')!;
     expect(faultsAfter(withCell(narrow, { ...cell, ...two } as Cell))).toEqual([
-      'cg_chart: cg_chart needs two axes and cg_sweep has 1. Give cg_sweep a second one.',
+      'cg_chart: CG needs two axes and CG has 1. Give it a second one.',
     ]);
   });
   test('of one result against another', () => {

@@ -120,14 +120,14 @@ describe('an optional link', () => {
   it('asks which is meant where there are two, and names what is not there', () => {
     const two = [blockOf('swing'), blockOf('rope'), blockOf('rope', {}, 'cord')];
     expect(toldOf(open(...two))).toEqual([
-      'swing: swing takes from one rope where there is one; there are 2: rope, cord. Write the name of the one that is meant in swing.rope.',
+      'swing: swing uses a rope where there is one, and the design has 2: rope, cord. Pick the one that is meant.',
     ]);
     const said = (rope: string, ...others: Cell[]) => toldOf(open(blockOf('swing', { rope }), ...others));
     expect(said('cord', blockOf('rope'), blockOf('rope', {}, 'cord'))).toEqual([]);
     expect(said('twine', blockOf('rope'))).toEqual([
-      'swing: swing.rope names "twine", which is no rope. Name one of these: rope.',
+      'swing: swing takes “twine”, which is not a rope. Pick one of these: rope.',
     ]);
-    expect(said('twine')).toEqual(['swing: swing.rope names "twine", and the design has no rope. Blank it.']);
+    expect(said('twine')).toEqual(['swing: swing takes “twine”, which is not a rope. Pick none.']);
   });
   it('stays with the first when a second comes', () => {
     const before = design(blockOf('swing'), blockOf('rope', { length: '20 m' }));

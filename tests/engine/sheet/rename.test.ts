@@ -150,10 +150,10 @@ describe('a name is refused', () => {
       '“2nd” cannot be a name. A name starts with a letter and has letters, digits and _ only.',
     );
     expect(refusal('tip_weight', 'sqrt')).toBe(
-      '"sqrt" cannot be a name: it means something else in formulas. Choose another.',
+      '“sqrt” cannot be a name: it means something else in formulas. Choose another.',
     );
     expect(refusal('tip_weight', 'constructor')).toBe(
-      '"constructor" cannot be a name: the program keeps it for itself. Choose another.',
+      '“constructor” cannot be a name: the program keeps it for itself. Choose another.',
     );
     expect(refusal('tip_weight', 'tip_weight')).toBe('taken');
   });

@@ -102,10 +102,10 @@ describe('a trace of an open document', () => {
       'turn_ring shows “root.steps”, which is nothing that runs around the lap. There is “Turn” of Root.',
     ]);
     expect(await faults({ of: 'root.trun' })).toEqual([
-      'turn_ring shows "root.trun", which is nothing that runs around the lap. There is root.turn. Did you mean root.turn?',
+      'turn_ring shows “root.trun”, which is nothing that runs around the lap. There is “Turn” of Root. Did you mean “Turn” of Root?',
     ]);
-    expect(await faults({ up: ['angle'] })).toEqual(['turn_ring shows "angle" of root.turn. It tells reached.']);
-    expect(await faults({ up: [] })).toEqual(['turn_ring shows nothing. Name one of reached.']);
+    expect(await faults({ up: ['angle'] })).toEqual(['turn_ring shows “angle” of “Turn” of Root. It tells reached.']);
+    expect(await faults({ up: [] })).toEqual(['turn_ring shows nothing. Take one of reached.']);
     const along = { chart: 'along', of: 'root.steps', across: 'share' } as const;
     expect(await faults({ ...along })).toEqual([]);
     expect(await faults({ ...along, across: '' })).toEqual([]);
