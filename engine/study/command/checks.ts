@@ -45,10 +45,10 @@ export function tellBreaches(
   const watched = new Set(told.map(({ of }) => of.trim()));
   const called = calledIn(live.compiled);
   return [...names.values()].flatMap((info) => {
-    const { path, slot, cell, least } = info;
+    const { path, slot, least } = info;
     const si = live.state.m[slot]!;
     if (!least?.stops || watched.has(path) || !(si < least.at)) return [];
-    const title = atBeginning(called(cell, path));
+    const title = atBeginning(called(path));
     const line = `✕ ${title}: stop, ${textOf(info, si)} is under ${textOf(info, least.at)}: ${least.because}\n`;
     return [{ name: path, title, stop: true, line }];
   });
