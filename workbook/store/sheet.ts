@@ -39,6 +39,7 @@ import { createReader, type Reader } from './reader';
 import { createRoles, type Roles } from './roles';
 import { createSheetSet, type SheetSet } from './sheet-set';
 import { type SheetState, sheetState, sideOf } from './sheet-state';
+import { standsOn } from './stands-on';
 import { createStudies, type Studies } from './studies';
 import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
@@ -181,8 +182,9 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const refusals = signal(0);
   const looking = signal<Looking | undefined>(undefined);
   const description = signal<Description | undefined>(undefined);
-  const sweeps = createSweeps(engine);
-  const traces = createTraces(engine);
+  const onSheet = (path: string): boolean => standsOn(set.shownSheet.peek(), path);
+  const sweeps = createSweeps(engine, onSheet);
+  const traces = createTraces(engine, onSheet);
   const fits = createFits(engine);
 
   const tell = (notice: Notice): void => {

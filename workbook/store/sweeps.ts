@@ -15,8 +15,8 @@ export interface Sweeps {
   watch(sweep: string): () => void;
   /**
    * The design is new. While a finger is down only the coarse lattice of what is on the screen runs; else all of that, and
-   * then the sweeps of the rest of the sheet, so that they are there when it is scrolled or printed, and those of the
-   * baseline.
+   * then the sweeps of the rest of the shown sheet, so that they are there when it is scrolled, and those of the baseline.
+   * Those of other sheets wait until something on the screen shows them.
    */
   refresh(revision: number, coarse: boolean, baseline?: boolean): Promise<void>;
   /** Ends a sweep that is running, on a person's wish: what there is of it stays, until it is asked for again. */
@@ -37,8 +37,8 @@ interface Entry {
   ended: boolean;
 }
 
-/** Runs the sweeps that the page shows, for the present revision only. */
-export function createSweeps(engine: SweepEngine): Sweeps {
+/** Runs the sweeps that the page shows, for the present revision only. `onSheet`: whether the shown sheet has something of a sweep. */
+export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => boolean): Sweeps {
   const entries = new Map<string, Entry>();
   const running = signal(0);
   let revision = -1;
@@ -112,6 +112,7 @@ export function createSweeps(engine: SweepEngine): Sweeps {
       if (coarse) return;
       for (const entry of entries.values()) {
         if (revision !== latest) return;
+        if (entry.watchers === 0 && !onSheet(entry.request.sweep)) continue;
         if (entry.request.baseline) await askForBaseline(entry);
         else if (entry.asked !== latest) await ask(entry, false);
       }

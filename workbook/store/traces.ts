@@ -6,7 +6,7 @@ export interface Traces {
   of(path: string): ReadonlySignal<TraceAnswer | undefined>;
   /** Something on the screen shows it; returns the way to say that it no longer does. */
   watch(path: string): () => void;
-  /** The design is new: everything on the screen is asked for again, and with `all` the rest of the sheet too. */
+  /** The design is new: everything on the screen is asked for again, and with `all` the rest of the shown sheet too. */
   refresh(revision: number, all: boolean): Promise<void>;
 }
 
@@ -17,8 +17,8 @@ interface Entry {
   asked: number;
 }
 
-/** Asks the engine for what charts draw of it, once for each design. */
-export function createTraces(engine: Pick<EngineService, 'trace'>): Traces {
+/** Asks the engine for what charts draw of it, once for each design. `onSheet`: whether the shown sheet has something of a path. */
+export function createTraces(engine: Pick<EngineService, 'trace'>, onSheet: (path: string) => boolean): Traces {
   const entries = new Map<string, Entry>();
   let revision = -1;
   // The sheet is at rest: what isn't on the screen is asked for too.
@@ -54,7 +54,7 @@ export function createTraces(engine: Pick<EngineService, 'trace'>): Traces {
     async refresh(latest, all) {
       revision = latest;
       whole = all;
-      const wanted = [...entries].filter(([, entry]) => all || entry.watchers > 0);
+      const wanted = [...entries].filter(([path, entry]) => entry.watchers > 0 || (all && onSheet(path)));
       await Promise.all(wanted.map(([path, entry]) => ask(path, entry)));
     },
   };

@@ -15,15 +15,18 @@ const progress = (revision: number, done: number, state: SweepProgress['state'] 
   state,
 });
 
-function heldSweeps() {
+function heldSweeps(onSheet: (sweep: string) => boolean = () => true) {
   const asked: { request: SweepRequest; tell(p: SweepProgress): void; end(): void; fail(error: Error): void }[] = [];
-  const sweeps = createSweeps({
-    sweep: (request, tell) =>
-      new Promise<void>((resolve, reject) => {
-        asked.push({ request, tell, end: resolve, fail: reject });
-      }),
-    stop: async () => {},
-  });
+  const sweeps = createSweeps(
+    {
+      sweep: (request, tell) =>
+        new Promise<void>((resolve, reject) => {
+          asked.push({ request, tell, end: resolve, fail: reject });
+        }),
+      stop: async () => {},
+    },
+    onSheet,
+  );
   return { asked, sweeps };
 }
 const turn = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -50,6 +53,20 @@ test('at rest, what is on the screen comes first, then the rest of the sheet', a
   asked[0]!.end();
   await turn();
   expect(asked.map((a) => a.request.sweep)).toEqual(['cg_sweep', 'pull_sweep']);
+});
+
+test('the sweeps of a sheet that is not shown wait until something on the screen shows them', async () => {
+  const { asked, sweeps } = heldSweeps((sweep) => sweep !== 'pull_sweep');
+  sweeps.progress('pull_sweep');
+  sweeps.progress('cg_sweep');
+  sweeps.ghost('pull_sweep', ['line_length']);
+  void sweeps.refresh(1, false, true);
+  await turn();
+  asked.at(-1)!.end();
+  await turn();
+  expect(asked.map((a) => a.request)).not.toContainEqual({ sweep: 'pull_sweep', coarse: false });
+  sweeps.watch('pull_sweep');
+  expect(asked.at(-1)!.request).toEqual({ sweep: 'pull_sweep', coarse: false });
 });
 
 test('a newer design ends the round of the older one', async () => {

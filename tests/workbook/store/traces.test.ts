@@ -2,16 +2,19 @@ import { expect, test } from 'vitest';
 import type { TraceAnswer } from '../../../engine/index';
 import { createTraces } from '../../../workbook/store/traces';
 
-function heldTraces() {
+function heldTraces(onSheet: (path: string) => boolean = () => true) {
   const asked: { path: string; give(revision: number): void; fail(error: Error): void }[] = [];
-  const traces = createTraces({
-    trace: (path) =>
-      new Promise<TraceAnswer>((resolve, reject) => {
-        const give = (revision: number) =>
-          resolve({ revision, path, title: 'Ring', doc: '', columns: [], present: [] });
-        asked.push({ path, give, fail: reject });
-      }),
-  });
+  const traces = createTraces(
+    {
+      trace: (path) =>
+        new Promise<TraceAnswer>((resolve, reject) => {
+          const give = (revision: number) =>
+            resolve({ revision, path, title: 'Ring', doc: '', columns: [], present: [] });
+          asked.push({ path, give, fail: reject });
+        }),
+    },
+    onSheet,
+  );
   return { asked, traces };
 }
 const turn = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -62,4 +65,14 @@ test('at rest, what a chart off the screen asks for is there too, so that it can
   asked[0]!.give(1);
   await turn();
   expect(ring.value!.revision).toBe(1);
+});
+
+test('what runs along something on a sheet that is not shown waits', () => {
+  const { asked, traces } = heldTraces((path) => path !== 'tank.drain');
+  traces.of('tank.drain');
+  traces.of('lap.ring');
+  void traces.refresh(1, true);
+  expect(asked.map(({ path }) => path)).toEqual(['lap.ring']);
+  traces.watch('tank.drain');
+  expect(asked.map(({ path }) => path)).toEqual(['lap.ring', 'tank.drain']);
 });
