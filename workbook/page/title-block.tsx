@@ -12,16 +12,16 @@ function sheetNumber({ sheetList, shownSheet }: Sheet): string {
 /** Title block after ISO 7200: what it was drawn with, design, who drew it, date, scale, sheet, units. */
 export function TitleBlock() {
   const sheet = useSheet();
-  const entry = (field: 'title' | 'drawn' | 'date', label: string) => (
+  const entry = (field: 'title' | 'drawn' | 'class' | 'date', label: string) => (
     <div class={`title-field title-${field}`}>
       <span class="title-label">{label}</span>
       <TextEntry
         path={`title-block.${field}`}
         label={`Title block, ${label}`}
-        text={sheet.part(field)}
-        shown={sheet.part(field)}
+        text={sheet.part(field) ?? ''}
+        shown={sheet.part(field) ?? ''}
         placeholder="–"
-        onCommit={(text) => sheet.changeHead({ [field]: text }, label)}
+        onCommit={(text) => sheet.changeHead({ [field]: field === 'class' && text.trim() === '' ? null : text }, label)}
         onUndoBeyond={sheet.undo}
       />
       {field === 'title' && sheet.part('invented') && (
@@ -37,6 +37,7 @@ export function TitleBlock() {
       </div>
       {entry('title', 'design')}
       {entry('drawn', 'drawn')}
+      {entry('class', 'class')}
       {entry('date', 'date')}
       <div class="title-field title-scale">
         <span class="title-label">scale</span>

@@ -9,6 +9,7 @@ import { KeepingWords } from './designs/keeping-words';
 import { OpenDialog } from './designs/open-dialog';
 import { Versions } from './designs/versions';
 import { ChartDialog } from './making/chart-dialog';
+import { MoveDialog } from './set/move-dialog';
 import { StateWords } from './state/state-words';
 import { AddStudy } from './studies/add-study';
 import { StudyDialog } from './studies/study-dialog';
@@ -91,6 +92,7 @@ export function TopBar() {
       {sheet.choosingStudy.value && <StudyDialog />}
       {sheet.charting.value !== undefined && <ChartDialog of={sheet.charting.value} />}
       {sheet.adding.value !== undefined && <AddList at={sheet.adding.value} />}
+      {sheet.placing.value !== undefined && <MoveDialog />}
     </header>
   );
 }

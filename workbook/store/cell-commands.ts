@@ -14,8 +14,10 @@ import type { Editor } from './editor';
 /** A cell that a hand carries to another place. */
 interface Carrying {
   readonly id: string;
-  /** Place on the shown sheet before which it would be put down. */
+  /** Place on the shown sheet before which it would be put down; −1 where it is over no place of it. */
   readonly to: number;
+  /** Id of the sheet onto whose line in the list it would be put. */
+  readonly onto?: string;
 }
 
 /** What can be done with whole cells. Each is one edit, but for the signals, which say what the page shows. */
@@ -24,6 +26,8 @@ export interface CellCommands {
   readonly adding: Signal<number | undefined>;
   /** Id of the cell whose title and name are being edited. */
   readonly naming: Signal<string | undefined>;
+  /** Id of the cell for which the list of sheets is shown that it can go to. */
+  readonly placing: Signal<string | undefined>;
   readonly carrying: Signal<Carrying | undefined>;
   /** What the last command did, for people who cannot see it. */
   readonly told: Signal<string>;
@@ -75,6 +79,7 @@ export function createCellCommands({ editor, blocks, shown, removed }: CellComma
   return {
     adding: signal(undefined),
     naming: signal(undefined),
+    placing: signal(undefined),
     carrying: signal(undefined),
     told,
     addCell(at, make) {
@@ -110,7 +115,9 @@ export function createCellCommands({ editor, blocks, shown, removed }: CellComma
       if (!of || !target || of.sheet === target) return;
       const { title } = of.cell;
       const move: Change = { change: 'move', id, sheet, to: to ?? target.pieces.length };
-      change([move], `moving ${title} to ${target.title}`, `Moved: ${title}, to ${target.title}.`);
+      const said = `Moved: ${title}, to ${target.title}.`;
+      const made = change([move], `moving ${title} to ${target.title}`, said);
+      if (made && of.sheet.id === shown()) removed(said, editor.document.value);
     },
     fold(cell, folded) {
       if (folded === (cell.folded ?? false)) return;

@@ -18,6 +18,7 @@ import {
 import { byPath, steadyList } from './by-path';
 import type { Editor } from './editor';
 import { type SheetState, sheetState } from './sheet-state';
+import { lastShown, rememberShown } from './shown-in-tab';
 
 /** A sheet of the set as a list of them tells it. */
 export interface SheetTold {
@@ -69,7 +70,7 @@ export interface SheetSetPorts {
 export function createSheetSet({ editor, blocks, faults, stopped, working, removed }: SheetSetPorts): SheetSet {
   const { document } = editor;
   /** The sheet that was asked for, and where it stood: the one in its place is shown when it is gone. */
-  const asked = signal({ id: document.peek().sheets[0]!.id, at: 0 });
+  const asked = signal(placeFor(document.peek(), lastShown()));
   const shownSheet = computed(() => {
     const { sheets } = document.value;
     const { id, at } = asked.value;
@@ -77,7 +78,9 @@ export function createSheetSet({ editor, blocks, faults, stopped, working, remov
   });
   const showSheet = (id: string): void => {
     const at = document.peek().sheets.findIndex((sheet) => sheet.id === id);
-    if (at >= 0) asked.value = { id, at };
+    if (at < 0) return;
+    asked.value = { id, at };
+    rememberShown(id);
   };
   const told = byPath((id) => {
     const sheet = sheetWith(document.value, id);
@@ -154,4 +157,13 @@ export function createSheetSet({ editor, blocks, faults, stopped, working, remov
       if (document.peek() !== before) removed(`Removed: sheet ${sheet.title}.`, document.peek());
     },
   };
+}
+
+/** Where the sheet with this id stands, or else the first. */
+function placeFor({ sheets }: Document, id: string | undefined): { readonly id: string; readonly at: number } {
+  const at = Math.max(
+    sheets.findIndex((sheet) => sheet.id === id),
+    0,
+  );
+  return { id: sheets[at]!.id, at };
 }

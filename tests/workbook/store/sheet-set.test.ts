@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { type CheckCell, cellsOf, type Document, type Fault, serialise } from '../../../engine/index';
 import { createCellCommands } from '../../../workbook/store/cell-commands';
 import { createEditor } from '../../../workbook/store/editor';
@@ -73,6 +73,18 @@ describe('the sheet that is shown', () => {
     set.removeSheet('s3');
     expect(shown()).toBe('s2');
   });
+  test('is what this tab showed last when the page is loaded again, where that is there', () => {
+    const memory = new Map<string, string>();
+    vi.stubGlobal('sessionStorage', {
+      getItem: (key: string) => memory.get(key) ?? null,
+      setItem: (key: string, value: string) => memory.set(key, value),
+    });
+    open().set.showSheet('s3');
+    expect(open().shown()).toBe('s3');
+    for (const key of memory.keys()) memory.set(key, 'gone');
+    expect(open().shown()).toBe('s1');
+    vi.unstubAllGlobals();
+  });
   test('stays while sheets move', () => {
     const { set, shown, titles } = open();
     set.moveSheet('s1', 2);
@@ -117,12 +129,17 @@ describe('one edit each', () => {
     expect(serialise(editor.document.value)).toBe(serialise(design()));
   });
   test('a piece goes to the end of another sheet, or to a place of it', () => {
-    const { editor, commands, on } = open();
+    const { editor, commands, removed, set, on } = open();
     commands.moveToSheet('id_cord', 's3');
+    expect(removed).toEqual([]);
+    set.showSheet('s2');
     expect(on('s3').at(-1)).toBe('cord');
     commands.moveToSheet('id_motor', 's3', 0);
     expect(on('s3')[0]).toBe('motor');
     expect(editor.undoSays.value).toBe('moving Motor to Weights'.replace('Motor', cellsOf(design())[4]!.title));
+    const { title } = cellsOf(design())[4]!;
+    // What goes from the shown sheet is said, with a way back.
+    expect(removed).toEqual([`Moved: ${title}, to Weights.`]);
     commands.moveToSheet('id_motor', 's3');
     commands.moveToSheet('id_motor', 'gone');
     editor.undo();

@@ -1,4 +1,4 @@
-import { type CheckCell, noteFormulas, reasonPath } from '../../../engine/index';
+import { type CheckCell, inSentence, type NameInfo, noteFormulas, reasonPath } from '../../../engine/index';
 import { Mark } from '../../controls/mark';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
@@ -12,7 +12,7 @@ const reasonPaths = (cell: CheckCell): readonly string[] =>
 /** "Stop if …" with the reason, and how it stands now, in words beside the mark. */
 export function CheckView({ cell }: { cell: CheckCell }) {
   const sheet = useSheet();
-  const title = sheet.name(cell.of)?.title ?? cell.of;
+  const said = saidOf(sheet.name(cell.of), cell.of);
   const now = verdict(cell, sheet);
   const limit = (end: 'low' | 'high', reason: 'below' | 'above') => {
     if (cell[end] === '') return null;
@@ -20,7 +20,7 @@ export function CheckView({ cell }: { cell: CheckCell }) {
     return (
       <div class="check-limit">
         <span>
-          stop if {title} is {end === 'low' ? 'under' : 'over'}
+          Stop if {said} is {end === 'low' ? 'under' : 'over'}
         </span>
         <TextEntry
           class="check-entry"
@@ -50,3 +50,12 @@ export function CheckView({ cell }: { cell: CheckCell }) {
     </div>
   );
 }
+
+/** What is watched, in the middle of a sentence; "over weight" is said by the limit, which is a multiple of the weight. */
+function saidOf(info: NameInfo | undefined, path: string): string {
+  if (!info) return path;
+  const words = inSentence(info.title);
+  return info.suffix === WEIGHTS ? words.replace(/ over weight$/, '') : words;
+}
+
+const WEIGHTS = '× weight';

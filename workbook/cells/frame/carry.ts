@@ -9,16 +9,17 @@ const EDGE = 64;
 const SCROLL = 14;
 
 /**
- * Listeners for a balloon by which its cell is carried to another place: it is put down where the line shows, Escape
- * leaves it where it was. A press that stays in place is a press.
+ * Listeners for a balloon by which its cell is carried to another place: it is put down where the line shows, or on the sheet
+ * in whose line of the list the pointer is; Escape leaves it where it was. A press that stays in place is a press.
  */
 export function gripOf(sheet: Sheet, cell: Cell): Readonly<Record<string, unknown>> {
   let start: { x: number; y: number; pointer: number } | undefined;
-  let y = 0;
+  let [x, y] = [0, 0];
   let carried = false;
 
   const put = (): void => {
-    sheet.carrying.value = { id: cell.id, to: gapAt(sheet, y) };
+    const onto = ontoAt(x, y);
+    sheet.carrying.value = onto === undefined ? { id: cell.id, to: gapAt(sheet, y) } : { id: cell.id, to: -1, onto };
   };
   const end = (): void => {
     start = undefined;
@@ -51,9 +52,9 @@ export function gripOf(sheet: Sheet, cell: Cell): Readonly<Record<string, unknow
     },
     onPointerMove(event: PointerEvent) {
       if (start?.pointer !== event.pointerId) return;
-      y = event.clientY;
+      [x, y] = [event.clientX, event.clientY];
       if (!sheet.carrying.peek()) {
-        if (Math.hypot(event.clientX - start.x, y - start.y) < STRAY) return;
+        if (Math.hypot(x - start.x, y - start.y) < STRAY) return;
         carried = true;
         document.addEventListener('keydown', leave, true);
         put();
@@ -62,9 +63,11 @@ export function gripOf(sheet: Sheet, cell: Cell): Readonly<Record<string, unknow
       put();
     },
     onPointerUp() {
-      const to = sheet.carrying.peek()?.to;
+      const at = sheet.carrying.peek();
       end();
-      if (to !== undefined) sheet.moveCell(cell.id, to);
+      if (!at) return;
+      if (at.onto === undefined) sheet.moveCell(cell.id, at.to);
+      else sheet.moveToSheet(cell.id, at.onto);
     },
     onPointerCancel: end,
     onClickCapture(event: MouseEvent) {
@@ -85,3 +88,7 @@ function gapAt(sheet: Sheet, y: number): number {
   }
   return pieces.length;
 }
+
+/** Id of the sheet whose line in the list is under the pointer; '' over what opens the list. */
+const ontoAt = (x: number, y: number): string | undefined =>
+  document.elementFromPoint(x, y)?.closest<HTMLElement>('[data-onto]')?.dataset.onto;

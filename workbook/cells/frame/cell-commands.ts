@@ -17,6 +17,13 @@ export function commandsOf(sheet: Sheet, cell: Cell): readonly Command[] {
   };
   const copy: Command = { words: 'Copy', run: () => showCopy(sheet, cell.id) };
   const remove: Command = { words: 'Remove', run: () => removeAndGoOn(sheet, cell) };
+  const toSheet: Command = {
+    words: 'Move to another sheet',
+    disabled: sheet.sheetList.peek().length === 1,
+    run: () => {
+      sheet.placing.value = cell.id;
+    },
+  };
   if (cell === standing) return [name, copy, remove];
   const move = (words: string, by: 1 | -1): Command => {
     const to = placeFurther(pieces, standing, cell.id, by);
@@ -43,6 +50,7 @@ export function commandsOf(sheet: Sheet, cell: Cell): readonly Command[] {
     },
     move('Move up', -1),
     move('Move down', 1),
+    toSheet,
     copy,
     add('Add before', at),
     add('Add after', at + 1),

@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { useSheet } from '../../store/context';
 import { ItemList } from './item-list';
@@ -15,6 +15,10 @@ export function SetLine() {
   const { id } = sheet.shownSheet.value;
   const list = sheet.sheetList.value;
   const told = list.find((each) => each.id === id);
+  // A piece that is carried onto the line finds the list open.
+  useSignalEffect(() => {
+    if (sheet.carrying.value?.onto === '') opened.value = 'sheets';
+  });
   const press = (what: Opened) => () => {
     opened.value = opened.value === what ? 'none' : what;
   };
@@ -39,6 +43,7 @@ export function SetLine() {
           type="button"
           class="word set-now"
           data-opens="sheets"
+          data-onto=""
           aria-expanded={opened.value === 'sheets'}
           onClick={press('sheets')}
         >
