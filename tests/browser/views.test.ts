@@ -2,6 +2,7 @@ import type { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeOn } from './axe';
+import { misfits, WINDOWS } from './misfits';
 import { DESK, openSheet, PHONE, type Sheet, startBrowser } from './sheet';
 import { views } from './views';
 
@@ -110,13 +111,32 @@ describe.each([
       }
     }
 
-    test('nothing reaches beyond the window', async () => {
-      expect(await beyond(sheet.page)).toBeLessThanOrEqual(0);
-    });
-
     test(`every target is at least ${target} px high and wide`, async () => {
       expect(await smallTargets(sheet.page, target)).toEqual([]);
     });
+
+    // What the width decides is asked of widths; a finger's window has its own targets.
+    if (viewport === DESK) {
+      test('in every window nothing overlaps, is cut off, breaks inside a word or reaches beyond', async () => {
+        const { page } = sheet;
+        const told: string[] = [];
+        for (const { width, height } of WINDOWS) {
+          await page.setViewportSize({ width, height });
+          const found = async (): Promise<string[]> =>
+            (await misfits(page)).map((sentence) => `${width} × ${height}: ${sentence}`);
+          // Charts are drawn anew once their room has another width.
+          await expect
+            .poll(found, { timeout: 5000 })
+            .toEqual([])
+            .catch(async () => told.push(...(await found())));
+        }
+        expect(told).toEqual([]);
+      });
+    } else {
+      test('nothing reaches beyond the window', async () => {
+        expect(await beyond(sheet.page)).toBeLessThanOrEqual(0);
+      });
+    }
 
     if (viewport === PHONE && flows) {
       test('nothing reaches beyond a window at 400 %', async () => {

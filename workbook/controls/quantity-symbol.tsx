@@ -6,8 +6,12 @@ export function QuantitySymbol({ of }: { of: string }) {
   return (
     <span class="symbol" aria-hidden="true">
       {[...of.matchAll(PIECE)].map(([piece, index, letters]) =>
-        index === undefined ? <i key={piece}>{letters}</i> : <sub key={piece}>{index}</sub>,
+        index === undefined ? <i key={piece}>{breakable(letters!)}</i> : <sub key={piece}>{index}</sub>,
       )}
     </span>
   );
 }
+
+/** A ratio may go on in a second line, before what it's over. */
+const breakable = (letters: string) =>
+  letters.split(/(?=\/)/).flatMap((part, k) => (k > 0 ? [<wbr key={part} />, part] : [part]));

@@ -21,7 +21,8 @@ export function SpreadResults({ cell, told, all }: { cell: SpreadCell; told: Spr
               <th scope="col">As typed</th>
               <th scope="col">Mean</th>
               <th scope="col">
-                <abbr title="Standard deviation">Devi&shy;ation</abbr>
+                <span aria-hidden="true">±</span>
+                <span class="unseen">Standard deviation</span>
               </th>
               <th scope="col">
                 5 %<span class="unseen"> lie below</span>
