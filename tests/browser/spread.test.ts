@@ -57,6 +57,7 @@ describe.each([
   ['at a desk', DESK],
   ['on a phone', PHONE],
 ])('a spread of one’s own %s', (_where, viewport) => {
+  const atDesk = test.runIf(viewport === DESK);
   let sheet: Sheet;
   let page: Page;
   beforeAll(async () => {
@@ -94,7 +95,7 @@ describe.each([
     await expect.poll(async () => (await row(page, 'parts.mass'))[3]).toMatch(/^4\.[12]/);
   });
 
-  test('gives other designs for another seed, and the same again for the same', async () => {
+  atDesk('gives other designs for another seed, and the same again for the same', async () => {
     await settled(page);
     const first = await row(page, 'parts.mass');
     await typeWhole(page, 'Seed', '2');
@@ -107,7 +108,7 @@ describe.each([
     await expect.poll(async () => (await row(page, 'parts.mass')).join()).toBe(first.join());
   });
 
-  test('takes a correlation of two things, which then have one share together', async () => {
+  atDesk('takes a correlation of two things, which then have one share together', async () => {
     const form = cell(page).locator('.set-up');
     expect(await form.getByRole('button', { name: 'Add a correlation' }).count()).toBe(1);
     await form.getByRole('button', { name: 'Add a correlation' }).click();
@@ -123,7 +124,7 @@ describe.each([
     await expect.poll(() => cell(page).locator('[data-text$=".pair1"]').count()).toBe(0);
   });
 
-  test('is stopped on a wish while very many designs run, and goes on when asked', async () => {
+  atDesk('is stopped on a wish while very many designs run, and goes on when asked', async () => {
     await typeWhole(page, 'How many designs', '400000');
     const stop = cell(page).getByRole('button', { name: /^Stop/ });
     await stop.waitFor();
