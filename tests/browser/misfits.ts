@@ -39,13 +39,21 @@ export function misfits(page: Page): Promise<string[]> {
       return root;
     };
 
+    /** There for screen readers alone. */
+    const leftOut = (element: Element): boolean => {
+      for (let at: Element | null = element; at && at !== root; at = at.parentElement)
+        if (getComputedStyle(at).clipPath.startsWith('inset(50%')) return true;
+      return false;
+    };
+
     const lines: Line[] = [];
     const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
     const range = document.createRange();
     for (let node = walker.nextNode() as Text | null; node; node = walker.nextNode() as Text | null) {
       const parent = node.parentElement;
       if (!parent || node.data.trim() === '') continue;
-      if (parent.closest('.unseen, .skip, script, style, option, title, desc, textarea, [hidden]')) continue;
+      if (parent.closest('.skip, script, style, option, title, desc, textarea, [hidden]')) continue;
+      if (leftOut(parent)) continue;
       if (!parent.checkVisibility({ visibilityProperty: true, opacityProperty: true, contentVisibilityAuto: true }))
         continue;
       range.selectNodeContents(node);
