@@ -101,14 +101,14 @@ export const flightResults = {
   test_margin: {
     ...PLAIN,
     symbol: 'F_t/T_h',
-    title: 'Pull test over pull',
+    title: 'Pull test over calm pull',
     doc: 'Pull-test load over the pull at the handle in level flight and calm air. Wind and manoeuvres pull harder.',
     least: { at: 1, because: 'the flight pulls harder than the test', stops: true },
   },
   breaking_margin: {
     ...PLAIN,
     symbol: 'n F_b/T_h',
-    title: 'Breaking load over pull',
+    title: 'Breaking load over calm pull',
     doc: 'Breaking load of all lines over the pull at the handle in level flight and calm air. An estimate unless the breaking load is typed.',
     least: { at: 1, because: 'the lines break in level flight', stops: true },
   },

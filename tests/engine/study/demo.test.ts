@@ -89,7 +89,7 @@ const EDITS: readonly [path: string, text: string][] = [
   ['tank_yaw', '6°'],
   ['tank.width', '30 mm'],
   ['race.laps', '80'],
-  ['tank_fuel', '30 mL'],
+  ['tank.fill', '60 %'],
   ['engine.reading_1', '9400 rpm'],
   ['propeller.pitch', '7 in'],
   ['propeller.diameter', '8 in'],
