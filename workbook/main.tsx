@@ -10,6 +10,7 @@ import { watchKeys } from './page/keys';
 import { watchPaper } from './page/paper';
 import { watchBeforePaper } from './page/print/before-paper';
 import { watchRoom } from './page/room';
+import { watchWayBack } from './page/way-back';
 import { SheetContext } from './store/context';
 import { loadDemo } from './store/demo';
 import { createDesigns, DesignsContext } from './store/designs';
@@ -93,6 +94,7 @@ async function start(): Promise<void> {
   watchDrops(sheet);
   watchPrinting();
   watchBeforePaper(sheet);
+  watchWayBack(sheet);
   watchLeaving(sheet, keeper);
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled design'} – Tetherwright`;

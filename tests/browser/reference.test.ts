@@ -1,43 +1,74 @@
 import type { Browser, Page } from 'playwright-core';
-import { beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { axeOn } from './axe';
-import { DESK, openSheet, PHONE, showSheet, startBrowser } from './sheet';
+import { DESK, openSheet, PHONE, type Sheet, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
 
-/** Every kind of piece, and no chapter twice of its kind: looking at all of them takes a minute. */
-async function keepSome(page: Page): Promise<void> {
-  const kept = ['cautions', 'signs', 'bands', 'block.air', 'formulas', 'materials'];
-  await page.evaluate((some) => {
-    for (const chapter of document.querySelectorAll('.chapter')) if (!some.includes(chapter.id)) chapter.remove();
-  }, kept);
-}
+/** No chapter twice of its kind. */
+const KINDS = ['cautions', 'signs', 'bands', 'block.air', 'formulas', 'materials'];
+
+const goTo = async (page: Page, id: string): Promise<void> => {
+  await page.evaluate((to) => {
+    location.hash = to;
+  }, id);
+  await page.locator(`[id="${id}"]`).waitFor();
+};
 
 describe.each([
   ['at a desk', DESK],
   ['on a phone', PHONE],
 ])('the reference %s', (_where, viewport) => {
-  test('opens at the place asked for, is no wider than the window and stands in nobody’s way', async () => {
-    const { page, troubles, close } = await openSheet(browser, viewport);
+  let sheet: Sheet;
+  let page: Page;
+  beforeAll(async () => {
+    sheet = await openSheet(browser, viewport);
+    page = sheet.page;
     await page.goto(`${inject('address')}reference.html#field.flight.height`);
+  });
+  afterAll(() => sheet.close());
+
+  test('opens at the place asked for, in its chapter alone', async () => {
     const field = page.locator('[id="field.flight.height"]');
     await field.waitFor();
-    await expect.poll(() => field.evaluate((place) => place.matches(':target'))).toBe(true);
+    expect(await field.getAttribute('class')).toBe('entry here');
     await expect.poll(async () => (await field.boundingBox())?.y ?? -1).toBeGreaterThanOrEqual(0);
     expect((await field.boundingBox())!.y).toBeLessThan(viewport.height / 2);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
-    await keepSome(page);
-    const { violations } = await axeOn(page).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target.join(' ')}`)).toEqual([]);
-    expect(troubles).toEqual([]);
-    await close();
+    expect(await page.locator('.chapter').count()).toBe(1);
+    expect(await page.title()).toBe('Level flight – Reference – Tetherwright');
+  });
+
+  test('no chapter is wider than the window or stands in anybody’s way', async () => {
+    for (const id of KINDS) {
+      await goTo(page, id);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+      // Looked at where every kind of piece stands: the others are no different.
+      if (id !== 'block.air') continue;
+      const { violations } = await axeOn(page).analyze();
+      expect(violations.map((each) => `${id}, ${each.id}: ${each.nodes[0]?.target.join(' ')}`)).toEqual([]);
+    }
+    expect(sheet.troubles).toEqual([]);
+  });
+
+  test('words lead to a place, and the browser’s way back to where the page was left', async () => {
+    await goTo(page, 'block.wing');
+    await page.evaluate(() => window.scrollTo(0, 700));
+    await expect.poll(() => page.evaluate(() => (history.state as { y?: number } | null)?.y)).toBe(700);
+    await page.getByRole('searchbox', { name: 'Search' }).fill('nutral point');
+    await page.getByRole('searchbox', { name: 'Search' }).press('Enter');
+    const found = page.locator('[id="result.balance.neutral_point"]');
+    await found.waitFor();
+    expect(await found.evaluate((element) => element === document.activeElement)).toBe(true);
+    await page.goBack();
+    await page.locator('[id="block.wing"]').waitFor();
+    await expect.poll(() => page.evaluate(() => window.scrollY)).toBe(700);
   });
 });
 
-test('a field of a block leads to its place in the reference, beside the sheet, without a connection too', async () => {
+test('a field of a block leads to its place in the reference, beside the sheet, and back, without a connection too', async () => {
   const { page, context, close } = await openSheet(browser, DESK, { shipped: true });
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
@@ -54,5 +85,13 @@ test('a field of a block leads to its place in the reference, beside the sheet, 
   await field.waitFor();
   expect(await field.textContent()).toContain('Flying height');
   expect(await page.locator('[data-state="settled"]').count()).toBe(1);
+  const left = await page.evaluate(() => window.scrollY);
+  expect(left).toBeGreaterThan(200);
+  await page.evaluate(() => window.scrollTo(0, 0));
+  await reference.getByRole('link', { name: /^Back to Quern 25.*, Level flight$/ }).click();
+  await expect.poll(() => page.evaluate(() => [window.scrollY, location.hash])).toEqual([left, '']);
+  expect(await page.locator('.one-sheet.shown').getAttribute('aria-label')).toBe('Model');
+  // In the page of the design that stands already.
+  expect(context.pages().filter((each) => !each.url().includes('reference')).length).toBe(1);
   await close();
 });

@@ -203,12 +203,11 @@ export const views: readonly View[] = [
   },
   {
     name: 'the reference',
-    part: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+4)', '.title-block'],
-    blueprint: ['.top-bar', '.contents', '.chapter:nth-of-type(-n+2)'],
+    blueprint: ['.top-bar', '.contents', '.chapter'],
     flows: true,
     async open(page) {
-      await page.goto(new URL('reference.html', inject('address')).href);
-      await page.locator('.chapter').first().waitFor();
+      await page.goto(new URL('reference.html#block.air', inject('address')).href);
+      await page.locator('.chapter').waitFor();
     },
   },
 ];

@@ -4,6 +4,9 @@ import { wrap } from 'comlink';
 import { render } from 'preact';
 import type { Chapter, ReferenceService } from '../../engine/index';
 import { watchPaper } from '../page/paper';
+import { watchRoom } from '../page/room';
+import { watchAddress } from './address';
+import { placesOf } from './places';
 import { ReferencePage } from './reference-page';
 
 /** The engine tells its own reference, so that the page says what this engine computes and no other. */
@@ -19,19 +22,14 @@ async function readReference(): Promise<readonly Chapter[]> {
   }
 }
 
-/** Only what was there when the page was loaded is found by the browser itself: the place asked for is sought again. */
-function goToPlace(): void {
-  if (location.hash !== '') location.replace(location.hash);
-}
-
 const paper = watchPaper();
 
 async function start(): Promise<void> {
   const app = document.getElementById('app')!;
   try {
     const chapters = await readReference();
-    render(<ReferencePage chapters={chapters} paper={paper} />, app);
-    goToPlace();
+    const going = watchAddress(placesOf(chapters));
+    render(<ReferencePage chapters={chapters} going={going} paper={paper} room={watchRoom()} />, app);
   } catch (error) {
     render(<p role="alert">{error instanceof Error ? error.message : String(error)} Load the page again.</p>, app);
   }

@@ -2,8 +2,8 @@ import { Fragment } from 'preact';
 import type { EntryPiece, EquationPiece, Piece, TablePiece } from '../../engine/index';
 import { stretchesOf } from './written';
 
-/** One piece of a chapter. */
-export function PieceView({ piece }: { piece: Piece }) {
+/** One piece of a chapter. `at`: id of the place that was gone to. */
+export function PieceView({ piece, at }: { piece: Piece; at: string | undefined }) {
   switch (piece.kind) {
     case 'text':
       return <p class="reference-text">{piece.text}</p>;
@@ -16,11 +16,15 @@ export function PieceView({ piece }: { piece: Piece }) {
         </ul>
       );
     case 'heading':
-      return <h3 id={piece.id}>{piece.text}</h3>;
+      return (
+        <h3 id={piece.id} tabIndex={-1}>
+          {piece.text}
+        </h3>
+      );
     case 'equation':
       return <EquationView piece={piece} />;
     case 'entry':
-      return <EntryView piece={piece} />;
+      return <EntryView piece={piece} here={piece.id === at} />;
     case 'table':
       return <TableView piece={piece} />;
   }
@@ -58,9 +62,10 @@ function EquationView({ piece: { title, lines, doc, source } }: { piece: Equatio
   );
 }
 
-function EntryView({ piece: { id, symbol, title, name, doc, facts, notes } }: { piece: EntryPiece }) {
+function EntryView({ piece, here }: { piece: EntryPiece; here: boolean }) {
+  const { id, symbol, title, name, doc, facts, notes } = piece;
   return (
-    <div class="entry" id={id} tabIndex={-1}>
+    <div class={here ? 'entry here' : 'entry'} id={id} tabIndex={-1}>
       <span class="symbol">
         <Written text={symbol} />
       </span>

@@ -1,4 +1,5 @@
 import type { Document } from '../../../engine/index';
+import { styleString } from '../../theme/style-string';
 
 /** What the title block of one sheet says on paper. */
 export interface PaperTitle {
@@ -9,10 +10,7 @@ export interface PaperTitle {
   readonly denominator: number | undefined;
 }
 
-/** A string of a style sheet. */
-const quoted = (text: string): string =>
-  `"${text.replace(/["\\\p{Cc}]/gu, (sign) => `\\${sign.codePointAt(0)!.toString(16)} `)}"`;
-const line = (label: string, text: string): string => quoted(`${label}: ${text || '–'}`);
+const line = (label: string, text: string): string => styleString(`${label}: ${text || '–'}`);
 const box = (place: string, lines: readonly string[]): string =>
   `@bottom-${place} { content: ${lines.join(' "\\a " ')}; }`;
 
@@ -30,7 +28,7 @@ export function titleRule(number: number, { head, sheet, denominator }: PaperTit
     ]),
     box('center', [
       line('design', head.title),
-      ...(head.invented ? [quoted('Invented: no such model, maker or club exists.')] : []),
+      ...(head.invented ? [styleString('Invented: no such model, maker or club exists.')] : []),
       line('class', head.class ?? ''),
       line('drawn', head.drawn),
     ]),
