@@ -1,5 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { Fragment } from 'preact';
+import { type ComponentChildren, Fragment } from 'preact';
 import type { Cell } from '../../engine/index';
 import { AddHere, CellView, columnOf, gapsOf, standingDrawing } from '../cells/index';
 import { kept } from '../controls/kept';
@@ -9,7 +9,7 @@ import { EmptySheet } from './designs/empty-sheet';
 import { StandingOnPaper } from './print/standing-on-paper';
 import { pageName } from './print/title-lines';
 import type { Room } from './room';
-import { sidesOf } from './sides';
+import { bandsOf } from './sides';
 
 const KeptCell = kept(CellView);
 
@@ -53,7 +53,7 @@ export function Pieces({ room }: { room: ReadonlySignal<Room> }) {
  * One column in reading order, or on a wide window what is set at the left and what follows at the right. The first drawing of
  * the design stands in the column beside, so its balloon is not repeated here.
  */
-function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }) {
+function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }): ComponentChildren {
   const standing = standingDrawing(useSheet().cells.value);
   const column = columnOf(pieces, standing);
   const gaps = gapsOf(pieces, standing);
@@ -65,9 +65,9 @@ function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }) 
       </>
     );
   }
-  const sides = wide ? sidesOf(column) : [column];
-  return (
-    <div class={sides.length > 1 ? 'two-sides' : ''}>
+  const bands = wide ? bandsOf(column) : [[column]];
+  return bands.map((sides, band) => (
+    <div key={band} class={sides.length > 1 ? 'band two-sides' : 'band'}>
       {sides.map((cells, side) => (
         <div key={side} class="side">
           {cells.map((cell) => {
@@ -83,5 +83,5 @@ function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }) 
         </div>
       ))}
     </div>
-  );
+  ));
 }
