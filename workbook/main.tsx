@@ -6,7 +6,7 @@ import { type Document, type EngineService, type FirstDesignService, openText, s
 import { App } from './page/app';
 import { watchDrops } from './page/designs/drop';
 import { watchLeaving } from './page/designs/leaving';
-import { watchKeys } from './page/keys';
+import { keepFocus, watchKeys } from './page/keys/index';
 import { watchPaper } from './page/paper';
 import { watchBeforePaper } from './page/print/before-paper';
 import { watchRoom } from './page/room';
@@ -91,6 +91,7 @@ async function start(): Promise<void> {
     if (designs.atRisk()) event.preventDefault();
   });
   watchKeys(sheet);
+  keepFocus();
   watchDrops(sheet);
   watchPrinting();
   watchBeforePaper(sheet);

@@ -1,6 +1,7 @@
 import { useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { Cell } from '../../engine/index';
+import { along, goAlong } from '../controls/along';
 import { FaultFlag } from '../controls/fault-flag';
 import { useSheet } from '../store/context';
 import { printing } from '../store/printing';
@@ -26,6 +27,7 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
       id={`cell-${cell.name}`}
       aria-labelledby={`title-${cell.id}`}
       style={onPaper ? { order: number } : undefined}
+      onKeyDown={goAlong}
     >
       <header class="cell-head">
         <Balloon cell={cell} number={number} />
@@ -34,6 +36,7 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
         {folded && <ClosedLine cell={cell} />}
         <button
           type="button"
+          {...along()}
           class="word quiet fold"
           aria-expanded={!folded}
           aria-controls={bodyId}

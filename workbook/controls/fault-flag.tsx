@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Fault } from '../../engine/index';
 import { useSheet } from '../store/context';
+import { along } from './along';
 import { goTo, type Place } from './go-to';
 
 /** Id of the sentence, so that the field at fault can point to it. */
@@ -32,10 +33,17 @@ export function FaultWords({ fault, onLeave }: { fault: Fault; onLeave?: () => v
 }
 
 /** A link to a place of the sheet. `onLeave`: what has to be put away first. */
-export function WayTo(props: { place: Place; onLeave?: () => void; children: ComponentChildren }) {
+export function WayTo(props: {
+  place: Place;
+  onLeave?: () => void;
+  /** It is one of the words of a group; `enters`: the one at which Tab enters it. */
+  along?: 'enters' | 'word';
+  children: ComponentChildren;
+}) {
   const sheet = useSheet();
   return (
     <a
+      {...(props.along ? along(props.along === 'enters') : {})}
       href={`#cell-${sheet.cellName(props.place.cell)}`}
       onClick={(event) => {
         event.preventDefault();

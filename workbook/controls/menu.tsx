@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { along } from './along';
 
 export interface Command {
   readonly words: string;
@@ -20,13 +21,15 @@ export interface MenuProps {
   class: string;
   /** Asked for when the list opens. */
   commands(): readonly (Command | CommandLink)[];
+  /** It is one of the words of a group; `enters`: the one at which Tab enters it. */
+  along?: 'enters' | 'word';
   /** Further listeners of the button. */
   grip?: Readonly<Record<string, unknown>>;
   children: ComponentChildren;
 }
 
 /** A button that opens a short list of plain commands: by press or Enter; arrows go through it, Escape leaves it. */
-export function Menu({ label, class: look, commands, grip, children }: MenuProps) {
+export function Menu({ label, class: look, commands, along: place, grip, children }: MenuProps) {
   const open = useSignal(false);
   const room = useRef<HTMLSpanElement>(null);
   const button = useRef<HTMLButtonElement>(null);
@@ -62,6 +65,7 @@ export function Menu({ label, class: look, commands, grip, children }: MenuProps
     <span class="menu" ref={room} {...listeners}>
       <button
         {...grip}
+        {...(place ? along(place === 'enters') : {})}
         ref={button}
         type="button"
         class={look}

@@ -25,6 +25,8 @@ export interface TextEntryProps {
   secondary?: boolean;
   /** Sentences of the fault are shown by the caller. */
   faultElsewhere?: boolean;
+  /** Tab passes it by: it can be typed at another place too. */
+  passedBy?: boolean;
   /** A text that may be too long for one line of the sheet; it is still one line. */
   long?: boolean;
   onCommit(text: string): void;
@@ -144,6 +146,7 @@ export function TextEntry(props: TextEntryProps) {
           class={look}
           data-path={props.secondary ? undefined : props.path}
           data-text={props.path}
+          tabIndex={props.passedBy ? -1 : undefined}
           aria-label={props.label}
           aria-invalid={props.fault?.state === 'fault' ? true : undefined}
           aria-describedby={describedBy || undefined}

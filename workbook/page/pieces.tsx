@@ -61,7 +61,7 @@ function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }):
     return (
       <>
         <EmptySheet />
-        <AddHere {...gaps[0]!} />
+        <AddHere {...gaps[0]!} alone />
       </>
     );
   }

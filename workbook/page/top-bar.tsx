@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
+import { along, goAlong } from '../controls/along';
 import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
 import { FILE_ENDING } from '../store/files';
@@ -8,6 +9,7 @@ import { AddList } from './add-list';
 import { KeepingWords } from './designs/keeping-words';
 import { OpenDialog } from './designs/open-dialog';
 import { Versions } from './designs/versions';
+import { GoToDialog, KeysDialog } from './keys/index';
 import { ChartDialog } from './making/chart-dialog';
 import { MoveDialog } from './set/move-dialog';
 import { StateWords } from './state/state-words';
@@ -21,50 +23,89 @@ export function TopBar() {
   const versions = useSignal(false);
   const back = sheet.undoSays.value;
   const forward = sheet.redoSays.value;
+  const asked = (what: 'where' | 'keys') => (): void => {
+    if (sheet.asking.peek() === what) sheet.asking.value = undefined;
+  };
   return (
     <header class="top-bar">
       <h1>{sheet.part('title') || 'Untitled design'}</h1>
       <nav aria-label="Design">
-        <button type="button" class="word" aria-haspopup="dialog" onClick={() => (sheet.choosing.value = true)}>
-          Open
-        </button>
-        <button type="button" class="word" onClick={sheet.save}>
-          Save
-        </button>
-        <button type="button" class="word" aria-haspopup="dialog" onClick={() => (versions.value = true)}>
-          Versions
-        </button>
-        <button
-          type="button"
-          class="word"
-          disabled={back === undefined}
-          title={back && `Take back: ${back}`}
-          onClick={sheet.undo}
-        >
-          Undo
-        </button>
-        <button
-          type="button"
-          class="word"
-          disabled={forward === undefined}
-          title={forward && `Do again: ${forward}`}
-          onClick={sheet.redo}
-        >
-          Redo
-        </button>
-        <button
-          type="button"
-          class="word"
-          aria-haspopup="dialog"
-          onClick={() => (sheet.adding.value = sheet.shownSheet.peek().pieces.length)}
-        >
-          Add a piece
-        </button>
-        <AddStudy />
-        <button type="button" class="word" aria-haspopup="dialog" onClick={() => (askingToPrint.value = true)}>
-          Print
-        </button>
-        <ReferenceLink class="word">Reference</ReferenceLink>
+        <div role="toolbar" aria-label="Design" onKeyDown={goAlong}>
+          <button
+            type="button"
+            {...along(true)}
+            class="word"
+            aria-haspopup="dialog"
+            onClick={() => (sheet.choosing.value = true)}
+          >
+            Open
+          </button>
+          <button type="button" {...along()} class="word" onClick={sheet.save}>
+            Save
+          </button>
+          <button
+            type="button"
+            {...along()}
+            class="word"
+            aria-haspopup="dialog"
+            onClick={() => (versions.value = true)}
+          >
+            Versions
+          </button>
+          <button
+            type="button"
+            {...along()}
+            class="word"
+            disabled={back === undefined}
+            title={back && `Take back: ${back}`}
+            onClick={sheet.undo}
+          >
+            Undo
+          </button>
+          <button
+            type="button"
+            {...along()}
+            class="word"
+            disabled={forward === undefined}
+            title={forward && `Do again: ${forward}`}
+            onClick={sheet.redo}
+          >
+            Redo
+          </button>
+          <button
+            type="button"
+            {...along()}
+            class="word"
+            aria-haspopup="dialog"
+            onClick={() => (sheet.adding.value = sheet.shownSheet.peek().pieces.length)}
+          >
+            Add a piece
+          </button>
+          <AddStudy {...along()} />
+          <button
+            type="button"
+            {...along()}
+            class="word"
+            aria-haspopup="dialog"
+            onClick={() => (askingToPrint.value = true)}
+          >
+            Print
+          </button>
+          <button
+            type="button"
+            {...along()}
+            class="word"
+            aria-haspopup="dialog"
+            onClick={() => {
+              sheet.asking.value = 'where';
+            }}
+          >
+            Go to
+          </button>
+          <ReferenceLink class="word" along>
+            Reference
+          </ReferenceLink>
+        </div>
       </nav>
       <KeepingWords />
       <StateWords />
@@ -90,6 +131,8 @@ export function TopBar() {
       )}
       {sheet.choosing.value && <OpenDialog onFile={() => picker.current?.click()} />}
       {sheet.choosingStudy.value && <StudyDialog />}
+      {sheet.asking.value === 'where' && <GoToDialog onClose={asked('where')} />}
+      {sheet.asking.value === 'keys' && <KeysDialog onClose={asked('keys')} />}
       {sheet.charting.value !== undefined && <ChartDialog of={sheet.charting.value} />}
       {sheet.adding.value !== undefined && <AddList at={sheet.adding.value} />}
       {sheet.placing.value !== undefined && <MoveDialog />}

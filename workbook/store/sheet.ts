@@ -94,6 +94,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly notices: ReadonlySignal<readonly Notice[]>;
   /** The list of what can be opened is shown. */
   readonly choosing: Signal<boolean>;
+  /** What is asked for: where to go, or which keys there are. */
+  readonly asking: Signal<'where' | 'keys' | undefined>;
   /** All that the engine offers: blocks and tables of the library. */
   readonly offered: ReadonlySignal<Description | undefined>;
   /** The next press on the scale drawing is the place of this part. */
@@ -337,6 +339,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     moving: editor.dragging,
     notices,
     choosing: signal(false),
+    asking: signal(undefined),
     offered: description,
     picking: signal(undefined),
     setText(path, text) {

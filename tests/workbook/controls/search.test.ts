@@ -21,10 +21,20 @@ describe('what is typed narrows a list', () => {
     ['model flight', ['flight.pull']],
     ['wing', ['wing.area', 'wing.span']],
     ['cg', ['balance.cg']],
+    ['tail', ['tail.area']],
+    ['area wing', ['wing.area']],
     ['ull', []],
     ['CG, mm', ['balance.cg']],
   ])('"%s" by words of title and group, from their beginning', (typed, found) => {
     expect(values(typed)).toEqual(found);
+  });
+
+  test('as it is written before its words apart', () => {
+    const pieces = ['3, Engine, and weights to balance with', '1, Weight and balance'].map((title) => ({
+      value: title,
+      title,
+    }));
+    expect(findOptions(pieces, 'weight and b').shown[0]!.title).toBe('1, Weight and balance');
   });
 
   test('whatever its accents', () => {

@@ -1,4 +1,5 @@
 import type { BlockCell, BlockDescription, FieldDescription } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { CautionFor } from '../../page/standing/caution';
 import { BlockPicture } from '../../pictures/index';
 import { useSheet } from '../../store/context';
@@ -52,7 +53,7 @@ function Fields({ cell, block }: { cell: BlockCell; block: BlockDescription }) {
       ))}
       {advanced.length > 0 && (
         <details>
-          <summary>
+          <summary {...along()}>
             {advanced.length === 1 ? '1 more field' : `${advanced.length} more fields`}, each with a default
           </summary>
           {advanced.map((field) => (
@@ -76,7 +77,7 @@ function Results({ cell, block }: { cell: BlockCell; block: BlockDescription }) 
       ))}
       {detail.length > 0 && (
         <details>
-          <summary>{detail.length === 1 ? '1 more result' : `${detail.length} more results`}</summary>
+          <summary {...along()}>{detail.length === 1 ? '1 more result' : `${detail.length} more results`}</summary>
           {detail.map((result) => (
             <ResultRow key={result.name} cell={cell} result={result} />
           ))}

@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { CheckCell } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { FormRow, WordsRow } from '../rows/index';
@@ -35,7 +36,7 @@ export function CheckForm({ cell }: { cell: CheckCell }) {
   );
   return (
     <details class="check-form" open={begins.current}>
-      <summary>Edit this check</summary>
+      <summary {...along()}>Edit this check</summary>
       <FormRow word="Watch" about="A result or a formula, such as flight.pull.">
         {entry(cell.name, 'watched', cell.of, 'needed')}
       </FormRow>

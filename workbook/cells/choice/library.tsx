@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { BlockCell, ChoiceCell, TableDescription } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { OwnRows } from '../../library/own-rows';
 import { RowOptions } from '../../library/row-options';
 import { NamedRowTold } from '../../library/row-told';
@@ -17,7 +18,7 @@ export function LibraryChoice({ cell }: { cell: ChoiceCell }) {
       <NamedRowTold table={table} name={cell.text} />
       <Feed cell={cell} table={table} />
       <details class="choice-rows">
-        <summary>Edit the options</summary>
+        <summary {...along()}>Edit the options</summary>
         <Rows cell={cell} />
         <AddRow cell={cell} table={table} />
         <OwnRows table={table} onAdd={(row) => sheet.changeCell(withOption(cell, row))} />

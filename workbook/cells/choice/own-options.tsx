@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { ChoiceCell, ChoiceOption } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { FormRow, moved, NameRow, RowMenu, RowRoom, WordsRow } from '../rows/index';
@@ -17,7 +18,7 @@ export function OwnOptions({ cell }: { cell: ChoiceCell }) {
   const put = (options: readonly ChoiceOption[]): void => sheet.changeCell({ ...cell, options });
   return (
     <details class="choice-rows">
-      <summary>Edit the options</summary>
+      <summary {...along()}>Edit the options</summary>
       {cell.options.length === 0 && <p class="aside">No option yet. Add one, then pick it above.</p>}
       {cell.options.map((option, at) => (
         <div key={option.name} class="option-line">

@@ -1,7 +1,9 @@
 import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
 import { type FormulaCell, freeName, takenNames } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
-import { moved } from '../rows/index';
+import { moved, useSteadyKeys } from '../rows/index';
 import { FormulaLine } from './line';
 import { newLine } from './offer';
 
@@ -14,12 +16,14 @@ export function FormulaView({ cell }: { cell: FormulaCell }) {
     opened.value = name;
   };
   const taken = (): ReadonlySet<string> => takenNames(sheet.document.peek());
+  const names = useMemo(() => cell.lines.map(({ name }) => name), [cell.lines]);
+  const keyOf = useSteadyKeys(names);
   return (
     <div class="calculation">
       {cell.lines.length === 0 && <p class="aside">No line yet.</p>}
       {cell.lines.map((line, at) => (
         <FormulaLine
-          key={line.name}
+          key={keyOf(line.name)}
           line={line}
           at={at}
           count={cell.lines.length}
@@ -33,6 +37,7 @@ export function FormulaView({ cell }: { cell: FormulaCell }) {
       ))}
       <button
         type="button"
+        {...along()}
         class="word quiet"
         onClick={() => {
           const line = newLine(taken());

@@ -12,6 +12,7 @@ export function Balloon({ cell, number }: { cell: Cell; number: number }) {
   const grip = useMemo(() => gripOf(sheet, cell), [sheet, cell.id]);
   return (
     <Menu
+      along="enters"
       class="balloon"
       label={`${number}, ${cell.title}: commands`}
       commands={() => commandsOf(sheet, cell)}

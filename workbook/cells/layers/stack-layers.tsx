@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { type ChoiceCell, type ChoiceOption, freeName } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { RowOptions } from '../../library/row-options';
 import { numberTold } from '../../library/told';
 import { useSheet } from '../../store/context';
@@ -13,7 +14,7 @@ const USUAL = 'balsa_medium';
 export function StackLayers({ cell }: { cell: ChoiceCell }) {
   return (
     <details class="layers">
-      <summary>What each is made of, from one face to the other</summary>
+      <summary {...along()}>What each is made of, from one face to the other</summary>
       {cell.options.map((option) => (
         <Stack key={option.name} cell={cell} option={option} />
       ))}

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { LogCell } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { rowsFromCsv } from './csv';
 
@@ -23,7 +24,7 @@ export function PasteRows({ cell }: { cell: LogCell }) {
   const names = ['flight', 'laps', 'time', ...cell.columns.map(({ name }) => name), 'note'];
   return (
     <details class="set-up">
-      <summary>Paste flights</summary>
+      <summary {...along()}>Paste flights</summary>
       <label class="set-up-word" for={id}>
         Comma-separated values, or rows copied from a table; the first line names the columns: {names.join(', ')}
       </label>

@@ -75,6 +75,7 @@ function Row({ cell, row, k }: { cell: LogCell; row: LogRow; k: number }) {
           <span class="log-name">
             {word('label', 'date or number of the flight')}
             <Menu
+              along="word"
               class="word quiet row-word"
               label={`${said}: commands`}
               commands={() => [

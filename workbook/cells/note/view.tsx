@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { type NoteCell, noteFormulas, saidPath } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { WordsEntry } from '../../controls/words-entry';
 import { useSheet } from '../../store/context';
 import { RowFaults } from '../shared/row-faults';
@@ -35,6 +36,7 @@ export function NoteView({ cell }: { cell: NoteCell }) {
       )}
       <button
         type="button"
+        {...along()}
         class="word quiet"
         ref={(button) => {
           if (goesBack.current) button?.focus();

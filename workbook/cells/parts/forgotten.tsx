@@ -1,6 +1,7 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { type ForgottenThing, formatQuantity, freeName, type PartsCell, shownUnit } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { addingPart } from './edits';
 import { takenNames } from './taken';
@@ -39,7 +40,7 @@ export function OftenForgotten({ cell }: { cell: PartsCell }) {
         open.value = event.currentTarget.open;
       }}
     >
-      <summary>What is often forgotten</summary>
+      <summary {...along()}>What is often forgotten</summary>
       <p class="aside">
         Small things that no part of this table names, with a usual mass and what each would do to the CG of this
         design. Common practice, no source: weigh yours.

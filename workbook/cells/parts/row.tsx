@@ -1,4 +1,5 @@
 import type { Part } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { MomentBar } from './moment-bar';
@@ -24,6 +25,7 @@ export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
       <th scope="row">
         <button
           type="button"
+          {...along()}
           class="word part-title"
           aria-expanded={isOpen}
           aria-controls={`part-${path}`}

@@ -2,11 +2,13 @@ import { computed, useSignal } from '@preact/signals';
 import { Fragment } from 'preact';
 import { useCallback, useMemo } from 'preact/hooks';
 import type { PartsCell } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { kept } from '../../controls/kept';
 import { TextEntry } from '../../controls/text-entry';
 import { CautionFor } from '../../page/standing/caution';
 import { useSheet } from '../../store/context';
 import { fileName, saveText } from '../../store/files';
+import { useSteadyKeys } from '../rows/index';
 import { PartEditor } from './editor';
 import { newPart, withPart } from './edits';
 import { OftenForgotten } from './forgotten';
@@ -25,6 +27,8 @@ export function PartsView({ cell }: { cell: PartsCell }) {
     () => computed(() => longestBar(cell.rows.map((row) => sheet.value(`${cell.name}.${row.name}.moment_share`)))),
     [cell.name, cell.rows, sheet],
   );
+  const names = useMemo(() => cell.rows.map(({ name }) => name), [cell.rows]);
+  const keyOf = useSteadyKeys(names);
   const open = (name: string | undefined): void => {
     opened.value = name;
   };
@@ -55,7 +59,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           </thead>
           <tbody>
             {cell.rows.map((part) => (
-              <Fragment key={part.name}>
+              <Fragment key={keyOf(part.name)}>
                 <KeptRow
                   table={cell.name}
                   part={part}
@@ -79,6 +83,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
       <p class="part-commands">
         <button
           type="button"
+          {...along()}
           class="word"
           onClick={() => {
             const part = newPart(takenNames(sheet, cell), sheet.units());
@@ -92,6 +97,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
         {cell.rows.length > 0 && (
           <button
             type="button"
+            {...along()}
             class="word"
             onClick={() => saveText(partsCsv(cell, sheet), fileName(cell.title, '.csv'), 'text/csv')}
           >

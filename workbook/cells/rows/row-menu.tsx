@@ -30,7 +30,12 @@ export function RowMenu(props: RowMenuProps) {
     { words: 'Remove', disabled: props.stays, run: props.onRemove },
   ];
   return (
-    <Menu class={`word row-word ${props.class ?? ''}`} label={`${props.title}: commands`} commands={commands}>
+    <Menu
+      along="word"
+      class={`word row-word ${props.class ?? ''}`}
+      label={`${props.title}: commands`}
+      commands={commands}
+    >
       {props.children}
     </Menu>
   );

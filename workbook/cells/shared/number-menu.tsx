@@ -11,15 +11,18 @@ interface NumberMenuProps {
   readonly title: string;
   /** Its place in the reference. */
   readonly to?: string;
+  /** Tab enters the numbers here. */
+  readonly enters?: boolean;
 }
 
 /** What can be made of one number, on its own title. */
-export function NumberMenu({ path, title, to }: NumberMenuProps) {
+export function NumberMenu({ path, title, to, enters }: NumberMenuProps) {
   const sheet = useSheet();
   const meaning: readonly CommandLink[] =
     to === undefined ? [] : [{ words: 'What it means', href: referenceAddress(to), target: REFERENCE_PAGE }];
   return (
     <Menu
+      along={enters ? 'enters' : 'word'}
       class="word row-word number-word"
       label={`${title}: commands`}
       commands={() => [...makingCommands(sheet, path, title), ...meaning]}

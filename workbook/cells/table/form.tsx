@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { MEASURES, type SweepCell, type TableAnswer, type TableCell } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { spaced } from '../shared/progress-words';
 import { Tick } from '../shared/tick';
@@ -31,7 +32,7 @@ export function TableForm({ cell, causes }: FormProps) {
   const reasons = cell.reason === '' || counted.includes(cell.reason) ? counted : [cell.reason, ...counted];
   return (
     <details class="table-form" open={!sweep}>
-      <summary>Set up this table</summary>
+      <summary {...along()}>Set up this table</summary>
       <div class="table-fields">
         <Pick id={`${cell.id}-sweep`} title="Trial series">
           <select

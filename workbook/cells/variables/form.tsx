@@ -10,7 +10,7 @@ interface VariableFormProps {
   onOpen(name: string | undefined): void;
 }
 
-/** Title, name, symbol, unit and step of a variable; its value and the ends of its slide are typed on the line itself. */
+/** Title, name, symbol, unit and step of a variable; its value is typed on the line itself. */
 export function VariableForm({ row, onOpen }: VariableFormProps) {
   const sheet = useSheet();
   const change = (make: (now: Variable) => Variable): void =>
@@ -50,6 +50,12 @@ export function VariableForm({ row, onOpen }: VariableFormProps) {
         blank="none: a plain number"
         onPick={(unit) => change((now) => inOtherUnit(now, unit))}
       />
+      <FormRow word="From">
+        <End row={row} end="low" />
+      </FormRow>
+      <FormRow word="To">
+        <End row={row} end="high" />
+      </FormRow>
       <FormRow word="Step" about="Of the slide. Blank: about a thousandth of its length.">
         <TextEntry
           path={`${row.name}.step`}
@@ -63,5 +69,23 @@ export function VariableForm({ row, onOpen }: VariableFormProps) {
         />
       </FormRow>
     </RowRoom>
+  );
+}
+
+/** An end of the slide, which can be typed on the line itself too. */
+function End({ row, end }: { row: Variable; end: 'low' | 'high' }) {
+  const sheet = useSheet();
+  const path = `${row.name}.${end}`;
+  return (
+    <TextEntry
+      secondary
+      path={path}
+      label={`${row.title}, slide ${end === 'low' ? 'from' : 'to'}`}
+      text={row[end]}
+      shown={sheet.entry(path)}
+      faultElsewhere
+      onCommit={(text) => sheet.setText(path, text)}
+      onUndoBeyond={sheet.undo}
+    />
   );
 }

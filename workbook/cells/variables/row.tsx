@@ -49,6 +49,7 @@ export function VariableRow({ row, at, count, isOpen, act }: VariableRowProps) {
 
   const limit = (end: 'low' | 'high') => (
     <TextEntry
+      passedBy
       class={`limit ${end}`}
       path={`${row.name}.${end}`}
       label={`${row.title}, ${end === 'low' ? 'low' : 'high'} end of the slide`}

@@ -1,9 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { type Change, cellsOf, type Document, takenNames, type VariablesCell } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { kept } from '../../controls/kept';
 import { useSheet } from '../../store/context';
-import { moved } from '../rows/index';
+import { moved, useSteadyKeys } from '../rows/index';
 import { copyOfVariable, withoutVariable, withVariable } from './edits';
 import { newVariable } from './offer';
 import { type RowActions, VariableRow } from './row';
@@ -45,12 +46,14 @@ export function VariablesView({ cell }: { cell: VariablesCell }) {
         }, 'a new variable'),
     };
   }, [sheet, cell.id, opened]);
+  const names = useMemo(() => cell.rows.map(({ name }) => name), [cell.rows]);
+  const keyOf = useSteadyKeys(names);
   return (
     <div class="schedule">
       {cell.rows.length === 0 && <p class="aside">No variable yet.</p>}
       {cell.rows.map((row, at) => (
         <KeptRow
-          key={row.name}
+          key={keyOf(row.name)}
           row={row}
           at={at}
           count={cell.rows.length}
@@ -58,7 +61,7 @@ export function VariablesView({ cell }: { cell: VariablesCell }) {
           act={act}
         />
       ))}
-      <button type="button" class="word quiet" onClick={act.add}>
+      <button type="button" {...along()} class="word quiet" onClick={act.add}>
         Add a variable<span class="unseen"> to {cell.title}</span>
       </button>
     </div>

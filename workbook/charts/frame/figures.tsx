@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { along } from '../../controls/along';
 
 /** The numbers behind a chart as a table. */
 export interface TableData {
@@ -23,7 +24,7 @@ export function Figures({ title, table }: { title: string; table: () => TableDat
   const [open, setOpen] = useState(false);
   return (
     <details class="chart-figures" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>Table of values</summary>
+      <summary {...along()}>Table of values</summary>
       {open && <Table title={title} {...table()} />}
     </details>
   );

@@ -16,17 +16,24 @@ export interface Found {
 }
 
 /**
- * The options whose title or group has a word that begins with each word of what is typed, in the order of the list; those
- * whose title begins with it stand first, and the list keeps its groups together.
+ * The options whose title or group has a word that begins with each word of what is typed, in the order of the list: first those
+ * whose title begins with it, then those whose title has it, then those whose title has its words. Groups stay together.
  */
 export function findOptions(options: readonly PickOption[], typed: string): Found {
   const words = wordsOf(typed);
-  const fitting = words.length === 0 ? options : options.filter((option) => fits(option, words));
   const first = plain(typed);
-  const begins = (option: PickOption): boolean => words.length > 0 && plain(option.title).startsWith(first);
-  const all = together([...fitting.filter(begins), ...fitting.filter((option) => !begins(option))]);
+  const rank = ({ title, group = '' }: PickOption): number => {
+    if (words.length === 0) return 0;
+    if (plain(title).startsWith(first)) return 0;
+    if (plain(title).includes(` ${first}`)) return 1;
+    return fits(title, words) ? 2 : fits(`${title} ${group}`, words) ? 3 : UNFIT;
+  };
+  const ranked = options.map((option) => ({ option, rank: rank(option) })).filter((each) => each.rank < UNFIT);
+  const all = together(ranked.toSorted((a, b) => a.rank - b.rank).map(({ option }) => option));
   return { shown: all.slice(0, MOST_SHOWN), more: Math.max(0, all.length - MOST_SHOWN) };
 }
+
+const UNFIT = 4;
 
 /** Whatever its accents and capitals. */
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
@@ -35,8 +42,8 @@ const wordsOf = (text: string): readonly string[] =>
     .split(/[^\p{L}\p{N}.]+/u)
     .filter(Boolean);
 
-function fits({ title, group = '' }: PickOption, words: readonly string[]): boolean {
-  const there = wordsOf(`${title} ${group}`);
+function fits(text: string, words: readonly string[]): boolean {
+  const there = wordsOf(text);
   return words.every((word) => there.some((each) => each.startsWith(word)));
 }
 

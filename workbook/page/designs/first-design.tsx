@@ -84,7 +84,10 @@ export function FirstDesign({ onClose }: { onClose: () => void }) {
   const form = useSignal(NOTHING);
   const problems = useSignal<readonly FormProblem[]>([]);
   const busy = useSignal(false);
-  useEffect(() => dialog.current?.showModal(), []);
+  useEffect(() => {
+    dialog.current?.showModal();
+    if (!matchMedia('(pointer: coarse)').matches) dialog.current?.querySelector('input')?.focus();
+  }, []);
 
   async function make(): Promise<void> {
     if (!designs || busy.value) return;

@@ -1,3 +1,4 @@
+import { along, goAlong } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { useDesigns } from '../../store/designs';
 
@@ -12,14 +13,14 @@ export function FirstVisit() {
         <strong>This works out balance, line pull and lap time of a control-line model.</strong> It opens with an
         invented racer: drag a slide and watch.
       </p>
-      <p class="commands">
-        <button type="button" class="word" onClick={() => (designs.beginning.value = true)}>
+      <p class="commands" role="toolbar" aria-label="Ways to begin" onKeyDown={goAlong}>
+        <button type="button" {...along(true)} class="word" onClick={() => (designs.beginning.value = true)}>
           Begin with my model
         </button>
-        <button type="button" class="word" onClick={() => (sheet.choosing.value = true)}>
+        <button type="button" {...along()} class="word" onClick={() => (sheet.choosing.value = true)}>
           Open a file
         </button>
-        <button type="button" class="word" onClick={() => (designs.welcome.value = false)}>
+        <button type="button" {...along()} class="word" onClick={() => (designs.welcome.value = false)}>
           Look around here first
         </button>
       </p>

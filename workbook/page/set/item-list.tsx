@@ -1,5 +1,6 @@
 import type { Cell } from '../../../engine/index';
 import { columnOf, focusContent, lineOf, standingDrawing } from '../../cells/index';
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 
 /** The item list of the open sheet: balloon, title, one value; a press goes to the piece. */
@@ -25,6 +26,7 @@ function Item({ cell, number, onGone }: { cell: Cell; number: number; onGone?: (
   return (
     <li class={wrong ? 'wrong' : ''}>
       <a
+        {...along(number === 1)}
         href={`#cell-${cell.name}`}
         onClick={(event) => {
           event.preventDefault();

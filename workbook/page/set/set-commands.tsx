@@ -1,3 +1,4 @@
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { AddStudy } from '../studies/add-study';
 
@@ -10,8 +11,8 @@ export function SetCommands() {
   };
   return (
     <p class="set-commands">
-      <AddStudy />
-      <button type="button" class="word" onClick={add}>
+      <AddStudy {...along()} />
+      <button type="button" {...along()} class="word" onClick={add}>
         Add a sheet
       </button>
     </p>

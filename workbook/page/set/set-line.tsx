@@ -1,5 +1,6 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
+import { goAlong } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { ItemList } from './item-list';
 import { SetCommands } from './set-commands';
@@ -60,13 +61,13 @@ export function SetLine() {
         </button>
       </p>
       {opened.value === 'sheets' && (
-        <nav aria-label="Sheets">
+        <nav aria-label="Sheets" onKeyDown={goAlong}>
           <SheetList onShown={close} />
           <SetCommands />
         </nav>
       )}
       {opened.value === 'items' && (
-        <nav aria-label="On this sheet">
+        <nav aria-label="On this sheet" onKeyDown={goAlong}>
           <ItemList onGone={close} />
         </nav>
       )}

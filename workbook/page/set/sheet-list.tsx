@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { along } from '../../controls/along';
 import { Menu } from '../../controls/menu';
 import { useSheet } from '../../store/context';
 import type { SheetTold } from '../../store/sheet-set';
@@ -27,6 +28,7 @@ export function SheetList({ onShown }: { onShown?(): void }) {
             data-onto={told.id}
           >
             <Menu
+              along="word"
               class="sheet-number"
               label={`Sheet ${told.number}, ${told.title}: commands`}
               commands={() =>
@@ -40,6 +42,7 @@ export function SheetList({ onShown }: { onShown?(): void }) {
             </Menu>
             <button
               type="button"
+              {...along(told.id === shown)}
               class="word sheet-title"
               data-sheet={told.id}
               aria-current={told.id === shown ? 'page' : undefined}

@@ -1,3 +1,4 @@
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 
 /** Sets the design that everything is compared with, and goes back to it. */
@@ -6,18 +7,19 @@ export function BaselineCommands() {
   const state = sheet.baselineState.value;
   return (
     <p class="baseline-commands">
-      <button type="button" class="word" disabled={state === 'same'} onClick={sheet.takeBaseline}>
+      <button type="button" {...along(true)} class="word" disabled={state === 'same'} onClick={sheet.takeBaseline}>
         Take this design as the baseline
       </button>
       {state === 'none' && <span class="aside">Everything is then compared with the design as it is now.</span>}
       {state === 'moved' && (
-        <button type="button" class="word" onClick={sheet.returnToBaseline}>
+        <button type="button" {...along()} class="word" onClick={sheet.returnToBaseline}>
           Return to the baseline
         </button>
       )}
       {state !== 'none' && (
         <button
           type="button"
+          {...along(state === 'same')}
           class="word"
           onClick={() => sheet.changeHead({ baseline: null, baseline_design: null }, 'removing the baseline')}
         >

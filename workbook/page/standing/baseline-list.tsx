@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { type Difference, differencesOf, movedSince } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { goTo } from '../../controls/go-to';
 import { useSheet } from '../../store/context';
 
@@ -16,7 +17,7 @@ export function BaselineList() {
         open.value = event.currentTarget.open;
       }}
     >
-      <summary>What differs from the baseline</summary>
+      <summary {...along()}>What differs from the baseline</summary>
       {open.value && <Differences />}
     </details>
   );

@@ -1,4 +1,5 @@
 import { holdsOf, verdict } from '../../cells/index';
+import { goAlong } from '../../controls/along';
 import { WayTo } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
@@ -17,15 +18,17 @@ export function CheckList() {
   const checks = all.filter((check) => verdict(check, sheet).kind !== 'broken');
   if (checks.length === 0) return null;
   return (
-    <section class="checks" aria-labelledby="checks-title">
+    <section class="checks" aria-labelledby="checks-title" onKeyDown={goAlong}>
       <h2 id="checks-title">Stop if one of these breaks</h2>
       <ul>
-        {checks.map((check) => {
+        {checks.map((check, k) => {
           const now = verdict(check, sheet);
           return (
             <li key={check.id} class={now.kind} data-check={check.name}>
               <Mark holds={holdsOf(now)} />
-              <WayTo place={{ cell: check.id, path: check.name }}>{check.title}</WayTo>
+              <WayTo place={{ cell: check.id, path: check.name }} along={k === 0 ? 'enters' : 'word'}>
+                {check.title}
+              </WayTo>
               <span class="check-value">
                 {now.now}
                 {now.kind === 'unlimited' ? (

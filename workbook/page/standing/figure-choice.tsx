@@ -1,5 +1,6 @@
 import type { NameInfo } from '../../../engine/index';
 import { AddFrom, nameOptions } from '../../cells/index';
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 
 /** Which results are key figures and in which order; the first three stand on the strip of a phone. */
@@ -9,7 +10,7 @@ export function FigureChoice() {
   const put = (next: readonly string[]): void => sheet.changeHead({ figures: next }, 'key figures');
   return (
     <details class="figure-choice">
-      <summary>Choose the key figures</summary>
+      <summary {...along()}>Choose the key figures</summary>
       <p class="aside">The first three stand at the top of a phone.</p>
       <ol>
         {figures.map((path, index) => {

@@ -1,3 +1,4 @@
+import { goAlong } from '../../controls/along';
 import { BaselineCommands } from './baseline-commands';
 import { BaselineList } from './baseline-list';
 import { CheckList } from './check-list';
@@ -8,9 +9,12 @@ export function StandingFigures() {
   return (
     <>
       <CheckList />
-      <BaselineCommands />
-      <BaselineList />
-      <FigureChoice />
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: arrow keys go along the words in it. */}
+      <div onKeyDown={goAlong}>
+        <BaselineCommands />
+        <BaselineList />
+        <FigureChoice />
+      </div>
     </>
   );
 }

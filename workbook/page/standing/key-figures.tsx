@@ -1,5 +1,6 @@
 import { Fragment } from 'preact';
 import { NumberMenu } from '../../cells/index';
+import { goAlong } from '../../controls/along';
 import { FaultWords } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
@@ -15,7 +16,7 @@ export function KeyFigures() {
   const broken = new Set(sheet.stops.value.map(({ of }) => of.trim()));
   const isBroken = (path: string): boolean => broken.has(path) || sheet.under(path) !== undefined;
   return (
-    <section class="figures" aria-labelledby="figures-title">
+    <section class="figures" aria-labelledby="figures-title" onKeyDown={goAlong}>
       <div class="figures-head">
         <h2 id="figures-title">Key figures</h2>
         <span class="aside">
@@ -35,7 +36,7 @@ export function KeyFigures() {
                   <span class="unseen">stop: </span>
                 </>
               )}
-              <NumberMenu path={path} title={sheet.name(path)?.title ?? path} />
+              <NumberMenu path={path} title={sheet.name(path)?.title ?? path} enters={index === 0} />
             </span>
             <output class="figure-value" aria-live="off" data-figure={path}>
               {sheet.shown(path)}

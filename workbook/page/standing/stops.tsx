@@ -1,4 +1,5 @@
 import { underWords, verdict } from '../../cells/index';
+import { goAlong } from '../../controls/along';
 import { WayTo } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
@@ -10,12 +11,14 @@ export function Stops() {
   const low = sheet.breaches.value;
   if (broken.length + low.length === 0) return null;
   return (
-    <section class="stops" aria-label="Stops">
+    <section class="stops" aria-label="Stops" onKeyDown={goAlong}>
       <ul>
-        {broken.map((check) => (
+        {broken.map((check, k) => (
           <li key={check.id} data-stop={check.name}>
             <Mark holds={false} />
-            <WayTo place={{ cell: check.id, path: check.name }}>{check.title}</WayTo>
+            <WayTo place={{ cell: check.id, path: check.name }} along={k === 0 ? 'enters' : 'word'}>
+              {check.title}
+            </WayTo>
             <span class="check-words">{verdict(check, sheet).words}</span>
           </li>
         ))}

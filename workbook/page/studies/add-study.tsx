@@ -1,11 +1,13 @@
+import type { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 
 /** The words that open the list of studies. */
-export function AddStudy() {
+export function AddStudy(place: ReturnType<typeof along>) {
   const sheet = useSheet();
   return (
     <button
       type="button"
+      {...place}
       class="word"
       aria-haspopup="dialog"
       onClick={() => {
