@@ -51,6 +51,8 @@ export interface EngineService {
   makeChart(wish: ChartWish, place: MakingPlace): Promise<MakingAnswer>;
   /** The open design with a variable in place of the number that is typed at a path; nothing is changed. */
   makeVariable(path: string, place: MakingPlace): Promise<MakingAnswer>;
+  /** The open design with another kind in the place of a piece of the model; nothing is changed. */
+  swapKind(cell: string, kind: string): Promise<MakingAnswer>;
   /** Name, text → the text as the engine reads it ("18.3 m"), or the fault's sentence; for a form that checks before it commits. */
   check(path: string, text: string): Promise<Checked>;
 }

@@ -40,6 +40,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     chartOffer: (of) => remote.chartOffer(of),
     makeChart: (wish, place) => remote.makeChart(wish, place),
     makeVariable: (path, place) => remote.makeVariable(path, place),
+    swapKind: (cell, kind) => remote.swapKind(cell, kind),
     check: (path, text) => remote.check(path, text),
     firstDesign: (form) => remote.firstDesign(form),
   };

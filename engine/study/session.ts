@@ -12,7 +12,7 @@ import { massesMadeOf } from './design/made-of';
 import { traceOf } from './design/trace';
 import type { FitAnswer } from './fit/told';
 import { startFits } from './fits';
-import { makeChart, makeVariable, offerChart } from './make/index';
+import { makeChart, makeVariable, offerChart, swapKind } from './make/index';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './make/told';
 import { placeStudy, studies } from './place/index';
 import type { StudyAnswer, StudyTold } from './place/told';
@@ -112,6 +112,7 @@ export function startEngine(library: Library, ports: StudyPorts) {
       makeChart(wish, present(), library, place),
     makeVariable: async (path: string, place: MakingPlace): Promise<MakingAnswer> =>
       makeVariable(path, present(), place),
+    swapKind: async (cell: string, kind: string): Promise<MakingAnswer> => swapKind(cell, kind, present(), library),
     async check(path: string, text: string): Promise<Checked> {
       const { compiled } = present();
       const reading = compiled.read(path, text);

@@ -12,6 +12,7 @@ import { Versions } from './designs/versions';
 import { GoToDialog, KeysDialog } from './keys/index';
 import { ChartDialog } from './making/chart-dialog';
 import { MoveDialog } from './set/move-dialog';
+import { SwapDialog } from './making/swap-dialog';
 import { StateWords } from './state/state-words';
 import { AddStudy } from './studies/add-study';
 import { StudyDialog } from './studies/study-dialog';
@@ -133,9 +134,22 @@ export function TopBar() {
       {sheet.choosingStudy.value && <StudyDialog />}
       {sheet.asking.value === 'where' && <GoToDialog onClose={asked('where')} />}
       {sheet.asking.value === 'keys' && <KeysDialog onClose={asked('keys')} />}
+      <Swapping />
       {sheet.charting.value !== undefined && <ChartDialog of={sheet.charting.value} />}
       {sheet.adding.value !== undefined && <AddList at={sheet.adding.value} />}
       {sheet.placing.value !== undefined && <MoveDialog />}
     </header>
   );
+}
+
+/** The kinds that could stand in the place of a piece, while they are asked for. */
+function Swapping() {
+  const sheet = useSheet();
+  const cell = sheet.cells.value.find(({ id }) => id === sheet.swapping.value);
+  if (cell?.kind !== 'model') return null;
+  const block = sheet.blockNamed(cell.of);
+  const kinds = (sheet.offered.value?.blocks ?? []).filter(
+    ({ role, kind }) => role === block?.role && kind !== cell.of,
+  );
+  return kinds.length === 0 ? null : <SwapDialog key={cell.id} cell={cell} kinds={kinds} />;
 }

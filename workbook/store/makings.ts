@@ -1,5 +1,6 @@
 import { type Signal, signal } from '@preact/signals';
 import type {
+  Cell,
   ChartOffer,
   ChartWish,
   Document,
@@ -19,6 +20,11 @@ export interface Makings {
   previewChart(wish: ChartWish): Promise<MakingAnswer>;
   /** Gives where the chart stands, or the sentence that says why it can't be made. */
   putChart(wish: ChartWish): Promise<MadePlace | string>;
+  /** Id of the piece of the model for which another kind is picked. */
+  readonly swapping: Signal<string | undefined>;
+  previewSwap(cell: string, kind: string): Promise<MakingAnswer>;
+  /** Puts another kind in the place of a piece; gives where it stands, or the sentence that says why it can't be. */
+  putSwap(cell: Pick<Cell, 'id' | 'title'>, kind: string): Promise<MadePlace | string>;
   /** Puts a variable in place of the number that is typed at a path, says so and gives where it stands; undefined where it can't be. */
   makeVariable(path: string, title: string): Promise<MadePlace | undefined>;
 }
@@ -26,7 +32,7 @@ export interface Makings {
 type MadePlace = Pick<Fault, 'cell' | 'path'>;
 
 export interface MakingsPorts {
-  readonly engine: Pick<EngineService, 'chartOffer' | 'makeChart' | 'makeVariable'>;
+  readonly engine: Pick<EngineService, 'chartOffer' | 'makeChart' | 'makeVariable' | 'swapKind'>;
   readonly editor: Editor;
   /** Where a piece that is made of the number at a path stands. */
   place(path: string): MakingPlace;
@@ -59,6 +65,17 @@ export function createMakings({ engine, editor, place, tell }: MakingsPorts): Ma
     previewChart: (wish) => engine.makeChart(wish, place(wish.of)),
     async putChart(wish) {
       const made = await make(() => engine.makeChart(wish, place(wish.of)), 'a chart');
+      if (!made.ok) return made.message;
+      tell(made.done, document.peek());
+      return made;
+    },
+    swapping: signal(undefined),
+    previewSwap(cell, kind) {
+      editor.settle();
+      return engine.swapKind(cell, kind);
+    },
+    async putSwap({ id, title }, kind) {
+      const made = await make(() => engine.swapKind(id, kind), `another kind for ${title}`);
       if (!made.ok) return made.message;
       tell(made.done, document.peek());
       return made;

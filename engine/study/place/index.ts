@@ -3,6 +3,7 @@ import { studyFiles } from './files';
 import { type Study, studySchema } from './study';
 
 export { placeStudy } from './place';
+export { newModel, standIn } from './roles';
 export { slideIn } from './slides';
 
 let read: readonly Study[] | undefined;

@@ -16,7 +16,7 @@ function start(answer: (asked: number) => MakingAnswer) {
   let asked = 0;
   const ask = async (): Promise<MakingAnswer> => answer(++asked);
   const makings = createMakings({
-    engine: { chartOffer: async () => ({ ok: false, message: '' }), makeChart: ask, makeVariable: ask },
+    engine: { chartOffer: async () => ({ ok: false, message: '' }), makeChart: ask, makeVariable: ask, swapKind: ask },
     editor,
     place: () => ({ sheet: 's1' }),
     tell: (sentence, after) => told.push([sentence, after]),
@@ -47,6 +47,7 @@ test('what cannot be made changes nothing and says why', async () => {
   const { editor, makings, told } = start(() => ({ ok: false, message: 'No value yet.' }));
   expect(await makings.putChart(wish)).toBe('No value yet.');
   expect(await makings.makeVariable('wing.span', 'Span')).toBeUndefined();
+  expect(await makings.putSwap({ id: 'c3', title: 'Engine' }, 'electric')).toBe('No value yet.');
   expect(told).toEqual([['No value yet.', undefined]]);
   expect(editor.document.value).toBe(smallSheet);
 });

@@ -95,6 +95,7 @@ export function smallEngine() {
     placeStudy: async () => ({ ok: false, message: 'No study here.' }),
     chartOffer: async () => ({ ok: false, message: 'No chart here.' }),
     makeChart: async () => ({ ok: false, message: 'No chart here.' }),
+    swapKind: async () => ({ ok: false, message: 'No other kind here.' }),
     makeVariable: async () => ({ ok: false, message: 'No variable here.' }),
     check: async () => ({ ok: true, value: 0 }),
   };

@@ -6,6 +6,7 @@ import { useSheet } from '../../store/context';
 import { FieldRow } from './field';
 import { KeepRow } from './keep-row';
 import { LinkRow } from './link';
+import { OtherKinds } from './other-kinds';
 import { ResultRow } from './result';
 
 /** A piece of the model: the form and the results, both made from what the block declares. */
@@ -16,6 +17,7 @@ export function BlockView({ cell }: { cell: BlockCell }) {
   return (
     <div class="block">
       <p class="aside">{block.doc}</p>
+      <OtherKinds cell={cell} block={block} />
       <Fields cell={cell} block={block} />
       <Results cell={cell} block={block} />
       <KeepRow cell={cell} block={block} />

@@ -6,7 +6,7 @@ import { goTo } from '../../controls/go-to';
 import { stayInSight } from '../../controls/in-sight';
 import { Combobox, type PickOption } from '../../controls/pick/index';
 import { useSheet } from '../../store/context';
-import { ChartSays } from './chart-says';
+import { MakingSays } from './making-says';
 
 type Offered = Extract<ChartOffer, { ok: true }>;
 
@@ -27,7 +27,7 @@ export function ChartDialog({ of }: { of: string }) {
   return (
     <dialog
       ref={dialog}
-      class="open-dialog chart-dialog"
+      class="open-dialog making-dialog"
       aria-labelledby="chart-dialog-title"
       onClose={() => {
         sheet.charting.value = undefined;
@@ -109,7 +109,7 @@ function ChartQuestions({ of, offer, onDone }: { of: string; offer: Offered; onD
           make.current?.focus();
         }}
       />
-      <ChartSays of={preview.value} />
+      <MakingSays of={preview.value} />
       <p class="form-problem" role="alert">
         {refused.value}
       </p>

@@ -22,10 +22,15 @@ export function Stops() {
             <span class="check-words">{verdict(check, sheet).words}</span>
           </li>
         ))}
-        {low.map((info) => (
+        {low.map((info, k) => (
           <li key={info.path} data-stop={info.path}>
             <Mark holds={false} />
-            <WayTo place={{ cell: info.cell, path: info.path }}>{info.title}</WayTo>
+            <WayTo
+              place={{ cell: info.cell, path: info.path }}
+              along={k + broken.length === 0 ? 'enters' : 'word'}
+            >
+              {info.title}
+            </WayTo>
             <span class="check-words">{underWords(info, sheet)}</span>
           </li>
         ))}

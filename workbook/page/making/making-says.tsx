@@ -1,7 +1,7 @@
 import type { MakingAnswer } from '../../../engine/index';
 
-/** What making a chart does to the design, before it is done. */
-export function ChartSays({ of }: { of: MakingAnswer | undefined }) {
+/** What making something does to the design, before it is done. */
+export function MakingSays({ of }: { of: MakingAnswer | undefined }) {
   if (!of) return null;
   if (!of.ok) return <p class="form-problem">{of.message}</p>;
   return (
