@@ -25,10 +25,7 @@ export function Stops() {
         {low.map((info, k) => (
           <li key={info.path} data-stop={info.path}>
             <Mark holds={false} />
-            <WayTo
-              place={{ cell: info.cell, path: info.path }}
-              along={k + broken.length === 0 ? 'enters' : 'word'}
-            >
+            <WayTo place={{ cell: info.cell, path: info.path }} along={k + broken.length === 0 ? 'enters' : 'word'}>
               {info.title}
             </WayTo>
             <span class="check-words">{underWords(info, sheet)}</span>
