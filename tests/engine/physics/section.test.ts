@@ -117,6 +117,18 @@ describe('drag and greatest lift by Reynolds number', () => {
     expect(smoothDrag(curves, 0.4, 200_000)).toBe(smoothDrag(curves, 0.25, 200_000));
     expect(smoothLiftLimit(curves, 0.06, 200_000)).toBe(smoothLiftLimit(curves, 0.12, 200_000));
   });
+  it('is carried on across thickness down to 6 %, and held below', () => {
+    const gentle = sectionCurves([
+      point(0.12, 100_000, 0.02, 0.8),
+      point(0.12, 400_000, 0.01, 1.2),
+      point(0.16, 100_000, 0.022, 0.8),
+      point(0.16, 400_000, 0.011, 1.2),
+    ]);
+    const drag = (thickness: number): number => smoothDrag(gentle, thickness, 200_000);
+    expect(drag(0.06) / drag(0.12)).toBeCloseTo(0.85, 12);
+    expect(drag(0.03)).toBe(drag(0.06));
+    expect(drag(0.061)).toBeGreaterThan(drag(0.06));
+  });
   it('has no less drag than a laminar plate', () => {
     const steep = sectionCurves([
       point(0.12, 100_000, 0.009, 1),

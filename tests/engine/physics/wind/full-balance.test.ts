@@ -71,8 +71,7 @@ const cases: readonly (readonly [string, number, number])[] = [
 ];
 
 /*
- * Measured: level 0.2 % (calm) to 1.1 % (10 m/s), 30° up 0.4 % (calm) to 1.2 % (6 m/s). Before lift, incidence, curvature, inflow and lines followed
- * the wind as they do now, 6 m/s at 30° was off by 12 % and more.
+ * Measured: level 0.2 % (calm) to 1.1 % (10 m/s), 30° up 0.4 % (calm) to 1.2 % (6 m/s).
  */
 describe('a lap in wind against a full balance of a rigid body', () => {
   it.each(cases)('%s: least and greatest pull within 1.5 %, lap time within 0.7 %', (_, wind, elevation) => {
