@@ -93,7 +93,7 @@ describe.each([
     const refusal = cell(page, 'set_these_2').getByRole('alert');
     await expect
       .poll(() => refusal.textContent())
-      .toBe('Something is called "flight" already. Choose another name. It is still called set_these_2.');
+      .toBe('Something is called “flight” already. Choose another name. It is still called set_these_2.');
     await name.focus();
     await type(page, 'sqrt');
     await expect
