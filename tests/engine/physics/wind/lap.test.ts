@@ -278,5 +278,8 @@ describe('the extremes of a lap', () => {
     expect(extremeOf(wave, 1).azimuth).toBeCloseTo(0.31, 4);
     expect(extremeOf(wave, -1).azimuth).toBeCloseTo(0.31 + Math.PI, 4);
     expect(extremeOf(new Float64Array(8).fill(2), -1)).toEqual({ value: 2, azimuth: 0 });
+    // Of few places the parabola through three of them: 3, 4, 1 has its top a quarter of a step before the middle.
+    const few = extremeOf(Float64Array.of(0, 3, 4, 1, -5), 1);
+    expect([few.value, few.azimuth]).toEqual([expect.closeTo(4.125, 12), expect.closeTo((1.75 / 5) * 2 * Math.PI, 12)]);
   });
 });
