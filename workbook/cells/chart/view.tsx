@@ -4,7 +4,7 @@ import { type ChartCell, chartNeeds, chartSource, textAt } from '../../../engine
 import { Chart, type ChartProps, type Hand } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
-import { printing } from '../../store/printing';
+import { printing, tooOldForPaper } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
 import { SetUp } from '../shared/set-up';
 import { ChartForm } from './form';
@@ -31,12 +31,12 @@ export function ChartView({ cell }: { cell: ChartCell }) {
   const last = useRef<Drawn | undefined>(undefined);
   // A kind or a sweep that was chosen anew has nothing to do with what stood here.
   if (last.current && 'cell' in last.current && !sameSource(last.current.cell, cell)) last.current = undefined;
-  if (follows) last.current = drawn(cell, sheet) ?? last.current;
+  if (follows) last.current = drawn(cell, sheet) ?? (printing.value ? undefined : last.current);
   // What the chart asks for in vain is said above it.
   const faulty = sheet.faultAt(cell.name) !== undefined;
   return (
     <div class="chart" ref={watched} data-chart={cell.name}>
-      {!faulty && <Content of={last.current} />}
+      {!faulty && <Content of={last.current} asks={cell.series !== '' || (cell.of ?? '') !== ''} />}
       <SetUp title="Set up this chart" open={faulty}>
         <ChartForm cell={cell} />
       </SetUp>
@@ -44,8 +44,16 @@ export function ChartView({ cell }: { cell: ChartCell }) {
   );
 }
 
-function Content({ of }: { of: Drawn | undefined }) {
-  if (!of) return <div class="chart-room" aria-busy="true" />;
+function Content({ of, asks }: { of: Drawn | undefined; asks: boolean }) {
+  if (!of) {
+    return (
+      <div class="chart-room" aria-busy={asks}>
+        {asks && printing.value && (
+          <p class="on-paper">Not computed yet when this was printed. “Print” at the top waits for it.</p>
+        )}
+      </div>
+    );
+  }
   return 'fault' in of ? <p class="fault-flag fault">{of.fault}</p> : <Chart {...of} />;
 }
 
@@ -88,7 +96,7 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
     case 'sweep': {
       const progress = cell.series === '' ? undefined : sheet.sweeps.progress(cell.series).value;
       if (progress?.state === 'fault') return { fault: progress.message ?? '' };
-      if (!progress) return undefined;
+      if (!progress || tooOldForPaper(progress, snapshot)) return undefined;
       // The rows of a spread are fewer than the samples that it takes.
       if (progress.spread) return { ...common, progress: { ...progress, total: progress.why.length } };
       const along = baseline !== undefined && chartNeeds[cell.chart].across === 'axis';
@@ -100,7 +108,7 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
     }
     case 'trace': {
       const trace = cell.of ? sheet.traces.of(cell.of).value : undefined;
-      return trace && { ...common, trace };
+      return trace && !tooOldForPaper(trace, snapshot) ? { ...common, trace } : undefined;
     }
   }
 }

@@ -2,6 +2,7 @@ import type { ChartCell, LeversCell, SweepProgress } from '../../../engine/index
 import { LeverPicture } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
+import { tooOldForPaper } from '../../store/printing';
 import { SetUp } from '../shared/set-up';
 import { SweepProgressLine } from '../shared/sweep-progress';
 import { LeversForm } from './form';
@@ -12,7 +13,8 @@ import { LeversRanking } from './ranking';
 export function LeversView({ cell }: { cell: LeversCell }) {
   const sheet = useSheet();
   const watched = useOnScreen(() => sheet.sweeps.watch(cell.name), cell.name);
-  const progress = sheet.sweeps.progress(cell.name).value;
+  const told = sheet.sweeps.progress(cell.name).value;
+  const progress = told && tooOldForPaper(told, sheet.snapshot.value) ? undefined : told;
   const faulty = sheet.faultAt(cell.name) !== undefined;
   const shown = progress?.levers && !faulty && fits(progress, cell) ? progress : undefined;
   return (

@@ -1,11 +1,13 @@
 import type { Cell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
+import { tooOldForPaper } from '../../store/printing';
 import { progressWords } from './progress-words';
 
 /** How far a sweep or a spread has come, how long it still takes, and the ways to end it and to begin it again. */
 export function SweepProgressLine({ cell }: { cell: Pick<Cell, 'name' | 'title'> }) {
-  const { sweeps } = useSheet();
-  const progress = sweeps.progress(cell.name).value;
+  const { sweeps, snapshot } = useSheet();
+  const told = sweeps.progress(cell.name).value;
+  const progress = told && tooOldForPaper(told, snapshot.value) ? undefined : told;
   if (progress?.state === 'fault') return <p class="fault-flag fault">{progress.message}</p>;
   const { done = 0, total = 0 } = progress ?? {};
   return (

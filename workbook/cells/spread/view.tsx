@@ -9,6 +9,7 @@ import {
 } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
+import { tooOldForPaper } from '../../store/printing';
 import { SetUp } from '../shared/set-up';
 import { SweepProgressLine } from '../shared/sweep-progress';
 import { SpreadForm } from './form';
@@ -21,7 +22,8 @@ import { titleOfRow } from './words';
 export function SpreadView({ cell }: { cell: SpreadCell }) {
   const sheet = useSheet();
   const watched = useOnScreen(() => sheet.sweeps.watch(cell.name), cell.name);
-  const progress = sheet.sweeps.progress(cell.name).value;
+  const told = sheet.sweeps.progress(cell.name).value;
+  const progress = told && tooOldForPaper(told, sheet.snapshot.value) ? undefined : told;
   const faulty = sheet.faultAt(cell.name) !== undefined;
   const shown = progress?.spread && !faulty ? progress : undefined;
   // While a finger is down no shares are computed: those of the design before stay, and are called so.

@@ -1,47 +1,50 @@
-import { effect } from '@preact/signals';
+import { computed, effect } from '@preact/signals';
 import { type Cell, chartSource } from '../../../engine/index';
 import { fetchChart, fetchLeverPicture } from '../../charts/index';
 import { fetchPicture } from '../../pictures/index';
-import { printed } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
 
 /**
- * Asks for what the sheet to be printed draws, on the screen or not, folded or not: a browser that prints of its own accord
- * doesn't wait for it.
+ * Asks for what the open sheet draws, on the screen or not, folded or not: a browser that prints of its own accord doesn't
+ * wait for it.
  */
 export function watchBeforePaper(sheet: Sheet): void {
+  // Each edit makes the sheet another one; what it draws stays the same mostly.
+  const drawn = computed(() => JSON.stringify(sheet.shownSheet.value.pieces.flatMap(drawnOf)));
   effect(() => {
-    const sheets = printed.value === 'set' ? sheet.part('sheets') : [sheet.shownSheet.value];
-    for (const piece of sheets.flatMap(({ pieces }) => pieces)) askFor(piece, sheet);
+    for (const { sweep, trace } of JSON.parse(drawn.value) as Drawn[]) {
+      if (sweep) sheet.sweeps.watch(sweep)();
+      if (trace) sheet.traces.watch(trace)();
+    }
   });
 }
 
-function askFor(piece: Cell, { sweeps, traces }: Pick<Sheet, 'sweeps' | 'traces'>): void {
-  const sampled = (name: string): void => {
-    if (name !== '') sweeps.watch(name)();
-  };
+/** What a piece is drawn from. */
+interface Drawn {
+  readonly sweep?: string | undefined;
+  readonly trace?: string | undefined;
+}
+
+/** Brings what draws a piece, and says what that needs. */
+function drawnOf(piece: Cell): Drawn[] {
   switch (piece.kind) {
     case 'chart':
       void fetchChart(piece.chart);
-      if (chartSource(piece) === 'sweep') sampled(piece.series);
-      if (chartSource(piece) === 'trace' && piece.of) traces.watch(piece.of)();
-      return;
+      if (chartSource(piece) === 'sweep') return [{ sweep: piece.series }];
+      return chartSource(piece) === 'trace' ? [{ trace: piece.of }] : [];
     case 'what_helps':
       void fetchLeverPicture();
-      sampled(piece.name);
-      return;
+      return [{ sweep: piece.name }];
     case 'trial_series':
     case 'tolerances':
-      sampled(piece.name);
-      return;
+      return [{ sweep: piece.name }];
     case 'table':
-      sampled(piece.series);
-      return;
+      return [{ sweep: piece.series }];
     case 'model': {
       const trace = fetchPicture(piece.of);
-      if (trace !== undefined) traces.watch(`${piece.name}.${trace}`)();
-      return;
+      return trace === undefined ? [] : [{ trace: `${piece.name}.${trace}` }];
     }
     default:
+      return [];
   }
 }
