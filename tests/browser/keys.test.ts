@@ -54,13 +54,15 @@ test('arrow keys go along the words of a bar and of a piece, Home and End to the
   expect(await focused()).toBe('Reference');
   await press('Home');
   expect(await focused()).toBe('Open');
-  await press('Alt+PageDown', 'ArrowRight');
-  expect(await focused()).toBe('close What has to be decided before the first cut');
+  await press('Alt+PageDown');
+  await expect.poll(focused).toMatch(/^1, .*: commands$/);
+  await press('ArrowRight');
+  await expect.poll(focused).toMatch(/^close /);
 });
 
 test('keys lead from piece to piece and from sheet to sheet', async () => {
   await press('Alt+PageDown');
-  await expect.poll(focused).toBe('2, Set these: commands');
+  await expect.poll(focused).toMatch(/^2, .*: commands$/);
   await press('Alt+PageUp');
   await expect.poll(focused).toMatch(/^1, /);
   const now = page.locator('.set-now');

@@ -101,7 +101,7 @@ export const views: readonly View[] = [
   {
     name: 'what can be done with a cell',
     async open(page) {
-      await press(page, /^2, Set these: commands$/);
+      await press(page, /^\d+, Set these: commands$/);
       await page.locator('.menu-list').waitFor();
     },
   },
