@@ -21,7 +21,7 @@ export const solverResults = ({ of, steps, residual, ends = ['settled'] }: Solve
     ...PLAIN,
     symbol: 'k_s',
     title: 'Solver ended',
-    doc: `${of}. Where it ends without an answer the sentence at the block says why. In formulas a number: ${ends.map((end, k) => `${k} is ${end}`).join(', ')}.`,
+    doc: `${of}. Where it ends without an answer the sentence there says why. In formulas a number: ${ends.map((end, k) => `${k} is ${end}`).join(', ')}.`,
     oneOf: ends,
     detail: true,
   } satisfies Result,

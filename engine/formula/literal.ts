@@ -93,7 +93,7 @@ const ALLOWED: Readonly<Record<UnitSet, string>> = {
 function refuseUnit(place: Place, digits: string, spelled: string, set: UnitSet): never {
   const sizes = /^[x×]([0-9]+(?:\.[0-9]+)?)$/.exec(spelled);
   if (sizes) {
-    const found = `${digits}${spelled} is a propeller's diameter and pitch: two sizes.`;
+    const found = `${digits}${spelled} is a propeller’s diameter and pitch: two sizes.`;
     return refuse(place, found, '', `Write one size, such as ${digits} in, or ${digits} × ${sizes[1]} to multiply.`);
   }
   const near = functionNamed(spelled) ? undefined : nearestName(spelled, unitNames);

@@ -1,4 +1,5 @@
 import { type AnyBlock, type AnySpecs, isLink, isNeeded, isOptional, type Theory } from '../blocks/block';
+import { roleWords } from '../blocks/role-words';
 import { type Chapter, type EntryPiece, fieldAnchor, type Piece, resultAnchor } from './chapter';
 import { quantityEntry } from './quantities';
 
@@ -11,7 +12,7 @@ export function blockChapter(block: AnyBlock): Chapter {
   const results = Object.entries<AnySpecs[string]>(block.results);
   return {
     id: `block.${block.kind}`,
-    group: 'Blocks',
+    group: 'Pieces of the model',
     title: block.title,
     pieces: [
       { kind: 'text', text: block.doc },
@@ -35,10 +36,10 @@ export function blockChapter(block: AnyBlock): Chapter {
 function takes(links: readonly (readonly [string, AnySpecs[string]])[]): Piece[] {
   if (links.length === 0) return [];
   const items = links.flatMap(([, spec]) =>
-    isLink(spec) ? [`${spec.link}${isOptional(spec) ? ', where it is there' : ''}: ${spec.doc}`] : [],
+    isLink(spec) ? [`${roleWords(spec.link)}${isOptional(spec) ? ', where it is there' : ''}: ${spec.doc}`] : [],
   );
   return [
-    { kind: 'text', text: 'Takes from the sheet, by itself where there is one of each:' },
+    { kind: 'text', text: 'Uses, by itself where there is one of each:' },
     { kind: 'list', items },
   ];
 }

@@ -41,7 +41,7 @@ export interface TablePiece {
 export interface Chapter {
   readonly id: string;
   /** Which part of the contents it stands in. */
-  readonly group: 'Reading this' | 'Blocks' | 'Formulas' | 'Data';
+  readonly group: 'Reading this' | 'Pieces of the model' | 'Formulas' | 'Data';
   readonly title: string;
   readonly pieces: readonly Piece[];
 }

@@ -17,5 +17,5 @@ export const formulaSymbols: readonly (readonly [written: string, means: string]
   ['not a = b and c < d or e > f', 'logic; not before and, and before or; also ¬, ∧, ∨'],
   ['if a > b then c else d', 'c where a is above b, else d; once written a > b ? c : d, which is still read'],
   ['if tail_stock = balsa then 1 mm else 2 mm', 'an option of a choice compared by its name'],
-  ['flight.pull', 'a result of a block'],
+  ['flight.pull', 'a result of a piece'],
 ];

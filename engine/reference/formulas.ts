@@ -18,7 +18,7 @@ export function formulasChapter(): Chapter {
         kind: 'list',
         items: [
           'Dimensions are checked before anything is computed: grams cannot be added to millimetres.',
-          'g is always gram. Pull over weight is a plain number, shown as a multiple of the weight: 3.08 × weight.',
+          'g is always gram. The pull as a multiple of the weight is a plain number: 3.08 × weight.',
           'Angles have dimension one: 1° is 0.01745, and rpm is 2π/60 a second.',
           '°C and °F are points on a scale: they can be typed and compared, not added. For a difference write K.',
           'Both branches of a condition are computed: a fault in either is a fault of the whole.',

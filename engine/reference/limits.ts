@@ -14,7 +14,7 @@ export function limitsChapter(blocks: readonly AnyBlock[]): Chapter {
       },
       {
         kind: 'table',
-        title: 'Left out, by block',
+        title: 'Left out, by piece',
         columns: ['block', 'left out'],
         rows: blocks.flatMap((block) => (block.theory?.notModelled ?? []).map((sentence) => [block.title, sentence])),
       },

@@ -18,7 +18,7 @@ export function partsChapter(): Chapter {
   const reasons: Piece[] = [{ kind: 'list', items: Object.values(partsReasons) }];
   return {
     id: 'block.parts',
-    group: 'Blocks',
+    group: 'Pieces of the model',
     title: 'Parts',
     pieces: [
       {

@@ -46,7 +46,7 @@ const curveFacts = (spec: Curve): readonly string[] => [
   spec.unit === '' ? 'plain number' : spec.unit,
   spec.curve === 'airspeed'
     ? 'a curve against airspeed, not a single number'
-    : 'a table over advance ratio and tip speed that other blocks read, not a single number',
+    : 'a table over advance ratio and tip speed that other pieces read, not a single number',
 ];
 
 const isField = (spec: Field | Result): spec is Field => 'range' in spec;
@@ -57,7 +57,7 @@ function facts(spec: Field | Result): string[] {
     const stands = writeQuantity(Number(spec.default.toPrecision(6)), spec.unit).replace('-', '−');
     told.push(Number.isNaN(spec.default) ? 'estimated where nothing is typed' : `default ${stands}`);
     told.push(band(spec.range, spec));
-    if (spec.advanced) told.push('folded away in the form');
+    if (spec.advanced) told.push('closed at first in the form');
   } else if (spec.usual) {
     told.push(`usually ${band(spec.usual, spec)} (${PRACTICE})`);
   }

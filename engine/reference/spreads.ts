@@ -10,11 +10,11 @@ export function spreadsChapter(): Chapter {
   return {
     id: 'spreads',
     group: 'Reading this',
-    title: 'Spreads',
+    title: 'Tolerances',
     pieces: [
       {
         kind: 'text',
-        text: 'A spread computes many designs whose numbers differ at random from what is typed, each by its own kind and amount, and tells what becomes of the results. Only what is cut from one material, and what has a correlation typed, is off together: all else is independent. The same seed draws the same designs again, whoever computes them.',
+        text: 'Tolerances compute many designs whose numbers differ at random from what is typed, each by its own kind and amount, and tell what becomes of the results. Only what is cut from one material, and what has a correlation typed, is off together: all else is independent. The same seed draws the same designs again, whoever computes them.',
       },
       {
         kind: 'table',
@@ -37,7 +37,7 @@ export function spreadsChapter(): Chapter {
       {
         kind: 'list',
         items: [
-          `The uncertainties of the parts table are standard deviations of normal spreads, of the mass and of each station along x, y and z. Where none is typed: ${share} of an estimate, ${scale} for a mass from the scale, ${station} for a station (common practice, no source).`,
+          `The uncertainties of the parts table are standard deviations of normal tolerances, of the mass and of each station along x, y and z. Where none is typed: ${share} of an estimate, ${scale} for a mass from the scale, ${station} for a station (common practice, no source).`,
           'A part is off by its mass and stations whatever gives them: a weighed mass, a material, a formula. In the shares its three stations count together as its place.',
           'The weight of all that is cut from one material or stack is off together, by one draw, for its density differs once and not part by part; a cut-out is off the other way. A part that was weighed, or has a tolerance of its own, is off by itself; where the density of the material has a row of its own, that row says it all.',
           'A correlation of two rows, from −1 to 1, makes them off together; what is correlated has one share of the variance. Of kinds other than normal it is that of the normal numbers behind them, and a little less between the numbers themselves.',
@@ -51,7 +51,7 @@ export function spreadsChapter(): Chapter {
         kind: 'equation',
         title: 'Designs',
         lines: ['x_ij = F_i⁻¹((π_i(j) − 1 + u_ij)/N),  j = 1 … N'],
-        doc: 'Latin hypercube: along each direction i every one of N strata of equal probability holds one design, at random within it (0 < u < 1) and in random order (π_i, a permutation). F_i⁻¹ is the value below which a share of the spread lies.',
+        doc: 'Latin hypercube: along each direction i every one of N strata of equal probability holds one design, at random within it (0 < u < 1) and in random order (π_i, a permutation). F_i⁻¹ is the value below which a share of all lies.',
         source: 'M. D. McKay, R. J. Beckman, W. J. Conover, Technometrics 21 (1979) 239–245.',
       },
       {

@@ -42,7 +42,9 @@ function calledAt(cell: Cell | undefined, path: string, title = ''): string {
   if (what !== undefined) return `${theOf(what)} of ${of}`;
   if (!cell) return inSentence(title);
   if (cell.kind === 'formula' || cell.kind === 'check') return title;
-  return cell.kind === 'variables' ? theOf(title) : `${theOf(title)} of ${cell.title || cell.name}`;
+  if (cell.kind === 'variables') return theOf(title);
+  const words = title.includes(', ') ? `“${inSentence(title)}”` : theOf(title);
+  return `${words} of ${cell.title || cell.name}`;
 }
 
 const rowsOf = (cell: Cell): readonly { readonly name: string; readonly title: string }[] =>

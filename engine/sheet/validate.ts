@@ -64,7 +64,7 @@ function expectedOf(issue: Issue): string {
   // A missing part is expected by its own name, which the path says already.
   if (issue.type === 'strict_object' && issue.received === 'undefined') return 'a value';
   if (issue.type === 'min_length' && Array.isArray(issue.input)) return 'a list of at least one';
-  if (unitAsked(issue)) return 'a unit such as mm, g or m/s, or "" for a plain number';
+  if (unitAsked(issue)) return 'a unit such as mm, g or m/s, or nothing between the quotes for a plain number';
   if (issue.kind === 'validation') return CHECKS[issue.type] ?? String(issue.expected);
   const expected = String(issue.expected);
   return KINDS[expected] ?? expected.replace(/^\(|\)$/g, '').replaceAll(' | ', ' or ');

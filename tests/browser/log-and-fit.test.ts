@@ -88,7 +88,7 @@ describe.each([
     await fit.locator('.fit-factors').waitFor();
     // At one length of line drag and power act alike: said, and nothing to be taken.
     expect(await fit.locator('.fit-sentence').first().textContent()).toMatch(
-      /^The log (cannot tell|hardly tells) flight.drag_factor and engine.power_factor apart/,
+      /^The log (cannot tell|hardly tells) the drag factor of Level flight and the power factor of Engine and propeller apart/,
     );
     await fit.locator('.set-up > summary').click();
     await button(page, /^Remove Power factor/).click();

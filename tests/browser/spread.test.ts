@@ -164,7 +164,7 @@ describe('a spread from a file', () => {
   test('has the numbers of the command line', async () => {
     const path = join(folder, 'shop.tetherwright.json');
     writeFileSync(path, file());
-    const { spread } = JSON.parse(await compute(path, '--spread', 'shop', '--json'));
+    const { spread } = JSON.parse(await compute(path, '--tolerances', 'shop', '--json'));
     const [, , ...shown] = await row(page, 'flight.pull');
     const { mean, deviation, low, middle, high } = spread.results[0];
     const near = [mean, deviation, low, middle, high] as number[];

@@ -42,7 +42,7 @@ export function CellFrame({ cell, number, children }: { cell: Cell; number: numb
           aria-controls={bodyId}
           onClick={() => sheet.fold(cell, !folded)}
         >
-          {folded ? 'open' : 'close'}
+          {folded ? 'Open' : 'Close'}
           <span class="unseen"> {cell.title}</span>
         </button>
       </header>

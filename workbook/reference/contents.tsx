@@ -5,7 +5,12 @@ import type { Chapter } from '../../engine/index';
 import type { Room } from '../page/room';
 import { type Found, searchOf } from './search';
 
-const groups = ['Reading this', 'Blocks', 'Formulas', 'Data'] as const satisfies readonly Chapter['group'][];
+const groups = [
+  'Reading this',
+  'Pieces of the model',
+  'Formulas',
+  'Data',
+] as const satisfies readonly Chapter['group'][];
 /** What each part of the contents is called on the page. */
 const groupWords: Readonly<Record<Chapter['group'], string>> = {
   'Reading this': 'Reading this',

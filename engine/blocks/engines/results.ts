@@ -39,7 +39,7 @@ export const engineResults = {
   flow_spread: {
     ...PLAIN,
     symbol: 'k_f',
-    title: 'Spread of the use',
+    title: 'How far the use may be off',
     doc: 'The true use of fuel or charge is taken to lie within this factor both ways.',
     detail: true,
   },

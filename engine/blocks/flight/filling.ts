@@ -32,14 +32,14 @@ export const fillingResults = {
     ...PLAIN,
     symbol: 'N_f1',
     title: 'Fewest laps on a tank or charge',
-    doc: 'If the engine uses as much as its spread allows.',
+    doc: 'If the engine uses as much as it may.',
     detail: true,
   },
   laps_per_filling_high: {
     ...PLAIN,
     symbol: 'N_f2',
     title: 'Most laps on a tank or charge',
-    doc: 'If the engine uses as little as its spread allows.',
+    doc: 'If the engine uses as little as it may.',
     detail: true,
   },
 } as const satisfies Readonly<Record<string, Result>>;

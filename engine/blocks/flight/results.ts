@@ -75,7 +75,7 @@ export const flightResults = {
     ...PLAIN,
     suffix: '× weight',
     symbol: 'T/mg',
-    title: 'Pull over weight',
+    title: 'Pull',
     doc: 'Line pull over the weight of the model. More tail weight lowers it although the newtons may rise.',
     usual: [3, 4],
   },

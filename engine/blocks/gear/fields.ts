@@ -108,7 +108,7 @@ export const gearFields = {
     doc: 'Of the music wire of the legs.',
     default: Number.NaN,
     range: [0.0005, MUSIC_WIRE_RANGE[1]],
-    basis: 'As the fuselage block has it.',
+    basis: 'As the fuselage has it.',
   } as Field,
   yield_share: {
     ...SHARE,

@@ -63,7 +63,7 @@ export const gear = block({
       'The CG at {parts.x} lies ahead of the wheels: the model stands on its nose. Move the wheels forward.',
     tips_back: 'The CG at {parts.x} lies behind the wheels: the model sits on its tail. Move the wheels aft.',
     no_such_wire:
-      'The gear wire of the fuselage block is {body.wire_diameter} thick: the strength of music wire is known from 0.1 to 6.5 mm. Type a gear wire diameter between them.',
+      'The gear wire of the fuselage is {body.wire_diameter} thick: the strength of music wire is known from 0.1 to 6.5 mm. Type a gear wire diameter between them.',
     no_leg: 'The gear wire has no length: its strap lies at the axle. Type the height of the strap.',
   },
   theory: gearTheory,

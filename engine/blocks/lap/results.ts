@@ -27,7 +27,7 @@ export const lapResults = {
     ...PLAIN,
     suffix: '× weight',
     symbol: 'T_1/mg',
-    title: 'Least pull over weight',
+    title: 'Least pull',
     doc: 'Over the weight of the model.',
   },
   least_azimuth: place('θ_1', 'Where the pull is least', FROM_DOWNWIND),
@@ -68,7 +68,7 @@ export const lapResults = {
   wind_at_floor: {
     ...AIRSPEED,
     symbol: 'W_f',
-    title: 'Wind that takes the pull to the least wanted',
+    title: 'Wind limit for tight lines',
     doc: 'Mean wind, measured as above, in which the least pull comes down to the least wanted. None: even the strongest wind looked at (20 m/s) does not, or calm air already does; the second “Solver ended” says which.',
   },
   lap_time: {

@@ -48,7 +48,7 @@ export const linesTheory: Theory = {
     },
   ],
   notModelled: [
-    'Bow of the lines between handle and guide, but for trail and sag at the guide; the block "Lines in full" gives it.',
+    'Bow of the lines between handle and guide, but for trail and sag at the guide; “Lines in full” gives it.',
     'Vibration of the lines, but for the factor that may be typed.',
     'Interference of one line with the other.',
     'Kinks, rust and knots: they take much of the breaking load.',

@@ -31,7 +31,7 @@ export const strengthResults = {
     ...NEWTONS,
     symbol: 'F_t',
     title: 'Pull-test load',
-    doc: 'That of the flight block. Check the current rule book.',
+    doc: 'That of level flight. Check the current rule book.',
   },
   greatest_pull: {
     ...NEWTONS,
@@ -84,7 +84,7 @@ export const strengthResults = {
   bearer_margin: ratio(
     'M_l',
     'Bearer strength over lug pressure',
-    'Crushing strength of the bearer across the grain over the pressure under a lug. Below 1 the wood crushes and the screws come loose: spread the load.',
+    'Crushing strength of the bearer across the grain over the pressure under a lug. Below 1 the wood crushes and the screws come loose: put a harder plate under the lugs.',
     { at: 1, because: 'the wood crushes and the screws come loose' },
   ),
   edge_distance: ratio(

@@ -61,7 +61,7 @@ export const tankFields = {
   yaw: {
     ...ANGLE,
     symbol: 'ψ_k',
-    title: 'Tank yawed',
+    title: 'Tank yaw',
     doc: 'Front end outward positive: the rear end, with the pickup, then lies nearer the fuselage.',
     default: 0,
     range: [degrees(-30), degrees(30)],
@@ -154,7 +154,7 @@ export const tankFields = {
   fill: {
     ...SHARE,
     symbol: 'f_0',
-    title: 'Filled',
+    title: 'Fuel in the tank',
     doc: 'Share of the tank filled at the start.',
     default: 1,
     range: [0.01, 1],

@@ -80,14 +80,14 @@ export const tankResults = {
   spills_at_rest: {
     ...PLAIN,
     symbol: 'k_0',
-    title: 'Spills on the wheels',
+    title: 'Fuel spills at rest',
     doc: 'Whether a filled tank runs out of its vent at rest.',
     oneOf: NO_YES,
   },
   spills_in_flight: {
     ...PLAIN,
     symbol: 'k_1',
-    title: 'Spills in flight',
+    title: 'Fuel spills in flight',
     doc: 'Whether a filled tank runs out of its vent in level flight.',
     oneOf: NO_YES,
   },

@@ -10,7 +10,7 @@ export const readClassRules = (file: string, content: string) =>
       name: 'class_rules',
       title: 'Class rules',
       one: 'class rule',
-      doc: 'What a class asks of lines, pull test and model, as far as it was found. A choice among them gives the pull test of the flight block.',
+      doc: 'What a class asks of lines, pull test and model, as far as it was found. A choice among them gives the pull test of level flight.',
       caution:
         'Editions change and these are copies of copies: the current rule book of your national body decides, and its pull test is of the whole system.',
       feeds: 'flight',
@@ -37,7 +37,7 @@ export const readClassRules = (file: string, content: string) =>
         },
         mass_max: { title: 'Mass, most', symbol: 'm_2', dimension: MASS, unit: 'g', tradeUnit: 'oz', mayBeBlank: true },
         displacement_max: {
-          title: 'Swept volume, most',
+          title: 'Displacement, most',
           symbol: 'v_2',
           dimension: VOLUME,
           unit: 'cm³',

@@ -11,7 +11,7 @@ export const readEngines = (file: string, content: string) =>
       name: 'engines',
       title: 'Engines',
       one: 'engine',
-      doc: 'Plain two-strokes by size, by their peaks of torque and power. A choice among them gives the fields of an engine by its data.',
+      doc: 'Plain two-strokes by size, by their peaks of torque and power. A choice among them gives what is typed of an engine by its data.',
       caution:
         'Of the right size and no more: makes, fuel and silencer change power by a third and more. A timed lap or a tachometer on yours stands before any table. Methanol burns with a flame that cannot be seen.',
       group: 'fuel',

@@ -11,7 +11,7 @@ export const readLineKinds = (file: string, content: string) =>
       name: 'line_kinds',
       title: 'Line kinds',
       one: 'line kind',
-      doc: 'One line of each kind. A choice among them gives the fields of the lines block.',
+      doc: 'One line of each kind. A choice among them gives what is typed of the lines.',
       caution:
         'What the packet says, and the pull test of the whole system by the current rule book, stand before any table. Ends and knots break first.',
       group: 'kind',

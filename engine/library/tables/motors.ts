@@ -8,7 +8,7 @@ export const readMotors = (file: string, content: string) =>
       name: 'motors',
       title: 'Electric motors',
       one: 'motor',
-      doc: 'Motors by size, by their three constants. A choice among them gives the fields of an electric motor.',
+      doc: 'Motors by size, by their three constants. A choice among them gives what is typed of an electric motor.',
       caution:
         'Of the right size and no more: what the data sheet of yours says stands before any table, its greatest current above all. Arm only when the model is held.',
       feeds: 'engine',

@@ -9,7 +9,7 @@ export const readPropellers = (file: string, content: string) =>
       name: 'propellers',
       title: 'Propellers',
       one: 'propeller',
-      doc: 'Usual sizes with a blade shape each. A choice among them gives the fields of a propeller. A row of your own keeps one that was tuned by its measured pull: with the shift and the chord factor that its piece shows as in use.',
+      doc: 'Usual sizes with a blade shape each. A choice among them gives what is typed of a propeller. A row of your own keeps one that was tuned by its measured pull: with the shift and the chord factor that its piece shows as in use.',
       caution: 'Never run a propeller that is nicked, cracked or out of balance, and stand behind its plane.',
       group: 'shape',
       feeds: 'propeller',

@@ -13,7 +13,7 @@ const readSectionPoints = (file: string, content: string) =>
       name: 'section_points',
       title: 'Wing sections by Reynolds number',
       one: 'section at one Reynolds number',
-      doc: 'How drag and greatest lift of three symmetrical sections change down to the Reynolds numbers of a model: the wing block computes with the smooth ones, between them by thickness and the logarithm of the Reynolds number. Lift slope between 0° and 4°; NACA 0012 has no greatest lift in what was read.',
+      doc: 'How drag and greatest lift of three symmetrical sections change down to the Reynolds numbers of a model: the wing is computed with the smooth ones, between them by thickness and the logarithm of the Reynolds number. Lift slope between 0° and 4°; NACA 0012 has no greatest lift in what was read.',
       group: 'group',
       columns: {
         group: { title: 'Section', words: true },

@@ -13,7 +13,7 @@ export const readSections = (file: string, content: string) =>
       name: 'sections',
       title: 'Wing sections',
       one: 'wing section',
-      doc: 'Values at the Reynolds number of the source, ten times and more that of a model: the wing block takes drag and greatest lift of a symmetrical section from those measured at low Reynolds numbers, and from here what camber and a thin nose change in them.',
+      doc: 'Values at the Reynolds number of the source, ten times and more that of a model: the wing takes drag and greatest lift of a symmetrical section from those measured at low Reynolds numbers, and from here what camber and a thin nose change in them.',
       group: 'family',
       columns: {
         family: { title: 'Family', words: true, among: SECTION_FAMILIES },

@@ -24,26 +24,27 @@ export type Arguments =
 
 export const HELP = `Computes a design without a screen: the same engine and the same numbers as the page.
 
-  npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--sweep CELL] [--levers CELL]
-                         [--spread CELL | --spread NAME=KIND … [--samples N] [--seed S]] [--json]
+  npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--series NAME] [--helps NAME]
+                         [--tolerances NAME | --tolerances NAME=KIND … [--samples N] [--seed S]] [--json]
 
-  FILE              a workbook, such as data/designs/quern-25.tetherwright.json
+  FILE              a design, such as data/designs/quern-25.tetherwright.json
   --set NAME=TEXT   type TEXT into a variable, a choice or a field: --set "lines.length=60 ft"
   --get NAME …      print these numbers; without it, the key figures, the checks and the fits of the
-                    workbook
+                    design
   --names           list every name with its unit, its kind and what it is
-  --sweep CELL      run a sweep of the workbook and print its table (CSV)
-  --levers CELL     try the changes of the workbook's levers one at a time and print what each does, ranked
-  --spread CELL     run a spread of the workbook and print what it makes of its results
-  --spread NAME=KIND AMOUNT …
-                    let these differ from what is typed: --spread "tip_weight=normal 2 g" (standard deviation), "uniform 1 mm" or
+  --series NAME     run a trial series of the design and print its table (CSV)
+  --helps NAME      try changes of the design one at a time and print what helps most, ranked
+  --tolerances NAME
+                    print what these tolerances of the design make of its results
+  --tolerances NAME=KIND AMOUNT …
+                    let these differ from what is typed: "tip_weight=normal 2 g" (standard deviation), "uniform 1 mm" or
                     "triangular 1 mm" (as much to both sides); prints mean, deviation and percentiles of what --get names, or of the
                     key figures, and the share of their variance that each accounts for, by itself and with all others
-  --samples N       how many designs the spread takes; if not said, as many as the workbook's says, or 1000
-  --seed S          a whole number that gives the same designs again; if not said, the workbook's, or 1
+  --samples N       how many designs the tolerances take; if not said, as many as the file says, or 1000
+  --seed S          a whole number that gives the same designs again; if not said, that of the file, or 1
   --json            print JSON, with values in SI units
 
-Ends with 0 when everything asked for has an answer, 1 with the fault's sentence when not, 2 when the command is not understood.
+Ends with 0 when everything asked for has an answer, 1 with the sentence of the fault when not, 2 when the command is not understood.
 `;
 
 /** Reads the words after `--`. Options may stand in any order; `--get` takes names until the next option or file. */
@@ -83,13 +84,13 @@ export function readArguments(words: readonly string[]): Arguments {
         whole[option] = number;
         break;
       }
-      case '--spread':
+      case '--tolerances':
       case '--set': {
         const list = option === '--set' ? set : spread;
         const example = option === '--set' ? 'lines.length=60 ft' : 'tip_weight=normal 2 g';
-        const wanted = option === '--set' ? 'NAME=TEXT' : 'NAME=KIND AMOUNT or the name of a spread';
+        const wanted = option === '--set' ? 'NAME=TEXT' : 'NAME=KIND AMOUNT or the name of tolerances';
         let typed = next();
-        if (option === '--spread' && typed !== undefined && /^[a-z_]\w*$/i.test(typed)) {
+        if (option === '--tolerances' && typed !== undefined && /^[a-z_]\w*$/i.test(typed)) {
           spreadCell = typed;
           break;
         }
@@ -113,24 +114,28 @@ export function readArguments(words: readonly string[]): Arguments {
         while (inline === undefined && !isOption(words[k + 1]) && !isFile(words[k + 1]!)) get.push(words[++k]!);
         break;
       }
-      case '--sweep': {
+      case '--series': {
         const typed = next();
         if (!typed)
-          return nothing('--sweep needs the name of a sweep and found none. Write it like --sweep balance_sweep.');
+          return nothing(
+            '--series needs the name of a trial series and found none. Write it like --series balance_series.',
+          );
         sweep = typed;
         break;
       }
-      case '--levers': {
+      case '--helps': {
         const typed = next();
         if (!typed)
-          return nothing('--levers needs the name of a cell and found none. Write it like --levers pull_levers.');
+          return nothing(
+            '--helps needs the name of a list of what helps most and found none. Write it like --helps pull_helps.',
+          );
         levers = typed;
         break;
       }
       default:
         if (option.startsWith('-')) {
           return nothing(
-            `${option} is no option here. The options are --set, --get, --names, --sweep, --levers, --spread, --samples, --seed, --json and --help.`,
+            `${option} is no option here. The options are --set, --get, --names, --series, --helps, --tolerances, --samples, --seed, --json and --help.`,
           );
         }
         if (file)

@@ -62,6 +62,6 @@ function tellNowhere(path: string, live: Live, placed: readonly PlacedBlock[]): 
   if (fault && !placed.some((each) => each.name === cell)) return fault.message;
   const traces = placed.flatMap(({ name, block }) => Object.keys(block.traces ?? {}).map((each) => `${name}.${each}`));
   return `There is nothing called ${path} to draw. ${
-    traces.length === 0 ? 'No block of this workbook has anything to draw.' : `There is ${traces.join(', ')}.`
+    traces.length === 0 ? 'Nothing in this design has anything to draw.' : `There is ${traces.join(', ')}.`
   }`;
 }

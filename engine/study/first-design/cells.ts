@@ -360,11 +360,11 @@ function briefOf(form: FirstDesignForm, timed: string | undefined): string {
   const flown =
     form.lap_time === ''
       ? 'It has not flown: thrust is estimated from the size of the propeller.'
-      : `A lap of ${form.lap_time} was timed, which tells the power.${form.drive === 'motor' ? ' What the motor block then says of fuel means nothing.' : ''}`;
+      : `A lap of ${form.lap_time} was timed, which tells the power.${form.drive === 'motor' ? ' What the motor then says of fuel means nothing.' : ''}`;
   return [
     `A model of ${form.span} span with ${driveOf(form)} on lines of ${form.line_length}. ${rest} ${flown}`,
     ...(timed === undefined ? [] : [timed]),
-    'All other sizes and weights are rules of thumb (common practice, no source): they are listed under "What was assumed", and each can be overwritten with what a ruler, a scale or a stopwatch tells. Weigh each part when it is finished and type it in the table of weight and balance.',
+    'All other sizes and weights are rules of thumb (common practice, no source): they are listed under “What was assumed”, and each can be overwritten with what a ruler, a scale or a stopwatch tells. Weigh each part when it is finished and type it in the table of weight and balance.',
   ].join('\n\n');
 }
 

@@ -128,7 +128,7 @@ export function readAny(field: keyof typeof asked, text: string): number {
 /** Why an entry is no size of a propeller; undefined where it is one or blank. */
 export function propellerProblem(text: string): FormProblem | undefined {
   if (text.trim() === '' || readPropellerSize(text)) return undefined;
-  const message = `Propeller: "${text.trim()}" is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.`;
+  const message = `Propeller: “${text.trim()}” is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.`;
   return { field: 'propeller', message };
 }
 
@@ -146,10 +146,10 @@ export function readEntry(field: keyof typeof asked, text: string, set: UnitSet 
   if (text.trim() === '') return optional ? { ok: true, si: undefined } : refuse('nothing is typed.');
   const read = readText(text, unit);
   const found = read.ok ? read.expression : undefined;
-  if (found?.kind !== 'literal') return refuse(`"${text.trim()}" is not a number with a unit.`);
+  if (found?.kind !== 'literal') return refuse(`“${text.trim()}” is not a number with a unit.`);
   const typed = unitNamed(found.unit || unit)!;
   if (!sameDimension(typed.dimension, dimension)) {
-    return refuse(`"${text.trim()}" is ${describeDimension(typed.dimension)}, not ${describeDimension(dimension)}.`);
+    return refuse(`“${text.trim()}” is ${describeDimension(typed.dimension)}, not ${describeDimension(dimension)}.`);
   }
   const si = toSI(found.number, found.unit || unit);
   if (si < toSI(low, unit) || si > toSI(high, unit)) {

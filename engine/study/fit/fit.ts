@@ -2,6 +2,7 @@ import { type Determination, determine, type LeastSquares, leastSquaresSteps } f
 import type { FitCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { findStudy } from '../kinds/find';
+import { titled } from '../run/titled';
 import type { Measured } from './log';
 import { FIT, type FitPlan, planFit } from './plan';
 import { type Predictions, predict, resultsOf } from './predict';
@@ -29,7 +30,7 @@ export function* fitSteps(live: Live, name: string): Generator<void, Answer, voi
   const start = Float64Array.from(factors, (factor) => factor.start);
   const before = tellerOf(plan, yield* predict(live, plan, [start], rows), rows);
   let counted = log.measured.filter((each) => before.knows(each));
-  if (counted.length === 0) return faultyFit(name, notFitted(plan, before.reason(log.measured[0]!)));
+  if (counted.length === 0) return faultyFit(name, titled(notFitted(plan, before.reason(log.measured[0]!)), live));
 
   for (let round = 1; ; round++) {
     const found = yield* solve(live, plan, start, counted, rows);

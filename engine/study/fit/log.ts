@@ -1,5 +1,6 @@
 import type { LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { named } from '../../sheet/named';
 import type { Slot } from '../../sheet/program';
 import { formatQuantity } from '../../units/index';
 import { typedSlot } from '../run/axis';
@@ -78,7 +79,7 @@ function readerOf({ compiled, state }: Live) {
       const value = number(path);
       if (value > 0) return value;
       const { unit = '', suffix = '' } = infos.get(path) ?? {};
-      throw new Misread(`${path} is ${formatQuantity(value, unit, { suffix })}. Type a value greater than 0.`);
+      throw new Misread(`${named(path)} is ${formatQuantity(value, unit, { suffix })}. Type a value greater than 0.`);
     },
   };
 }

@@ -1,9 +1,11 @@
 import { fittedResults, logResults } from '../../sheet/cells/index';
 import type { FitCell, LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { named } from '../../sheet/named';
 import type { Slot } from '../../sheet/program';
 import { cellsOf } from '../../sheet/sheets';
 import { typedSlot } from '../run/axis';
+import { titled } from '../run/titled';
 import { type ReadLog, readLog } from './log';
 
 /** A number of the design that a fit may change, SI. */
@@ -29,12 +31,14 @@ export interface FitPlan {
 const SHARE_OF_RANGE = 0.1;
 
 /** What a fit cell asks for, or the sentence that says why it can't be fitted. */
-export function planFit(cell: FitCell, live: Live): FitPlan | string {
+export const planFit = (cell: FitCell, live: Live): FitPlan | string => titled(plan(cell, live), live);
+
+function plan(cell: FitCell, live: Live): FitPlan | string {
   const { document, faults, names } = live.compiled;
   const { name } = cell;
   const log = cellsOf(document).find((each): each is LogCell => each.kind === 'log' && each.name === cell.log);
   const fault = faults.find((each) => each.cell === log?.id);
-  if (fault || !log) return fault?.message ?? `${name} has no log.`;
+  if (fault || !log) return fault?.message ?? `${named(name)} has no log.`;
   const settable = new Set(names.filter((info) => info.settable).map((info) => info.path));
   const measured = fittedResults(
     cell,
@@ -43,7 +47,7 @@ export function planFit(cell: FitCell, live: Live): FitPlan | string {
   const read = readLog(live, log, measured);
   if (typeof read === 'string') return read;
   if (read.measured.length === 0) {
-    return `${log.name} holds no measured number that counts here. Type a time, a pull or another result into one of its rows.`;
+    return `${named(log.name)} holds no measured number that counts here. Type a time, a pull or another result into one of its rows.`;
   }
   const factors: Factor[] = [];
   for (const path of cell.factors) {
@@ -58,17 +62,17 @@ function factorOf({ compiled, state }: Live, path: string): Factor | string {
   const { program, names } = compiled;
   const slot = typedSlot(path, program);
   if (!program.constants.has(path)) {
-    return `${path} is a formula. A fit needs a number there: fit what the formula names, or type a number.`;
+    return `${named(path)} is a formula. A fit needs a number there: fit what the formula names, or type a number.`;
   }
   const typed = state.m[slot]!;
   // A blank field has a value that its block estimates, read under the same name.
   const start = Number.isNaN(typed) ? state.m[program.slotOf.get(path) ?? slot]! : typed;
-  if (Number.isNaN(start)) return `${path} has no value to begin with. Type one.`;
+  if (Number.isNaN(start)) return `${named(path)} has no value to begin with. Type one.`;
   const [low, high] = rangeOf(path);
   const [from, to] = [start < low ? Number.NEGATIVE_INFINITY : low, start > high ? Number.POSITIVE_INFINITY : high];
   const scale = start !== 0 ? Math.abs(start) : SHARE_OF_RANGE * (to - from);
   if (!Number.isFinite(scale) || scale === 0)
-    return `${path} is 0 and has no limits: its size can't be told. Type another value to begin with.`;
+    return `${named(path)} is 0 and has no limits: its size can’t be told. Type another value to begin with.`;
   return { path, slot, start, low: from, high: to, scale };
 
   /** Of a field the range allowed, of a variable the ends of its slide. */

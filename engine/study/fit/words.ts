@@ -1,6 +1,8 @@
 import type { Determination, LeastSquares } from '../../numerics/index';
+import { calledIn } from '../../sheet/called';
 import type { LogCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { allNamed, named, withTitles } from '../../sheet/named';
 import { cellsOf } from '../../sheet/sheets';
 import { formatQuantity } from '../../units/index';
 import type { Measured } from './log';
@@ -32,7 +34,10 @@ const HARDLY = 0.95;
 const TAKES_PART = 0.05;
 
 /** All that is to be known of a fit beside its numbers, the weightiest first. */
-export const fitSentences = (told: FitTold): string[] => [
+export const fitSentences = (told: FitTold): string[] =>
+  allSentences(told).map((sentence) => withTitles(sentence, calledIn(told.live.compiled)));
+
+const allSentences = (told: FitTold): string[] => [
   ...statusSentences(told),
   ...silentSentences(told),
   ...blindSentences(told),
@@ -66,7 +71,7 @@ function silentSentences({ told, free, plan }: FitTold): string[] {
   if (silent.length === 0) return [];
   const [are, them] = silent.length === 1 ? ['is', 'it'] : ['are', 'them'];
   return [
-    `${list(silent)} ${are} not determined: nothing that was measured changes with ${them}. Take ${them} out, or log a result that ${them === 'it' ? 'it moves' : 'they move'}.`,
+    `${list(silent)} ${are} not determined: nothing that was measured changes with ${them}. Remove ${them}, or log a result that ${them === 'it' ? 'it moves' : 'they move'}.`,
   ];
 }
 
@@ -78,12 +83,12 @@ function blindSentences({ told, free, plan, counted }: FitTold): string[] {
   if (counted.length < heard) {
     const numbers = counted.length === 1 ? 'One measured number is' : `${counted.length} measured numbers are`;
     return [
-      `${numbers} too few for ${heard} factors: ${list(paths)} are not determined. Log more flights, or take a factor out.`,
+      `${numbers} too few for ${heard} factors: ${list(paths)} are not determined. Log more flights, or remove a factor.`,
     ];
   }
   if (involved.length === 1) {
     return [
-      `The log does not determine ${paths[0]}: its standard error would be larger than the factor itself. Log more flights, or a result that it moves more.`,
+      `The log does not determine ${named(paths[0]!)}: its standard error would be larger than the factor itself. Log more flights, or a result that it moves more.`,
     ];
   }
   const [first] = told.blind as [readonly number[]];
@@ -95,7 +100,7 @@ function blindSentences({ told, free, plan, counted }: FitTold): string[] {
         ? 'what a rise of one does, a rise of the other does as well'
         : 'what a rise of one does, a rise of the other takes back';
   return [
-    `The log cannot tell ${list(paths)} apart: ${why}. Take one of them out, or log flights in which they work differently (other lines, another result).`,
+    `The log cannot tell ${list(paths)} apart: ${why}. Remove one of them, or log flights in which they work differently (other lines, another result).`,
   ];
 }
 
@@ -107,7 +112,7 @@ function endSentences({ fitted, plan, live }: FitTold): string[] {
     const at = formatQuantity(plan.factors[j]![factor.end], unit, { suffix });
     const word = factor.end === 'low' ? 'least' : 'greatest';
     return [
-      `${factor.path} stands at the ${word} value allowed, ${at}, and would go on beyond it: the log does not fit the model there. Look at the log, or at what else of the design may be off.`,
+      `${named(factor.path)} stands at the ${word} value allowed, ${at}, and would go on beyond it: the log does not fit the model there. Look at the log, or at what else of the design may be off.`,
     ];
   });
 }
@@ -119,7 +124,7 @@ function hardlySentences({ fitted, correlation }: FitTold): string[] {
       const r = correlation[a]![b]!;
       if (!(Math.abs(r) > HARDLY)) continue;
       sentences.push(
-        `The log hardly tells ${fitted[a]!.path} and ${fitted[b]!.path} apart: their correlation is ${formatQuantity(r, '', { significant: 3 })}. Each may be far off as long as the other makes up for it.`,
+        `The log hardly tells ${named(fitted[a]!.path)} and ${named(fitted[b]!.path)} apart: their correlation is ${formatQuantity(r, '', { significant: 3 })}. Each may be far off as long as the other makes up for it.`,
       );
     }
   }
@@ -146,14 +151,14 @@ function leftOutSentences({ plan, live, leftOut }: FitTold): string[] {
   }
   return [...rows.values()].map(({ row, reason, paths }) => {
     const label = log?.rows[row]?.label ?? '';
-    const named = label === '' ? `Row ${row + 1}` : `Row ${row + 1} (${label})`;
-    return `${named} is left out with ${list(paths)}, since the model has no answer there. ${reason}`;
+    const flight = label === '' ? `Row ${row + 1}` : `Row ${row + 1} (${label})`;
+    return `${flight} is left out with ${list(paths)}, since the model has no answer there. ${reason}`;
   });
 }
 
 /** No number of the log has an answer. */
 export const notFitted = ({ cell }: FitPlan, reason: string): string =>
-  `No flight of ${cell.log} has an answer in the model, so there is nothing to fit. The first says: ${reason}`;
+  `No flight of ${named(cell.log)} has an answer in the model, so there is nothing to fit. The first says: ${reason}`;
 
-const list = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+const list = (paths: readonly string[]): string =>
+  paths.length < 2 ? allNamed(paths) : `${allNamed(paths.slice(0, -1))} and ${named(paths.at(-1)!)}`;

@@ -12,7 +12,7 @@ export function findStudy<C extends StudyCell>(
   const cell = all.find((each) => each.name === name);
   if (!cell) {
     const known = all.map((each) => each.name);
-    return `There ${words.none} called "${name}". ${known.length === 0 ? 'This sheet has none.' : `The ${words.all} are ${known.join(', ')}.`}`;
+    return `There ${words.none} called “${name}”. ${known.length === 0 ? 'This design has none.' : `The ${words.all} are ${known.join(', ')}.`}`;
   }
   return compiled.faults.find((each) => each.cell === cell.id)?.message ?? cell;
 }

@@ -15,7 +15,7 @@ const gather = (plan: LeversPlan): Gathering => startGathering(plan, tell(), { l
 /** One change at a time from the design as it stands. */
 export const levers: StudyKind<LeversCell, LeversPlan, LeversPlan, Gathering, Tell> = {
   kind: 'what_helps',
-  words: { none: 'are no levers', all: 'levers' },
+  words: { none: 'is no list of what helps most', all: 'lists of what helps most' },
   plan: planLevers,
   fill: fillTogether,
   gather,

@@ -1,10 +1,12 @@
 import { leverPath } from '../../sheet/cells/index';
 import type { LeverRow, LeversCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { named } from '../../sheet/named';
 import { wiringOf } from '../../sheet/wiring';
 import type { LeverChange, LeversTold } from '../../terms/index';
 import { type PlannedAxis, typedSlot } from '../run/axis';
 import { type PlanOf, planCore } from '../run/plan';
+import { titled } from '../run/titled';
 
 export interface LeversPlan extends PlanOf<'what_helps'> {
   /** What each sample changes, and what the results are without a change. */
@@ -15,7 +17,10 @@ export interface LeversPlan extends PlanOf<'what_helps'> {
  * One design for each change from the design as it stands, everything else as it is; or the sentence that says why it can't be
  * told. What a compiled document has found wrong with the cell is not looked for again.
  */
-export function planLevers(cell: LeversCell, live: Live, revision: number): LeversPlan | string {
+export const planLevers = (cell: LeversCell, live: Live, revision: number): LeversPlan | string =>
+  titled(plan(cell, live, revision), live);
+
+function plan(cell: LeversCell, live: Live, revision: number): LeversPlan | string {
   const { compiled, state } = live;
   const changes: LeverChange[] = [];
   for (const [k, row] of cell.rows.entries()) {
@@ -24,7 +29,7 @@ export function planLevers(cell: LeversCell, live: Live, revision: number): Leve
     changes.push(...found);
   }
   if (changes.length === 0)
-    return `${cell.name} has nothing to change: what it may be changed to is what it is already.`;
+    return `${named(cell.name)} has nothing to change: what it may be changed to is what it is already.`;
   const axes = axesOf(changes, live);
   const hidden = hiddenChange(axes, live);
   if (hidden !== undefined) return hidden;
@@ -42,7 +47,7 @@ function changesOf(cell: LeversCell, row: LeverRow, k: number, live: Live): Leve
   const { of, way } = row;
   const { program, names } = live.compiled;
   const from = live.state.m[typedSlot(of, program)]!;
-  if (Number.isNaN(from)) return `${of} has no value to be changed from. Type one.`;
+  if (Number.isNaN(from)) return `${named(of)} has no value to be changed from. Type one.`;
   const change = (how: LeverChange['way'], to: number): LeverChange => ({ row: k, path: of, way: how, from, to });
   const options = names.find(({ path, settable }) => path === of && settable)?.options;
   if (options) {
@@ -50,13 +55,14 @@ function changesOf(cell: LeversCell, row: LeverRow, k: number, live: Live): Leve
     return tried.filter((option) => option !== from).map((option) => change('to', option));
   }
   const typed = live.state.m[program.slotOf.get(leverPath(cell, k))!]!;
-  if (Number.isNaN(typed)) return `${cell.name} does not know how ${of} is changed: look at “${row.text}” there.`;
+  if (Number.isNaN(typed))
+    return `${named(cell.name)} does not know how ${named(of)} is changed: look at “${row.text}” there.`;
   if (way === 'to') return [change('to', typed)];
   if (/°[CF]/.test(row.text)) {
-    return `${row.text.trim()} is a point on a scale. By how much ${of} is changed is written in K: "2 K".`;
+    return `${row.text.trim()} is a point on a scale. By how much ${named(of)} is changed is written in K: “2 K”.`;
   }
   if (typed <= 0) {
-    return `${cell.name} changes ${of} by “${row.text}”. Type an amount greater than 0; whether it goes up or down is said beside it.`;
+    return `${named(cell.name)} changes ${named(of)} by “${row.text}”. Type an amount greater than 0; whether it goes up or down is said beside it.`;
   }
   return [
     ...(way === 'down' ? [] : [change('up', from + typed)]),
@@ -85,7 +91,7 @@ function hiddenChange(axes: readonly PlannedAxis[], { compiled }: Live): string 
     if (step < 0) continue;
     const other = axes.find((each) => each.slot !== slot && downstream([each.slot]).includes(step));
     if (other) {
-      return `${path} is computed from ${other.path}, and both are to be changed: one would hide the other. Take one of them off.`;
+      return `${named(path)} is computed from ${named(other.path)}, and both are to be changed: one would hide the other. Remove one of them.`;
     }
   }
   return undefined;

@@ -24,11 +24,11 @@ export function readSpread(live: Live, names: Names, path: string, text: string)
   const [, word, amountText] = /^\s*(\S+)\s+(.+)$/.exec(text) ?? [];
   const kind = SPREAD_KINDS.find((each) => each === word);
   if (!kind || amountText === undefined) {
-    return `${path} is to spread by “${text}”. Write a kind and an amount, such as "normal 2 ${unit}"; the kinds are ${SPREAD_KINDS.join(', ')}.`;
+    return `${path} is to differ by “${text}”. Write a kind and an amount, such as “normal 2 ${unit}”; the kinds are ${SPREAD_KINDS.join(', ')}.`;
   }
   const amount = amountOf(live, info, unit, amountText);
   if (amount === undefined || !(amount > 0)) {
-    return `${path} is to spread by “${amountText}”, which is no amount greater than 0. Write a number with its unit, such as "${kind} 2 ${unit}".`;
+    return `${path} is to differ by “${amountText}”, which is no amount greater than 0. Write a number with its unit, such as “${kind} 2 ${unit}”.`;
   }
   return inputFor(path, kind, amount, amount, live);
 }

@@ -15,7 +15,7 @@ const gather = (plan: SpreadPlan): Gathering => startGathering(plan, tellDesigns
 /** Many designs whose numbers differ at random from what is typed. */
 export const spread: StudyKind<SpreadCell, SpreadPlan, SpreadPlan, Gathering, Tell> = {
   kind: 'tolerances',
-  words: { none: 'is no spread', all: 'spreads' },
+  words: { none: 'are no tolerances', all: 'tolerances' },
   plan: planSpread,
   fill: fillDesigns,
   gather,

@@ -3,11 +3,13 @@ import { AT_MASS_SPREAD, AT_STATION_SPREAD } from '../../physics/index';
 import { isPartNumber, numbersKey, OFF_WAYS, offKey, offWith, pairPath, spreadPath } from '../../sheet/cells/index';
 import type { PartsCell, SpreadCell, SpreadKind, SpreadRow } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { named } from '../../sheet/named';
 import type { Slot } from '../../sheet/program';
 import { cellsOf } from '../../sheet/sheets';
 import { wiringOf } from '../../sheet/wiring';
 import type { SpreadFactor } from '../../terms/index';
 import { typedSlot } from '../run/axis';
+import { titled } from '../run/titled';
 import type { Correlation, SpreadInput } from './input';
 
 /** Numbers that a spread may hold at a time. */
@@ -17,24 +19,27 @@ const MOST_NUMBERS = 20_000_000;
  * What differs in a spread cell and how, for the design as it stands, or the sentence that says why it can't be told. What a
  * compiled document has found wrong with the cell is not looked for again.
  */
-export function inputsOf(cell: SpreadCell, live: Live): readonly SpreadInput[] | string {
-  const inputs: SpreadInput[] = [];
+export const inputsOf = (cell: SpreadCell, live: Live): readonly SpreadInput[] | string =>
+  titled(inputs(cell, live), live);
+
+function inputs(cell: SpreadCell, live: Live): readonly SpreadInput[] | string {
+  const found: SpreadInput[] = [];
   for (const [k, row] of cell.rows.entries()) {
     const input = inputOfRow(cell, row, k, live);
     if (typeof input === 'string') return input;
-    inputs.push(input);
+    found.push(input);
   }
-  const hidden = hiddenInput(inputs, live);
+  const hidden = hiddenInput(found, live);
   if (hidden !== undefined) return hidden;
-  if (cell.parts) inputs.push(...inputsOfParts(inputs, live));
-  const sets = new Set(inputs.map(({ factor, path }) => factor ?? path)).size + 2;
+  if (cell.parts) found.push(...inputsOfParts(found, live));
+  const sets = new Set(found.map(({ factor, path }) => factor ?? path)).size + 2;
   const designs = cell.samples * sets;
-  if (inputs.length === 0) return `${cell.name} has nothing that differs: the parts have no uncertainty.`;
+  if (found.length === 0) return `${named(cell.name)} has nothing that differs: the parts have no uncertainty.`;
   if (designs * cell.wanted.length > MOST_NUMBERS) {
     const most = Math.floor(MOST_NUMBERS / (sets * cell.wanted.length));
-    return `${cell.name} asks for ${designs} designs with ${cell.wanted.length} results each: ${cell.samples}, and as many again for each thing that differs. Take ${most} or fewer, or fewer things.`;
+    return `${named(cell.name)} asks for ${designs} designs with ${cell.wanted.length} results each: ${cell.samples}, and as many again for each thing that differs. Take ${most} or fewer, or fewer things.`;
   }
-  return inputs;
+  return found;
 }
 
 function inputOfRow(cell: SpreadCell, row: SpreadRow, k: number, live: Live): SpreadInput | string {
@@ -52,11 +57,12 @@ function inputOfRow(cell: SpreadCell, row: SpreadRow, k: number, live: Live): Sp
     ['above', above],
   ] as const) {
     if (Number.isNaN(amount))
-      return `${cell.name} does not know how far ${of} may be off: look at “${row[size]}” there.`;
+      return `${named(cell.name)} does not know how far ${named(of)} may be off: look at “${row[size]}” there.`;
     if (amount < 0)
-      return `${cell.name} lets ${of} be off by “${row[size]}”, which is less than nothing. Type 0 or more.`;
+      return `${named(cell.name)} lets ${named(of)} be off by “${row[size]}”, which is less than nothing. Type 0 or more.`;
   }
-  if (below === 0 && above === 0) return `${cell.name} lets ${of} be off by nothing. Type an amount, or take it off.`;
+  if (below === 0 && above === 0)
+    return `${named(cell.name)} lets ${named(of)} be off by nothing. Type an amount, or remove it.`;
   return inputFor(of, row.distribution, below, above, live);
 }
 
@@ -66,7 +72,7 @@ export function inputFor(of: string, kind: SpreadKind, below: number, above: num
   const part = partOf(of, live);
   const slot = typedSlot(of, program);
   const middle = live.state.m[part ? program.slotOf.get(of)! : slot]!;
-  if (Number.isNaN(middle)) return `${of} has no value to spread around. Type one.`;
+  if (Number.isNaN(middle)) return titled(`${named(of)} has no value to differ from. Type one.`, live);
   if (!part) return { path: of, slot, spread: spreadOf(kind, middle, below, above) };
   const factor: SpreadFactor = { path: of, what: part.way === 'mass' ? 'mass' : 'station' };
   return { path: of, slot: part.slot, about: middle, spread: spreadOf(kind, 0, below, above), factor };
@@ -110,9 +116,9 @@ function ownSpread({ path, way }: PartNumber, { compiled, state }: Live): number
  * Mass and place of every part that has no row of its own: normal, by its own standard deviations. What is cut from one material or stack is off in
  * mass together, by one draw, a cut-out the other way; not at all where the density of the material has a row.
  */
-function inputsOfParts(named: readonly SpreadInput[], live: Live): SpreadInput[] {
-  const taken = new Set(named.map(({ slot }) => slot));
-  const typed = new Set(named.map(({ path }) => path));
+function inputsOfParts(rowed: readonly SpreadInput[], live: Live): SpreadInput[] {
+  const taken = new Set(rowed.map(({ slot }) => slot));
+  const typed = new Set(rowed.map(({ path }) => path));
   const stuffs = new Map<string, SpreadFactor>();
   const factorOf = (stuff: string): SpreadFactor => {
     const known = stuffs.get(stuff);
@@ -152,11 +158,17 @@ export function correlationsOf(cell: SpreadCell, live: Live): readonly Correlati
     const r = m[live.compiled.program.slotOf.get(pairPath(cell, k))!]!;
     const place = (path: string): number => cell.rows.findIndex((row) => row.of === path);
     if (Number.isNaN(r))
-      return `${cell.name} does not know the correlation of ${of} and ${and}: look at “${text}” there.`;
+      return titled(
+        `${named(cell.name)} does not know the correlation of ${named(of)} and ${named(and)}: look at “${text}” there.`,
+        live,
+      );
     found.push({ one: place(of), other: place(and), r });
   }
   if (found.length > 0 && !lowerTriangle(matrixOf(cell.rows.length, found))) {
-    return `${cell.name} has correlations that cannot all hold at once. Look at those of things that are correlated with each other: if two go with a third, they go with each other too.`;
+    return titled(
+      `${named(cell.name)} has correlations that cannot all hold at once. Look at those of things that are correlated with each other: if two go with a third, they go with each other too.`,
+      live,
+    );
   }
   return found;
 }
@@ -174,14 +186,14 @@ export function matrixOf(count: number, correlations: readonly Correlation[]): n
 }
 
 /** A formula that differs by itself no longer follows what it names: that may not differ too, unseen. */
-function hiddenInput(inputs: readonly SpreadInput[], { compiled }: Live): string | undefined {
+function hiddenInput(found: readonly SpreadInput[], { compiled }: Live): string | undefined {
   const { writer, downstream } = wiringOf(compiled.program);
-  for (const { path, slot } of inputs) {
+  for (const { path, slot } of found) {
     const step = writer[slot]!;
     if (step < 0) continue;
-    const other = inputs.find((each) => each.slot !== slot && downstream([each.slot]).includes(step));
+    const other = found.find((each) => each.slot !== slot && downstream([each.slot]).includes(step));
     if (other) {
-      return `${path} is computed from ${other.path}, and both are to differ: what ${path} gets of its own would hide the other. Take one of them off.`;
+      return `${named(path)} is computed from ${named(other.path)}, and both are to differ: what it gets of its own would hide the other. Remove one of them.`;
     }
   }
   return undefined;

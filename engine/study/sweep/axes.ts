@@ -1,4 +1,5 @@
 import type { SweepCell } from '../../sheet/document';
+import { named } from '../../sheet/named';
 import type { Program } from '../../sheet/program';
 import { type PlannedAxis, typedSlot } from '../run/axis';
 
@@ -36,14 +37,14 @@ export function axesOf(
     if (Number.isNaN(low) || Number.isNaN(high)) {
       const missing = Number.isNaN(low) ? 'least' : 'greatest';
       return no(
-        `${cell.name} does not know the ${missing} value of ${axis.of}. Type it in the sweep, or give ${axis.of} limits.`,
+        `${named(cell.name)} does not know the ${missing} value of ${named(axis.of)}. Type it there, or give the variable limits.`,
       );
     }
     axes.push({ path: axis.of, slot, values: evenly(low, high, axis.count), choice: false });
   }
   const designs = axes.reduce((product, { values }) => product * values.length, 1);
   if (designs > MOST_DESIGNS) {
-    return no(`${cell.name} asks for ${designs} designs. ${MOST_DESIGNS} are allowed: take fewer points.`);
+    return no(`${named(cell.name)} asks for ${designs} designs. ${MOST_DESIGNS} are allowed: take fewer values.`);
   }
   return { ok: true, axes };
 }

@@ -16,7 +16,7 @@ const gather = (plan: SweepPlan): Gathering => startGathering(plan, tell(plan));
 /** Every value of each axis with every value of the others. */
 export const sweep: StudyKind<SweepCell, SweepPlan, SweepPlan, Gathering, Tell> = {
   kind: 'trial_series',
-  words: { none: 'is no sweep', all: 'sweeps' },
+  words: { none: 'is no trial series', all: 'trial series' },
   plan: planSweep,
   fill: fillGrid,
   gather,

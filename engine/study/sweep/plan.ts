@@ -1,8 +1,10 @@
 import type { SweepCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
+import { allNamed, named, quoted } from '../../sheet/named';
 import type { Program } from '../../sheet/program';
 import { type PlannedAxis, typedSlot } from '../run/axis';
 import { type PlanOf, planCore, type Start } from '../run/plan';
+import { titled } from '../run/titled';
 import { axesOf } from './axes';
 import { lattice } from './lattice';
 
@@ -44,7 +46,10 @@ export function planForBaseline(
   const strange = along.find((path) => found.every((axis) => axis.path !== path));
   const { name, wanted } = cell;
   if (strange !== undefined) {
-    return `${name} does not run along ${strange}. It runs along ${found.map((axis) => axis.path).join(', ')}.`;
+    return titled(
+      `${named(name)} does not run along ${quoted(strange)}. It runs along ${allNamed(found.map((axis) => axis.path))}.`,
+      live,
+    );
   }
   const { compiled, state } = baseline;
   const axes = found
@@ -54,8 +59,9 @@ export function planForBaseline(
 }
 
 /** The values along its axes for the design as it stands. */
-function axesIn(cell: SweepCell, { compiled, state }: Live): readonly PlannedAxis[] | string {
+function axesIn(cell: SweepCell, live: Live): readonly PlannedAxis[] | string {
+  const { compiled, state } = live;
   const optionsOf = new Map(compiled.names.map((name) => [name.path, name.options]));
   const axes = axesOf(cell, compiled.program, state.m, (path) => optionsOf.get(path));
-  return axes.ok ? axes.axes : axes.message;
+  return axes.ok ? axes.axes : titled(axes.message, live);
 }

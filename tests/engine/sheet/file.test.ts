@@ -128,7 +128,7 @@ describe('a file is refused', () => {
       'title: expected a text, found 3.',
       'units: expected "metric" or "inch_pound", found "inches".',
       'sheets[0].pieces[0].id: expected a text that is not blank, found "".',
-      'sheets[0].pieces[1].rows[0].unit: expected a unit such as mm, g or m/s, or "" for a plain number, found null.',
+      'sheets[0].pieces[1].rows[0].unit: expected a unit such as mm, g or m/s, or nothing between the quotes for a plain number, found null.',
       'sheets[0].pieces[1].rows[1].colour: expected nothing of that name, found "red".',
       'sheets[0].pieces[2].options[0].pattern: expected "grain" or "ply" or "faced" or "foam" or "weave" or "plain", found "tartan".',
       'sheets[0].pieces[4].fields: expected a group of named values, found a list.',
@@ -172,7 +172,7 @@ describe('a file is refused', () => {
       choice.columns = [{ name: 'weight', unit: 'stones', title: '' }];
       file.sheets[0].pieces[8].lines[0].unit = 'm^2';
     });
-    const allowed = 'expected a unit such as mm, g or m/s, or "" for a plain number';
+    const allowed = 'expected a unit such as mm, g or m/s, or nothing between the quotes for a plain number';
     expect(problemsOf(opened)).toEqual([
       `sheets[0].pieces[1].rows[1].unit: ${allowed}, found "furlong".`,
       `sheets[0].pieces[2].columns[0].unit: ${allowed}, found "stones".`,

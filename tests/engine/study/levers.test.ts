@@ -96,15 +96,15 @@ describe('levers', () => {
   it.each([
     [
       { rows: [row('a', '1 mm'), row('b', '1 mm')] },
-      'b is computed from a, and both are to be changed: one would hide the other. Take one of them off.',
+      'The b is computed from the a, and both are to be changed: one would hide the other. Remove one of them.',
     ],
     [
       { rows: [row('a', '0 mm')] },
-      'tried changes a by “0 mm”. Type an amount greater than 0; whether it goes up or down is said beside it.',
+      'Tried changes the a by “0 mm”. Type an amount greater than 0; whether it goes up or down is said beside it.',
     ],
     [
       { rows: [row('bolt', '', { options: ['middle'] })] },
-      'tried has nothing to change: what it may be changed to is what it is already.',
+      'Tried has nothing to change: what it may be changed to is what it is already.',
     ],
     [{ rows: [] }, 'Tried has nothing to change. Add something to it.'],
   ] as [Partial<LeversCell>, string][])('%j cannot be tried', (change, message) => {
@@ -116,7 +116,7 @@ describe('levers', () => {
     const cell = levers({ rows: [row('heat', '2 °C')], wanted: ['tip_weight'] });
     const document = { ...smallDesign(), sheets: onOneSheet([...cellsOf(smallDesign()), warm, cell]) };
     expect(planFor(openLive(document, smallLibrary), 1, 'tried')).toBe(
-      '2 °C is a point on a scale. By how much heat is changed is written in K: "2 K".',
+      '2 °C is a point on a scale. By how much the heat is changed is written in K: “2 K”.',
     );
   });
 
@@ -163,7 +163,7 @@ describe('levers', () => {
 
 describe('levers on the command line', () => {
   function ask(change: Partial<LeversCell>, ...words: string[]) {
-    const read = readArguments(['slide.json', '--levers', 'tried', ...words]);
+    const read = readArguments(['slide.json', '--helps', 'tried', ...words]);
     if (read.ask !== 'run') throw new Error(`asked for ${read.ask}`);
     return answer(read.request, serialise(withLevers(change)), library);
   }
@@ -198,14 +198,14 @@ describe('levers on the command line', () => {
   });
 
   it('are asked for by a name that is there', () => {
-    const read = readArguments(['slide.json', '--levers', 'tryed']);
+    const read = readArguments(['slide.json', '--helps', 'tryed']);
     if (read.ask !== 'run') throw new Error();
     expect(answer(read.request, serialise(withLevers({ rows })), library).err).toBe(
-      'There are no levers called "tryed". The levers are tried.\n',
+      'There is no list of what helps most called “tryed”. The lists of what helps most are tried.\n',
     );
-    expect(readArguments(['slide.json', '--levers'])).toEqual({
+    expect(readArguments(['slide.json', '--helps'])).toEqual({
       ask: 'nothing',
-      message: '--levers needs the name of a cell and found none. Write it like --levers pull_levers.',
+      message: '--helps needs the name of a list of what helps most and found none. Write it like --helps pull_helps.',
     });
   });
 });

@@ -258,7 +258,7 @@ describe('sweeps of an open document', () => {
     it('say why they cannot run', async () => {
       const { engine } = await start();
       expect((await ask(engine, ['wing.span'])).message).toMatch(
-        /^grid does not run along wing\.span\. It runs along /,
+        /^Grid does not run along “wing\.span”\. It runs along /,
       );
       const { engine: without } = await start({ baseline: undefined });
       expect((await ask(without, ['b'])).message).toBe('There is no baseline to run it for.');
@@ -270,6 +270,9 @@ describe('sweeps of an open document', () => {
     const { told, progress } = gather();
     await engine.sweep({ sweep: 'gird' }, progress);
     expect(told).toHaveLength(1);
-    expect(told[0]).toMatchObject({ state: 'fault', message: 'There is no sweep called "gird". The sweeps are grid.' });
+    expect(told[0]).toMatchObject({
+      state: 'fault',
+      message: 'There is no trial series called “gird”. The trial series are grid.',
+    });
   });
 });

@@ -93,9 +93,9 @@ describe('what is typed of a row', () => {
   it('is told of where it can be no amount', () => {
     const refused = (change: Partial<SpreadRow>) =>
       refusal(linear, spread({ rows: [row('a', '2', change)], wanted: ['y'] }));
-    expect(refused({ size: '-2' })).toBe('shop lets a be off by “-2”, which is less than nothing. Type 0 or more.');
-    expect(refused({ size: '0' })).toBe('shop lets a be off by nothing. Type an amount, or take it off.');
-    expect(refused({ size: '2 g' })).toBe('shop does not know how far a may be off: look at “2 g” there.');
+    expect(refused({ size: '-2' })).toBe('Shop lets the a be off by “-2”, which is less than nothing. Type 0 or more.');
+    expect(refused({ size: '0' })).toBe('Shop lets the a be off by nothing. Type an amount, or remove it.');
+    expect(refused({ size: '2 g' })).toBe('Shop does not know how far the a may be off: look at “2 g” there.');
   });
   it('may not hide what else differs', () => {
     const follows = documentOf([
@@ -103,18 +103,18 @@ describe('what is typed of a row', () => {
       formula('sum', { y: 'a + b' }),
     ]);
     expect(refusal(follows, spread({ rows: [row('a', '1'), row('b', '1')], wanted: ['y'] }))).toBe(
-      'b is computed from a, and both are to differ: what b gets of its own would hide the other. Take one of them off.',
+      'The b is computed from the a, and both are to differ: what it gets of its own would hide the other. Remove one of them.',
     );
     expect(told(follows, spread({ rows: [row('a', '1')], wanted: ['y'] })).results[0]?.deviation).toBeCloseTo(3, 1);
   });
   it('may ask for no more than fits', () => {
     expect(refusal(linear, spread({ rows: [row('a', '1')], wanted: Array(8).fill('y'), samples: 1_000_000 }))).toBe(
-      'shop asks for 3000000 designs with 8 results each: 1000000, and as many again for each thing that differs. Take 833333 or fewer, or fewer things.',
+      'Shop asks for 3000000 designs with 8 results each: 1000000, and as many again for each thing that differs. Take 833333 or fewer, or fewer things.',
     );
   });
   it('has to be of a number that is there', () => {
     expect(refusal(smallDesign(), spread({ rows: [row('motor.lost', '1 N')], wanted: ['lap.pull'] }))).toBe(
-      'motor.lost has no value to spread around. Type one.',
+      'The pull lost of motor has no value to differ from. Type one.',
     );
   });
 });
@@ -179,10 +179,10 @@ describe('correlations', () => {
   it('are refused where they cannot be', () => {
     const why = (pairs: SpreadCell['pairs'], more: readonly SpreadRow[] = []) =>
       refusal(linear, spread({ rows: [...rows, ...more], pairs: pairs!, wanted: ['y'] }));
-    expect(why(pair('high'))).toBe('shop does not know the correlation of a and b: look at “high” there.');
+    expect(why(pair('high'))).toBe('Shop does not know the correlation of the a and the b: look at “high” there.');
     const impossible = [...pair('0.9'), ...pair('0.9', 'b', 'c'), ...pair('-0.9', 'a', 'c')];
     expect(why(impossible, [row('c', '1')])).toBe(
-      'shop has correlations that cannot all hold at once. Look at those of things that are correlated with each other: if two go with a third, they go with each other too.',
+      'Shop has correlations that cannot all hold at once. Look at those of things that are correlated with each other: if two go with a third, they go with each other too.',
     );
   });
 });
@@ -338,7 +338,7 @@ describe('a spread in the engine', () => {
 
   it('says the same as the command line', async () => {
     const { last } = await run(0);
-    const read = readArguments(['small.json', '--spread', 'shop', '--json']);
+    const read = readArguments(['small.json', '--tolerances', 'shop', '--json']);
     if (read.ask !== 'run') throw new Error(read.ask);
     const { out, code } = answer(read.request, serialise(document), library);
     expect(code).toBe(0);
@@ -413,13 +413,13 @@ describe('a spread of the workbook on the command line', () => {
     return answer(read.request, file, ruleLibrary);
   };
   it('is the same as one that is spelled out', () => {
-    const spelled = ask('--spread', 'a=normal 1 mm', '--get', 'double', '--samples', '400', '--seed', '7');
-    expect(ask('--spread', 'shop')).toEqual(spelled);
-    expect(ask('--spread', 'shop', '--seed', '8').out).not.toBe(spelled.out);
+    const spelled = ask('--tolerances', 'a=normal 1 mm', '--get', 'double', '--samples', '400', '--seed', '7');
+    expect(ask('--tolerances', 'shop')).toEqual(spelled);
+    expect(ask('--tolerances', 'shop', '--seed', '8').out).not.toBe(spelled.out);
   });
   it('has to be there', () => {
-    expect(ask('--spread', 'shopp')).toMatchObject({
-      err: 'There is no spread called "shopp". The spreads are shop.\n',
+    expect(ask('--tolerances', 'shopp')).toMatchObject({
+      err: 'There are no tolerances called “shopp”. The tolerances are shop.\n',
       code: 1,
     });
   });

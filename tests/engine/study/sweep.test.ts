@@ -162,22 +162,22 @@ describe('a sweep that cannot run', () => {
   const refusal = (change?: Parameters<typeof slideRule>[0], name = 'grid') => planFor(open(change), 1, name);
 
   it('says what there is instead', () => {
-    expect(refusal({}, 'gird')).toBe('There is no sweep called "gird". The sweeps are grid.');
+    expect(refusal({}, 'gird')).toBe('There is no trial series called “gird”. The trial series are grid.');
     expect(refusal({ sweep: { name: 'other' } }, 'grid')).toBe(
-      'There is no sweep called "grid". The sweeps are other.',
+      'There is no trial series called “grid”. The trial series are other.',
     );
   });
 
   it('says which end is missing', () => {
     expect(refusal({ sweep: { axes: [{ of: 'root.side', low: '1 mm', high: 'a / (a - a)', count: 2 }] } })).toBe(
-      'grid does not know the greatest value of root.side. Type it in the sweep, or give root.side limits.',
+      'Grid does not know the greatest value of the side of Root. Type it there, or give the variable limits.',
     );
   });
 
   it('says how many designs are too many', () => {
     const axis = (of: string) => ({ of, low: '1 mm', high: '2 mm', count: 1001 });
     expect(refusal({ sweep: { axes: [axis('a'), axis('b')] } })).toBe(
-      'grid asks for 1002001 designs. 1000000 are allowed: take fewer points.',
+      'Grid asks for 1002001 designs. 1000000 are allowed: take fewer values.',
     );
   });
 

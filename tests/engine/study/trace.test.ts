@@ -67,7 +67,7 @@ describe('a trace of an open document', () => {
     const cells = cellsOf(rest);
     const without = await opened({ ...rest, sheets: onOneSheet(cells.filter((cell) => cell.kind === 'variables')) });
     expect((await without.trace('root.steps')).message).toBe(
-      'There is nothing called root.steps to draw. No block of this workbook has anything to draw.',
+      'There is nothing called root.steps to draw. Nothing in this design has anything to draw.',
     );
   });
 
@@ -111,12 +111,12 @@ describe('a trace of an open document', () => {
     expect(await faults({ ...along, across: '' })).toEqual([]);
     expect(await faults({ ...along, across: 'reached', up: ['share'] })).toEqual([]);
     expect(await faults({ ...along, across: 'shar' })).toEqual([
-      'turn_ring needs "shar" of root.steps across. It tells share, reached. Did you mean share?',
+      'turn_ring needs “shar” of “Steps to the mean” of Root across. It tells share, reached. Did you mean share?',
     ]);
     expect(await faults({ ...along, up: ['share'] })).toEqual([
-      'turn_ring shows "share" of root.steps. It tells reached.',
+      'turn_ring shows “share” of “Steps to the mean” of Root. It tells reached.',
     ]);
-    expect(await faults({ ...along, up: [] })).toEqual(['turn_ring shows nothing. Name at least one of reached.']);
+    expect(await faults({ ...along, up: [] })).toEqual(['turn_ring shows nothing. Take at least one of reached.']);
     expect(await faults({ ...along, of: '' })).toEqual([
       'turn_ring has nothing to show. There is root.steps, root.turn.',
     ]);

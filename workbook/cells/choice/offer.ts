@@ -84,7 +84,7 @@ export const choiceOffers = (offered: Description | undefined): readonly Offer[]
 const libraryOffer = (table: TableDescription): Offer => ({
   key: `library ${table.name}`,
   word: `Choice of ${table.title.toLowerCase()}`,
-  about: `One of several rows of the library or of your own; the block for ${table.feeds} can follow it.`,
+  about: `One of several rows of the library or of your own; the piece of the model that it is for can follow it.`,
   make: (document) => cellOf(document, `new_${table.name}`, table.title, newLibraryChoice(table)),
 });
 

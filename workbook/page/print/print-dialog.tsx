@@ -69,7 +69,7 @@ export function PrintDialog() {
         {choice('set', `The whole set: ${count === 1 ? '1 sheet' : `${count} sheets`}`)}
       </fieldset>
       <p class="aside">
-        On A4 or Letter, upright, at full size: then the drawing is true to the scale in the title block. Folded pieces
+        On A4 or Letter, upright, at full size: then the drawing is true to the scale in the title block. Closed pieces
         are printed whole.
       </p>
       <p class="print-waits" role="status">

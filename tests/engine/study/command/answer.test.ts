@@ -116,7 +116,7 @@ describe('the answer on the command line', () => {
       { of: 'bolt', low: '', high: '', count: 0, options: ['short', 'long'] },
     ];
     const swept = serialise(slideRule({ sweep: { axes, wanted: ['root.mean'] } }));
-    const read = readArguments(['f', '--sweep', 'grid']);
+    const read = readArguments(['f', '--series', 'grid']);
     if (read.ask !== 'run') throw new Error();
     expect(answer(read.request, swept, library).out).toBe(
       [
@@ -136,9 +136,9 @@ describe('the answer on the command line', () => {
       columns: { 'root.mean': [null, null, 0.02, 0.02] },
       reasons: [...Array(2).fill('Side 20 mm and height −10 mm point opposite ways.'), '', ''],
     });
-    expect(ask('--sweep', 'gird')).toEqual({
+    expect(ask('--series', 'gird')).toEqual({
       out: '',
-      err: 'There is no sweep called "gird". The sweeps are grid.\n',
+      err: 'There is no trial series called “gird”. The trial series are grid.\n',
       code: 1,
     });
   });

@@ -21,7 +21,7 @@ describe('words of the command line', () => {
         'lines.length=60 ft',
         'q.json',
         '--set=tip_weight=25 g',
-        '--sweep',
+        '--series',
         'pulls',
         '--names',
       ),
@@ -77,11 +77,11 @@ describe('words of the command line', () => {
     expect(message('q.json', '--get')).toBe(
       '--get needs a name and found none. Write it like --get flight.pull; --names lists them all.',
     );
-    expect(message('q.json', '--sweep', '--json')).toBe(
-      '--sweep needs the name of a sweep and found none. Write it like --sweep balance_sweep.',
+    expect(message('q.json', '--series', '--json')).toBe(
+      '--series needs the name of a trial series and found none. Write it like --series balance_series.',
     );
     expect(message('q.json', '--fast')).toBe(
-      '--fast is no option here. The options are --set, --get, --names, --sweep, --levers, --spread, --samples, --seed, --json and --help.',
+      '--fast is no option here. The options are --set, --get, --names, --series, --helps, --tolerances, --samples, --seed, --json and --help.',
     );
     expect(message('q.json', 'ft')).toBe(
       'Two files are named, “q.json” and “ft”. Name one; texts with spaces need quotes.',

@@ -17,7 +17,7 @@ function ask(...words: string[]) {
 
 describe('a spread on the command line', () => {
   it('tells mean, deviation, percentiles and shares, the same again from the same seed', () => {
-    const words = ['--spread', 'a=normal 1 mm', '--get', 'double', '--samples', '500', '--seed', '4'];
+    const words = ['--tolerances', 'a=normal 1 mm', '--get', 'double', '--samples', '500', '--seed', '4'];
     const { out, err, code } = ask(...words);
     expect([err, code]).toEqual(['', 0]);
     expect(out).toMatch(
@@ -28,16 +28,16 @@ describe('a spread on the command line', () => {
     expect(ask(...words.slice(0, -1), '5').out).not.toBe(out);
   });
   it('says what is wrong with it', () => {
-    const wrong = (text: string) => ask('--spread', text, '--get', 'double').err;
+    const wrong = (text: string) => ask('--tolerances', text, '--get', 'double').err;
     expect(wrong('root.sid=normal 1 mm')).toMatch(/^Nothing is called root\.sid that a number can be typed into\./);
     expect(wrong('a=odd 1 mm')).toBe(
-      'a is to spread by “odd 1 mm”. Write a kind and an amount, such as "normal 2 mm"; the kinds are normal, uniform, triangular.\n',
+      'a is to differ by “odd 1 mm”. Write a kind and an amount, such as “normal 2 mm”; the kinds are normal, uniform, triangular.\n',
     );
     expect(wrong('a=normal 1 g')).toBe(
-      'a is to spread by “1 g”, which is no amount greater than 0. Write a number with its unit, such as "normal 2 mm".\n',
+      'a is to differ by “1 g”, which is no amount greater than 0. Write a number with its unit, such as “normal 2 mm”.\n',
     );
-    expect(() => ask('--spread')).toThrow(
-      '--spread needs NAME=KIND AMOUNT or the name of a spread and found nothing. Write it like --spread "tip_weight=normal 2 g".',
+    expect(() => ask('--tolerances')).toThrow(
+      '--tolerances needs NAME=KIND AMOUNT or the name of tolerances and found nothing. Write it like --tolerances "tip_weight=normal 2 g".',
     );
     expect(() => ask('--samples', '1')).toThrow('--samples needs a whole number from 2 to 1000000 and found “1”.');
     expect(() => ask('--seed')).toThrow('--seed needs a whole number from 0 to 1000000 and found none.');

@@ -167,10 +167,10 @@ test('other units and bare numbers are taken', () => {
 
 test.each<[Partial<FirstDesignForm>, string]>([
   [{ span: '' }, 'span | Span: nothing is typed. Type the distance from wing tip to wing tip.'],
-  [{ span: 'wide' }, 'span | Span: "wide" is not a number with a unit. Type the distance from wing tip to wing tip.'],
-  [{ span: '850 g' }, 'span | Span: "850 g" is a mass, not a length. Type the distance from wing tip to wing tip.'],
+  [{ span: 'wide' }, 'span | Span: “wide” is not a number with a unit. Type the distance from wing tip to wing tip.'],
+  [{ span: '850 g' }, 'span | Span: “850 g” is a mass, not a length. Type the distance from wing tip to wing tip.'],
   [{ span: '12 m' }, 'span | Span: 12 m is not between 0.2 m and 3 m. Type the distance from wing tip to wing tip.'],
-  [{ span: '-1 m' }, 'span | Span: "-1 m" is not a number with a unit. Type the distance from wing tip to wing tip.'],
+  [{ span: '-1 m' }, 'span | Span: “-1 m” is not a number with a unit. Type the distance from wing tip to wing tip.'],
   [
     { size: '40' },
     'displacement | Engine: 40 is not between 0.1 cm³ and 30 cm³. Type the displacement; a 25 has 4.1 cm³.',
@@ -181,7 +181,7 @@ test.each<[Partial<FirstDesignForm>, string]>([
   ],
   [
     { propeller: 'nine' },
-    'propeller | Propeller: "nine" is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.',
+    'propeller | Propeller: “nine” is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.',
   ],
   [
     { line_count: '2.5' },
@@ -197,7 +197,7 @@ test.each<[Partial<FirstDesignForm>, string]>([
   ],
   [
     { weight: '850 mm' },
-    'weight | Weight: "850 mm" is a length, not a mass. Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
+    'weight | Weight: “850 mm” is a length, not a mass. Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
   ],
   [
     { lap_time: '0.2 s' },

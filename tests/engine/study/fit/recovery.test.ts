@@ -8,7 +8,7 @@ import { FLIGHTS, fitOf, fitted, flown, LAP, logOf, openWith, rowsOf } from './f
 const TRUE = { flight: { drag_factor: '1.18' }, engine: { power_factor: '0.93' } };
 const FACTORS = ['flight.drag_factor', 'engine.power_factor'];
 const HARDLY =
-  /^The log hardly tells flight.drag_factor and engine.power_factor apart: their correlation is 0\.99\d\. Each may be far off as long as the other makes up for it\.$/;
+  /^The log hardly tells the drag factor of Level flight and the power factor of Engine and propeller apart: their correlation is 0\.99\d\. Each may be far off as long as the other makes up for it\.$/;
 /** Texts of the rows by their paths. */
 const textsOf = (rows: readonly LogRow[]): [string, string][] =>
   rows.flatMap((row, k) =>

@@ -23,7 +23,7 @@ describe('what laps do not tell', () => {
       factors: [{ determined: false }, { determined: false }],
     });
     expect(found.sentences).toEqual([
-      'One measured number is too few for 2 factors: flight.drag_factor and engine.power_factor are not determined. Log more flights, or take a factor out.',
+      'One measured number is too few for 2 factors: the drag factor of Level flight and the power factor of Engine and propeller are not determined. Log more flights, or remove a factor.',
     ]);
     expect(found.factors.every(({ error }) => Number.isNaN(error))).toBe(true);
   });
@@ -32,7 +32,7 @@ describe('what laps do not tell', () => {
     const found = fitTo(ROWS, ['lines.drag_factor', 'lines.drag_coefficient']);
     expect(found.takeable).toBe(false);
     expect(found.sentences).toEqual([
-      'The log cannot tell lines.drag_factor and lines.drag_coefficient apart: what a rise of one does, a rise of the other does as well. Take one of them out, or log flights in which they work differently (other lines, another result).',
+      'The log cannot tell the line drag factor of Lines and the line drag coefficient of Lines apart: what a rise of one does, a rise of the other does as well. Remove one of them, or log flights in which they work differently (other lines, another result).',
     ]);
   });
 
@@ -42,14 +42,14 @@ describe('what laps do not tell', () => {
     expect(found).toMatchObject({ state: 'settled', takeable: false });
     expect(found.iterations).toBeLessThan(12);
     expect(found.sentences).toEqual([
-      'The log cannot tell flight.drag_factor and engine.power_factor apart: what a rise of one does, a rise of the other takes back. Take one of them out, or log flights in which they work differently (other lines, another result).',
+      'The log cannot tell the drag factor of Level flight and the power factor of Engine and propeller apart: what a rise of one does, a rise of the other takes back. Remove one of them, or log flights in which they work differently (other lines, another result).',
     ]);
   });
 
   it('a factor without effect, beside one that has', () => {
     const found = fitTo(ROWS, ['flight.drag_factor', 'flight.test_factor']);
     expect(found.sentences).toEqual([
-      'flight.test_factor is not determined: nothing that was measured changes with it. Take it out, or log a result that it moves.',
+      'The pull test over weight of Level flight is not determined: nothing that was measured changes with it. Remove it, or log a result that it moves.',
     ]);
     expect(found.factors).toMatchObject([{ determined: true }, { determined: false, value: 10, before: 10 }]);
     expect(found.takeable).toBe(false);
@@ -73,7 +73,7 @@ describe('a fit that meets trouble', () => {
     );
     expect(found.numbers.map(({ row: k }) => k)).toEqual([0, 0, 1]);
     expect(found.sentences).toEqual([
-      'Row 3 (storm) is left out with flight.lap_time, since the model has no answer there. The wind of Air of the day is 60 m/s. Allowed: 0 m/s to 20 m/s. Type a value within that.',
+      'Row 3 (storm) is left out with the lap time of Level flight, since the model has no answer there. The wind of Air of the day is 60 m/s. Allowed: 0 m/s to 20 m/s. Type a value within that.',
     ]);
   });
 
@@ -81,7 +81,7 @@ describe('a fit that meets trouble', () => {
     const found = fitTo([row('storm', { wind: '60 m/s' }, { time: '50 s' })], ['flight.drag_factor']);
     expect(found).toMatchObject({ state: 'fault' });
     expect(found.message).toMatch(
-      /^No flight of flown has an answer in the model, so there is nothing to fit\. The first says: The wind of Air of the day is 60 m\/s\./,
+      /^No flight of Laps flown has an answer in the model, so there is nothing to fit\. The first says: The wind of Air of the day is 60 m\/s\./,
     );
   });
 
@@ -90,7 +90,7 @@ describe('a fit that meets trouble', () => {
     expect(found.factors[0]).toMatchObject({ end: 'high', determined: false });
     expect(found.takeable).toBe(false);
     expect(found.sentences).toEqual([
-      'lines.drag_coefficient stands at the greatest value allowed, 5, and would go on beyond it: the log does not fit the model there. Look at the log, or at what else of the design may be off.',
+      'The line drag coefficient of Lines stands at the greatest value allowed, 5, and would go on beyond it: the log does not fit the model there. Look at the log, or at what else of the design may be off.',
     ]);
   });
 
@@ -99,7 +99,7 @@ describe('a fit that meets trouble', () => {
       [row('a', {})],
       'flown holds no measured number that counts here. Type a time, a pull or another result into one of its rows.',
     ],
-    [[row('a', {}, { time: '50 s', laps: '0' })], 'flown.row1.laps is 0. Type a value greater than 0.'],
+    [[row('a', {}, { time: '50 s', laps: '0' })], '“laps timed, a” of Laps flown is 0. Type a value greater than 0.'],
     [[row('a', { pull: '2 g' })], /^flown\.row1\.pull: /],
   ] as const)('says what is wrong with the log', (rows, message) => {
     const found = fitTo(rows, ['flight.drag_factor']);
@@ -110,14 +110,14 @@ describe('a fit that meets trouble', () => {
   it('asks for a number where a formula stands', () => {
     const live = openLive(withCells([logOf(ROWS), fitOf(['lines.length'])], {}, LAW), library);
     expect(fitNow(live, 'found').message).toBe(
-      'lines.length is a formula. A fit needs a number there: fit what the formula names, or type a number.',
+      'The line length of Lines is a formula. A fit needs a number there: fit what the formula names, or type a number.',
     );
-    expect(fitNow(live, 'fund').message).toBe('There is no fit called "fund". The fits are found.');
+    expect(fitNow(live, 'fund').message).toBe('There is no fit called “fund”. The fits are found.');
   });
 
   it('is nothing that runs like a sweep: who asks for one by its name is told so', () => {
     const live = openLive(withCells([logOf(ROWS), fitOf(['flight.drag_factor'])], {}, LAW), library);
-    expect(planFor(live, 1, 'found')).toMatch(/^There is no sweep called "found"\. /);
+    expect(planFor(live, 1, 'found')).toMatch(/^There is no trial series called “found”\. /);
   });
 });
 
