@@ -14,7 +14,7 @@ const groups = [
 /** What each part of the contents is called on the page. */
 const groupWords: Readonly<Record<Chapter['group'], string>> = {
   'Reading this': 'Reading this',
-  Blocks: 'Pieces of the model',
+  'Pieces of the model': 'Pieces of the model',
   Formulas: 'Formulas and units',
   Data: 'Data',
 };
