@@ -10,10 +10,8 @@ const KEPT = 'tetherwright.printed';
 export const printing = signal(false);
 
 /** On paper stands only what belongs to the design as it is: what was computed for an earlier one of it is left out. */
-export const tooOldForPaper = (
-  made: { readonly revision: number },
-  now: { readonly revision: number } | undefined,
-): boolean => printing.value && made.revision !== now?.revision;
+export const tooOldForPaper = (madeFor: () => number, now: { readonly revision: number } | undefined): boolean =>
+  printing.value && madeFor() !== now?.revision;
 
 /** What was chosen last; the browser's own ways to print go by it too. */
 export const printed: Signal<PrintedPart> = signal('sheet');

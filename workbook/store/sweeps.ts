@@ -9,6 +9,8 @@ type SweepEngine = {
 
 export interface Sweeps {
   progress(sweep: string): ReadonlySignal<SweepProgress | undefined>;
+  /** The latest design for which the progress holds: rows that come out the same again are no other progress. */
+  madeFor(sweep: string): ReadonlySignal<number>;
   /** The same sweep of the baseline along some of its axes; undefined without a baseline. It is computed only while no finger is down. */
   ghost(sweep: string, along: readonly string[]): ReadonlySignal<SweepProgress | undefined>;
   /** Something on the screen shows this sweep; returns the way to say that it no longer does. */
@@ -30,6 +32,7 @@ export interface Sweeps {
 interface Entry {
   readonly request: SweepRequest;
   readonly shown: Signal<SweepProgress | undefined>;
+  readonly madeFor: Signal<number>;
   watchers: number;
   /** Revision it was last asked for in full. */
   asked: number;
@@ -49,7 +52,7 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
     const key = [request.sweep, ...(request.baseline ?? [])].join(' ');
     let entry = entries.get(key);
     if (!entry) {
-      entry = { request, shown: signal(undefined), watchers: 0, asked: -1, ended: false };
+      entry = { request, shown: signal(undefined), madeFor: signal(-1), watchers: 0, asked: -1, ended: false };
       entries.set(key, entry);
     }
     return entry;
@@ -67,10 +70,13 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
         // What a newer request stopped is of no interest; what a person stopped is.
         if (progress.state === 'stopped' && !entry.ended) return;
         entry.shown.value = newerProgress(entry.shown.peek(), progress);
+        entry.madeFor.value = progress.revision;
       });
     } catch (error) {
       const message = error instanceof Error ? error.message : String(error);
-      if (wanted === revision) entry.shown.value = failed(sweep, wanted, message);
+      if (wanted !== revision) return;
+      entry.shown.value = failed(sweep, wanted, message);
+      entry.madeFor.value = wanted;
     } finally {
       running.value--;
     }
@@ -84,6 +90,7 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
   return {
     running,
     progress: (sweep) => entryOf({ sweep }).shown,
+    madeFor: (sweep) => entryOf({ sweep }).madeFor,
     ghost(sweep, along) {
       const entry = entryOf({ sweep, baseline: along });
       // Asked for while something is drawn, which must not change what is being drawn.

@@ -145,6 +145,20 @@ test('rows of an older design and of a stopped run are not shown', () => {
   expect(sweeps.progress('cg_sweep').value).toMatchObject({ revision: 2, done: 75 });
 });
 
+test('rows that come out the same for a newer design hold for that one, and are no other progress', () => {
+  const { asked, sweeps } = heldSweeps();
+  sweeps.watch('cg_sweep');
+  void sweeps.refresh(1, false);
+  asked[0]!.tell(progress(1, 75, 'done'));
+  const first = sweeps.progress('cg_sweep').value;
+  expect(sweeps.madeFor('cg_sweep').value).toBe(1);
+  void sweeps.refresh(2, false);
+  expect(sweeps.madeFor('cg_sweep').value).toBe(1);
+  asked[1]!.tell(progress(2, 75, 'done'));
+  expect(sweeps.progress('cg_sweep').value).toBe(first);
+  expect(sweeps.madeFor('cg_sweep').value).toBe(2);
+});
+
 test('a sweep that fails says why, and the count of running ones comes back to nothing', async () => {
   const { asked, sweeps } = heldSweeps();
   sweeps.watch('cg_sweep');

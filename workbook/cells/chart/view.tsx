@@ -96,7 +96,8 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
     case 'sweep': {
       const progress = cell.series === '' ? undefined : sheet.sweeps.progress(cell.series).value;
       if (progress?.state === 'fault') return { fault: progress.message ?? '' };
-      if (!progress || tooOldForPaper(progress, snapshot)) return undefined;
+      const madeFor = (): number => sheet.sweeps.madeFor(cell.series).value;
+      if (!progress || tooOldForPaper(madeFor, snapshot)) return undefined;
       // The rows of a spread are fewer than the samples that it takes.
       if (progress.spread) return { ...common, progress: { ...progress, total: progress.why.length } };
       const along = baseline !== undefined && chartNeeds[cell.chart].across === 'axis';
@@ -108,7 +109,7 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
     }
     case 'trace': {
       const trace = cell.of ? sheet.traces.of(cell.of).value : undefined;
-      return trace && !tooOldForPaper(trace, snapshot) ? { ...common, trace } : undefined;
+      return trace && !tooOldForPaper(() => trace.revision, snapshot) ? { ...common, trace } : undefined;
     }
   }
 }

@@ -14,7 +14,7 @@ export function LeversView({ cell }: { cell: LeversCell }) {
   const sheet = useSheet();
   const watched = useOnScreen(() => sheet.sweeps.watch(cell.name), cell.name);
   const told = sheet.sweeps.progress(cell.name).value;
-  const progress = told && tooOldForPaper(told, sheet.snapshot.value) ? undefined : told;
+  const progress = tooOldForPaper(() => sheet.sweeps.madeFor(cell.name).value, sheet.snapshot.value) ? undefined : told;
   const faulty = sheet.faultAt(cell.name) !== undefined;
   const shown = progress?.levers && !faulty && fits(progress, cell) ? progress : undefined;
   return (

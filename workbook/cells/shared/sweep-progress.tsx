@@ -7,7 +7,7 @@ import { progressWords } from './progress-words';
 export function SweepProgressLine({ cell }: { cell: Pick<Cell, 'name' | 'title'> }) {
   const { sweeps, snapshot } = useSheet();
   const told = sweeps.progress(cell.name).value;
-  const progress = told && tooOldForPaper(told, snapshot.value) ? undefined : told;
+  const progress = tooOldForPaper(() => sweeps.madeFor(cell.name).value, snapshot.value) ? undefined : told;
   if (progress?.state === 'fault') return <p class="fault-flag fault">{progress.message}</p>;
   const { done = 0, total = 0 } = progress ?? {};
   return (

@@ -23,7 +23,7 @@ export function SpreadView({ cell }: { cell: SpreadCell }) {
   const sheet = useSheet();
   const watched = useOnScreen(() => sheet.sweeps.watch(cell.name), cell.name);
   const told = sheet.sweeps.progress(cell.name).value;
-  const progress = told && tooOldForPaper(told, sheet.snapshot.value) ? undefined : told;
+  const progress = tooOldForPaper(() => sheet.sweeps.madeFor(cell.name).value, sheet.snapshot.value) ? undefined : told;
   const faulty = sheet.faultAt(cell.name) !== undefined;
   const shown = progress?.spread && !faulty ? progress : undefined;
   // While a finger is down no shares are computed: those of the design before stay, and are called so.
