@@ -101,13 +101,15 @@ async function start(): Promise<void> {
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled design'} – Tetherwright`;
   });
+  const app = window.document.getElementById('app')!;
+  app.replaceChildren();
   render(
     <SheetContext.Provider value={sheet}>
       <DesignsContext.Provider value={designs}>
         <App room={watchRoom()} paper={paper} />
       </DesignsContext.Provider>
     </SheetContext.Provider>,
-    window.document.getElementById('app')!,
+    app,
   );
 }
 

@@ -1,6 +1,8 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
+import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
 import { askingToPrint, printing } from '../store/printing';
+import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
 import { OnlyLooking } from './designs/only-looking';
@@ -24,9 +26,13 @@ import { TitleBlock } from './title-block';
 import { TopBar } from './top-bar';
 import { Zones } from './zones';
 
+interface Shown {
+  readonly room: ReadonlySignal<Room>;
+  readonly paper: Signal<Paper>;
+}
+
 /** The drawing sheet: frame and zones, words at the top, the set, the pieces of the open sheet, standing column, title block. */
-export function App({ room, paper }: { room: ReadonlySignal<Room>; paper: Signal<Paper> }) {
-  const phone = room.value === 'phone';
+export function App({ room, paper }: Shown) {
   return (
     <>
       <a class="skip" href="#pieces">
@@ -40,32 +46,56 @@ export function App({ room, paper }: { room: ReadonlySignal<Room>; paper: Signal
           <OnlyLooking />
           <FirstVisit />
           <Beginning />
-          {room.value !== 'wide' && <SetLine />}
-          {phone && <Strip />}
-          <div class={`columns ${room.value}`}>
-            {room.value === 'wide' && <SetColumn />}
-            <Pieces room={room} />
-            {phone ? (
-              <aside class="standing" aria-label="Key figures and stops">
-                <Stops />
-                <KeyFigures />
-                <StandingFigures />
-                <DrawingCommands />
-                <PaperChoice paper={paper} />
-              </aside>
-            ) : (
-              <StandingColumn>
-                <PaperChoice paper={paper} />
-              </StandingColumn>
-            )}
-          </div>
-          <TitleBlock />
+          <Design room={room} paper={paper} />
           <LiveSummary />
           {printing.value && <PageStyle />}
           {askingToPrint.value && <PrintDialog />}
         </div>
       </div>
     </>
+  );
+}
+
+/**
+ * The set, the open sheet and what stands beside it, once there are numbers for them: an empty place that is filled later moves
+ * what is being read. Where no engine answers the design is there all the same, with what is wrong above it.
+ */
+function Design({ room, paper }: Shown) {
+  const sheet = useSheet();
+  const answered = sheet.snapshot.value !== undefined && sheet.offered.value !== undefined;
+  if (!answered && sheet.notices.value.length === 0) return null;
+  const phone = room.value === 'phone';
+  return (
+    <>
+      {room.value !== 'wide' && <SetLine />}
+      {phone && <Strip />}
+      <div class={`columns ${room.value}`}>
+        {room.value === 'wide' && <SetColumn />}
+        <Pieces room={room} />
+        {unrolled.value > 0 &&
+          (phone ? (
+            <PhoneFigures paper={paper} />
+          ) : (
+            <StandingColumn>
+              <PaperChoice paper={paper} />
+            </StandingColumn>
+          ))}
+      </div>
+      {unrolled.value === Number.POSITIVE_INFINITY && <TitleBlock />}
+    </>
+  );
+}
+
+/** What a phone has no column for stands below the pieces. */
+function PhoneFigures({ paper }: Pick<Shown, 'paper'>) {
+  return (
+    <aside class="standing" aria-label="Key figures and stops">
+      <Stops />
+      <KeyFigures />
+      <StandingFigures />
+      <DrawingCommands />
+      <PaperChoice paper={paper} />
+    </aside>
   );
 }
 

@@ -1,10 +1,12 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { type ComponentChildren, Fragment } from 'preact';
+import { useEffect } from 'preact/hooks';
 import type { Cell } from '../../engine/index';
 import { AddHere, CellView, columnOf, gapsOf, standingDrawing } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
 import { printed, printing } from '../store/printing';
+import { unroll, unrolled } from '../store/unrolling';
 import { EmptySheet } from './designs/empty-sheet';
 import { StandingOnPaper } from './print/standing-on-paper';
 import { pageName } from './print/title-lines';
@@ -57,6 +59,11 @@ function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }):
   const standing = standingDrawing(useSheet().cells.value);
   const column = columnOf(pieces, standing);
   const gaps = gapsOf(pieces, standing);
+  // What stands beside the sheet comes first.
+  const there = printing.value ? column.length : unrolled.value - 1;
+  useEffect(() => {
+    if (unrolled.peek() === 0) unroll(1 + column.length);
+  }, []);
   if (column.length === 0) {
     return (
       <>
@@ -72,7 +79,7 @@ function OneSheet({ pieces, wide }: { pieces: readonly Cell[]; wide: boolean }):
         <div key={side} class="side">
           {cells.map((cell) => {
             const at = column.indexOf(cell);
-            return (
+            return at >= there ? null : (
               <Fragment key={cell.id}>
                 {at === 0 && <AddHere {...gaps[0]!} />}
                 <KeptCell cell={cell} number={at + 1} />
