@@ -63,7 +63,7 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
     const wanted = revision;
     if (!coarse) entry.asked = wanted;
     entry.ended = false;
-    running.value++;
+    running.value = running.peek() + 1;
     try {
       await engine.sweep({ ...entry.request, coarse }, (progress) => {
         if (progress.revision !== revision) return;
@@ -78,7 +78,7 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
       entry.shown.value = failed(sweep, wanted, message);
       entry.madeFor.value = wanted;
     } finally {
-      running.value--;
+      running.value = running.peek() - 1;
     }
   }
 

@@ -1,3 +1,4 @@
+import { effect } from '@preact/signals';
 import { expect, test } from 'vitest';
 import type { SweepProgress, SweepRequest } from '../../../engine/index';
 import { createSweeps } from '../../../workbook/store/sweeps';
@@ -186,4 +187,19 @@ test('what a person stops stays as far as it came, until it is asked for again o
   sweeps.again('cg_sweep');
   asked[1]!.tell(progress(1, 75, 'done'));
   expect(sweeps.progress('cg_sweep').value).toMatchObject({ state: 'done', done: 75 });
+});
+
+test('whoever asks ahead does not follow how many are running, and asks once', async () => {
+  const { asked, sweeps } = heldSweeps();
+  let times = 0;
+  const stop = effect(() => {
+    times++;
+    sweeps.watch('cg_sweep')();
+  });
+  void sweeps.refresh(1, true);
+  sweeps.watch('pull_sweep')();
+  for (const { end } of asked) end();
+  await turn();
+  expect(times).toBe(1);
+  stop();
 });

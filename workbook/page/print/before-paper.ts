@@ -1,4 +1,4 @@
-import { computed, effect } from '@preact/signals';
+import { computed, effect, untracked } from '@preact/signals';
 import { type Cell, chartSource } from '../../../engine/index';
 import { fetchChart, fetchLeverPicture } from '../../charts/index';
 import { fetchPicture } from '../../pictures/index';
@@ -12,10 +12,13 @@ export function watchBeforePaper(sheet: Sheet): void {
   // Each edit makes the sheet another one; what it draws stays the same mostly.
   const drawn = computed(() => JSON.stringify(sheet.shownSheet.value.pieces.flatMap(drawnOf)));
   effect(() => {
-    for (const { sweep, trace } of JSON.parse(drawn.value) as Drawn[]) {
-      if (sweep) sheet.sweeps.watch(sweep)();
-      if (trace) sheet.traces.watch(trace)();
-    }
+    const asks = JSON.parse(drawn.value) as Drawn[];
+    untracked(() => {
+      for (const { sweep, trace } of asks) {
+        if (sweep) sheet.sweeps.watch(sweep)();
+        if (trace) sheet.traces.watch(trace)();
+      }
+    });
   });
 }
 
