@@ -100,7 +100,7 @@ test('the whole job is done by keys alone', async () => {
   await alongTo('Weights');
   await page.keyboard.press('Enter');
   await tabTo('1, Weight and balance: commands');
-  await alongTo('open Weight and balance');
+  await alongTo('Open Weight and balance');
   await page.keyboard.press('Enter');
   await tabTo('Fin and rudder, weighed');
   await type('11 g');

@@ -57,7 +57,7 @@ test('arrow keys go along the words of a bar and of a piece, Home and End to the
   await press('Alt+PageDown');
   await expect.poll(focused).toMatch(/^1, .*: commands$/);
   await press('ArrowRight');
-  await expect.poll(focused).toMatch(/^close /);
+  await expect.poll(focused).toMatch(/^close /i);
 });
 
 test('keys lead from piece to piece and from sheet to sheet', async () => {

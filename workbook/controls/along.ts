@@ -2,7 +2,7 @@
  * Words that stand together (the commands of a piece, a list, a bar) are one stop of Tab: it enters at one of them, and
  * arrow keys, Home and End go along them.
  */
-export const along = (enters = false) => ({ 'data-along': '', tabIndex: enters ? 0 : -1 });
+export const along = (enters = false) => ({ 'data-word': '', tabIndex: enters ? 0 : -1 });
 
 /** Listens at what holds the words. */
 export function goAlong(event: KeyboardEvent): void {
@@ -17,7 +17,7 @@ export function goAlong(event: KeyboardEvent): void {
   words[to]?.focus();
 }
 
-const WORD = '[data-along]:not(:disabled)';
+const WORD = '[data-word]:not(:disabled)';
 
 /** Which word a key leads to; undefined for a key that leads nowhere. */
 export function placeAlong(key: string, at: number, count: number): number | undefined {
