@@ -1,4 +1,4 @@
-import { type CheckCell, inSentence, type NameInfo, noteFormulas, reasonPath } from '../../../engine/index';
+import { type CheckCell, inSentence, noteFormulas, reasonPath } from '../../../engine/index';
 import { Mark } from '../../controls/mark';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
@@ -12,7 +12,8 @@ const reasonPaths = (cell: CheckCell): readonly string[] =>
 /** "Stop if …" with the reason, and how it stands now, in words beside the mark. */
 export function CheckView({ cell }: { cell: CheckCell }) {
   const sheet = useSheet();
-  const said = saidOf(sheet.name(cell.of), cell.of);
+  const info = sheet.name(cell.of);
+  const said = info ? inSentence(info.title) : cell.of;
   const now = verdict(cell, sheet);
   const limit = (end: 'low' | 'high', reason: 'below' | 'above') => {
     if (cell[end] === '') return null;
@@ -50,12 +51,3 @@ export function CheckView({ cell }: { cell: CheckCell }) {
     </div>
   );
 }
-
-/** What is watched, in the middle of a sentence; "over weight" is said by the limit, which is a multiple of the weight. */
-function saidOf(info: NameInfo | undefined, path: string): string {
-  if (!info) return path;
-  const words = inSentence(info.title);
-  return info.suffix === WEIGHTS ? words.replace(/ over weight$/, '') : words;
-}
-
-const WEIGHTS = '× weight';
