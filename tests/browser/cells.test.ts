@@ -99,7 +99,7 @@ describe.each([
     await expect
       .poll(() => refusal.textContent())
       .toBe(
-        '"sqrt" cannot be a name: it means something else in formulas. Choose another. It is still called set_these_2.',
+        '“sqrt” cannot be a name: it means something else in formulas. Choose another. It is still called set_these_2.',
       );
     await name.focus();
     await type(page, 'more_to_set');

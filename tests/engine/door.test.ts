@@ -36,6 +36,7 @@ test('what the page imports of the engine computes nothing of the trade', () => 
     'blocks/tank/parts.ts',
     'blocks/block.ts',
     'blocks/curve.ts',
+    'blocks/role-words.ts',
   ]);
 });
 

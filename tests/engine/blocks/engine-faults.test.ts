@@ -73,6 +73,6 @@ describe('what goes wrong is said', () => {
       { ...document, sheets: onOneSheet(cellsOf(document).filter((cell) => cell.name !== 'propeller')) },
       library,
     );
-    expect(faults(live)).toContain('engine needs one propeller; there is none. Add a propeller block.');
+    expect(faults(live)).toContain('Engine and propeller needs a propeller, and the design has none. Add a propeller.');
   });
 });

@@ -59,7 +59,7 @@ describe('ground and gear', () => {
     rig.run(body, { wire_diameter: 0.008 });
     expect(rig.run(gear)).toBe('no_such_wire');
     expect(gear.reasons.no_such_wire).toBe(
-      'The gear wire of the fuselage block is {body.wire_diameter} thick: the strength of music wire is known from 0.1 to 6.5 mm. Type a gear wire diameter between them.',
+      'The gear wire of the fuselage is {body.wire_diameter} thick: the strength of music wire is known from 0.1 to 6.5 mm. Type a gear wire diameter between them.',
     );
     expect(rig.run(gear, { wire_diameter: 0.003 })).toBeUndefined();
     rig.run(body);

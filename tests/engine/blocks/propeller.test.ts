@@ -85,7 +85,7 @@ describe('a propeller tuned by its pull', () => {
       'A measured pull is half typed. At rest it takes rpm and pull; in flight rpm, airspeed and pull. Type what is missing, or take the rest out.',
     );
     expect(why({ ...REST, chord_factor: '1.1' })).toContain(
-      'Shift of the blade angle or chord factor are typed, and a measured pull too, which finds them. Take out the typed ones, or the measured pulls.',
+      'Shift of the blade angle or chord factor are typed, and a measured pull too, which finds them. Remove the typed ones, or the measured pulls.',
     );
     expect(why({ ...REST, still_pull: '90 N' })).toContain(
       'No propeller of this size and shape pulls what was measured, within 8° of blade angle and a half to double the chord. Look at rpm, pulls, diameter and pitch: one may be mistyped.',

@@ -118,10 +118,10 @@ describe('a trace of an open document', () => {
     ]);
     expect(await faults({ ...along, up: [] })).toEqual(['turn_ring shows nothing. Take at least one of reached.']);
     expect(await faults({ ...along, of: '' })).toEqual([
-      'turn_ring has nothing to show. There is root.steps, root.turn.',
+      'turn_ring has nothing to show. There is “Steps to the mean” of Root, “Turn” of Root.',
     ]);
     expect(await faults({ ...along, of: 'root.stps' })).toEqual([
-      'turn_ring shows "root.stps", which is nothing that runs along a line. There is root.steps, root.turn. Did you mean root.steps?',
+      'turn_ring shows “root.stps”, which is nothing that runs along a line. There is “Steps to the mean” of Root, “Turn” of Root. Did you mean “Steps to the mean” of Root?',
     ]);
   });
 
