@@ -20,7 +20,7 @@ export function goAlong(event: KeyboardEvent): void {
 const WORD = '[data-word]:not(:disabled)';
 
 /** Which word a key leads to; undefined for a key that leads nowhere. */
-export function placeAlong(key: string, at: number, count: number): number | undefined {
+function placeAlong(key: string, at: number, count: number): number | undefined {
   if (key === 'ArrowRight' || key === 'ArrowDown') return Math.min(at + 1, count - 1);
   if (key === 'ArrowLeft' || key === 'ArrowUp') return Math.max(at - 1, 0);
   if (key === 'Home') return 0;
