@@ -196,7 +196,7 @@ describe.each([
     await expect
       .poll(() => cell(page, 'contour_kind').locator('.fault-flag').first().textContent())
       .toContain(
-        'needs engine station as an axis of',
+        'Pull over engine and tip weight needs the engine station as an axis of Engine station by tip weight. The axes of Engine station by tip weight are the tip weight, Stabiliser stock.',
       );
     await page.getByRole('button', { name: 'Undo' }).click();
     await settled(page);

@@ -51,9 +51,9 @@ describe.each([
   });
 
   test('follows a horn that is put on the other side: the other line is up', async () => {
-    await cell(page, 'control').getByLabel('Horn stands').selectOption('above');
+    await cell(page, 'control').getByLabel('Horn stands', { exact: true }).selectOption('above');
     await expect.poll(() => said(page)).toContain('pulls the front leadout in');
-    await cell(page, 'control').getByLabel('Horn stands').selectOption('below');
+    await cell(page, 'control').getByLabel('Horn stands', { exact: true }).selectOption('below');
     await expect.poll(() => said(page)).toContain('pulls the rear leadout in');
   });
 

@@ -47,7 +47,7 @@ test('on a phone a lever is set up, a fault in it is said at its place, and it i
   await amount.fill('');
   await amount.press('Enter');
   const flag = levers(page).locator('[data-fault="day_levers.row3.change"]');
-  expect(await flag.textContent()).toContain('tip_weight has no amount to be changed by. Type one, such as "2 g".');
+  expect(await flag.textContent()).toContain('The tip weight has no amount to be changed by. Type one, such as “2 g”.');
   await amount.fill('10 g');
   await amount.press('Enter');
   await expect.poll(() => ranked(page)).toContain('Tip weight: +10 g');

@@ -82,7 +82,7 @@ describe.each([
     await room(page).focus();
     await page.keyboard.press('End');
     await expect.poll(async () => (await entries(page, ROWS))[2]).toBe('60');
-    expect((await entries(page, ROWS)).at(-1)).toMatch(/^lines\.length is 60 m/);
+    expect((await entries(page, ROWS)).at(-1)).toMatch(/^The line length of Lines is 60\sm/);
     await page.keyboard.press('Home');
     await expect.poll(() => row(page, 1).count()).toBe(1);
   });
@@ -133,7 +133,7 @@ describe.each([
     await expect.poll(() => count(page)).toBe('100\u202f160 designs');
     await page.getByLabel('Designs', { exact: true }).selectOption('unanswered');
     await expect.poll(() => count(page)).toMatch(/ of 100\u202f160 designs$/);
-    await expect.poll(async () => (await entries(page, 1)).at(-1)).toMatch(/^lines\.length/);
+    await expect.poll(async () => (await entries(page, 1)).at(-1)).toMatch(/^The line length of Lines/);
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => count(page)).toBe('100\u202f160 designs');
     await page.locator('.table-form summary').click();
