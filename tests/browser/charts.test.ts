@@ -18,7 +18,7 @@ async function openEveryKind(page: Page): Promise<void> {
   await settled(page);
 }
 
-/** Picks in a list that is searched, by keys alone. */
+/** Picks in a list by keys alone: its letters lead there, quickly enough to be one word. */
 async function pickByKeys(list: Locator, title: string): Promise<void> {
   await list.focus();
   await list.page().keyboard.type(title);
@@ -162,7 +162,7 @@ describe.each([
     await page.keyboard.press('Enter');
     await expect.poll(() => cell(page, 'lines_kind').locator('h2').textContent()).toBe('Pull and CG over both');
     const lines = picture(page, 'lines_kind').locator('path[stroke-width="1.8"]');
-    const back = async () => (await form.getByLabel('Kind').inputValue()) === 'lines';
+    const back = async () => (await form.getByLabel('Kind').inputValue()) === 'line';
     for (let k = 0; k < 12 && !(await back()); k++) await page.getByRole('button', { name: 'Undo' }).click();
     expect(await cell(page, 'lines_kind').locator('h2').textContent()).toBe('Pull along the bearers');
     await expect.poll(() => lines.count()).toBe(5);

@@ -100,6 +100,8 @@ test('the whole job is done by keys alone', async () => {
   await alongTo('Weights');
   await page.keyboard.press('Enter');
   await tabTo('1, Weight and balance: commands');
+  await alongTo('Open Weight and balance');
+  await page.keyboard.press('Enter');
   await tabTo('Fin and rudder, weighed');
   await type('11 g');
   await expect.poll(() => page.locator('[data-value="parts.fin.mass"]').first().textContent()).toBe('11 g');
