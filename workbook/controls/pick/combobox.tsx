@@ -53,10 +53,13 @@ export function Combobox(props: ComboboxProps) {
   };
   const now = picked ? found.shown.indexOf(picked) : -1;
   const onKeyDown = (event: KeyboardEvent): void => {
-    const last = count - 1;
+    // A key may come before what was typed last is drawn.
+    const { shown } = findOptions(options, typed.value ?? '');
+    const last = shown.length - 1;
+    const chosen = open.value ? shown[at.value] : undefined;
     const to = open.value ? placeAfter(event.key, at.value, last) : OPENS.has(event.key) ? now : undefined;
     if (to !== undefined) show(event.altKey && !open.value ? now : Math.max(to, 0));
-    else if (event.key === 'Enter' && active) take(active);
+    else if (event.key === 'Enter' && chosen) take(chosen);
     else if (event.key === 'Escape' && open.value) close();
     else return;
     event.preventDefault();

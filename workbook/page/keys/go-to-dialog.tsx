@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { Combobox } from '../../controls/pick/index';
 import { useSheet } from '../../store/context';
 import { useDesigns } from '../../store/designs';
@@ -10,7 +10,7 @@ export function GoToDialog({ onClose }: { onClose(): void }) {
   const designs = useDesigns();
   const dialog = useRef<HTMLDialogElement>(null);
   const goals = useMemo(() => goalsOf(sheet, designs), [sheet, designs]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     dialog.current?.showModal();
     dialog.current?.querySelector('input')?.focus();
   }, []);
