@@ -32,77 +32,29 @@ export function TopBar() {
       <h1>{sheet.part('title') || 'Untitled design'}</h1>
       <nav aria-label="Design">
         <div role="toolbar" aria-label="Design" onKeyDown={goAlong}>
-          <button
-            type="button"
-            {...along(true)}
-            class="word"
-            aria-haspopup="dialog"
-            onClick={() => (sheet.choosing.value = true)}
-          >
+          <Word enters dialog onClick={() => (sheet.choosing.value = true)}>
             Open
-          </button>
-          <button type="button" {...along()} class="word" onClick={sheet.save}>
-            Save
-          </button>
-          <button
-            type="button"
-            {...along()}
-            class="word"
-            aria-haspopup="dialog"
-            onClick={() => (versions.value = true)}
-          >
+          </Word>
+          <Word onClick={sheet.save}>Save</Word>
+          <Word dialog onClick={() => (versions.value = true)}>
             Versions
-          </button>
-          <button
-            type="button"
-            {...along()}
-            class="word"
-            disabled={back === undefined}
-            title={back && `Take back: ${back}`}
-            onClick={sheet.undo}
-          >
+          </Word>
+          <Word disabled={back === undefined} title={back && `Take back: ${back}`} onClick={sheet.undo}>
             Undo
-          </button>
-          <button
-            type="button"
-            {...along()}
-            class="word"
-            disabled={forward === undefined}
-            title={forward && `Do again: ${forward}`}
-            onClick={sheet.redo}
-          >
+          </Word>
+          <Word disabled={forward === undefined} title={forward && `Do again: ${forward}`} onClick={sheet.redo}>
             Redo
-          </button>
-          <button
-            type="button"
-            {...along()}
-            class="word"
-            aria-haspopup="dialog"
-            onClick={() => (sheet.adding.value = sheet.shownSheet.peek().pieces.length)}
-          >
+          </Word>
+          <Word dialog onClick={() => (sheet.adding.value = sheet.shownSheet.peek().pieces.length)}>
             Add a piece
-          </button>
+          </Word>
           <AddStudy {...along()} />
-          <button
-            type="button"
-            {...along()}
-            class="word"
-            aria-haspopup="dialog"
-            onClick={() => (askingToPrint.value = true)}
-          >
+          <Word dialog onClick={() => (askingToPrint.value = true)}>
             Print
-          </button>
-          <button
-            type="button"
-            {...along()}
-            class="word"
-            aria-haspopup="dialog"
-            onClick={() => {
-              sheet.asking.value = 'where';
-            }}
-          >
+          </Word>
+          <Word dialog onClick={() => (sheet.asking.value = 'where')}>
             Go to
-          </button>
+          </Word>
           <ReferenceLink class="word" along>
             Reference
           </ReferenceLink>
@@ -141,6 +93,28 @@ export function TopBar() {
     </header>
   );
 }
+
+interface WordProps {
+  readonly disabled?: boolean;
+  readonly title?: string | undefined;
+  /** Tab enters the bar at it. */
+  readonly enters?: boolean;
+  /** It opens a dialog. */
+  readonly dialog?: boolean;
+  readonly children: string;
+  onClick(): void;
+}
+
+/** A word of the bar. */
+const Word = ({ enters, dialog, ...rest }: WordProps) => (
+  <button
+    type="button"
+    class="word"
+    {...along(enters)}
+    {...(dialog ? { 'aria-haspopup': 'dialog' as const } : {})}
+    {...rest}
+  />
+);
 
 /** The kinds that could stand in the place of a piece, while they are asked for. */
 function Swapping() {

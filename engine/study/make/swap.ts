@@ -47,29 +47,14 @@ export function swapKind(id: string, to: string, live: Live, library: Library): 
   const lapThen = flownBy(then, library.blocks)('flight', 'lap_time');
   const before = new Set(faultsOfLive(live).map(({ message }) => message));
   const faults = faultsOfLive(then).filter(({ state, message }) => state === 'fault' && !before.has(message));
-  const titles = (names: readonly string[], of: AnyBlock): string =>
-    names.map((name) => fieldTitle(name, of)).join(', ');
+  const taken = Object.entries(seeds);
   const says = [
-    ...(kept.length > 0
-      ? [
-          `Keeps ${titles(
-            kept.map(([name]) => name),
-            is,
-          )}.`,
-        ]
-      : []),
+    ...(kept.length > 0 ? [`Keeps ${fieldTitles(kept, is)}.`] : []),
     ...propeller.says,
-    ...(Object.keys(seeds).length > 0
-      ? [`Takes from the design as it flies now: ${titles(Object.keys(seeds), is)}. Type what you know better.`]
+    ...(taken.length > 0
+      ? [`Takes from the design as it flies now: ${fieldTitles(taken, is)}. Type what you know better.`]
       : []),
-    ...(gone.length > 0
-      ? [
-          `Takes away ${titles(
-            gone.map(([name]) => name),
-            was,
-          )}.`,
-        ]
-      : []),
+    ...(gone.length > 0 ? [`Takes away ${fieldTitles(gone, was)}.`] : []),
     ...(settled.titles.length > 0
       ? [`Formulas that read ${settled.titles.map(inSentence).join(', ')} go on with the number that it is now.`]
       : []),
@@ -81,10 +66,14 @@ export function swapKind(id: string, to: string, live: Live, library: Library): 
   return { ok: true, document: swapped, cell: id, path: cell.name, says, done: `${cell.title} is “${is.title}” now.` };
 }
 
-const fieldTitle = (name: string, block: AnyBlock): string => {
-  const field = block.fields[name];
-  return field && 'title' in field ? inSentence(field.title) : name;
-};
+/** What the fields of these texts are called, in a sentence. */
+const fieldTitles = (texts: readonly (readonly [name: string, text: string])[], block: AnyBlock): string =>
+  texts
+    .map(([name]) => {
+      const field = block.fields[name];
+      return field && 'title' in field ? inSentence(field.title) : name;
+    })
+    .join(', ');
 
 /** Whether a field means the same in both: a number of one dimension, one of the same options, a link to the same role. */
 function bothHave(name: string, a: AnyBlock, b: AnyBlock): boolean {

@@ -10,6 +10,10 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   const close = (): void => dialog.current?.close();
+  const leaving = (then: () => void) => (): void => {
+    close();
+    then();
+  };
   return (
     <dialog
       ref={dialog}
@@ -27,58 +31,37 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
       </div>
       <p>What is open now stays among the designs on this machine, and comes back with Undo too.</p>
       <ul>
-        <li>
-          <button
-            type="button"
-            class="word"
-            onClick={() => {
-              close();
-              onFile();
-            }}
-          >
-            A file of this machine
-          </button>
-          <p class="aside">You can also drop it onto the page.</p>
-        </li>
-        <li>
-          <button
-            type="button"
-            class="word"
-            onClick={() => {
-              close();
-              if (designs) designs.beginning.value = true;
-            }}
-          >
-            Begin with my model
-          </button>
-        </li>
-        <li>
-          <button
-            type="button"
-            class="word"
-            onClick={() => {
-              close();
-              designs?.emptySheet();
-            }}
-          >
-            An empty design
-          </button>
-        </li>
-        <li>
-          <button
-            type="button"
-            class="word"
-            onClick={() => {
-              close();
-              void sheet.openDemo();
-            }}
-          >
-            The demo: Quern 25
-          </button>
-          <p class="aside">An invented club racer of 1.0 m span with every study on it, as it came.</p>
-        </li>
+        <Way words="A file of this machine" take={leaving(onFile)} aside="You can also drop it onto the page." />
+        <Way
+          words="Begin with my model"
+          take={leaving(() => {
+            if (designs) designs.beginning.value = true;
+          })}
+        />
+        <Way words="An empty design" take={leaving(() => designs?.emptySheet())} />
+        <Way
+          words="The demo: Quern 25"
+          take={leaving(() => void sheet.openDemo())}
+          aside="An invented club racer of 1.0 m span with every study on it, as it came."
+        />
       </ul>
       <DesignsHere onLeave={close} />
     </dialog>
   );
 }
+
+interface WayProps {
+  readonly words: string;
+  readonly aside?: string;
+  take(): void;
+}
+
+/** Something to open, as a line of the list. */
+const Way = ({ words, aside, take }: WayProps) => (
+  <li>
+    <button type="button" class="word" onClick={take}>
+      {words}
+    </button>
+    {aside && <p class="aside">{aside}</p>}
+  </li>
+);
