@@ -9,6 +9,8 @@ export interface Page {
 
 export function openPage(): Page {
   const { document, window } = parseHTML('<!doctype html><html><body></body></html>');
+  // The charts' library asks once, when it is first read, how fine the screen is: the same with a page and without.
+  Object.assign(window, { devicePixelRatio: 2 });
   Object.assign(globalThis, { document, window });
   const body = document.body as unknown as HTMLElement;
   return { body, show: (what) => render(what, body) };

@@ -26,6 +26,7 @@ const go = async (hash: string): Promise<void> => {
 beforeAll(async () => {
   window.scrollTo = () => {};
   window.Element.prototype.scrollIntoView = () => {};
+  Object.assign(window, { devicePixelRatio: 2 });
   Object.assign(globalThis, { document, window, ResizeObserver: Observer });
   const { ReferencePage } = await import('../../../workbook/reference/reference-page');
   going = signal<Going>({ place: find(''), first: true });
