@@ -115,3 +115,19 @@ export function misfits(page: Page): Promise<string[]> {
     return [...found].slice(0, 15);
   });
 }
+
+/** What doesn't fit in which window. */
+export async function inEveryWindow(page: Page): Promise<string[]> {
+  const told: string[] = [];
+  for (const { width, height } of WINDOWS) {
+    await page.setViewportSize({ width, height });
+    let found = await misfits(page);
+    // Charts are drawn anew once their room has another width.
+    for (let k = 0; k < 5 && found.length > 0; k++) {
+      await page.waitForTimeout(300);
+      found = await misfits(page);
+    }
+    told.push(...found.map((sentence) => `${width} × ${height}: ${sentence}`));
+  }
+  return told;
+}
