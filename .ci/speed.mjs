@@ -23,11 +23,16 @@ const { measureWindAndTank } = await import(await makeForNode('tests/speed/wind-
 const { laps, surfaces } = measureWindAndTank();
 console.log(`laps in wind a second on one core: ${whole(laps)}; fuel surfaces: ${whole(surfaces)}`);
 
-const { measureSheet } = await import(await makeForNode('tests/speed/sheet.ts', ['tests/designs']));
+const { measureMoves, measureSheet } = await import(await makeForNode('tests/speed/sheet.ts', ['tests/designs', 'workbook/store/shown.ts']));
 const sheet = await measureSheet();
 console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms`);
 for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} moved: ${ms.toFixed(2)} ms`);
 for (const [name, count] of Object.entries(sheet.designs)) console.log(`  ${name}: ${whole(count)} designs a second`);
+for (const [name, { shown, whole }] of Object.entries(await measureMoves())) {
+  console.log(
+    `  ${name} moved with its sheet on the screen: ${shown.toFixed(2)} ms, everything ${whole.toFixed(2)} ms (${(whole / shown).toFixed(1)} times)`,
+  );
+}
 
 const { measureAllocation } = await import(await makeForNode('tests/speed/allocation.ts', ['tests/designs']));
 console.log(`a design of a sweep leaves ${measureAllocation().toFixed(0)} bytes on the heap (aim 200)`);

@@ -132,7 +132,7 @@ export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
 export type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 export type { StudyAnswer, StudyAsk, StudyTold } from './study/place/told';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
-export type { Snapshot, SweepRequest } from './study/told';
+export type { Shown, Snapshot, SweepRequest } from './study/told';
 export type {
   BlockDescription,
   ColumnDescription,

@@ -10,7 +10,7 @@ import type { FitAnswer } from './study/fit/told';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 import type { StudyAnswer, StudyTold } from './study/place/told';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
-import type { Checked, Snapshot, SweepRequest } from './study/told';
+import type { Checked, Shown, Snapshot, SweepRequest } from './study/told';
 import type { Description } from './terms/description';
 import type { SweepProgress } from './terms/progress';
 import type { TraceAnswer } from './terms/trace';
@@ -24,8 +24,8 @@ export interface EngineService {
   describe(): Promise<Description>;
   /** Takes a whole document (on opening and after an edit of structure). Steps whose inputs did not change keep their values. */
   open(document: Document): Promise<Snapshot>;
-  /** Sets texts by path. The engine decides whether that is an edit of value or of structure; the answer is the same as `open` of the edited document. */
-  set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot>;
+  /** Sets texts by path. The engine decides whether that is an edit of value or of structure; the answer is the same as `open` of the edited document. `shown`: a hand moves the design, and slow pieces that aren't among this wait; an edit without it, or without any text, computes them. */
+  set(texts: readonly (readonly [path: string, text: string])[], shown?: Shown): Promise<Snapshot>;
   /** Runs a sweep, a spread or levers of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;

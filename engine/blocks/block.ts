@@ -121,6 +121,8 @@ export interface Shape {
   readonly radius?: number;
   /** For a mark: the path whose value labels it. */
   readonly label?: string;
+  /** It is where it was in a design before: what it follows from waits for the hand to rest. */
+  readonly behind?: true;
 }
 
 /** Numbers that run together: along the lines, around the lap. All of one length, SI. */
@@ -223,6 +225,8 @@ export interface Block<
     stride: number,
   ): NoInfer<W> | undefined;
   readonly keeps?: Keeps;
+  /** Takes longer than a finger on a slide can wait: while one moves the design, it's computed only where it is shown. */
+  readonly slow?: true;
   readonly after?: After<NoInfer<F>, NoInfer<R>>;
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
   draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
@@ -270,6 +274,7 @@ export interface AnyBlock {
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
   readonly keeps?: Keeps;
+  readonly slow?: true;
   readonly after?: AnyAfter;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   draw?(m: Float64Array, f: any, r: any): Shape[];

@@ -3,22 +3,52 @@ import { type Program, SETTLED, type Slot, WAITS } from './program';
 import { wiringOf } from './wiring';
 
 /** One design: a bench with one sample. `m[s]` is the value of slot s, `why[k]` the reason of step k. */
-export type State = Bench;
+export interface State extends Bench {
+  /** Per step: 1 where something that it follows from has moved since it ran, so that its numbers are those of a design before. */
+  readonly behind: Uint8Array;
+}
+
+const layState = (program: Program): State => ({
+  ...layBench(program, 1),
+  behind: new Uint8Array(program.steps.length),
+});
 
 /** Runs everything. */
 export function startState(program: Program): State {
-  const state = layBench(program, 1);
+  const state = layState(program);
   state.m.set(program.start);
   state.run(program.steps.keys(), 1);
   return state;
 }
 
-/** Runs what follows from slots whose values are new; gives the steps that ran, in computing order. */
-export function run(state: State, changed: Iterable<Slot>): Int32Array {
-  const steps = wiringOf(state.program).downstream(changed);
-  state.run(steps, 1);
-  return steps;
+/**
+ * Runs what follows from slots whose values are new, and what was left behind before; gives the steps that ran, in computing
+ * order. `needed`: see `catchUp`.
+ */
+export function run(state: State, changed: Iterable<Slot>, needed?: Uint8Array): Int32Array {
+  for (const k of wiringOf(state.program).downstream(changed)) state.behind[k] = 1;
+  return catchUp(state, needed);
 }
+
+/**
+ * Runs what is behind; gives the steps that ran. With `needed`, per step 1 where its numbers are asked for (and those of all
+ * that it is computed from), slow steps that aren't and what follows from them stay behind.
+ */
+export function catchUp(state: State, needed?: Uint8Array): Int32Array {
+  const { behind, program } = state;
+  const { writer } = wiringOf(program);
+  const isOld = (slot: Slot): boolean => behind[writer[slot]!] === 1;
+  const ran: number[] = [];
+  for (const [k, { slow, reads }] of program.steps.entries()) {
+    if (behind[k] === 0 || (needed?.[k] === 0 && (slow || reads.some(isOld)))) continue;
+    state.run([k], 1);
+    behind[k] = 0;
+    ran.push(k);
+  }
+  return Int32Array.from(ran);
+}
+
+export const isBehind = ({ behind }: State): boolean => behind.includes(1);
 
 export interface Carried {
   readonly state: State;
@@ -28,10 +58,10 @@ export interface Carried {
 
 /**
  * Starts a program from the state of another. A step keeps its values when it computes the same (its key says so) from
- * constants with the same values and from steps that keep theirs; the others run.
+ * constants with the same values and from steps that keep theirs; the others run, and so does what was behind.
  */
 export function carry(old: State, program: Program): Carried {
-  const state = layBench(program, 1);
+  const state = layState(program);
   state.m.set(program.start);
   const { writer } = wiringOf(program);
   const before = new Map(old.program.steps.map((step, k) => [step.key, k]));
@@ -50,7 +80,7 @@ export function carry(old: State, program: Program): Carried {
 
   for (const [k, step] of program.steps.entries()) {
     const was = before.get(step.key);
-    if (was === undefined || !keeps(k, was)) {
+    if (was === undefined || old.behind[was] === 1 || !keeps(k, was)) {
       state.run([k], 1);
       ran.push(k);
       continue;

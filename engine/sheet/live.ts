@@ -37,9 +37,14 @@ export function editLive(live: Live, document: Document, library: Library): Edit
 
 /**
  * Sets texts. Where all of them were constants and stay so, the program is kept, its numbers are changed in place and what
- * follows from them runs; else the document is compiled anew.
+ * follows from them runs; else the document is compiled anew. `needed`: see `catchUp`; it holds as long as the program is kept.
  */
-export function setLive(live: Live, texts: Iterable<readonly [path: string, text: string]>, library: Library): Edited {
+export function setLive(
+  live: Live,
+  texts: Iterable<readonly [path: string, text: string]>,
+  library: Library,
+  needed?: Uint8Array,
+): Edited {
   const { compiled, state } = live;
   const { program } = compiled;
   const values = new Map<Slot, number>();
@@ -66,6 +71,7 @@ export function setLive(live: Live, texts: Iterable<readonly [path: string, text
   const ran = run(
     state,
     moved.map(([slot]) => slot),
+    needed,
   );
   return { live: { compiled: { ...compiled, document }, state }, ran, structure: false, unknown };
 }

@@ -18,6 +18,8 @@ export interface Step {
   readonly reasons: readonly string[];
   /** It takes only one group of its reads, by the index that `by` holds: a sample waits for what it takes and for nothing else. */
   readonly picks?: { readonly by: Slot; readonly groups: readonly (readonly Slot[])[] };
+  /** While a hand moves the design, it and what follows from it wait unless they are shown. */
+  readonly slow?: true;
   /**
    * Places the step on columns: `column(s)` is where slot s begins, samples lie one after another, a curve's knots `stride` apart.
    * The function it returns computes samples 0 … n−1 for which `why[i]` is 0 on entry, and sets `why[i]` to 1 + reason where there is no answer

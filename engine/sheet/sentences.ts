@@ -2,6 +2,7 @@ import type { Fault } from '../terms/index';
 import type { Bench } from './bench';
 import { calledIn, waits } from './called';
 import type { Compiled } from './compile';
+import type { State } from './evaluate';
 import { named, withTitles } from './named';
 import { SETTLED, WAITS } from './program';
 import { cellsOf } from './sheets';
@@ -22,10 +23,11 @@ export function faultOf(compiled: Compiled, bench: Bench, k: number, i = 0): Fau
   return { cell: step.cell, state: 'fault', ...told };
 }
 
-/** Everything that is wrong or waits in one design, in the order of the page. */
-export function faultsOf(compiled: Compiled, state: Bench): Fault[] {
+/** Everything that is wrong or waits in one design, in the order of the page. What is behind has no say: nobody knows it yet. */
+export function faultsOf(compiled: Compiled, state: State): Fault[] {
   const faults = [...compiled.faults];
   for (let k = 0; k < compiled.program.steps.length; k++) {
+    if (state.behind[k] === 1) continue;
     const fault = faultOf(compiled, state, k);
     // The numbers of a choice wait for what is picked in the same place: that is said once.
     if (fault && fault.waitsFor !== fault.path) faults.push(fault);

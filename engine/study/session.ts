@@ -1,14 +1,18 @@
 import type { Shape } from '../blocks/block';
 import { cautionsOf } from '../blocks/cautions';
 import type { Document } from '../sheet/document';
+import { catchUp } from '../sheet/evaluate';
 import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLive, setLive } from '../sheet/live';
+import { neededFor } from '../sheet/needed';
+import { cellsOf } from '../sheet/sheets';
 import type { Library } from '../sheet/specs';
 import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/index';
 import { describeBlock } from './describe/blocks';
 import { describeTable } from './describe/tables';
-import { drawingOf } from './design/drawing';
+import { drawingOf, drawingOfLive } from './design/drawing';
 import { forgottenIn } from './design/forgotten';
 import { massesMadeOf } from './design/made-of';
+import { settleFor, stepsShown, valuesOf } from './design/shown';
 import { traceOf } from './design/trace';
 import type { FitAnswer } from './fit/told';
 import { startFits } from './fits';
@@ -20,7 +24,7 @@ import { typedSlot } from './run/axis';
 import { type StudyPorts, startStudies } from './studies';
 import { startTables } from './tables/serve';
 import type { TableFormat, TableView } from './tables/told';
-import type { Checked, Snapshot, SweepRequest } from './told';
+import type { Checked, Shown, Snapshot, SweepRequest } from './told';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
 export function startEngine(library: Library, ports: StudyPorts) {
@@ -34,9 +38,16 @@ export function startEngine(library: Library, ports: StudyPorts) {
   let baseline: Float64Array | undefined;
   let ghost: readonly Shape[] | undefined;
 
-  function present(): Live {
+  /** Some of it may be behind. */
+  function moving(): Live {
     if (!live) throw new RangeError('No document is open');
     return live;
+  }
+
+  function present(): Live {
+    const now = moving();
+    catchUp(now.state);
+    return now;
   }
 
   /** Takes a design whose baseline may be another one or lie in other slots. */
@@ -48,15 +59,16 @@ export function startEngine(library: Library, ports: StudyPorts) {
   }
 
   function snapshot(withNames: boolean): Snapshot {
-    const { compiled, state } = present();
+    const now = moving();
+    const { compiled } = now;
     return {
       revision,
       shape: compiled.program.shape,
       ...(withNames ? { names: compiled.names } : {}),
-      values: state.m.slice(),
+      ...valuesOf(now),
       ...(baseline ? { baseline: baseline.slice() } : {}),
-      faults: faultsOfLive(present()),
-      drawing: drawingOf(compiled, blocks, state.m),
+      faults: faultsOfLive(now),
+      drawing: drawingOfLive(now, blocks),
       ...(ghost ? { ghost } : {}),
     };
   }
@@ -69,11 +81,12 @@ export function startEngine(library: Library, ports: StudyPorts) {
       take(live ? editLive(live, document, library).live : openLive(document, library));
       return snapshot(true);
     },
-    async set(texts: readonly (readonly [path: string, text: string])[]): Promise<Snapshot> {
+    async set(texts: readonly (readonly [path: string, text: string])[], shown?: Shown): Promise<Snapshot> {
       running.stopAll();
       revision++;
-      const held = present();
-      const edited = setLive(held, texts, library);
+      const held = moving();
+      const needed = shown && neededFor(held.compiled.program, stepsShown(held, shown));
+      const edited = setLive(held, texts, library, needed);
       if (edited.structure) take(edited.live);
       else live = edited.live;
       const renumbered = edited.live.compiled.program.shape !== held.compiled.program.shape;
@@ -81,18 +94,22 @@ export function startEngine(library: Library, ports: StudyPorts) {
       return { ...rest, faults: [...faults, ...edited.unknown.map(nowhere)] };
     },
     async sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void> {
-      await running.run({ live: present(), baseline: before }, revision, request, progress);
+      await running.run({ live: moving(), baseline: before }, revision, request, progress);
     },
     async stop(sweep: string): Promise<void> {
       running.stop(sweep);
     },
     fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
-    table: (view: TableView, from: number, to: number) =>
-      tables.answer(present(), running.rows(view.series, revision), view, from, to),
+    table(view: TableView, from: number, to: number) {
+      const rows = running.rows(view.series, revision);
+      return tables.answer(rows ? present() : moving(), rows, view, from, to);
+    },
     tableFile: (view: TableView, format: TableFormat) =>
       tables.file(present(), running.rows(view.series, revision), view, format),
     async trace(path: string): Promise<TraceAnswer> {
-      return { revision, ...traceOf(present(), baseline, blocks, path) };
+      const now = moving();
+      settleFor(now, [], ownerOf(path, now));
+      return { revision, ...traceOf(now, baseline, blocks, path) };
     },
     async madeOf(choices: readonly string[]) {
       return choices.map((choice) => massesMadeOf(present(), choice));
@@ -139,3 +156,7 @@ const nowhere = (path: string): Fault => ({
   state: 'fault',
   message: `There is nothing called ${path} that a text can be typed into.`,
 });
+
+/** Id of the piece that a trace is of. */
+const ownerOf = (path: string, { compiled }: Live): readonly string[] =>
+  cellsOf(compiled.document).flatMap(({ id, name }) => (path.startsWith(`${name}.`) ? [id] : []));

@@ -2,10 +2,11 @@ import type { SweepCell } from '../sheet/document';
 import type { Live } from '../sheet/live';
 import type { SweepProgress } from '../terms/index';
 import { findStudy } from './kinds/find';
-import { type Plan, planFor, studyKinds } from './kinds/index';
+import { type Plan, studyKinds } from './kinds/index';
 import { type PoolPorts, startPool } from './pool/pool';
 import { type Dependence, dependenceOf, sameDependence } from './run/depends';
 import { faultyProgress, type Gathered, type Gathering } from './run/gathering';
+import { settledPlan } from './run/settled-plan';
 import { type Running, type RunPorts, startRun } from './start-run';
 import { planForBaseline } from './sweep/plan';
 import type { SweepRequest } from './told';
@@ -62,7 +63,9 @@ export function startStudies({ pool, ...ports }: StudyPorts): Studies {
     async run({ live, baseline }, revision, { sweep, coarse, baseline: along }, progress) {
       const key = along ? `${sweep} ${along.join(' ')}` : sweep;
       stop(key);
-      const planned = along ? baselinePlan({ live, baseline }, revision, sweep, along) : planFor(live, revision, sweep);
+      const planned = along
+        ? baselinePlan({ live, baseline }, revision, sweep, along)
+        : settledPlan(live, revision, sweep);
       if (typeof planned === 'string') {
         whole.delete(key);
         progress(faultyProgress(revision, sweep, planned));

@@ -14,7 +14,17 @@ export interface Snapshot {
   readonly faults: readonly Fault[];
   /** The scale drawing of the present design and of the baseline. */
   readonly drawing: readonly Shape[];
+  /** Slots that wait for the hand to rest: NaN among the values. Missing where none does. */
+  readonly behind?: Int32Array;
   readonly ghost?: readonly Shape[];
+}
+
+/** What is on the screen while a hand moves the design: what is slow and isn't among this waits. */
+export interface Shown {
+  /** Ids of pieces. */
+  readonly cells: readonly string[];
+  /** Names of numbers that stand elsewhere than in their piece. */
+  readonly paths: readonly string[];
 }
 
 export interface SweepRequest {

@@ -1,6 +1,9 @@
+import quern from '../../data/designs/quern-25.tetherwright.json?raw';
+import type { Sheet } from '../../engine/sheet/document';
 import { openText } from '../../engine/sheet/file';
 import { library, startEngine } from '../../engine/study/index';
 import type { SweepProgress } from '../../engine/terms/index';
+import { shownOf } from '../../workbook/store/shown';
 import demo from '../designs/quern.tetherwright.json?raw';
 
 /** Milliseconds, each the median. */
@@ -61,4 +64,43 @@ export async function measureSheet(): Promise<SheetTimes> {
 
 function median(values: number[]): number {
   return values.sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+}
+
+/** What a move of a slide of the design that comes with the program costs the engine, ms each the median. */
+export interface MoveTimes {
+  /** With the sheet of the slide on the screen: what is slow and stands elsewhere waits. */
+  readonly shown: number;
+  readonly whole: number;
+}
+
+const SLIDES = {
+  engine_station: [-165, 'mm'],
+  line_length: [17, 'm'],
+  axle_x: [-40, 'mm'],
+  tank_height: [2, 'mm'],
+  handle_spacing: [100, 'mm'],
+} as const;
+
+/** One move with everything and one with what is shown take turns, so that the machine is the same for both. */
+export async function measureMoves(): Promise<Readonly<Record<string, MoveTimes>>> {
+  const opened = openText(quern);
+  if (!opened.ok) throw new Error(opened.message);
+  const { document } = opened;
+  const engine = startEngine(library, { pause: () => Promise.resolve(), now: () => performance.now() });
+  await engine.open(document);
+  const found: Record<string, MoveTimes> = {};
+  for (const [variable, [from, unit]] of Object.entries(SLIDES)) {
+    const holds = ({ pieces }: Sheet): boolean =>
+      pieces.some((piece) => piece.kind === 'variables' && piece.rows.some(({ name }) => name === variable));
+    const shown = shownOf(document, document.sheets.find(holds)!);
+    const spent: [shown: number[], whole: number[]] = [[], []];
+    for (let k = 0; k < 2 * RUNS; k++) {
+      const before = performance.now();
+      await engine.set([[variable, `${from + 0.01 * k} ${unit}`]], k % 2 === 0 ? shown : undefined);
+      spent[k % 2]!.push(performance.now() - before);
+    }
+    const [some, whole] = spent.map((times) => median(times.slice(times.length >> 1))) as [number, number];
+    found[variable] = { shown: some, whole };
+  }
+  return found;
 }

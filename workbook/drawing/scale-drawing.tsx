@@ -55,7 +55,13 @@ function ShapeLine({ shape }: { shape: DrawnShape }): JSX.Element {
     );
   }
   const filled = shape.style.filled && (shape.closed || shape.kind === 'circle');
-  const attributes = { ...stroke(shape.style.line), fill: filled ? ink('paper') : 'none', 'data-part': shape.part };
+  // Where it will be is not known yet.
+  const colour = shape.shape.behind ? ink('muted') : ink('ink');
+  const attributes = {
+    ...stroke(shape.style.line, colour),
+    fill: filled ? ink('paper') : 'none',
+    'data-part': shape.part,
+  };
   return shape.kind === 'circle' ? (
     <circle cx={round(at.x)} cy={round(at.y)} r={round(shape.radius)} {...attributes} />
   ) : (

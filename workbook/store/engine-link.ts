@@ -1,4 +1,4 @@
-import type { Document, EngineService, Snapshot } from '../../engine/index';
+import type { Document, EngineService, Shown, Snapshot } from '../../engine/index';
 
 type Texts = ReadonlyMap<string, string>;
 
@@ -7,12 +7,16 @@ export interface EngineLink {
   open(document: Document): void;
   /** Some texts of it are new. */
   set(document: Document, texts: Texts): void;
+  /** The hand rests: what waited for that is asked for. */
+  rest(document: Document): void;
   /** Something is on its way to the engine or back. */
   busy(): boolean;
 }
 
 export interface LinkPorts {
   take(snapshot: Snapshot): void;
+  /** What is on the screen while a hand moves the design; undefined while none does. */
+  shown(): Shown | undefined;
   /** Called after each answer; the next call to the engine waits for it. */
   settle(): Promise<void>;
   onBusy(busy: boolean): void;
@@ -24,6 +28,8 @@ interface Waiting {
   document: Document;
   /** Missing: send the whole document. */
   texts?: Map<string, string>;
+  /** Nothing may wait. */
+  whole?: boolean;
 }
 
 /**
@@ -36,7 +42,7 @@ export function linkEngine(engine: Pick<EngineService, 'open' | 'set'>, ports: L
   let opened = false;
 
   async function call(job: Waiting): Promise<Snapshot> {
-    if (opened && job.texts) return await engine.set([...job.texts]);
+    if (opened && job.texts) return await engine.set([...job.texts], job.whole ? undefined : ports.shown());
     const snapshot = await engine.open(job.document);
     opened = true;
     return snapshot;
@@ -74,8 +80,14 @@ export function linkEngine(engine: Pick<EngineService, 'open' | 'set'>, ports: L
       if (!waiting) waiting = { document, texts: new Map(texts) };
       else {
         waiting.document = document;
+        waiting.whole = false;
         if (waiting.texts) for (const [path, text] of texts) waiting.texts.set(path, text);
       }
+      start();
+    },
+    rest(document) {
+      waiting ??= { document, texts: new Map() };
+      waiting.whole = true;
       start();
     },
     busy: () => running,

@@ -21,6 +21,8 @@ export interface Reader {
   /** SI; NaN where there is no answer. */
   value(path: string): number;
   baseline(path: string): number;
+  /** The value waits for the hand to rest: there is only that of a design before, which `rested` of the sheet has. */
+  behind(path: string): boolean;
   shown(path: string, options?: ShowOptions): string;
   /** What its entry shows: one number as it was typed, else the value. */
   entry(path: string): string;
@@ -53,6 +55,8 @@ export function createReader(
   const checks = steadyList(() => cellsOf(document.value).filter((cell) => cell.kind === 'check'));
   const choices = steadyList(() => cellsOf(document.value).filter((cell) => cell.kind === 'choice'));
 
+  const behind = computed(() => new Set(snapshot.value?.behind));
+
   const name = byPath((path) => names.value.get(path));
   const read = (path: string, column: Float64Array | undefined): number => {
     const info = name(path);
@@ -83,6 +87,7 @@ export function createReader(
     name,
     value,
     baseline,
+    behind: byPath((path) => behind.value.has(name(path)?.slot ?? -1)),
     entry,
     shown: (path, options) => (options?.bare ? shownBare(path) : shown(path)),
     shownIn: (path, unit) => (Number.isNaN(value(path)) ? undefined : formatQuantity(value(path), unit)),

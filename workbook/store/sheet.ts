@@ -39,6 +39,7 @@ import { createReader, type Reader } from './reader';
 import { createRoles, type Roles } from './roles';
 import { createSheetSet, type SheetSet } from './sheet-set';
 import { type SheetState, sheetState, sideOf } from './sheet-state';
+import { shownOf } from './shown';
 import { standsOn } from './stands-on';
 import { createStudies, type Studies } from './studies';
 import { createSweeps, type Sweeps } from './sweeps';
@@ -74,6 +75,10 @@ interface Picking {
 export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makings, CellCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
+  /** The design as it stood when all of it had last been computed; while a hand moves it, slow pieces that aren't shown wait. */
+  readonly rested: Reader;
+  /** How a check stands: as it did before while anything of it waits. */
+  besideOf(check: CheckCell): { readonly reader: Reader; readonly behind: boolean };
   /** Of the whole design. */
   readonly state: ReadonlySignal<SheetState>;
   /** Checks whose value is beyond a limit, in reading order. */
@@ -174,10 +179,13 @@ export interface SheetPorts {
 
 /** Longest time that a moving finger's next place waits for the charts of the last, ms. */
 const LONGEST_SETTLING = 80;
+/** A finger that hasn't moved for so long holds still, ms. */
+const HOLDS_STILL = 150;
 
 export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const { engine } = ports;
   const snapshot = signal<Snapshot | undefined>(undefined);
+  const rested = signal<Snapshot | undefined>(undefined);
   const names = signal<ReadonlyMap<string, NameInfo>>(new Map());
   const notices = signal<readonly Notice[]>([]);
   const busy = signal(false);
@@ -194,9 +202,11 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     if (!standing.some((other) => other.title === notice.title)) notices.value = [...standing, notice];
   };
   const link = linkEngine(engine, {
+    shown: () => (editor.dragging.peek() ? shownOf(editor.document.peek(), set.shownSheet.peek()) : undefined),
     take(answer) {
       batch(() => {
         snapshot.value = answer;
+        if (!answer.behind) rested.value = answer;
         if (answer.names) names.value = new Map(answer.names.map((info) => [info.path, info]));
       });
     },
@@ -211,6 +221,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       // A fit takes longer than anybody waits for the next place of a finger.
       if (!coarse) void fits.refresh(latest.revision);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
+      if (latest.behind) restSoon(latest);
     },
     onBusy: (now) => {
       busy.value = now;
@@ -228,13 +239,24 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     now: ports.now,
     frozen: ports.frozen,
   });
-  // While the finger was down only the coarse lattice ran.
+  const catchUp = (): void => link.rest(editor.document.peek());
+  /** A finger that holds still asks for what waits, too. */
+  function restSoon(answer: Snapshot): void {
+    setTimeout(() => {
+      if (snapshot.peek() === answer && !link.busy()) catchUp();
+    }, HOLDS_STILL);
+  }
+  // While the finger was down only the coarse lattice ran, and what is slow and not shown waited.
   let wasDragging = false;
   effect(() => {
     const dragging = editor.dragging.value;
     if (wasDragging && !dragging) {
       untracked(() => {
-        const { revision = 0, baseline } = snapshot.value ?? {};
+        const { revision = 0, baseline, behind } = snapshot.value ?? {};
+        if (behind || link.busy()) {
+          catchUp();
+          return;
+        }
         void sweeps.refresh(revision, false, baseline !== undefined);
         void fits.refresh(revision);
       });
@@ -242,6 +264,11 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     wasDragging = dragging;
   });
   const reader = createReader(editor.document, snapshot, names);
+  const before = createReader(editor.document, rested, names);
+  const besideOf: Sheet['besideOf'] = ({ name }) => {
+    const behind = [name, `${name}.low`, `${name}.high`].some(reader.behind);
+    return { reader: behind ? before : reader, behind };
+  };
   const title = (path: string): string => reader.name(path)?.title ?? path;
   const setTexts = (texts: readonly (readonly [string, string])[], says: string): void => {
     editor.settle();
@@ -272,16 +299,20 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       return opens;
     });
   };
-  const working = (): boolean => !snapshot.value || busy.value || sweeps.running.value > 0;
+  const working = (): boolean =>
+    !snapshot.value || snapshot.value.behind !== undefined || busy.value || sweeps.running.value > 0;
   const removed = (title: string, after: Document): void => tell({ title, sentences: [], after });
   const sided = (...sides: readonly string[]) =>
-    steadyList(() => reader.checks.value.filter((check) => sides.includes(sideOf(check, reader.value) ?? '')));
+    steadyList(() =>
+      reader.checks.value.filter((check) => sides.includes(sideOf(check, besideOf(check).reader.value) ?? '')),
+    );
   const stops = sided('under', 'over');
   const unlimited = sided('unlimited');
   const breaches = steadyList(() => {
     const watched = new Set(stops.value.map(({ of }) => of.trim()));
     const all = [...names.value.values()];
-    return all.filter((info) => info.least?.stops && !watched.has(info.path) && reader.under(info.path));
+    const now = (path: string): Reader => (reader.behind(path) ? before : reader);
+    return all.filter((info) => info.least?.stops && !watched.has(info.path) && now(info.path).under(info.path));
   });
   const faults = (): readonly Fault[] => snapshot.value?.faults ?? [];
   const blocks = (): readonly BlockDescription[] => description.peek()?.blocks ?? [];
@@ -325,6 +356,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     }),
     document: editor.document,
     snapshot,
+    rested: before,
+    besideOf,
     state: computed(() =>
       sheetState(faults(), stops.value.length + breaches.value.length, working(), unlimited.value.length),
     ),

@@ -173,6 +173,7 @@ const wrapped = (angle: number): number => (angle / TURN - Math.floor(angle / TU
 /** The glide after the engine stops. */
 export const glide = block({
   kind: 'glide',
+  slow: true,
   title: 'Engine-off glide',
   doc: 'How far the model flies after the engine is shut off with its height held, whether its lines stay tight in the wind, and where to shut off so that it stops at the pit.',
   line: ['laps', 'least_pull'],

@@ -37,6 +37,7 @@ const ring = newWindLap(RING_PLACES);
 /** A lap in wind. */
 export const lap = block({
   kind: 'lap',
+  slow: true,
   title: 'Lap in wind',
   doc: 'Pull and speed around a level lap in a steady wind, and the wind at which the least pull comes down to what the pilot wants. Wind takes pull away upwind, a little before the model comes straight upwind, and adds it downwind.',
   line: ['least_pull_per_weight', 'wind_at_floor'],

@@ -108,6 +108,7 @@ function read(m: Float64Array, f: Fields, i: number, stride: number) {
 /** The run from release to lifting off. */
 export const launch = block({
   kind: 'launch',
+  slow: true,
   title: 'Launch',
   doc: 'The run on the wheels from release to flying speed: how long it is, how the lines pull around it, and where to release against the wind. Lines go slack just after release more often than anywhere else.',
   line: ['rolling', 'least_pull'],

@@ -48,6 +48,7 @@ function endsIn(m: Float64Array, { lines, flight }: Fields, i: number) {
 /** The lines in full. */
 export const lineShape = block({
   kind: 'line_shape',
+  slow: true,
   title: 'Lines in full',
   doc: 'The shape of the lines in space between handle and guide in level flight: how they bow back and down, what that and their stretch do to the radius, and the handle angle that uneven pull costs.',
   line: ['stretch', 'line_trail'],

@@ -23,6 +23,7 @@ export function stagesOf(whole: BlockStepSpec): readonly BlockStepSpec[] {
       fields: pick(block.fields, (name, spec) => isLink(spec) || own.has(name)),
       results: pick(block.results, (name) => late.has(name)),
       reasons: {},
+      slow: undefined,
       run: (m, f, r, i) => {
         after.run(m, f, r, i);
         return undefined;

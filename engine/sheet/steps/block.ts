@@ -54,6 +54,7 @@ export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
     writes: Object.entries(block.results).flatMap(([name, result]) =>
       spread(spec.results.get(name)!, slotCount(result)),
     ),
+    ...(block.slow ? { slow: true } : {}),
     reasons: [...own, ...ranged.map((input) => `range of ${input.path}`), 'refused'],
     bind(column, stride) {
       const { fields, results } = placeFields(spec, column);

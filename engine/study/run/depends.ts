@@ -1,4 +1,4 @@
-import { type Program, SETTLED } from '../../sheet/program';
+import { type Program, SETTLED, type Slot } from '../../sheet/program';
 import { wiringOf } from '../../sheet/wiring';
 import type { PlanOf } from './plan';
 
@@ -15,13 +15,8 @@ export interface Dependence {
  */
 export function dependenceOf(program: Program, plan: PlanOf<string>, units: string): Dependence | undefined {
   const { writer } = wiringOf(program);
-  const inside = new Set(plan.each);
-  const swept = new Set(plan.axes.map((axis) => axis.slot));
-  const read = new Set(plan.wanted.map(({ slot }) => slot));
-  for (const k of plan.each) for (const slot of program.steps[k]!.reads) read.add(slot);
   const numbers: number[] = [];
-  for (const slot of read) {
-    if (swept.has(slot) || inside.has(writer[slot]!)) continue;
+  for (const slot of restsOn(program, plan)) {
     if (writer[slot]! >= 0 && plan.why[writer[slot]!] !== SETTLED) return undefined;
     numbers.push(plan.base[slot]!);
   }
@@ -38,6 +33,16 @@ export function dependenceOf(program: Program, plan: PlanOf<string>, units: stri
     steps,
     numbers: Float64Array.from([...plan.axes.flatMap(({ values, restsOn }) => restsOn ?? [...values]), ...numbers]),
   };
+}
+
+/** The slots of the design as it stands that a plan's samples read. */
+export function restsOn(program: Program, plan: Pick<PlanOf<string>, 'each' | 'axes' | 'wanted'>): Slot[] {
+  const { writer } = wiringOf(program);
+  const inside = new Set(plan.each);
+  const swept = new Set(plan.axes.map((axis) => axis.slot));
+  const read = new Set(plan.wanted.map(({ slot }) => slot));
+  for (const k of plan.each) for (const slot of program.steps[k]!.reads) read.add(slot);
+  return [...read].filter((slot) => !swept.has(slot) && !inside.has(writer[slot]!));
 }
 
 export const sameDependence = (a: Dependence, b: Dependence): boolean =>

@@ -76,6 +76,7 @@ export const cord = block({
 /** A lap on a cord: answers only when the thrust beats the drag number. */
 export const lap = block({
   kind: 'lap',
+  slow: true,
   title: 'Lap',
   doc: '',
   fields: {

@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import type { Document, Snapshot } from '../../../engine/index';
+import type { Document, Shown, Snapshot } from '../../../engine/index';
 import { linkEngine } from '../../../workbook/store/engine-link';
 
 const snapshot = (revision: number): Snapshot => ({
@@ -13,20 +13,29 @@ const sheet = (title: string): Document => ({ title }) as Document;
 
 /** An engine whose answers wait until they are let go. */
 function heldEngine() {
-  const calls: { what: 'open' | 'set'; with: unknown; answer(): void; fail(error: Error): void }[] = [];
-  const held = (what: 'open' | 'set') => (given: unknown) =>
+  const calls: {
+    what: 'open' | 'set';
+    with: unknown;
+    shown?: Shown | undefined;
+    answer(): void;
+    fail(error: Error): void;
+  }[] = [];
+  const held = (what: 'open' | 'set') => (given: unknown, shown?: Shown) =>
     new Promise<Snapshot>((resolve, reject) => {
-      calls.push({ what, with: given, answer: () => resolve(snapshot(calls.length)), fail: reject });
+      calls.push({ what, with: given, shown, answer: () => resolve(snapshot(calls.length)), fail: reject });
     });
   return { calls, engine: { open: held('open'), set: held('set') } };
 }
 
-function link(settle: () => Promise<void> = async () => {}) {
+function link(settle: () => Promise<void> = async () => {}, shown?: () => Shown | undefined) {
   const { calls, engine } = heldEngine();
   const taken: number[] = [];
   const onFault = vi.fn();
   const onBusy = vi.fn();
-  const made = linkEngine(engine, { take: (s) => taken.push(s.revision), settle, onBusy, onFault });
+  const made = linkEngine(engine, {
+    ...{ take: (s) => taken.push(s.revision), settle, onBusy, onFault },
+    shown: shown ?? (() => undefined),
+  });
   return { calls, taken, onFault, onBusy, made };
 }
 const turn = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -110,4 +119,33 @@ test('it says when it is busy and when it is done', async () => {
   calls[0]!.answer();
   await turn();
   expect(onBusy.mock.calls).toEqual([[true], [false]]);
+});
+
+test('while a hand moves the design the engine is told what is shown; at rest it is asked for all, once', async () => {
+  let shown: Shown | undefined = { cells: ['c1'], paths: [] };
+  const { calls, made } = link(undefined, () => shown);
+  made.open(sheet('start'));
+  calls[0]!.answer();
+  await turn();
+  made.set(sheet('1'), new Map([['tip', '1 g']]));
+  expect(calls[1]).toMatchObject({ with: [['tip', '1 g']], shown });
+  // A rest in between is asked for with the next move's text, and forgotten where that move goes on.
+  made.rest(sheet('1'));
+  made.set(sheet('2'), new Map([['tip', '2 g']]));
+  calls[1]!.answer();
+  await turn();
+  expect(calls[2]).toMatchObject({ with: [['tip', '2 g']], shown });
+  made.rest(sheet('2'));
+  calls[2]!.answer();
+  await turn();
+  expect(calls[3]).toMatchObject({ with: [], shown: undefined });
+  shown = undefined;
+  made.rest(sheet('2'));
+  calls[3]!.answer();
+  await turn();
+  expect(calls[4]).toMatchObject({ with: [], shown: undefined });
+  calls[4]!.answer();
+  await turn();
+  expect(calls).toHaveLength(5);
+  expect(made.busy()).toBe(false);
 });

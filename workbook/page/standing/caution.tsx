@@ -1,6 +1,7 @@
 import { fillCaution, type RoleCaution } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { greatestOf } from './cautions';
+import { greatestOf, resultsOf } from './cautions';
+import { FromBefore } from './from-before';
 
 /** Cautions beside the results that they bear on. `cell`: name of the cell that has the results. */
 export function CautionNote({ cautions, cell }: { cautions: readonly RoleCaution[]; cell: string }) {
@@ -8,15 +9,18 @@ export function CautionNote({ cautions, cell }: { cautions: readonly RoleCaution
   if (cautions.length === 0) return null;
   return (
     <div class="caution" role="note" aria-label="Caution">
-      {cautions.flatMap((caution) =>
-        caution.sentences.map((sentence) => (
-          <p key={sentence}>
-            {fillCaution(sentence, (name, unit) =>
-              sheet.shownIn(name === 'greatest' ? greatestOf(caution, sheet) : `${cell}.${name}`, unit),
-            )}
+      {cautions.flatMap((caution) => {
+        // The greatest of all is not known while one of them waits.
+        const behind = resultsOf(caution, sheet).some(sheet.behind);
+        const { value, shownIn } = behind ? sheet.rested : sheet;
+        const greatest = greatestOf(caution, { namesOfRole: sheet.namesOfRole, value });
+        return caution.sentences.map((sentence) => (
+          <p key={sentence} class={behind ? 'behind' : undefined}>
+            {fillCaution(sentence, (name, unit) => shownIn(name === 'greatest' ? greatest : `${cell}.${name}`, unit))}
+            {behind && <FromBefore />}
           </p>
-        )),
-      )}
+        ));
+      })}
     </div>
   );
 }

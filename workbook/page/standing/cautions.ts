@@ -19,16 +19,22 @@ export function cautionsAfter(
   );
 }
 
-/** Path of the greatest of a caution's results that any piece of the design has; '' where none has a number. */
-export function greatestOf({ greatest }: Pick<RoleCaution, 'greatest'>, sheet: Reads): string {
-  let found = '';
-  for (const path of greatest) {
+/** Paths of the results that a caution takes the greatest of, as the pieces of this design have them. */
+export const resultsOf = (
+  { greatest }: Pick<RoleCaution, 'greatest'>,
+  { namesOfRole }: Pick<Reads, 'namesOfRole'>,
+): readonly string[] =>
+  greatest.flatMap((path) => {
     const [role, result] = path.split('.') as [string, string];
-    for (const name of sheet.namesOfRole(role)) {
-      const here = `${name}.${result}`;
-      if (Number.isNaN(sheet.value(here))) continue;
-      if (found === '' || sheet.value(here) > sheet.value(found)) found = here;
-    }
+    return namesOfRole(role).map((name) => `${name}.${result}`);
+  });
+
+/** Path of the greatest of a caution's results that any piece of the design has; '' where none has a number. */
+export function greatestOf(caution: Pick<RoleCaution, 'greatest'>, sheet: Reads): string {
+  let found = '';
+  for (const here of resultsOf(caution, sheet)) {
+    if (Number.isNaN(sheet.value(here))) continue;
+    if (found === '' || sheet.value(here) > sheet.value(found)) found = here;
   }
   return found;
 }

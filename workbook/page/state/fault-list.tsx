@@ -12,13 +12,21 @@ export function FaultList({ onClose }: { onClose: () => void }) {
   useEffect(() => dialog.current?.showModal(), []);
   const faults = sheet.snapshot.value?.faults ?? [];
   const ofCheck = (check: CheckCell): Row => ({
-    ...{ place: { cell: check.id, path: check.name }, title: check.title, words: verdict(check, sheet).words },
+    ...{
+      place: { cell: check.id, path: check.name },
+      title: check.title,
+      words: verdict(check, sheet.besideOf(check).reader).words,
+    },
   });
   const stops = [
     ...sheet.stops.value.map(ofCheck),
     ...sheet.breaches.value.map(
       (info): Row => ({
-        ...{ place: { cell: info.cell, path: info.path }, title: info.title, words: underWords(info, sheet) },
+        ...{
+          place: { cell: info.cell, path: info.path },
+          title: info.title,
+          words: underWords(info, sheet.behind(info.path) ? sheet.rested : sheet),
+        },
       }),
     ),
   ];
