@@ -23,7 +23,9 @@ const { measureWindAndTank } = await import(await makeForNode('tests/speed/wind-
 const { laps, surfaces } = measureWindAndTank();
 console.log(`laps in wind a second on one core: ${whole(laps)}; fuel surfaces: ${whole(surfaces)}`);
 
-const { measureMoves, measureSheet } = await import(await makeForNode('tests/speed/sheet.ts', ['tests/designs', 'workbook/store/shown.ts']));
+const { measureMoves, measureSheet } = await import(
+  await makeForNode('tests/speed/sheet.ts', ['tests/designs', 'workbook/store/shown.ts'])
+);
 const sheet = await measureSheet();
 console.log(`the demo in the engine alone: opened in ${sheet.open.toFixed(0)} ms`);
 for (const [name, ms] of Object.entries(sheet.move)) console.log(`  ${name} moved: ${ms.toFixed(2)} ms`);
