@@ -68,14 +68,23 @@ const DECIMALS: Readonly<Record<string, number>> = {
   '%': 1,
 };
 
-/** Angles and shares under one tell more in their second decimal: half a degree of nose-out is a lot. */
-const FINER_UNDER_ONE: ReadonlySet<string> = new Set(['°', '%']);
-/** Wire, lines and sheet: between these sizes one more decimal is bought and measured. */
-const FINER_BETWEEN: Readonly<Record<string, readonly [number, number]>> = { mm: [0.1, 1], in: [0.005, 0.1] };
+/**
+ * Where more decimals tell something, between two sizes: half a degree of nose-out is a lot, wire, lines and sheet are bought
+ * and measured finer, small pulls are felt in tenths, and air weighs a thousandth of what is built.
+ */
+const FINER: Readonly<Record<string, { readonly from: number; readonly under: number; readonly decimals: number }>> = {
+  '°': { from: 0, under: 1, decimals: 2 },
+  '%': { from: 0, under: 1, decimals: 2 },
+  mm: { from: 0.1, under: 1, decimals: 2 },
+  in: { from: 0.005, under: 0.1, decimals: 3 },
+  N: { from: 0, under: 1, decimals: 2 },
+  lbf: { from: 0, under: 1, decimals: 2 },
+  'kg/m³': { from: 0, under: 10, decimals: 3 },
+  'lb/ft³': { from: 0, under: 1, decimals: 4 },
+};
 
 export function lastPlace(unit: string, size: number): number {
-  const decimals = DECIMALS[unit] ?? Number.POSITIVE_INFINITY;
-  if (FINER_UNDER_ONE.has(unit) && size < 1) return decimals + 1;
-  const [from, to] = FINER_BETWEEN[unit] ?? [0, 0];
-  return size >= from && size < to ? decimals + 1 : decimals;
+  const finer = FINER[unit];
+  if (finer && size >= finer.from && size < finer.under) return finer.decimals;
+  return DECIMALS[unit] ?? Number.POSITIVE_INFINITY;
 }

@@ -215,7 +215,7 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
       ))}
       {spot && onPick && <Crosses frame={frame} spot={spot} unit={picture.unit} onTake={(place) => onPick(place, 0)} />}
       <text x={2} y={frame.height - 6} font-size={SMALL_SIZE} fill={ink('muted')}>
-        {`scale 1 : ${frame.denominator}, sizes in ${picture.unit}`}
+        {`scale 1 : ${frame.denominator}, sizes in ${picture.unit === 'in' ? 'inches' : picture.unit}`}
       </text>
       {frame.arrangement === 'paper' && <PaperRule frame={frame} unit={picture.unit} />}
     </svg>

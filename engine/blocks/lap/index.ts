@@ -9,6 +9,7 @@ import {
   newWindLap,
   newWindRoom,
   pullAtHandle,
+  STRONGEST_WIND,
   solveFlight,
   windAtFloor,
 } from '../../physics/index';
@@ -118,6 +119,8 @@ export const lap = block({
     const guess = speed > 0 ? (still.pull - floor) / loss : 5;
     const limit = windAtFloor(setup, still, profile, floor, guess, windRoom, lapAtFloor);
     m[r.wind_at_floor + i] = limit.wind / factor;
+    const strongest = limit.status === 'not met' ? STRONGEST_WIND / factor : 0;
+    m[r.tight_up_to + i] = limit.status === 'settled' ? limit.wind / factor : strongest;
     m[r.floor_status + i] = FLOOR_ENDS.indexOf(limit.status);
     m[r.floor_iterations + i] = limit.iterations;
     m[r.floor_residual + i] = limit.residual;

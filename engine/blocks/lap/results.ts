@@ -1,3 +1,4 @@
+import { STRONGEST_WIND } from '../../physics/index';
 import { TIME } from '../../units/index';
 import type { Result } from '../block';
 import { AIRSPEED, ANGLE, NEWTONS, PLAIN } from '../measures';
@@ -71,6 +72,12 @@ export const lapResults = {
     title: 'Wind limit for tight lines',
     doc: 'Mean wind, measured as above, in which the least pull comes down to the least wanted. None: even the strongest wind looked at (20 m/s) does not, or calm air already does; the second “Solver ended” says which.',
   },
+  tight_up_to: detail({
+    ...AIRSPEED,
+    symbol: 'W_t',
+    title: 'Lines tight up to',
+    doc: `The wind limit for tight lines; the strongest wind looked at (${STRONGEST_WIND} m/s) where the pull stays over the least wanted even there, and 0 where it does not in calm air.`,
+  }),
   lap_time: {
     ...TIMES,
     symbol: 't_w',

@@ -9,8 +9,9 @@ import type { Library } from '../../sheet/specs';
 import { type Meant, namedPiece } from './names';
 import { picksIn } from './picks';
 import { propellerIn } from './propeller';
-import { linkedRoles, meantBy, newModel, standIn } from './roles';
+import { linkedRoles, meantBy, newModel, standIn, titleOf } from './roles';
 import { type Slid, slideIn } from './slides';
+import { withSteps } from './steps';
 import type { Study } from './study';
 import { tipWeightIn } from './tip-weight';
 import type { StudyAnswer, StudyAsk } from './told';
@@ -64,11 +65,16 @@ export function placeStudy(
 }
 
 /** Finds what stands in for every role that the study reads; what the design lacks is given back, to be added. */
-function addModels({ study, live, library, meant, taken, ids, says }: Placing): Cell[] {
+function addModels({ study, live, library, meant, missing, taken, ids, says }: Placing): Cell[] {
   const { document } = live.compiled;
   const models: Cell[] = [];
   for (const role of needed(study, library)) {
     const there = standIn(document, role, library.blocks);
+    if (!there && study.fuelled.includes(role) && !carriesFuel(document)) {
+      missing.add(role);
+      says.push(`Leaves out ${inSentence(titleOf(role, library.blocks))}: no part of this design is fuel.`);
+      continue;
+    }
     const piece = there ?? newModel(role, library.blocks, { id: ids(), taken, fields: study.fields[role] ?? {} });
     if (!there) {
       models.push(piece);
@@ -83,6 +89,10 @@ function addModels({ study, live, library, meant, taken, ids, says }: Placing): 
   if (propeller) for (const [name, size] of Object.entries(propeller)) meant.set(name, size);
   return models;
 }
+
+/** An electric model has no row of fuel in its weights. */
+const carriesFuel = (document: Document): boolean =>
+  cellsOf(document).some((cell) => cell.kind === 'parts' && cell.rows.some((row) => row.fuel));
 
 /** Roles that the study reads, each behind those that it links to itself. */
 function needed({ needs }: Study, { blocks }: Pick<Library, 'blocks'>): readonly string[] {
@@ -149,7 +159,7 @@ function ownPieces(placing: Placing, ends: ReadonlyMap<string, readonly [string,
       says.push(`Leaves out the stop “${piece.title}”: “${watching.title}” of the design watches the same.`);
       return [];
     }
-    return [withEnds({ ...piece, id: ids() } as unknown as Cell, ends)];
+    return [withSteps(withEnds({ ...piece, id: ids() } as unknown as Cell, ends), document.units)];
   });
 }
 

@@ -25,11 +25,18 @@ export function newModel(
   blocks: readonly AnyBlock[],
   { id, taken, fields }: Pick<BlockCell, 'id' | 'fields'> & { readonly taken: ReadonlySet<string> },
 ): BlockCell {
-  const block = blocks.find((each) => each.kind === role) ?? blocks.find((each) => each.role === role);
-  if (!block) throw new RangeError(`No piece of the model is a ${role}`);
-  const { kind, title } = block;
+  const { kind, title } = blockFor(role, blocks);
   return { kind: 'model', id, name: freeName(kind, taken), title, folded: true, of: kind, fields };
 }
+
+/** The kind of piece that is added for a role. */
+function blockFor(role: string, blocks: readonly AnyBlock[]): AnyBlock {
+  const block = blocks.find((each) => each.kind === role) ?? blocks.find((each) => each.role === role);
+  if (!block) throw new RangeError(`No piece of the model is a ${role}`);
+  return block;
+}
+
+export const titleOf = (role: string, blocks: readonly AnyBlock[]): string => blockFor(role, blocks).title;
 
 export const meantBy = ({ name, title }: Pick<Cell, 'name' | 'title'>): Meant => ({
   path: name,

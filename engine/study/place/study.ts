@@ -13,6 +13,8 @@ export interface Study {
   readonly tells: string;
   /** Roles of the model that its pieces read; those that are missing are added. */
   readonly needs: readonly string[];
+  /** Of these, roles of which a model that carries no fuel has no use: what reads them is left out. */
+  readonly fuelled: readonly string[];
   /** Role → fields of a piece that is added, where its own estimates don't suit the question. */
   readonly fields: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly slides: readonly Slide[];
@@ -67,6 +69,7 @@ export const studySchema = v.strictObject({
   question: text,
   tells: text,
   needs: v.array(text),
+  fuelled: v.optional(v.array(text), []),
   fields: v.optional(v.record(text, v.record(text, text)), {}),
   slides: v.array(slide),
   picks: v.array(v.strictObject({ as: text, what: text, of: v.picklist(['stack', 'any']) })),

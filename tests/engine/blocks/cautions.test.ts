@@ -72,6 +72,9 @@ test('holes are filled with the value in the unit that the sentence asks for', (
   expect(fillCaution('Pull-test first.[ The pull is {pull|N} ({pull|lbf}).]', show)).toBe(
     'Pull-test first. The pull is <pull in N> (<pull in lbf>).',
   );
+  expect(fillCaution('Pull-test first.[ The pull is {pull|N} ({pull|lbf}) in {wind|m/s}.]', show, 'inch_pound')).toBe(
+    'Pull-test first. The pull is <pull in lbf> (<pull in N>) in <wind in mph>.',
+  );
 });
 
 test('without a value the caution stands, and the piece that would name it falls away', () => {

@@ -50,10 +50,14 @@ describe('lap in wind', () => {
   it('meets the floor at the wind that it tells', () => {
     rig.run(lap, { floor: 14 });
     const wind = rig.get('lap.wind_at_floor');
+    expect(rig.get('lap.tight_up_to')).toBe(wind);
     inWind({ wind }, 14);
     expect(rig.get('lap.least_pull')).toBeCloseTo(14, 1);
     rig.run(lap, { floor: 100 });
     expect(rig.get('lap.wind_at_floor')).toBeNaN();
+    expect(rig.get('lap.tight_up_to')).toBe(0);
+    rig.run(lap, { floor: 0.001 });
+    expect(rig.get('lap.tight_up_to')).toBeGreaterThan(wind!);
   });
   it('tells bearings by wind and direction of flight', () => {
     inWind({ wind: 5, wind_from: 0 });

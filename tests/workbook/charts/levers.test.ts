@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import type { LeverChange, SweepProgress } from '../../../engine/index';
+import { FIGURE_GAP, layOutBars } from '../../../workbook/charts/bars/layout';
 import { barsOfLevers, changeTitle, effectsIn } from '../../../workbook/charts/levers/layout';
 import { leverSentences } from '../../../workbook/charts/levers/words';
+import { LABEL_SIZE, textWidth } from '../../../workbook/drawing/index';
 import { leversProgress } from './levers-data';
-import { optionTitles, sweepNames } from './sweeps';
+import { designValues, optionTitles, pullChart, sweepNames } from './sweeps';
 
 const title = (_: string, option: string): string | undefined => optionTitles[option];
 const progress = leversProgress();
@@ -53,6 +55,38 @@ test('a change is told by its step, its value or its option, a temperature by ho
   expect(told(change('tail_stock', 'to', 1, 2))).toBe('Tail stock: to light ply');
   const warm = { ...sweepNames.get('line_length')!, title: 'temperature', unit: '°C' };
   expect(changeTitle(change('t', 'up', 288.15, 293.15), warm)).toBe('Temperature: +5 °C');
+});
+
+test('on a narrow page no figure stands on another figure or a bar', () => {
+  for (const width of [230, 320, 560]) {
+    const props = {
+      cell: pullChart,
+      progress,
+      names: sweepNames,
+      checks: [],
+      values: designValues(-0.145),
+      baseline: undefined,
+      ghost: undefined,
+    };
+    for (const { groups, box } of layOutBars(data, props, width).panels) {
+      const bars = groups.flatMap((group) => group.bars);
+      for (const bar of bars) {
+        const long = textWidth(bar.text, LABEL_SIZE);
+        const from = bar.leftward ? bar.end - FIGURE_GAP - long : bar.box.right + FIGURE_GAP;
+        expect(from, bar.text).toBeGreaterThanOrEqual(box.left);
+        expect(from + long, bar.text).toBeLessThanOrEqual(width);
+        const beside = bars.filter((other) => other !== bar && other.middle === bar.middle);
+        for (const other of beside) {
+          const long = textWidth(other.text, LABEL_SIZE);
+          const start = other.leftward ? other.end - FIGURE_GAP - long : other.box.left;
+          const end = other.leftward ? other.box.right : other.box.right + FIGURE_GAP + long;
+          expect(from + textWidth(bar.text, LABEL_SIZE) <= start || from >= end, `${bar.text} and ${other.text}`).toBe(
+            true,
+          );
+        }
+      }
+    }
+  }
 });
 
 test('all effects on one result have the decimals of the greatest', () => {

@@ -103,14 +103,17 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
       held: props.moving ? before?.panels[n]?.across.range : undefined,
     });
     const bare = axis.answered ? fromZero(axis.range, numbers) : axis.range;
-    const range = roomed(bare, numbers, figureRoom / plotWidth, above ? MOST_ROOM_ABOVE : MOST_ROOM);
+    const share = figureRoom / plotWidth;
+    // On a narrow page two figures don't fit beside a pair of bars: each bar then has a line of its own, with its figure at the right.
+    const narrow = above && share * 2 > MOST_ROOM_ABOVE;
+    const range = narrow ? roomedAfter(bare, numbers, share) : roomed(bare, numbers, share, above);
     const x = linear(range, left, right);
 
     let y = plotTop + GROUP_GAP / 2;
     const drawn = groups.map((group): DrawnGroup => {
       const name = wrapText(group.label, LABEL_SIZE, above ? plotWidth : nameWidth + 1);
       const nameHigh = above ? name.length * NAME_LINE : 0;
-      const lanes = lanesOf(group);
+      const lanes = lanesOf(group, narrow);
       const barsHigh = Math.max(1, ...lanes.map((lane) => lane + 1)) * (BAR + BAR_GAP) - BAR_GAP;
       const high = above ? nameHigh + barsHigh : Math.max(barsHigh, name.length * NAME_LINE);
       const first = above ? y + nameHigh : y + (high - barsHigh) / 2;
@@ -121,7 +124,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
           ...bar,
           box: { left: Math.min(x(0), end), right: Math.max(x(0), end), top: barTop, bottom: barTop + BAR },
           end,
-          leftward: end < x(0) && end - FIGURE_GAP - textWidth(figure(bar), LABEL_SIZE) >= left,
+          leftward: !narrow && end < x(0) && end - FIGURE_GAP - textWidth(figure(bar), LABEL_SIZE) >= left,
           middle: barTop + BAR / 2,
           style: lineStyle(bar.style),
           text: figure(bar),
@@ -158,10 +161,10 @@ const upTo = (ticks: Ticks, most = Number.POSITIVE_INFINITY): Ticks => ({
   values: ticks.values.filter((value) => value <= most),
 });
 
-/** The line on which each bar lies: two that go opposite ways may share one. */
-function lanesOf({ bars, opposed }: BarGroup): number[] {
+/** The line on which each bar lies: two that go opposite ways may share one where there is room. */
+function lanesOf({ bars, opposed }: BarGroup, narrow: boolean): number[] {
   const used = { below: 0, above: 0 };
-  return bars.map(({ si }, k) => (opposed ? used[si < 0 ? 'below' : 'above']++ : k));
+  return bars.map(({ si }, k) => (opposed && !narrow ? used[si < 0 ? 'below' : 'above']++ : k));
 }
 
 /** Nothing is drawn beyond zero where all bars lie on one side of it. */
@@ -178,10 +181,19 @@ const MOST_ROOM = 0.8;
 const MOST_ROOM_ABOVE = 0.7;
 
 /** Room for the figures behind the longest bars. */
-function roomed([low, high]: Range, numbers: readonly number[], share: number, room: number): Range {
+function roomed([low, high]: Range, numbers: readonly number[], share: number, above: boolean): Range {
+  const room = above ? MOST_ROOM_ABOVE : MOST_ROOM;
   const most = Math.max(0, ...numbers.filter(Number.isFinite));
   const least = Math.min(0, ...numbers.filter(Number.isFinite));
   const span = (high - low) / (1 - Math.min(room, share * (least < 0 && most > 0 ? 2 : 1)));
   const needed = share * span;
   return [least < 0 ? Math.min(low, least - needed) : low, most > 0 ? Math.max(high, most + needed) : high];
+}
+
+/** Room for every figure at the right of its bar, or of zero where its bar lies left of it. */
+function roomedAfter([low, high]: Range, numbers: readonly number[], share: number): Range {
+  const answered = numbers.filter(Number.isFinite);
+  const [least, most] = [Math.min(0, ...answered), Math.max(0, ...answered)];
+  const span = (most - least) / (1 - Math.min(MOST_ROOM, share));
+  return [Math.min(low, least), Math.max(high, most + share * span)];
 }

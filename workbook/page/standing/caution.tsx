@@ -16,7 +16,11 @@ export function CautionNote({ cautions, cell }: { cautions: readonly RoleCaution
         const greatest = greatestOf(caution, { namesOfRole: sheet.namesOfRole, value });
         return caution.sentences.map((sentence) => (
           <p key={sentence} class={behind ? 'behind' : undefined}>
-            {fillCaution(sentence, (name, unit) => shownIn(name === 'greatest' ? greatest : `${cell}.${name}`, unit))}
+            {fillCaution(
+              sentence,
+              (name, unit) => shownIn(name === 'greatest' ? greatest : `${cell}.${name}`, unit),
+              sheet.units(),
+            )}
             {behind && <FromBefore />}
           </p>
         ));

@@ -33,7 +33,7 @@ export const forms: readonly FirstDesignForm[] = [
   form({ span: '0.45 m', drive: 'motor', size: '40 W', weight: '150 g' }),
   form({ span: '1.1 m', chord: '260 mm', size: '6 cm³', line_length: '18 m' }),
   form({ span: '1.25 m', drive: 'motor', size: '600 W', weight: '1500 g' }),
-  form({ span: '0.85 m', size: '2.5 cm³', weight: '420 g', lap_time: '3.2 s' }),
+  form({ span: '1.02 m', size: '2.5 cm³', weight: '480 g', line_length: '15.92 m', lap_time: '2.6 s' }),
   form({ span: '0.7 m', size: '2.5 cm³', line_length: '15.9 m' }),
   form({ span: '1 m', size: '4 cm³', weight: '800 g' }),
   form({ span: '1.3 m', size: '6.5 cm³', lap_time: '5.4 s' }),

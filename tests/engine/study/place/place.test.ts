@@ -124,6 +124,31 @@ describe('a study', () => {
       axes: [{ of: 'wind' }, { of: 'guide_x' }],
     });
   });
+  it('says up to what wind the lines of a racer stay tight, which no wind looked at slackens', () => {
+    const racer = forms.find(({ lap_time }) => lap_time === '2.6 s')!;
+    const { document } = placed('wind_study', openLive(begun(racer), library));
+    const live = openLive(document, library);
+    expect(faultsOfLive(live).map(({ message }) => message)).toEqual([]);
+    const at = (path: string): number => live.state.m[live.compiled.program.slotOf.get(path)!]!;
+    expect(at('lap.wind_at_floor')).toBeNaN();
+    expect(at('lap.tight_up_to')).toBe(20);
+  });
+  it('leaves the fuel shutoff out of a model that carries no fuel', () => {
+    const motor = forms.find(({ drive }) => drive === 'motor')!;
+    const { document, says } = placed('controls_study', openLive(begun(motor), library));
+    expect(says).toContain('Leaves out fuel shutoff: no part of this design is fuel.');
+    expect(cellsOf(document).filter(({ name }) => name.startsWith('shutoff'))).toEqual([]);
+    const engine = placed('controls_study', openLive(begun(forms[0]!), library));
+    expect(cellsOf(engine.document).map(({ name }) => name)).toContain('shutoff_check');
+  });
+  it('tries round steps in the units of the design', () => {
+    const steps = (form: (typeof forms)[number]): readonly string[] =>
+      cellsOf(placed('wind_study', openLive(begun(form), library)).document).flatMap((cell) =>
+        cell.kind === 'what_helps' ? cell.rows.map(({ text }) => text) : [],
+      );
+    expect(steps(forms[0]!)).toEqual(['1 m/s', '5 mm', '5 g', '0.3 m']);
+    expect(steps(forms.find(({ span }) => span === '49 in')!)).toEqual(['2 mph', '0.2 in', '0.2 oz', '1 ft']);
+  });
   it('leaves what a slide says now when its sheet goes', () => {
     const { document, sheet } = placed('wind_study', openLive(quern(), library));
     const moved = setLive(openLive(document, library), [['wind', '7 m/s']], library).live.compiled.document;
