@@ -130,7 +130,7 @@ export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
 export type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
-export type { StudyAnswer, StudyAsk, StudyTold } from './study/place/told';
+export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/place/told';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
 export type { Shown, Snapshot, SweepRequest } from './study/told';
 export type {

@@ -26,7 +26,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
   return {
     describe: () => remote.describe(),
     open: (document) => remote.open(document),
-    set: (texts) => remote.set(texts),
+    set: (texts, shown) => remote.set(texts, shown),
     sweep: (request, progress) => remote.sweep(request, proxy(progress)),
     stop: (sweep) => remote.stop(sweep),
     table: (view, from, to) => remote.table(view, from, to),

@@ -180,7 +180,7 @@ export interface SheetPorts {
 /** Longest time that a moving finger's next place waits for the charts of the last, ms. */
 const LONGEST_SETTLING = 80;
 /** A finger that hasn't moved for so long holds still, ms. */
-const HOLDS_STILL = 150;
+const HOLDS_STILL = 400;
 
 export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const { engine } = ports;

@@ -12,9 +12,10 @@ import { propellerIn } from './propeller';
 import { linkedRoles, meantBy, newModel, standIn, titleOf } from './roles';
 import { type Slid, slideIn } from './slides';
 import { withSteps } from './steps';
+import { makeStock } from './stock';
 import type { Study } from './study';
 import { tipWeightIn } from './tip-weight';
-import type { StudyAnswer, StudyAsk } from './told';
+import { MAKE, type StudyAnswer, type StudyAsk, type StudyLack } from './told';
 import { watchedAlready } from './watched';
 
 type Made = Slid & { readonly is: 'made' };
@@ -32,35 +33,49 @@ interface Placing {
   readonly ids: () => string;
   readonly says: string[];
   readonly asks: StudyAsk[];
+  readonly lacks: StudyLack[];
 }
 
 /**
  * Puts a study on a design as one sheet behind all others: what it needs and the design lacks is added there, numbers that must
- * slide become variables of that sheet, and everything speaks of the design's own things. `answers`: which choice is taken for a pick.
+ * slide become variables of that sheet, and everything speaks of the design's own things. `answers`: which choice is taken for a pick,
+ * or that it is to be made.
  */
 export function placeStudy(
   study: Study,
-  live: Live,
+  open: Live,
   library: Library,
   answers: Readonly<Record<string, string>> = {},
 ): StudyAnswer {
+  const stock = study.picks.find((pick) => pick.of === 'stack' && answers[pick.as] === MAKE);
+  const made = stock && picksIn(stock, open).length === 0 ? makeStock(open, library) : undefined;
+  const live = made?.live ?? open;
   const { document } = live.compiled;
   if (!cellsOf(document).some((cell) => cell.kind === 'parts')) {
     return { ok: false, message: 'A study reads the weights: add a table of weight and balance first.' };
   }
   const placing: Placing = {
-    ...{ study, live, library, meant: new Map(), missing: new Set(), says: [], asks: [] },
+    ...{
+      study,
+      live,
+      library,
+      meant: new Map(),
+      missing: new Set(),
+      says: made ? [made.says] : [],
+      asks: [],
+      lacks: [],
+    },
     ...{ taken: new Set(takenNames(document)), ids: freeIds(document) },
   };
   const models = addModels(placing);
   const id = freeSheetId(document);
   const grown = { ...document, sheets: [...document.sheets, { id, title: study.question, pieces: models }] };
-  const { made, ends } = addSlides(placing, models.length === 0 ? live : openLive(grown, library));
+  const { made: slides, ends } = addSlides(placing, models.length === 0 ? live : openLive(grown, library));
   addPicks(placing, answers);
-  const pieces = inOrder(ownPieces(placing, ends), setting(made, placing), models);
+  const pieces = inOrder(ownPieces(placing, ends), setting(slides, placing), models);
   return {
-    ...{ ok: true, sheet: id, asks: placing.asks, says: placing.says },
-    document: withStudy(grown, { id, title: study.question, pieces }, models, made),
+    ...{ ok: true, sheet: id, asks: placing.asks, lacks: placing.lacks, says: placing.says },
+    document: withStudy(grown, { id, title: study.question, pieces }, models, slides),
   };
 }
 
@@ -129,7 +144,7 @@ function addSlides({ study, meant, missing, taken, says }: Placing, seen: Live) 
 }
 
 function addPicks(
-  { study, live, meant, missing, says, asks }: Placing,
+  { study, live, library, meant, missing, says, asks, lacks }: Placing,
   answers: Readonly<Record<string, string>>,
 ): void {
   for (const pick of study.picks) {
@@ -137,7 +152,10 @@ function addPicks(
     const choice = options.find((each) => each.name === answers[pick.as]) ?? options[0];
     if (!choice) {
       missing.add(pick.as);
-      says.push(`Leaves out ${pick.what}: no part of the design is made of a choice.`);
+      const sentence = `Leaves out ${pick.what}: no part of the design is made of a choice.`;
+      const offered = pick.of === 'stack' && makeStock(live, library);
+      if (offered) lacks.push({ as: pick.as, sentence, offer: `Make a choice of ${pick.what.replace(/^the /, '')}` });
+      else says.push(sentence);
       continue;
     }
     meant.set(pick.as, meantBy(choice));

@@ -17,6 +17,17 @@ export interface StudyAsk {
   readonly taken: string;
 }
 
+/** Something that the design lacks and that can be made in the same step. */
+export interface StudyLack {
+  readonly as: string;
+  readonly sentence: string;
+  /** What the press says that makes it; `MAKE` is the answer then. */
+  readonly offer: string;
+}
+
+/** Answers what a study lacks: it is to be made. */
+export const MAKE = '+';
+
 /** What putting a study on the open design would do, and the design with it. */
 export type StudyAnswer =
   | {
@@ -25,6 +36,7 @@ export type StudyAnswer =
       /** Id of the new sheet. */
       readonly sheet: string;
       readonly asks: readonly StudyAsk[];
+      readonly lacks: readonly StudyLack[];
       /** What is added, what becomes a slide, what is left out: a sentence each. */
       readonly says: readonly string[];
     }

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { StudyAnswer, StudyTold } from '../../../engine/index';
+import { MAKE, type StudyAnswer, type StudyTold } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 
 interface Props {
@@ -61,6 +61,23 @@ export function StudyPreview({ study, onBack, onDone }: Props) {
             <li>Adds one sheet with {piecesOn(told)} pieces. Undo removes it again.</li>
             {told.says.map((sentence) => (
               <li key={sentence}>{sentence}</li>
+            ))}
+            {told.lacks.map(({ as, sentence, offer }) => (
+              <li key={as}>
+                {sentence}{' '}
+                <button
+                  type="button"
+                  class="word done"
+                  data-make={as}
+                  onClick={() => {
+                    answers.value = { ...answers.peek(), [as]: MAKE };
+                    // The press goes away with what it made.
+                    put.current?.focus();
+                  }}
+                >
+                  {offer}
+                </button>
+              </li>
             ))}
           </ul>
         </>

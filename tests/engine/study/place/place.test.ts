@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { noteFormulas, saidPath } from '../../../../engine/sheet/cells/index';
-import type { Document } from '../../../../engine/sheet/document';
+import type { Cell, Document, Part } from '../../../../engine/sheet/document';
 import { openText, serialise } from '../../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../../engine/sheet/live';
 import { sheetRemoval } from '../../../../engine/sheet/remove-sheet';
@@ -9,7 +9,7 @@ import { cellsOf, sheetWith } from '../../../../engine/sheet/sheets';
 import { applyChanges } from '../../../../engine/sheet/transaction';
 import { library } from '../../../../engine/study/index';
 import { placeStudy, studies } from '../../../../engine/study/place/index';
-import type { StudyAnswer } from '../../../../engine/study/place/told';
+import { MAKE, type StudyAnswer } from '../../../../engine/study/place/told';
 import { someOf } from '../../../cases';
 import { withEngine } from '../../blocks/engine-designs';
 import { begun, forms } from './begun';
@@ -187,5 +187,53 @@ describe('a study', () => {
       ok: false,
       message: 'A study reads the weights: add a table of weight and balance first.',
     });
+  });
+});
+
+describe('a design without a choice of tail stock', () => {
+  /** As begun with a form, but the tail is cut from sheet of one wood. */
+  const sheeted = (): Document => {
+    const start = begun(forms[0]!);
+    const sheets = start.sheets.map((sheet) => ({
+      ...sheet,
+      pieces: sheet.pieces.flatMap((piece): readonly Cell[] => {
+        if (piece.kind !== 'parts') return JSON.stringify(piece).includes('tail_stock') ? [] : [piece];
+        return [{ ...piece, rows: piece.rows.map(asSheet) }];
+      }),
+    }));
+    return { ...start, sheets };
+  };
+  const asSheet = ({ shape, fields: { stack, ...fields }, ...row }: Part): Part =>
+    stack === undefined
+      ? { ...row, shape, fields }
+      : { ...row, shape: 'sheet', fields: { ...fields, material: 'balsa_medium', thickness: '5 mm' } };
+  const at = ({ compiled, state }: Live, path: string): number => state.m[compiled.program.slotOf.get(path)!]!;
+
+  it('is told so, with the press that makes it', () => {
+    const { lacks, says, document } = placed('engine_and_tail', openLive(sheeted(), library));
+    expect(lacks).toEqual([
+      {
+        as: 'stock',
+        sentence: 'Leaves out the tail stock: no part of the design is made of a choice.',
+        offer: 'Make a choice of tail stock',
+      },
+    ]);
+    expect(says.join(' ')).not.toContain('Leaves out the tail stock');
+    expect(cellsOf(document).find(({ name }) => name === 'station_chart')).toMatchObject({ lines: '' });
+  });
+  it('has it made in the same step: the tail weighs what it did, and the study compares by it', () => {
+    const live = openLive(sheeted(), library);
+    const { lacks, says, document } = placed('engine_and_tail', live, { stock: MAKE });
+    expect(lacks).toEqual([]);
+    expect(says[0]).toBe(
+      'Makes the choice “Tail stock”, from which stabiliser and elevator are cut: as it is now, balsa with ply faces, light ply. What is there now is picked. It stands on the sheet “Weights”.',
+    );
+    const made = openLive(document, library);
+    expect(faultsOfLive(made)).toEqual(faultsOfLive(live));
+    for (const path of ['parts.mass', 'parts.x', 'balance.static_margin', 'flight.pull']) {
+      expect(at(made, path), path).toBeCloseTo(at(live, path), 9);
+    }
+    const series = cellsOf(document).find(({ name }) => name === 'station_series');
+    expect(series).toMatchObject({ axes: [{ of: 'engine_station' }, { of: 'tail_stock' }] });
   });
 });
