@@ -19,3 +19,13 @@ export async function withSmallDemo(context: BrowserContext): Promise<void> {
 export async function openDesign(page: Page, file: Parameters<Page['setInputFiles']>[1]): Promise<void> {
   await page.locator('input[type="file"]').first().setInputFiles(file);
 }
+
+let opened = 0;
+
+/** Opens the small design once more, and waits until it is the one that is shown. */
+export async function openSmallDesign(page: Page): Promise<void> {
+  opened += 1;
+  const name = `opened-${opened}.tetherwright.json`;
+  await openDesign(page, { name, mimeType: 'application/json', buffer: readFileSync(QUERN) });
+  await page.locator(`button[title="Take back: opening ${name}"]`).waitFor();
+}

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { axeOn } from './axe';
 import { compute } from './compute';
 import { QUERN } from './designs';
-import { figure, openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
+import { DESK, figure, openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
 
 let browser: Browser;
 let folder: string;
@@ -17,7 +17,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'sheets-'));
 });
 beforeEach(async () => {
-  sheet = await openSheet(browser);
+  sheet = await openSheet(browser, DESK, { anew: true });
   page = sheet.page;
   return () => sheet.close();
 });

@@ -6,7 +6,7 @@ let sheet: Sheet;
 let page: Page;
 beforeAll(async () => {
   const browser: Browser = await startBrowser();
-  sheet = await openSheet(browser, DESK);
+  sheet = await openSheet(browser, DESK, { anew: true });
   page = sheet.page;
 });
 afterAll(() => sheet.close());

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, test } from 'vitest';
-import { figure, openSheet, PHONE, type Sheet, settled, showSheet, startBrowser, stored } from './sheet';
+import { DESK, figure, openSheet, PHONE, type Sheet, settled, showSheet, startBrowser, stored } from './sheet';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -9,7 +9,7 @@ beforeAll(async () => {
   browser = await startBrowser();
 });
 beforeEach(async () => {
-  sheet = await openSheet(browser);
+  sheet = await openSheet(browser, DESK, { anew: true });
   page = sheet.page;
   return () => sheet.close();
 });
@@ -60,7 +60,7 @@ test('an own material is added where it is picked, weighs the part, is kept, and
 
 test('on a phone the form of an own row fits the window', async () => {
   await sheet.close();
-  sheet = await openSheet(browser, PHONE);
+  sheet = await openSheet(browser, PHONE, { anew: true });
   page = sheet.page;
   await openBearers();
   const own = page.locator('.own-rows').first();

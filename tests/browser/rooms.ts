@@ -9,6 +9,8 @@ import { withSmallDemo } from './designs';
 export interface Room {
   readonly context: BrowserContext;
   readonly page: Page;
+  /** The page shows a sheet that the next one can take the place of. */
+  stands: boolean;
   /** Takes down each rule of the policy that a page in it breaks. */
   hear(violation: string): void;
 }
@@ -62,7 +64,7 @@ export async function giveBack(browser: Browser, window: Window, room: Room): Pr
 /** A room of its own, never to be given to another. `workers`: whether the page may keep itself for the flying field. */
 export async function newRoom(browser: Browser, viewport: Window, workers: 'allow' | 'block'): Promise<Room> {
   const context = await browser.newContext({ viewport, hasTouch: viewport.width < 600, serviceWorkers: workers });
-  const room: Room = { context, page: await context.newPage(), hear: () => {} };
+  const room: Room = { context, page: await context.newPage(), stands: false, hear: () => {} };
   await context.exposeFunction('reportViolation', (text: string) => room.hear(text));
   await context.addInitScript(() => {
     document.addEventListener('securitypolicyviolation', (event) => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { DESK, openSheet, settled, showSheet, startBrowser, stored } from './sheet';
 
 test('a piece goes to another sheet by keys and by hand, which is shown again after loading, and a sheet is copied', async () => {
-  const sheet = await openSheet(await startBrowser(), { ...DESK, width: 1600 });
+  const sheet = await openSheet(await startBrowser(), { ...DESK, width: 1600 }, { anew: true });
   const { page } = sheet;
   const piece = (name: string) => page.locator(`#cell-${name}`);
   const notice = () => page.locator('.notices.done').textContent();

@@ -63,7 +63,7 @@ describe.each([
   });
 
   const visit = async () => {
-    const sheet = await openSheet(browser, viewport);
+    const sheet = await openSheet(browser, viewport, { anew: true });
     onTestFinished(() => sheet.close());
     return sheet;
   };

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, inject, test } from 'vitest';
 import { axeOn } from './axe';
-import { openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
+import { DESK, openSheet, type Sheet, settled, startBrowser, stored } from './sheet';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -10,7 +10,7 @@ beforeAll(async () => {
   browser = await startBrowser();
 });
 beforeEach(async () => {
-  sheet = await openSheet(browser);
+  sheet = await openSheet(browser, DESK, { anew: true });
   first = sheet.page;
   await type(first, '33 g');
   await first.locator('[data-keeping="kept"]').waitFor();
