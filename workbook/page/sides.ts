@@ -6,10 +6,16 @@ const FOLLOWS: ReadonlySet<CellKind> = new Set(['chart', 'table', 'trial_series'
 /** Tables with so many columns that half of a wide window cuts them. */
 const WHOLE: ReadonlySet<CellKind> = new Set(['parts', 'log', 'fit']);
 
-/** A folded piece is a line, an open one takes room: about so many lines. */
+/** A folded piece is two lines, an open one takes room: about so many lines, and so many where its kind is tall. */
+const FOLDED_LINES = 2;
 const OPEN_LINES = 8;
+const TALL: Partial<Record<CellKind, number>> = { chart: 20, table: 20, tolerances: 30, what_helps: 35, model: 25 };
 
-const room = (cells: readonly Cell[]): number => cells.reduce((sum, cell) => sum + (cell.folded ? 1 : OPEN_LINES), 0);
+/** Lines by which a sheet must become shorter for a piece that follows to stand below what is set. */
+const WORTH_IT = 5;
+
+const linesOf = ({ kind, folded }: Cell): number => (folded ? FOLDED_LINES : (TALL[kind] ?? OPEN_LINES));
+const room = (cells: readonly Cell[]): number => cells.reduce((sum, cell) => sum + linesOf(cell), 0);
 
 /** A sheet on a wide window from the top: pieces that stand side by side in two columns, and between them those that take both. */
 export function bandsOf(column: readonly Cell[]): readonly (readonly (readonly Cell[])[])[] {
@@ -32,13 +38,17 @@ export function bandsOf(column: readonly Cell[]): readonly (readonly (readonly C
 }
 
 /**
- * The two columns of a wide window: what is set, and what follows. Where a sheet has only one of the two, its pieces are cut in
- * the middle, so that neither column is empty.
+ * The two columns of a wide window: what is set, and what follows. The last of what follows stand below what is set where that
+ * leaves much room. Where a sheet has only one of the two, its pieces are cut in the middle, so that neither column is empty.
  */
 function sidesOf(column: readonly Cell[]): readonly [readonly Cell[], readonly Cell[]] {
   const set = column.filter((cell) => !FOLLOWS.has(cell.kind));
   const follow = column.filter((cell) => FOLLOWS.has(cell.kind));
-  if (set.length > 0 && follow.length > 0) return [set, follow];
+  if (set.length > 0 && follow.length > 0) {
+    let stay = follow.length;
+    while (stay > 1 && room(set) + room(follow.slice(stay - 1)) + WORTH_IT <= room(follow.slice(0, stay))) stay--;
+    return [[...set, ...follow.slice(stay)], follow.slice(0, stay)];
+  }
   const half = room(column) / 2;
   let cut = 0;
   while (cut < column.length && room(column.slice(0, cut + 1)) <= half) cut++;

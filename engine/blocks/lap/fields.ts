@@ -9,6 +9,6 @@ export const lapFields = {
     doc: 'Below it the pilot no longer feels the model on the lines.',
     default: Number.NaN,
     range: [0.1, 200],
-    basis: 'The weight of the model, 1 g.',
+    basis: 'The weight of the model.',
   } as Field,
 } as const;

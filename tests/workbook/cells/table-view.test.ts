@@ -60,6 +60,11 @@ describe('words of a table', () => {
     [{ key: 'count', path: '', measure: 'count' as const }, undefined, 12_345, '12\u202f345'],
   ])('an entry of %j: %s', (of, info, si, text) => expect(entryOf(of, info, si)).toBe(text));
 
+  test('an option reads by its title', () => {
+    const title = (path: string, option: string): string => `${path} of ${option}`;
+    expect(entryOf({ key: 'stock', path: 'stock' }, stock, 1, title)).toBe('stock of light_ply');
+  });
+
   test.each([
     [{ rows: 630, total: 630 }, false, '630 designs'],
     [{ rows: 4, total: 12_000 }, false, '4 of 12\u202f000 designs'],

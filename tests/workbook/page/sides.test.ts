@@ -16,6 +16,15 @@ test('what is set stands at the left and what follows at the right', () => {
     ],
   ]);
 });
+test('where what is set leaves much room, the last of what follows stands below it', () => {
+  expect(bands('note', 'variables', 'chart', 'chart', 'what_helps', 'check')).toEqual([
+    [
+      ['note0', 'variables1', 'check5', 'what_helps4'],
+      ['chart2', 'chart3'],
+    ],
+  ]);
+  expect(bands('note', 'chart')).toEqual([[['note0'], ['chart1']]]);
+});
 test('pieces of one sort are cut in the middle', () => {
   expect(bands('model', 'model', 'model', 'model')).toEqual([
     [

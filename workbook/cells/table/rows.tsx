@@ -86,7 +86,7 @@ export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
                   </th>
                   {answer.columns.map((column, c) => (
                     <td key={column.key} class={classOf(column, infos[c], answer.values[c]?.[k])}>
-                      {known ? entryOf(column, infos[c], answer.values[c]?.[k] ?? Number.NaN) : '…'}
+                      {known ? entryOf(column, infos[c], answer.values[c]?.[k] ?? Number.NaN, sheet.optionTitle) : '…'}
                     </td>
                   ))}
                   {withReasons && (

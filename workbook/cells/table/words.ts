@@ -27,9 +27,17 @@ export function headingOf({ path, measure }: TableColumn, info: NameInfo | undef
 }
 
 /** What stands in a row: an option, a count, a number in the unit of its head, a dash where there is no answer. */
-export function entryOf({ path }: TableColumn, info: NameInfo | undefined, si: number): string {
+export function entryOf(
+  { path }: TableColumn,
+  info: NameInfo | undefined,
+  si: number,
+  optionTitle?: (path: string, option: string) => string | undefined,
+): string {
   if (path === '') return spaced(si);
-  if (info?.options) return info.options[si]?.replaceAll('_', ' ') ?? '–';
+  if (info?.options) {
+    const option = info.options[si];
+    return option === undefined ? '–' : (optionTitle?.(path, option) ?? option.replaceAll('_', ' '));
+  }
   return formatNumber(Number.isNaN(si) ? si : fromSI(si, info?.unit ?? ''), DIGITS);
 }
 
