@@ -157,6 +157,7 @@ export type {
 } from './terms/index';
 export { NOT_COMPUTED } from './terms/index';
 export {
+  bound,
   type Dimension,
   describeDimension,
   differenceFromSI,

@@ -1,4 +1,4 @@
-import type { Dimension } from '../units/index';
+import type { Dimension, Ways } from '../units/index';
 
 /**
  * What a block declares. Everything about a block that a person reads (form, completion, reference page, file check,
@@ -47,6 +47,8 @@ export interface Result extends Quantity {
   readonly least?: Least;
   /** Folded away in listings. */
   readonly detail?: true;
+  /** Words for a value above and below zero, said in place of its sign. */
+  readonly ways?: Ways;
   /** Where the result is one of these, and its slot holds the index; dimension one. */
   readonly oneOf?: readonly string[];
 }

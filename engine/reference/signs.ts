@@ -16,8 +16,8 @@ export const signsChapter: Chapter = {
       title: 'Signs',
       columns: ['quantity', 'symbol', 'positive'],
       rows: [
-        ['Nose out', 'ψ', 'nose points away from the pilot'],
-        ['Outboard wing low', 'δ', 'outboard wing hangs lower than the inboard one, seen along the lines'],
+        ['Nose angle', 'ψ', 'nose points away from the pilot'],
+        ['Outboard wing', 'δ', 'outboard wing hangs lower than the inboard one, seen along the lines'],
         ['Pitch', 'θ', 'reference line points above the path'],
         ['Line trail', 'ε', 'lines lie behind the radius through the guide'],
         ['Line sag', 'σ', 'lines leave the guide downward'],
@@ -25,7 +25,7 @@ export const signsChapter: Chapter = {
         ['Down thrust', 'η', 'shaft points down'],
         ['Rudder', 'δ_r', 'trailing edge outboard'],
         ['Elevator', 'δ_e', 'trailing edge up'],
-        ['Guide behind CG', 'Δ', 'guide aft of the CG'],
+        ['Guide from CG', 'Δ', 'guide aft of the CG'],
       ],
     },
     {

@@ -104,16 +104,17 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       unit: bare,
       shown,
       suffix: behind,
+      ways,
     } = (like === undefined ? undefined : find(like)) ?? unitOfReading(read, { find, readable, set });
     const unitOf = text.spec.apart ? apartUnit : (name: string): string => name;
-    return { ...reach, unit: unitOf(bare), shown: unitOf(shown), suffix: behind, type };
+    return { ...reach, unit: unitOf(bare), shown: unitOf(shown), suffix: behind, ways, type };
   }
 
   function reachOfValue(spec: ValueSpec): Reach {
-    const { path, slot, cell, kind, unit, tradeUnit, suffix, dimension, options, mayBeBlank } = spec;
+    const { path, slot, cell, kind, unit, tradeUnit, suffix, ways, dimension, options, mayBeBlank } = spec;
     const shown = shownUnit(unit, set, tradeUnit);
     const type: ValueType = options ? { kind: 'option', options } : { kind: 'quantity', dimension };
-    return { path, slot, cell, kind, unit, shown, suffix, type, settable: spec.settable ?? false, mayBeBlank };
+    return { path, slot, cell, kind, unit, shown, suffix, ways, type, settable: spec.settable ?? false, mayBeBlank };
   }
 
   /** What is known once is known: only a text that is being read, and so needs itself, may answer otherwise later. */

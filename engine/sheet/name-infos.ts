@@ -20,7 +20,7 @@ function infoOf(named: Named, building: Building): NameInfo {
   const { builder } = building;
   const spec = 'text' in named ? named.text.spec : named.value;
   const reach = builder.find(spec.path)!;
-  const { path, slot, cell, kind, unit, shown, suffix, type, settable } = reach;
+  const { path, slot, cell, kind, unit, shown, suffix, ways, type, settable } = reach;
   const dimension = 'value' in named ? named.value.dimension : type?.kind === 'quantity' ? type.dimension : ONE;
   return {
     path,
@@ -32,6 +32,7 @@ function infoOf(named: Named, building: Building): NameInfo {
     dimension,
     unit: shown,
     suffix: suffix ?? '',
+    ...(ways ? { ways } : {}),
     doc: inUnitsOf(spec.doc ?? '', builder.document.units),
     settable,
     ...(settable && unit !== shown ? { bare: unit } : {}),

@@ -28,6 +28,7 @@ function addName(hash: Hash, name: NameInfo): void {
   hash.text(name.symbol);
   hash.text(name.unit);
   hash.text(name.suffix);
+  hash.text(name.ways?.join() ?? '');
   hash.text(name.doc);
   hash.number(name.settable ? 1 : 0);
   const { length, mass, time, temperature, current } = name.dimension;

@@ -2,7 +2,7 @@ import type { AnyBlock } from '../blocks/block';
 import type { Repair, ValueType } from '../formula/index';
 import type { LibraryTable } from '../library/index';
 import type { Fault, NameInfo } from '../terms/index';
-import type { Dimension } from '../units/index';
+import type { Dimension, Ways } from '../units/index';
 import type { Document, PartShape } from './document';
 import type { ValueColumn } from './library-numbers';
 import type { Slot, Step } from './program';
@@ -23,6 +23,8 @@ export interface NameTold {
   readonly symbol?: string;
   readonly doc?: string;
   readonly suffix?: string;
+  /** Words for a value above and below zero. */
+  readonly ways?: Ways;
   readonly usual?: readonly [number, number];
   readonly least?: NameInfo['least'];
   readonly range?: readonly [number, number];
@@ -83,6 +85,7 @@ export interface Reach {
   /** Unit it is shown in, in the document's unit set. */
   readonly shown: string;
   readonly suffix?: string;
+  readonly ways?: Ways;
   /** Missing: not known, because its own text is at fault. */
   readonly type?: ValueType;
   readonly settable: boolean;

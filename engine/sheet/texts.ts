@@ -175,10 +175,10 @@ const faultOf = ({ from, to, message, repair }: FormulaFault): Reading => ({
 });
 
 /** Unit in which the value of a text that may give anything is shown: that of the one name it consists of, else the usual one. */
-export function unitOfReading(reading: Reading, reader: Reader): { unit: string; shown: string; suffix?: string } {
+export function unitOfReading(reading: Reading, reader: Reader): Pick<Reach, 'unit' | 'shown' | 'suffix' | 'ways'> {
   if (reading.is === 'formula' && reading.expression.kind === 'name') {
-    const { unit, shown, suffix } = reader.find(reading.expression.name)!;
-    return { unit, shown, suffix };
+    const { unit, shown, suffix, ways } = reader.find(reading.expression.name)!;
+    return { unit, shown, suffix, ways };
   }
   const type = reading.is === 'formula' || reading.is === 'constant' ? reading.type : undefined;
   const dimension = type?.kind === 'quantity' ? type.dimension : ONE;

@@ -1,4 +1,4 @@
-import type { Dimension } from '../units/index';
+import type { Dimension, Ways } from '../units/index';
 
 /** One name that can be read or set. Slots of one document shape. */
 export interface NameInfo {
@@ -25,6 +25,8 @@ export interface NameInfo {
   readonly bare?: string;
   /** Written behind the number in place of a unit ("× weight" for pull per weight). */
   readonly suffix: string;
+  /** Words for a value above and below zero, said in place of its sign. */
+  readonly ways?: Ways;
   readonly doc: string;
   /** Option names where the slot holds an index. */
   readonly options?: readonly string[];

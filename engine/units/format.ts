@@ -13,7 +13,12 @@ export interface FormatOptions {
   readonly difference?: boolean;
   /** Written behind the number in place of the unit: "3.06 g" for pull per weight. */
   readonly suffix?: string;
+  /** Words for a number above and below zero, in place of its sign: "0.3° in". */
+  readonly ways?: Ways;
 }
+
+/** Which way a number above zero goes, and one below. */
+export type Ways = readonly [above: string, below: string];
 
 const SIGNIFICANT = 3;
 /** Digits in which a conversion's rounding cannot be seen: 0.0381 m is 38.1 mm, not 38.099999999999994. */
@@ -38,11 +43,16 @@ export function formatNumber(value: number, significant: number = SIGNIFICANT): 
 
 /** An SI value in a unit, for people: "18.3 m", "−0.4°", "3.06 g" with a suffix; a plain number for ''. */
 export function formatQuantity(si: number, unit: string, options: FormatOptions = {}): string {
+  const { ways } = options;
+  if (ways) {
+    const size = formatQuantity(Math.abs(si), unit, { ...options, ways: undefined });
+    return /[1-9∞]/.test(size) ? `${size} ${si < 0 ? ways[1] : ways[0]}` : size;
+  }
   const value = options.difference ? differenceFromSI(si, unit) : fromSI(si, unit);
   const number = write(value, { ...options, unit });
   const behind = options.suffix || unit;
   if (behind === '' || number === NO_NUMBER) return number;
-  return CLOSE_UP.has(behind) ? number + behind : `${number} ${behind}`;
+  return CLOSE_UP.has(behind) ? number + behind : bound(number, behind);
 }
 
 /** An SI value as a text that can be typed and reads back as the same value to twelve digits: "38.1 mm", "1.81e-5 Pa·s". */
@@ -51,6 +61,9 @@ export function writeQuantity(si: number, unit: string): string {
   const number = String(Number(fromSI(si, unit).toPrecision(EXACT_DIGITS)));
   return withUnit(number, unit);
 }
+
+/** Number and unit that are never parted at the end of a line. */
+export const bound = (number: string, unit: string): string => `${number}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 
 /** A unit behind its number as both are typed: "38.1 mm", "12°". */
 export function withUnit(number: string, unit: string): string {

@@ -35,7 +35,7 @@ export {
   VOLUME,
   VOLUME_FLOW,
 } from './dimension';
-export { type FormatOptions, formatNumber, formatQuantity, withUnit, writeQuantity } from './format';
+export { bound, type FormatOptions, formatNumber, formatQuantity, type Ways, withUnit, writeQuantity } from './format';
 export { inUnitsOf, shownUnit } from './shown';
 export type { Unit, UnitSet } from './unit';
 export {

@@ -117,22 +117,24 @@ export function shownUnit(unit: string, set: UnitSet, inchPound?: string): strin
   return inchPound ?? toInchPound.get(unit) ?? unit;
 }
 
-const NUMBER = '[−-]?[0-9]+(?: [0-9]{3})*(?:\\.[0-9]+)?';
+const NUMBER = '[−-]?[0-9]+(?:[ \u202f][0-9]{3})*(?:\\.[0-9]+)?';
 /** The units in which a sentence of the program gives its numbers. */
 const SAID = [...toInchPound.keys()].sort((a, b) => b.length - a.length).join('|');
-const QUANTITIES = new RegExp(`(${NUMBER})( to | or | × )?(${NUMBER})? (${SAID})(?![\\p{L}\\p{N}·/²³⁴])`, 'gu');
+const QUANTITIES = new RegExp(`(${NUMBER})( to | or | × )?(${NUMBER})?[ \u00a0](${SAID})(?![\\p{L}\\p{N}·/²³⁴])`, 'gu');
+/** What stands between the number and its unit. */
+const LAST_SPACE = / (?=[^ ]+$)/;
 const SAID_DIGITS = 2;
 
-/** A sentence of the program's own with its quantities in the units of a design: "2 mm of station" → "0.079 in of station". */
+/** A sentence of the program's own with its quantities in the units of a design, number and unit never parted: "2 mm of station" → "0.079 in of station". */
 export function inUnitsOf(text: string, set: UnitSet, digits: number = SAID_DIGITS): string {
-  if (set === 'metric') return text;
+  if (set === 'metric') return text.replace(QUANTITIES, (all) => all.replace(LAST_SPACE, '\u00a0'));
   return text.replace(
     QUANTITIES,
     (all, first: string, between: string | undefined, second: string | undefined, unit: string) => {
       if ((between === undefined) !== (second === undefined)) return all;
       const shown = shownUnit(unit, set);
       const said = (number: string, behind: string): string => {
-        const si = toSI(Number(number.replace('−', '-').replaceAll(' ', '')), unit);
+        const si = toSI(Number(number.replace('−', '-').replace(/[ \u202f]/g, '')), unit);
         const text = formatQuantity(si, shown, { significant: digits });
         return behind === '' ? text.slice(0, -shown.length).trimEnd() : text;
       };

@@ -1,4 +1,5 @@
 import {
+  bound,
   describeDimension,
   everydayUnit,
   type FormulaFunction,
@@ -75,7 +76,7 @@ export function aboutUnit(unit: Unit): AboutWord {
   const known = unitNamed(everyday);
   const other = known && known.name !== unit.name && unit.offset === 0 && known.offset === 0 && everyday !== '';
   const size = other
-    ? `1 ${unit.name} is ${formatQuantity(toSI(1, unit.name), everyday, { significant: UNIT_DIGITS })}.`
+    ? `${bound('1', unit.name)} is ${formatQuantity(toSI(1, unit.name), everyday, { significant: UNIT_DIGITS })}.`
     : '';
   return { word: unit.name, is: `${capital(unit.title)}, ${describeDimension(unit.dimension)}.`, doc: size };
 }

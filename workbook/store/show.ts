@@ -8,14 +8,14 @@ export interface ShowOptions {
 /** A value as people read it: the picked option, or the number with its unit. No answer is a dash. */
 export function showValue(info: NameInfo, si: number, options: ShowOptions = {}): string {
   if (info.options) return info.options[si]?.replaceAll('_', ' ') ?? '–';
-  const text = formatQuantity(si, info.unit, { suffix: info.suffix });
-  return options.bare ? numberIn(text) : text;
+  const { unit, suffix, ways } = info;
+  return options.bare ? numberIn(formatQuantity(si, unit, { suffix })) : formatQuantity(si, unit, { suffix, ways });
 }
 
 /** How far a value has moved from the baseline, in its own unit and with as many decimals as the value shows. */
 export function showChange(info: NameInfo, now: number, baseline: number): string {
   if (info.options || Number.isNaN(now) || Number.isNaN(baseline)) return '';
-  const decimals = numberIn(showValue(info, now)).split('.')[1]?.length ?? 0;
+  const decimals = showValue(info, now, { bare: true }).split('.')[1]?.length ?? 0;
   const text = numberIn(formatQuantity(now - baseline, info.unit, { difference: true, sign: true, decimals }));
   return /[1-9]/.test(text) ? text : '0';
 }

@@ -115,14 +115,16 @@ export const flightResults = {
   nose_out: {
     ...ANGLE,
     symbol: 'ψ',
-    title: 'Nose out',
-    doc: 'How far the nose points outward from the path; negative is nose in. Uncertain by about a tenth of the stiffness in yaw.',
+    title: 'Nose angle',
+    ways: ['out', 'in'],
+    doc: 'How far the nose points outward from the path, or inward. Uncertain by about a tenth of the stiffness in yaw.',
   },
   outboard_low: {
     ...ANGLE,
     symbol: 'δ',
-    title: 'Outboard wing low',
-    doc: 'How far the outboard wing hangs below the line from handle to guide; negative is outboard wing high.',
+    title: 'Outboard wing',
+    ways: ['low', 'high'],
+    doc: 'How far the outboard wing hangs below the line from handle to guide, or stands above it.',
   },
   pitch: {
     ...ANGLE,

@@ -27,8 +27,9 @@ export const lineShapeResults = {
   bow_down: {
     ...MILLIMETRES,
     symbol: 'b_d',
-    title: 'Bow down',
-    doc: 'Greatest distance of the lines below the straight line from handle to guide; negative where they bow upward.',
+    title: 'Bow of the lines',
+    ways: ['down', 'up'],
+    doc: 'Greatest distance of the lines below the straight line from handle to guide, or above it.',
   },
   bow_length: {
     ...MILLIMETRES,

@@ -73,8 +73,9 @@ export const tankResults = {
   level_rest: {
     ...MILLIMETRES,
     symbol: 'h_0',
-    title: 'Fuel above the spray bar at rest',
-    doc: 'Height of the surface over the spray bar, filled. Positive floods, negative drains back.',
+    title: 'Fuel from the spray bar at rest',
+    ways: ['above', 'below'],
+    doc: 'Height of the surface over the spray bar, filled. Above it floods the engine, below it drains back.',
     detail: true,
   },
   spills_at_rest: {
@@ -113,13 +114,15 @@ export const tankResults = {
     ...MILLIMETRES,
     symbol: 'Δx_f',
     title: 'CG moves as fuel is drawn',
-    doc: 'From filled to the pickup uncovering, aft positive.',
+    ways: ['aft', 'forward'],
+    doc: 'From filled to the pickup uncovering.',
   },
   cg_shift_out: detail({
     ...MILLIMETRES,
     symbol: 'Δy_f',
-    title: 'CG moves outboard as fuel is drawn',
-    doc: 'From filled to the pickup uncovering, outboard positive.',
+    title: 'CG moves sideways as fuel is drawn',
+    ways: ['outboard', 'inboard'],
+    doc: 'From filled to the pickup uncovering.',
   }),
   ...solverResults({
     of: 'Of the fuel surfaces in flight and at rest',

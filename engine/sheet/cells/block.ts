@@ -141,6 +141,7 @@ function layResults(cell: BlockCell, { fields, results }: AnyBlock, builder: Bui
 const asResult = (spec: Result) => ({
   tradeUnit: spec.tradeUnit,
   suffix: spec.suffix,
+  ways: spec.ways,
   usual: spec.usual,
   least: spec.least,
   detail: spec.detail,

@@ -167,8 +167,8 @@ function lookUp({ block, fields, results, links }: BlockStepSpec, name: string) 
 
 function tellValue(spec: AnySpecs[string], value: number, units: UnitSet): string {
   if (isOption(spec)) return (spec as Option).option[value] ?? '–';
-  const { unit, tradeUnit, suffix } = spec as Result;
-  return formatQuantity(value, shownUnit(unit, units, tradeUnit), { suffix });
+  const { unit, tradeUnit, suffix, ways } = spec as Result;
+  return formatQuantity(value, shownUnit(unit, units, tradeUnit), { suffix, ways });
 }
 
 function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number): string {

@@ -38,7 +38,7 @@ export function tellValue(live: Live, names: ReadonlyMap<string, NameInfo>, path
 /** The same text as the page shows; a choice by the name of its option. */
 export function textOf(info: NameInfo, si: number): string {
   if (info.options) return info.options[si] ?? '–';
-  return formatQuantity(si, info.unit, { suffix: info.suffix });
+  return formatQuantity(si, info.unit, { suffix: info.suffix, ways: info.ways });
 }
 
 export const plain = (value: number): number | null => (Number.isFinite(value) ? value : null);

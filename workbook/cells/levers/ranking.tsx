@@ -1,4 +1,5 @@
 import {
+  bound,
   differenceFromSI,
   formatNumber,
   type LeversCell,
@@ -80,5 +81,5 @@ function ratioWords(ratio: number, one: NameInfo | undefined, other: NameInfo | 
   if (!one || !other || Number.isNaN(ratio)) return '–';
   const number = differenceFromSI(ratio, one.unit) / differenceFromSI(1, other.unit);
   const unit = (info: NameInfo): string => info.suffix || info.unit || '1';
-  return `${number > 0 ? '+' : ''}${formatNumber(number)} ${unit(one)}/${unit(other)}`;
+  return bound(`${number > 0 ? '+' : ''}${formatNumber(number)}`, `${unit(one)}/${unit(other)}`);
 }

@@ -1,4 +1,4 @@
-import type { SweepProgress } from '../../../engine/index';
+import { bound, type SweepProgress } from '../../../engine/index';
 
 const SECOND = 1000;
 const MINUTE = 60;
@@ -14,7 +14,7 @@ export function progressWords(progress: SweepProgress | undefined): string {
 
 function timeWords(ms: number): string {
   const seconds = Math.max(1, Math.round(ms / SECOND));
-  return seconds < 2 * MINUTE ? `${seconds} s` : `${Math.round(seconds / MINUTE)} min`;
+  return seconds < 2 * MINUTE ? bound(String(seconds), 's') : bound(String(Math.round(seconds / MINUTE)), 'min');
 }
 
 /** Groups of three digits from five digits up, kept on one line (ISO 80000-1). */

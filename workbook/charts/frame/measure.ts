@@ -1,4 +1,4 @@
-import { formatNumber, fromSI, type NameInfo, NOT_COMPUTED, type SweepProgress } from '../../../engine/index';
+import { bound, formatNumber, fromSI, type NameInfo, NOT_COMPUTED, type SweepProgress } from '../../../engine/index';
 import { valueText } from '../../drawing/index';
 import { capital } from './words';
 
@@ -18,15 +18,18 @@ interface Shown {
   readonly title: string;
   readonly unit: string;
   readonly suffix: string;
+  readonly ways?: NameInfo['ways'];
 }
 
-/** "Line pull, N". */
-export const titleWithUnit = ({ title, unit, suffix }: Shown): string =>
-  capital(suffix || unit ? `${title}, ${suffix || unit}` : title);
+/** "Line pull, N", "Nose angle (out +), °". */
+export function titleWithUnit({ title, unit, suffix, ways }: Shown): string {
+  const signed = ways ? `${title} (${ways[0]} +)` : title;
+  return capital(suffix || unit ? `${signed}, ${suffix || unit}` : signed);
+}
 
 /** A number of an axis with its unit: "26 N". */
 export const numberText = ({ unit, suffix }: Omit<Shown, 'title'>, shown: number): string =>
-  suffix || unit ? `${formatNumber(shown)} ${suffix || unit}` : formatNumber(shown);
+  suffix || unit ? bound(formatNumber(shown), suffix || unit) : formatNumber(shown);
 
 export const measure = (info: NameInfo): Measure => ({
   path: info.path,

@@ -1,4 +1,5 @@
 import {
+  bound,
   formatQuantity,
   type NameInfo,
   type SpreadFactor,
@@ -30,7 +31,7 @@ function stuffTitle(path: string, names: Names): string {
 
 /** A share of the variance in whole percent; what is under one is said so. */
 export const shareText = (share: number): string =>
-  share > 0 && share < 0.005 ? 'less than 1 %' : formatQuantity(Math.round(share * 100) / 100, '%');
+  share > 0 && share < 0.005 ? bound('less than 1', '%') : formatQuantity(Math.round(share * 100) / 100, '%');
 
 /** Places in the list of factors, the greatest share first. */
 export const orderOf = ({ total }: SpreadOfResult): number[] =>

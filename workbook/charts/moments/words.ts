@@ -1,4 +1,4 @@
-import { formatNumber } from '../../../engine/index';
+import { bound, formatNumber } from '../../../engine/index';
 import type { TableData } from '../frame/figures';
 import type { Drawn } from '../frame/kind';
 import type { PartsChartProps } from '../frame/props';
@@ -13,7 +13,7 @@ export const momentReadings = ({ data: { unit }, chart }: Drawing): ReadSeries[]
     name: drawn.side.name,
     points: drawn.moments.map((each) => ({
       at: { x: (drawn.left + drawn.right) / 2, y: (each.top + each.bottom) / 2 },
-      lines: [each.title, `${formatNumber(each.size)} ${unit}`, `${percent(each.share)} of its side`],
+      lines: [each.title, bound(formatNumber(each.size), unit), `${percent(each.share)} of its side`],
     })),
   }));
 
@@ -39,14 +39,14 @@ export function momentSentences({ data: { nose, tail, unit, missing, total } }: 
     listed(side.moments.slice(0, NAMED).map((each) => `${inSentence(each.title)} ${percent(each.share)}`));
   const sentences = [
     balanced(nose.total, tail.total)
-      ? `Each side holds ${rounded(nose.total)} ${unit}.`
-      : `The nose-heavy side holds ${rounded(nose.total)} ${unit}, the tail-heavy side ${rounded(tail.total)} ${unit}.`,
+      ? `Each side holds ${bound(rounded(nose.total), unit)}.`
+      : `The nose-heavy side holds ${bound(rounded(nose.total), unit)}, the tail-heavy side ${bound(rounded(tail.total), unit)}.`,
     ...(nose.moments.length > 0 && tail.moments.length > 0
       ? [`Most of the nose-heavy side: ${first(nose)}; of the tail-heavy side: ${first(tail)}.`]
       : []),
   ];
   const then = Math.max(nose.baseline || 0, tail.baseline || 0);
-  if (then > 0) sentences.push(`Dotted: the baseline, ${rounded(then)} ${unit}.`);
+  if (then > 0) sentences.push(`Dotted: the baseline, ${bound(rounded(then), unit)}.`);
   sentences.push(leftOut(missing, total, 'parts'));
   return sentences;
 }
