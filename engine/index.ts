@@ -175,6 +175,7 @@ export {
   type UnitSet,
   unitNamed,
   units,
+  unparted,
   withUnit,
   writeQuantity,
 } from './units/index';

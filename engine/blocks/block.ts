@@ -39,16 +39,20 @@ export interface Field extends Quantity {
   readonly advanced?: true;
 }
 
+/** A quantity that runs along a trace. */
+export interface TraceQuantity extends Quantity {
+  /** Words for a value above and below zero, said in place of its sign. */
+  readonly ways?: Ways;
+}
+
 /** A quantity that a block computes. */
-export interface Result extends Quantity {
+export interface Result extends TraceQuantity {
   /** Usual band for such models in SI, marked "common practice, no source" where it is shown. */
   readonly usual?: readonly [number, number];
   /** What it may not come under: the number is red wherever it stands. */
   readonly least?: Least;
   /** Folded away in listings. */
   readonly detail?: true;
-  /** Words for a value above and below zero, said in place of its sign. */
-  readonly ways?: Ways;
   /** Where the result is one of these, and its slot holds the index; dimension one. */
   readonly oneOf?: readonly string[];
 }
@@ -135,7 +139,7 @@ interface Trace<F extends FieldSpecs = FieldSpecs, R extends ResultSpecs = Resul
   readonly title: string;
   readonly doc: string;
   /** The first runs along (azimuth, radius); the others are read against it. */
-  readonly columns: Readonly<Record<string, Quantity>>;
+  readonly columns: Readonly<Record<string, TraceQuantity>>;
   /** Corners of outlines for a picture of the block's own; no chart is drawn from it. */
   readonly outlines?: true;
   /** From sample 0 with stride 1; undefined where there is nothing to show. */
@@ -247,7 +251,7 @@ export function block<const F extends FieldSpecs, const R extends ResultSpecs, c
 export interface AnyTrace {
   readonly title: string;
   readonly doc: string;
-  readonly columns: Readonly<Record<string, Quantity>>;
+  readonly columns: Readonly<Record<string, TraceQuantity>>;
   readonly outlines?: true;
   // biome-ignore lint/suspicious/noExplicitAny: as for a block.
   run(m: Float64Array, f: any, r: any): TraceColumns | undefined;

@@ -156,8 +156,10 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     yield* stock.keys();
   }
 
-  const inSet = <T extends { readonly message: string }>(told: T): T =>
-    set === 'metric' ? told : { ...told, message: inUnitsOf(told.message, set, TOLD_DIGITS) };
+  const inSet = <T extends { readonly message: string }>(told: T): T => ({
+    ...told,
+    message: inUnitsOf(told.message, set, TOLD_DIGITS),
+  });
 
   const builder: Builder = {
     document,

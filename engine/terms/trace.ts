@@ -1,4 +1,4 @@
-import type { Dimension } from '../units/index';
+import type { Dimension, Ways } from '../units/index';
 
 /** What runs together along a trace: the first column along, the others against it. */
 export interface TraceColumn {
@@ -10,6 +10,8 @@ export interface TraceColumn {
   /** Unit it is shown in, in the document's unit set; '' = plain number. */
   readonly unit: string;
   readonly suffix: string;
+  /** Words for a value above and below zero, said in place of its sign. */
+  readonly ways?: Ways;
 }
 
 /** Pull around the lap, shape of the lines and the like: `path` is cell.trace. */

@@ -52,7 +52,7 @@ export function formatQuantity(si: number, unit: string, options: FormatOptions 
   const number = write(value, { ...options, unit });
   const behind = options.suffix || unit;
   if (behind === '' || number === NO_NUMBER) return number;
-  return CLOSE_UP.has(behind) ? number + behind : bound(number, behind);
+  return bound(number, behind);
 }
 
 /** An SI value as a text that can be typed and reads back as the same value to twelve digits: "38.1 mm", "1.81e-5 Pa·s". */
@@ -63,7 +63,8 @@ export function writeQuantity(si: number, unit: string): string {
 }
 
 /** Number and unit that are never parted at the end of a line. */
-export const bound = (number: string, unit: string): string => `${number}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
+export const bound = (number: string, unit: string): string =>
+  CLOSE_UP.has(unit) ? number + unit : `${number}\u00a0${unit.replaceAll(' ', '\u00a0')}`;
 
 /** A unit behind its number as both are typed: "38.1 mm", "12°". */
 export function withUnit(number: string, unit: string): string {

@@ -36,7 +36,7 @@ export {
   VOLUME_FLOW,
 } from './dimension';
 export { bound, type FormatOptions, formatNumber, formatQuantity, type Ways, withUnit, writeQuantity } from './format';
-export { inUnitsOf, shownUnit } from './shown';
+export { inUnitsOf, shownUnit, unparted } from './shown';
 export type { Unit, UnitSet } from './unit';
 export {
   differenceFromSI,

@@ -1,6 +1,6 @@
 import { formatQuantity } from './format';
 import type { UnitSet } from './unit';
-import { toSI, unitNamed } from './units';
+import { toSI, unitNamed, units } from './units';
 
 /**
  * In which unit of the other set a quantity is shown: the size that a builder would write it in. Common practice, no source.
@@ -118,17 +118,28 @@ export function shownUnit(unit: string, set: UnitSet, inchPound?: string): strin
 }
 
 const NUMBER = '[−-]?[0-9]+(?:[ \u202f][0-9]{3})*(?:\\.[0-9]+)?';
+const alternatives = (names: readonly string[]): string =>
+  [...names]
+    .sort((a, b) => b.length - a.length)
+    .map((name) => name.replace(/[()]/g, '\\$&'))
+    .join('|');
+/** Not in the middle of a longer unit or word. */
+const ENDS = '(?![\\p{L}\\p{N}·/²³⁴])';
 /** The units in which a sentence of the program gives its numbers. */
-const SAID = [...toInchPound.keys()].sort((a, b) => b.length - a.length).join('|');
-const QUANTITIES = new RegExp(`(${NUMBER})( to | or | × )?(${NUMBER})?[ \u00a0](${SAID})(?![\\p{L}\\p{N}·/²³⁴])`, 'gu');
-/** What stands between the number and its unit. */
-const LAST_SPACE = / (?=[^ ]+$)/;
+const SAID = alternatives([...toInchPound.keys()]);
+const QUANTITIES = new RegExp(`(${NUMBER})( to | or | × )?(${NUMBER})?[ \u00a0](${SAID})${ENDS}`, 'gu');
+const NAMES = alternatives([...units.map(({ name }) => name).filter((name) => name !== ''), '× weight']);
+const PARTED = new RegExp(`(?<=[0-9∞]) (${NAMES})${ENDS}`, 'gu');
 const SAID_DIGITS = 2;
+
+/** A sentence with every number held to the unit behind it. */
+export const unparted = (text: string): string =>
+  text.replace(PARTED, (_, unit: string) => `\u00a0${unit.replaceAll(' ', '\u00a0')}`);
 
 /** A sentence of the program's own with its quantities in the units of a design, number and unit never parted: "2 mm of station" → "0.079 in of station". */
 export function inUnitsOf(text: string, set: UnitSet, digits: number = SAID_DIGITS): string {
-  if (set === 'metric') return text.replace(QUANTITIES, (all) => all.replace(LAST_SPACE, '\u00a0'));
-  return text.replace(
+  if (set === 'metric') return unparted(text);
+  const converted = text.replace(
     QUANTITIES,
     (all, first: string, between: string | undefined, second: string | undefined, unit: string) => {
       if ((between === undefined) !== (second === undefined)) return all;
@@ -141,4 +152,5 @@ export function inUnitsOf(text: string, set: UnitSet, digits: number = SAID_DIGI
       return second === undefined ? said(first, unit) : `${said(first, '')}${between}${said(second, unit)}`;
     },
   );
+  return unparted(converted);
 }

@@ -139,7 +139,7 @@ describe.each([
     // Cautions stand beside the pull whatever its block is called.
     expect(await page.locator('.figures .caution').count()).toBeGreaterThan(0);
     expect(await page.locator('.figures .caution').first().textContent()).toMatch(
-      /The greatest pull that this design knows of is estimated at [\d.]+ N/,
+      /The greatest pull that this design knows of is estimated at [\d.]+\u00a0N/,
     );
     await sheet.close();
   });
@@ -217,7 +217,7 @@ describe('at a desk', () => {
     await settled(page);
     await expect
       .poll(() => cell(page, 'too_slow').locator('.check-now').textContent())
-      .toMatch(/^stop: [\d.]+ m\/s is under 30 m\/s: lines go slack$/);
+      .toMatch(/^stop: [\d.]+\u00a0m\/s is under 30\u00a0m\/s: lines go slack$/);
     await sheet.close();
   });
 });

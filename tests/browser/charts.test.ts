@@ -80,7 +80,7 @@ describe.each([
     await reading.waitFor();
     await page.keyboard.press('Home');
     const first = await reading.getAttribute('data-reading');
-    expect(first).toMatch(/^[\d.]+ g, engine station −170 mm, Line pull [\d.]+ N$/);
+    expect(first).toMatch(/^[\d.]+\u00a0g, engine station −170\u00a0mm, Line pull [\d.]+\u00a0N$/);
     await page.keyboard.press('ArrowRight');
     const second = await reading.getAttribute('data-reading');
     expect(second).not.toBe(first);

@@ -133,7 +133,7 @@ describe('at a desk', () => {
     await press('End');
     await page.keyboard.type(' + lines.mas');
     const option = list().getByRole('option').first();
-    await expect.poll(() => option.textContent()).toMatch(/^lines\.massWeight of the lines[\d.]+ g$/);
+    await expect.poll(() => option.textContent()).toMatch(/^lines\.massWeight of the lines[\d.]+\u00a0g$/);
     expect(await option.getAttribute('aria-selected')).not.toBe('true');
     await press('ArrowDown');
     await expect.poll(() => option.getAttribute('aria-selected')).toBe('true');
@@ -144,7 +144,7 @@ describe('at a desk', () => {
     await press('F1');
     await expect
       .poll(() => page.locator('.cm-tooltip.editor-about').textContent())
-      .toMatch(/^lines\.mass Weight of the lines, now [\d.]+ g\./);
+      .toMatch(/^lines\.mass Weight of the lines, now [\d.]+\u00a0g\./);
     await expect.poll(async () => (await heard()).join(' ')).toContain('lines.mass: Weight of the lines, now');
     await press('Escape');
     expect(await page.locator('.cm-tooltip.editor-about').count()).toBe(0);
@@ -199,7 +199,7 @@ describe('at a desk', () => {
     await page.keyboard.type('3 mm');
     await expect
       .poll(() => beneath().locator('p').textContent())
-      .toBe('3 mm is a length; here a mass is wanted. Write a mass, such as 10 g.');
+      .toBe('3\u00a0mm is a length; here a mass is wanted. Write a mass, such as 10\u00a0g.');
     await page.keyboard.type(' * 2 g / 1 mm');
     await expect.poll(() => beneath().locator('p').count()).toBe(0);
     await press('Escape');

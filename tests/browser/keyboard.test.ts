@@ -78,7 +78,7 @@ test('the whole job is done by keys alone', async () => {
   await type('26 g');
   await expect.poll(() => figure(page, 'parts.mass')).not.toBe(mass);
   // What changed is said once, after the hand has come to rest.
-  await expect.poll(() => page.locator('[data-spoken]').textContent()).toContain('All-up weight: 855 g.');
+  await expect.poll(() => page.locator('[data-spoken]').textContent()).toContain('All-up weight: 855\u00a0g.');
 
   // Another material for the tail: the picked one of a group takes the focus, arrows pick the next.
   const before = await figure(page, 'parts.mass');
@@ -104,7 +104,7 @@ test('the whole job is done by keys alone', async () => {
   await page.keyboard.press('Enter');
   await tabTo('Fin and rudder, weighed');
   await type('11 g');
-  await expect.poll(() => page.locator('[data-value="parts.fin.mass"]').first().textContent()).toBe('11 g');
+  await expect.poll(() => page.locator('[data-value="parts.fin.mass"]').first().textContent()).toBe('11\u00a0g');
 
   // The design becomes the baseline, and the last edits are taken back.
   await tabTo('Take this design as the baseline');
@@ -114,7 +114,7 @@ test('the whole job is done by keys alone', async () => {
   await alongTo('Undo');
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter');
-  await expect.poll(() => page.locator('[data-value="parts.fin.mass"]').first().textContent()).not.toBe('11 g');
+  await expect.poll(() => page.locator('[data-value="parts.fin.mass"]').first().textContent()).not.toBe('11\u00a0g');
 
   // It is saved to a file.
   await alongTo('Save', 'ArrowLeft');

@@ -159,7 +159,7 @@ test('a design is begun, a variable set, a part added, a chart made and all save
   await press('Tab');
   await type('100mm');
   await press('Enter');
-  await expect.poll(() => page.locator('[data-value="parts.clip.mass"]').first().textContent()).toBe('5 g');
+  await expect.poll(() => page.locator('[data-value="parts.clip.mass"]').first().textContent()).toBe('5\u00a0g');
   await settled(page);
 
   await goTo();

@@ -23,7 +23,7 @@ test('a stack is built layer by layer, and the parts cut from it follow', async 
   await stack.getByRole('button', { name: 'Add a glue line to balsa–ply, 4 mm' }).press('Enter');
   await expect.poll(mass).toBe(25.9);
   expect(await figure(page, 'parts.mass')).not.toBe(before);
-  expect(await stack.textContent()).toContain('Together 976 g/m², 4 mm thick');
+  expect(await stack.textContent()).toContain('Together 976\u00a0g/m², 4\u00a0mm thick');
 
   await stack.getByLabel('balsa–ply, 4 mm, core, material').selectOption('birch_ply');
   await settled(page);

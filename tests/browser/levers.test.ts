@@ -24,15 +24,15 @@ async function openFlyingDay(viewport: typeof DESK) {
 test('levers are ranked by the result that is picked, and by one for each unit of another', async () => {
   const sheet = await openFlyingDay(DESK);
   const { page } = sheet;
-  expect((await ranked(page))[0]).toMatch(/^Wind: [+−]1 m\/s$/);
+  expect((await ranked(page))[0]).toMatch(/^Wind: [+−]1\u00a0m\/s$/);
   await page.getByLabel('Ranked by the change of').selectOption({ label: 'Lap time in wind' });
-  await expect.poll(async () => (await ranked(page))[0]).toMatch(/^Line length: [+−]0.3 m$/);
+  await expect.poll(async () => (await ranked(page))[0]).toMatch(/^Line length: [+−]0.3\u00a0m$/);
   await page.getByLabel('Ranked by the change of').selectOption({ label: 'Least pull' });
   await page.getByLabel('for each change of').selectOption({ label: 'Lap time in wind' });
   const head = levers(page).getByRole('columnheader', { name: 'Least pull for each s of lap time in wind' });
   await head.waitFor();
   expect(await levers(page).locator('tbody tr[data-change]').first().locator('td').last().textContent()).toMatch(
-    /^[+−][\d.]+ N\/s$/,
+    /^[+−][\d.]+\u00a0N\/s$/,
   );
   await page.keyboard.press('Control+z');
   expect(sheet.troubles).toEqual([]);
@@ -47,12 +47,14 @@ test('on a phone a lever is set up, a fault in it is said at its place, and it i
   await amount.fill('');
   await amount.press('Enter');
   const flag = levers(page).locator('[data-fault="day_levers.row3.change"]');
-  expect(await flag.textContent()).toContain('The tip weight has no amount to be changed by. Type one, such as “2 g”.');
+  expect(await flag.textContent()).toContain(
+    'The tip weight has no amount to be changed by. Type one, such as “2\u00a0g”.',
+  );
   await amount.fill('10 g');
   await amount.press('Enter');
-  await expect.poll(() => ranked(page)).toContain('Tip weight: +10 g');
+  await expect.poll(() => ranked(page)).toContain('Tip weight: +10\u00a0g');
   await levers(page).getByRole('button', { name: 'Remove tip weight' }).click();
-  await expect.poll(() => ranked(page)).not.toContain('Tip weight: +10 g');
+  await expect.poll(() => ranked(page)).not.toContain('Tip weight: +10\u00a0g');
   expect(sheet.troubles).toEqual([]);
   await sheet.close();
 });

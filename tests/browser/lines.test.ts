@@ -65,7 +65,7 @@ describe.each([
     await expect
       .poll(() => reading.getAttribute('data-reading'))
       .toMatch(
-        /^plan, Along the line [\d.]+ m, Behind the radius \d+ mm, Bow back \d+ mm, Trail [\d.]+°, Tension [\d.]+ N$/,
+        /^plan, Along the line [\d.]+\u00a0m, Behind the radius \d+\u00a0mm, Bow back \d+\u00a0mm, Trail [\d.]+°, Tension [\d.]+\u00a0N$/,
       );
     await page.keyboard.press('ArrowDown');
     await expect.poll(() => reading.getAttribute('data-reading')).toMatch(/^side view, Along the line /);

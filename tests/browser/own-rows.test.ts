@@ -38,7 +38,7 @@ test('an own material is added where it is picked, weighs the part, is kept, and
   expect(await page.locator('select[data-path="parts.bearers.material"]').inputValue()).toBe('lead_like_wood');
   await expect.poll(() => figure(page, 'parts.mass')).not.toBe(before);
   expect(await page.locator('.row-told').first().textContent()).toBe(
-    'Own material. Density 5000 kg/m³, Young’s modulus not known. Source: scale and ruler',
+    'Own material. Density 5000\u00a0kg/m³, Young’s modulus not known. Source: scale and ruler',
   );
   await stored(page);
   await page.reload();

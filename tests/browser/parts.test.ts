@@ -51,13 +51,13 @@ test('by keys alone a part is added, named, weighed, copied, moved and removed, 
   await fill('Rudder horn, mass', '8 g');
   await fill('Rudder horn, station', '540 mm');
   await settled(page);
-  await expect.poll(() => figure(page, 'parts.mass')).toBe('858 g');
-  expect(await said('parts.rudder_horn.x')).toBe('540 mm');
+  await expect.poll(() => figure(page, 'parts.mass')).toBe('858\u00a0g');
+  expect(await said('parts.rudder_horn.x')).toBe('540\u00a0mm');
 
   await page.getByRole('button', { name: 'Copy Rudder horn' }).focus();
   await page.keyboard.press('Enter');
   await row('rudder_horn_2').waitFor();
-  await expect.poll(() => figure(page, 'parts.mass')).toBe('866 g');
+  await expect.poll(() => figure(page, 'parts.mass')).toBe('866\u00a0g');
 
   await page.getByRole('button', { name: 'Move up Rudder horn, copy' }).focus();
   await page.keyboard.press('Enter');
@@ -68,7 +68,7 @@ test('by keys alone a part is added, named, weighed, copied, moved and removed, 
   await page.getByRole('button', { name: 'Remove Rudder horn, copy' }).focus();
   await page.keyboard.press('Enter');
   await expect.poll(() => page.locator('tr[data-part]').count()).toBe(parts + 1);
-  await expect.poll(() => figure(page, 'parts.mass')).toBe('858 g');
+  await expect.poll(() => figure(page, 'parts.mass')).toBe('858\u00a0g');
 
   // Remove, move, copy, station, mass, title, add.
   for (let k = 0; k < 7; k++) await page.getByRole('button', { name: 'Undo' }).click();
@@ -83,9 +83,9 @@ test('the estimate gives way to the scale, and the table says by how much', asyn
   const weighed = row('fin').getByLabel('Fin and rudder, weighed');
   await weighed.fill('11 g');
   await weighed.press('Enter');
-  await expect.poll(() => said('parts.fin.mass')).toBe('11 g');
-  await expect.poll(() => row('fin').locator('.difference').textContent()).toBe(`estimate ${estimate}, +1.46 g`);
-  expect(await said('parts.weighed_share')).not.toBe('0 % weighed');
+  await expect.poll(() => said('parts.fin.mass')).toBe('11\u00a0g');
+  await expect.poll(() => row('fin').locator('.difference').textContent()).toBe(`estimate ${estimate}, +1.46\u00a0g`);
+  expect(await said('parts.weighed_share')).not.toBe('0\u00a0% weighed');
 });
 
 test('a place is picked by a press on either view, and Escape leaves it', async () => {
@@ -104,10 +104,10 @@ test('a place is picked by a press on either view, and Escape leaves it', async 
   );
   expect(Math.abs(x! - 62)).toBeLessThanOrEqual(5);
   expect(Math.abs(y! + 515)).toBeLessThanOrEqual(5);
-  expect(await said('parts.fin.z')).toBe('82 mm');
+  expect(await said('parts.fin.z')).toBe('82\u00a0mm');
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect.poll(() => said('parts.fin.x')).toBe('540 mm');
-  expect(await said('parts.fin.y')).toBe('0 mm');
+  await expect.poll(() => said('parts.fin.x')).toBe('540\u00a0mm');
+  expect(await said('parts.fin.y')).toBe('0\u00a0mm');
 });
 
 test('a place is picked by keys: arrows move the cross, Enter takes it', async () => {
@@ -118,32 +118,32 @@ test('a place is picked by keys: arrows move the cross, Enter takes it', async (
       () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent ?? '',
     );
   // The fin of the demo stands at 540 mm on the centreline, 82 mm up.
-  await expect.poll(focus).toContain('Cross in the plan, station 540 mm, 0 mm from the centreline.');
+  await expect.poll(focus).toContain('Cross in the plan, station 540\u00a0mm, 0\u00a0mm from the centreline.');
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('Shift+ArrowRight');
-  await expect.poll(focus).toContain('Cross in the plan, station 539 mm, 10 mm from the centreline.');
+  await expect.poll(focus).toContain('Cross in the plan, station 539\u00a0mm, 10\u00a0mm from the centreline.');
   await page.keyboard.press('Tab');
   await page.keyboard.press('Shift+ArrowUp');
-  await expect.poll(focus).toContain('Cross in the side view, station 539 mm, height 92 mm.');
+  await expect.poll(focus).toContain('Cross in the side view, station 539\u00a0mm, height 92\u00a0mm.');
   await page.keyboard.press('Enter');
-  await expect.poll(() => said('parts.fin.z')).toBe('92 mm');
-  expect(await said('parts.fin.x')).toBe('539 mm');
+  await expect.poll(() => said('parts.fin.z')).toBe('92\u00a0mm');
+  expect(await said('parts.fin.x')).toBe('539\u00a0mm');
   // The side view says nothing of the distance from the centreline.
-  expect(await said('parts.fin.y')).toBe('0 mm');
+  expect(await said('parts.fin.y')).toBe('0\u00a0mm');
   await expect.poll(focus).toBe('Pick on the drawing');
 });
 
 test('another shape keeps the sheet settled, and a material says what it is', async () => {
   await row('horn').getByRole('button', { name: 'Elevator horn' }).click();
   const told = page.locator('.row-told');
-  expect(await told.textContent()).toMatch(/2,?700 kg\/m³, Young’s modulus 68.9 GPa\. Source: /);
+  expect(await told.textContent()).toMatch(/2,?700\u00a0kg\/m³, Young’s modulus 68.9\u00a0GPa\. Source: /);
   await page.getByLabel('Elevator horn, material').selectOption('music_wire');
   await expect.poll(() => told.textContent()).toMatch(/UNS K08500/);
   await page.getByLabel('rod or wire').check();
   await settled(page);
-  await expect.poll(() => said('parts.horn.mass')).toBe('0 g');
+  await expect.poll(() => said('parts.horn.mass')).toBe('0\u00a0g');
   await page.getByLabel('sheet', { exact: true }).check();
-  await expect.poll(() => said('parts.horn.mass')).not.toBe('0 g');
+  await expect.poll(() => said('parts.horn.mass')).not.toBe('0\u00a0g');
 });
 
 test('coats are counted', async () => {
@@ -167,7 +167,7 @@ test('what is often forgotten is added by one press, with the shift that was tol
   const tubing = forgotten.locator('[data-forgotten="fuel_tubing"]');
   await tubing.waitFor();
   // 5 g at −105 mm, CG at 46 mm, 850 g: −0.005 × 0.151/0.855 m.
-  expect(await tubing.textContent()).toContain('5 gat −105 mm: CG −0.9 mm');
+  expect(await tubing.textContent()).toContain('5 gat −105\u00a0mm: CG −0.9\u00a0mm');
   const before = await said('parts.x');
   await tubing.getByRole('button', { name: 'Add Fuel tubing and filter' }).press('Enter');
   await row('fuel_tubing').waitFor();

@@ -70,7 +70,7 @@ describe.each([
   test('begins with what is called a beginning, and computes by itself', async () => {
     await page.getByLabel('With the uncertainty of the parts').uncheck();
     expect(await cell(page).locator('.spread-rows li').first().textContent()).toBe(
-      'tip weight: normal, standard deviation 0.42 g, a guess: type your own',
+      'tip weight: normal, standard deviation 0.42\u00a0g, a guess: type your own',
     );
     await expect.poll(() => words(page)).toBe('2500 of 2500 designs');
     expect((await row(page, 'parts.mass')).slice(0, 2)).toEqual(['All-up weight, g', '850.1']);
@@ -181,13 +181,13 @@ describe('a spread from a file', () => {
     await histogram.locator('[data-line="95 %"]').waitFor();
     expect(await histogram.locator('[data-line]').count()).toBeGreaterThanOrEqual(4);
     expect(await histogram.locator('.chart-caption').textContent()).toMatch(
-      /^Line pull: of 400 designs 5 % lie below /,
+      /^Line pull: of 400 designs 5\u00a0% lie below /,
     );
     const shares = page.locator('#cell-shop_shares');
     await shares.scrollIntoViewIfNeeded();
     expect(await shares.locator('[data-bar]').count()).toBe(4);
     expect(await shares.locator('.chart-caption').textContent()).toMatch(
-      /^Line length makes (9\d %|nearly all) of the uncertainty/,
+      /^Line length makes (9\d\u00a0%|nearly all) of the uncertainty/,
     );
   });
 

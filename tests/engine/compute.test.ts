@@ -36,7 +36,7 @@ describe('the command line', () => {
 
   it('says when a formula gives way', () => {
     expect(main([DEMO, '--set', 'lines.length=60 ft', '--get', 'lines.length', 'flight.pull'])).toBe(0);
-    expect(out).toMatch(/^lines\.length = 18\.3 m\nflight\.pull = 2\d\.\d N\n$/);
+    expect(out).toMatch(/^lines\.length = 18\.3\u00a0m\nflight\.pull = 2\d\.\d\u00a0N\n$/);
     expect(err).toBe('lines.length held the formula “line_length”; now it holds “60 ft”.\n');
   });
 
@@ -44,7 +44,7 @@ describe('the command line', () => {
     expect(main([DEMO, '--set', 'engine.static_thrust=0.5 N', '--get', 'flight.pull'])).toBe(1);
     expect(out).toBe('');
     expect(err).toMatch(
-      /^flight\.pull has no answer\. Too little thrust to fly level: at [\d.]+ m\/s, the best speed, [\d.]+ N are missing\./,
+      /^flight\.pull has no answer\. Too little thrust to fly level: at [\d.]+\u00a0m\/s, the best speed, [\d.]+\u00a0N are missing\./,
     );
   });
 

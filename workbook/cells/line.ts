@@ -1,4 +1,4 @@
-import { type BlockCell, type Cell, type CellKind, inSentence, type PartsCell } from '../../engine/index';
+import { type BlockCell, bound, type Cell, type CellKind, inSentence, type PartsCell } from '../../engine/index';
 import type { Sheet } from '../store/sheet';
 import { type Verdict, verdict } from './check/verdict';
 
@@ -79,7 +79,7 @@ function partsLine({ name, rows }: PartsCell, sheet: Reading): Line {
   const mass = sheet.shown(`${name}.mass`);
   const whole = rows.reduce((sum, row) => sum + known(sheet.value(`${name}.${row.name}.mass`)), 0);
   const share = weighed.reduce((sum, row) => sum + known(sheet.value(`${name}.${row.name}.mass`)), 0) / whole;
-  const said = Number.isFinite(share) ? `${Math.round(100 * share)} % weighed` : '';
+  const said = Number.isFinite(share) ? `${bound(String(Math.round(100 * share)), '%')} weighed` : '';
   return { words: [`${rows.length} parts`, mass, said].filter((each) => each !== '').join(', '), value: said };
 }
 

@@ -13,5 +13,11 @@ export function valueAt(path: string, names: Names, values: Float64Array): numbe
 /** A value as people read it: picked option, number with unit, or number with what is said in place of a unit. */
 export function valueText(info: NameInfo, value: number): string {
   if (info.options) return (info.options[value] ?? '–').replaceAll('_', ' ');
-  return formatQuantity(value, info.unit, { suffix: info.suffix, ways: info.ways });
+  return quantityText(info, value);
 }
+
+/** The same of what is never picked. */
+export const quantityText = (
+  { unit, suffix, ways }: Pick<NameInfo, 'unit' | 'suffix' | 'ways'>,
+  value: number,
+): string => formatQuantity(value, unit, { suffix, ways });

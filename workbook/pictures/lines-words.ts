@@ -6,7 +6,7 @@ import { columnOf, type LinesNumbers, type LinesShown, shownValue } from './line
 export function said({ trace }: LinesShown, name: string, value: number): string {
   const unit = trace.columns.find((each) => each.name === name)?.unit ?? '';
   const number = formatNumber(shownValue(trace, name, value));
-  return unit === '' ? number : unit === '°' ? `${number}°` : bound(number, unit);
+  return unit === '' ? number : bound(number, unit);
 }
 
 /** What to see, from the numbers. */

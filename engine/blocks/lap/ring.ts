@@ -1,4 +1,4 @@
-import type { Quantity } from '../block';
+import type { TraceQuantity } from '../block';
 import { AIRSPEED, ANGLE, NEWTONS } from '../measures';
 
 /** What runs around a lap; the first runs along. */
@@ -11,7 +11,7 @@ export const ringColumns = {
   },
   pull: { ...NEWTONS, symbol: 'T', title: 'Line pull', doc: 'Of all lines at the model.' },
   speed: { ...AIRSPEED, symbol: 'V', title: 'Speed', doc: 'Over the ground.' },
-  nose_out: { ...ANGLE, symbol: 'ψ', title: 'Nose out', doc: 'From the path over the ground.' },
-  outboard_low: { ...ANGLE, symbol: 'δ', title: 'Outboard wing low', doc: 'From the chord.' },
+  nose_out: { ...ANGLE, symbol: 'ψ', title: 'Nose angle', ways: ['out', 'in'], doc: 'From the path over the ground.' },
+  outboard_low: { ...ANGLE, symbol: 'δ', title: 'Outboard wing', ways: ['low', 'high'], doc: 'From the chord.' },
   bearing: { ...ANGLE, symbol: 'β', title: 'Bearing', doc: 'Compass bearing from the pilot to the model.' },
-} as const satisfies Readonly<Record<string, Quantity>>;
+} as const satisfies Readonly<Record<string, TraceQuantity>>;

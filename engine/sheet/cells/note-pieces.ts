@@ -1,3 +1,5 @@
+import { unparted } from '../../units/index';
+
 /** A stretch of a note or of a check's reason: words as typed, or a formula whose value stands in its place. */
 export type NotePiece = { readonly words: string } | { readonly formula: string };
 
@@ -39,7 +41,6 @@ export const saidPath = (note: string, index: number): string => `${note}.said${
 /** Words with the values of their formulas in place. */
 export const filledIn = (text: string, shown: (formula: string, index: number) => string): string => {
   let k = 0;
-  return notePieces(text)
-    .map((piece) => ('words' in piece ? piece.words : shown(piece.formula.trim(), k++)))
-    .join('');
+  const pieces = notePieces(text).map((piece) => ('words' in piece ? piece.words : shown(piece.formula.trim(), k++)));
+  return unparted(pieces.join(''));
 };

@@ -116,7 +116,7 @@ function describeResult(name: string, spec: Result | Curve): ResultDescription {
 
 /** What a trace tells, in the units of a document's set. */
 export function traceColumns({ columns }: AnyTrace, units: UnitSet): TraceColumn[] {
-  return Object.entries(columns).map(([name, { title, symbol, doc, dimension, unit, tradeUnit, suffix }]) => ({
+  return Object.entries(columns).map(([name, { title, symbol, doc, dimension, unit, tradeUnit, suffix, ways }]) => ({
     name,
     title,
     symbol,
@@ -124,5 +124,6 @@ export function traceColumns({ columns }: AnyTrace, units: UnitSet): TraceColumn
     dimension,
     unit: shownUnit(unit, units, tradeUnit),
     suffix: suffix ?? '',
+    ...(ways ? { ways } : {}),
   }));
 }

@@ -1,7 +1,7 @@
 import { keptText } from '../../formula/index';
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
-import { fromSI, inUnitsOf, type UnitSet } from '../../units/index';
+import { fromSI, inUnitsOf, type UnitSet, unparted } from '../../units/index';
 import { library } from '../library';
 import { sentenceOf } from '../run/cause';
 import { cellsOf, type Known, type Trim } from './cells';
@@ -179,6 +179,8 @@ function tooLight(form: FirstDesignForm, live: Live): FormProblem | undefined {
   const said = (kilograms: number): string => inUnitsOf(`${Math.round(kilograms * 1000)} g`, setOf(form), 3);
   return {
     field: 'weight',
-    message: `Weight: ${form.weight} is too little for an engine or motor of that size with tail, gear and fittings, some ${said(others)}, and ${said(least)} or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.`,
+    message: unparted(
+      `Weight: ${form.weight} is too little for an engine or motor of that size with tail, gear and fittings, some ${said(others)}, and ${said(least)} or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.`,
+    ),
   };
 }

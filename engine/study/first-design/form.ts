@@ -12,6 +12,7 @@ import {
   toSI,
   type UnitSet,
   unitNamed,
+  unparted,
   VOLUME,
   withUnit,
 } from '../../units/index';
@@ -128,7 +129,9 @@ export function readAny(field: keyof typeof asked, text: string): number {
 /** Why an entry is no size of a propeller; undefined where it is one or blank. */
 export function propellerProblem(text: string): FormProblem | undefined {
   if (text.trim() === '' || readPropellerSize(text)) return undefined;
-  const message = `Propeller: “${text.trim()}” is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.`;
+  const message = unparted(
+    `Propeller: “${text.trim()}” is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.`,
+  );
   return { field: 'propeller', message };
 }
 
@@ -142,7 +145,10 @@ export function inTradeUnits(field: keyof typeof asked, text: string): boolean {
 export function readEntry(field: keyof typeof asked, text: string, set: UnitSet = 'metric'): Read {
   const { title, dimension, unit, low, high, optional, mend } = asked[field];
   const limit = (value: number): string => inUnitsOf(withUnit(String(value), unit), set);
-  const refuse = (what: string): Read => ({ ok: false, message: `${title}: ${what} ${inUnitsOf(mend, set)}` });
+  const refuse = (what: string): Read => ({
+    ok: false,
+    message: unparted(`${title}: ${what} ${inUnitsOf(mend, set)}`),
+  });
   if (text.trim() === '') return optional ? { ok: true, si: undefined } : refuse('nothing is typed.');
   const read = readText(text, unit);
   const found = read.ok ? read.expression : undefined;

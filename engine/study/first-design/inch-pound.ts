@@ -12,7 +12,7 @@ export function inInchPound(cells: readonly Cell[], kept: ReadonlySet<string>): 
   const computed = (text: string): string =>
     kept.has(text)
       ? text
-      : text.replace(QUANTITY, (one) => inUnitsOf(one, 'inch_pound', COMPUTED).replace('\u00a0', ' '));
+      : text.replace(QUANTITY, (one) => inUnitsOf(one, 'inch_pound', COMPUTED).replaceAll('\u00a0', ' '));
   const each = (fields: Readonly<Record<string, string>>): Record<string, string> =>
     Object.fromEntries(Object.entries(fields).map(([name, text]) => [name, computed(text)]));
   const variable = (row: Variable): Variable => ({ ...row, text: computed(row.text) });

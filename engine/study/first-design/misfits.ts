@@ -1,5 +1,5 @@
 import { STANDARD_GRAVITY } from '../../physics/index';
-import { inUnitsOf, type UnitSet } from '../../units/index';
+import { inUnitsOf, type UnitSet, unparted } from '../../units/index';
 import type { FirstDesignForm, FormProblem } from './told';
 
 /** What was typed, in SI, with rules in place of what was not. */
@@ -51,7 +51,9 @@ export function misfitsOf(sizes: Sizes, drive: FirstDesignForm['drive'], set: Un
           }
         : {
             field: 'motor_power',
-            message: `Motor: ${found} from ${round(least * WATTS, 2)} W to ${round(most * WATTS, 2)} W is taken, and ${round((displacement / CM3) * WATTS, 3)} W was typed. Look at motor, span and chord.`,
+            message: unparted(
+              `Motor: ${found} from ${round(least * WATTS, 2)} W to ${round(most * WATTS, 2)} W is taken, and ${round((displacement / CM3) * WATTS, 3)} W was typed. Look at motor, span and chord.`,
+            ),
           },
     );
   }
@@ -70,7 +72,9 @@ export function misfitsOf(sizes: Sizes, drive: FirstDesignForm['drive'], set: Un
       const [slow, fast] = PULL_PER_WEIGHT.map((g) => 2 * Math.PI * Math.sqrt(radius / (g * STANDARD_GRAVITY)));
       problems.push({
         field: 'lap_time',
-        message: `Lap time: ${round(lapTime)} s on these lines is ${inUnitsOf(`${round(speed, 2)} m/s`, set)} and a pull of ${round(pull, 2)} times the weight; ${round(fast!, 2)} to ${round(slow!, 2)} s is taken. Look at lap time and line length.`,
+        message: unparted(
+          `Lap time: ${round(lapTime)} s on these lines is ${inUnitsOf(`${round(speed, 2)} m/s`, set)} and a pull of ${round(pull, 2)} times the weight; ${round(fast!, 2)} to ${round(slow!, 2)} s is taken. Look at lap time and line length.`,
+        ),
       });
     }
   }

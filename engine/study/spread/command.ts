@@ -5,7 +5,7 @@ import type { Live } from '../../sheet/live';
 import { cellsOf } from '../../sheet/sheets';
 import { apartUnit } from '../../sheet/texts';
 import type { NameInfo, SpreadFactor, SpreadTold } from '../../terms/index';
-import { formatQuantity } from '../../units/index';
+import { bound, formatQuantity } from '../../units/index';
 import { meant } from '../command/values';
 import type { SpreadInput } from './input';
 import { inputFor } from './inputs';
@@ -63,7 +63,7 @@ export function spreadTable({ results, factors, causes, samples }: SpreadTold, n
     const value = (si: number): string => formatQuantity(si, unit, { suffix });
     const apart = formatQuantity(result.deviation, unit, { suffix, difference: true });
     const missing = result.missing > 0 ? `; ${result.missing} of ${samples} designs have no answer` : '';
-    const head = `${result.path}: mean ${value(result.mean)}, standard deviation ${apart}; 5 % below ${value(result.low)}, half below ${value(result.middle)}, 95 % below ${value(result.high)}${missing}\n`;
+    const head = `${result.path}: mean ${value(result.mean)}, standard deviation ${apart}; ${bound('5', '%')} below ${value(result.low)}, half below ${value(result.middle)}, ${bound('95', '%')} below ${value(result.high)}${missing}\n`;
     const shares = factors.map(
       (factor, k) =>
         `  ${factorName(factor)}: ${share(result.first[k]!, result.firstError[k]!)} of the variance alone, ${share(result.total[k]!, result.totalError[k]!)} with the others\n`,

@@ -15,21 +15,21 @@ describe('what goes wrong is said', () => {
   const small = block('propeller', 'propeller', { diameter: '5 in', pitch: '3 in' });
   it('when the propeller is too large or too small', () => {
     expect(said('two_stroke', {}, large)).toEqual([
-      'The propeller (406 mm × 305 mm) is too large for the engine: it asks for more torque than there is at any rpm at which the engine runs. A smaller diameter or a finer pitch would do.',
+      'The propeller (406\u00a0mm × 305\u00a0mm) is too large for the engine: it asks for more torque than there is at any rpm at which the engine runs. A smaller diameter or a finer pitch would do.',
     ]);
     expect(said('two_stroke', {}, small)[0]).toMatch(
-      /^The propeller \(127 mm × 76\.2 mm\) is too small for the engine: at rest it would run at 2\d\u202f\d{3} rpm, far beyond its peak of power at 13\u202f500 rpm\. A larger diameter or a coarser pitch would do\.$/,
+      /^The propeller \(127\u00a0mm × 76\.2\u00a0mm\) is too small for the engine: at rest it would run at 2\d\u202f\d{3}\u00a0rpm, far beyond its peak of power at 13\u202f500\u00a0rpm\. A larger diameter or a coarser pitch would do\.$/,
     );
   });
   it('when the data of the engine do not agree', () => {
     expect(said('two_stroke', { power_speed: '9000 rpm' })).toEqual([
-      'Peak power must come at more rpm than peak torque: it is at 9000 rpm, and peak torque at 9500 rpm. Look at both again.',
+      'Peak power must come at more rpm than peak torque: it is at 9000\u00a0rpm, and peak torque at 9500\u00a0rpm. Look at both again.',
     ]);
     expect(said('two_stroke', { peak_power: '400 W' })).toEqual([
-      'The two peaks do not go together: 400 W at 13\u202f500 rpm is more torque than the peak of 0.25 N·m. Look at all four again.',
+      'The two peaks do not go together: 400\u00a0W at 13\u202f500\u00a0rpm is more torque than the peak of 0.25\u00a0N·m. Look at all four again.',
     ]);
     expect(said('tachometer', { reading_2: '11100 rpm' })).toEqual([
-      'The two readings, 11\u202f000 rpm and 11\u202f100 rpm, lie so near that they tell no slope. Read a propeller of clearly other size, or take the second reading out.',
+      'The two readings, 11\u202f000\u00a0rpm and 11\u202f100\u00a0rpm, lie so near that they tell no slope. Read a propeller of clearly other size, or take the second reading out.',
     ]);
   });
   it('when only half of a measurement is typed', () => {
@@ -44,7 +44,7 @@ describe('what goes wrong is said', () => {
   it('when the blades would blow forward', () => {
     const reversed = block('propeller', 'propeller', { pitch: '10 mm', angle_shift: '-8°' });
     expect(said('two_stroke', {}, reversed)).toEqual([
-      'No flow was found that fits this propeller (229 mm × 10 mm). Look at chords and blade angles: one of them may be mistyped.',
+      'No flow was found that fits this propeller (229\u00a0mm × 10\u00a0mm). Look at chords and blade angles: one of them may be mistyped.',
     ]);
   });
   it('when the table of a propeller has holes', () => {

@@ -57,7 +57,7 @@ describe('the reference', () => {
   });
   it('marks every usual band as common practice', () => {
     const pull = entries(chapter('block.flight')).find(({ id }) => id === resultAnchor('flight', 'pull_per_weight'));
-    expect(pull?.facts).toContain('usually 3 to 4 × weight (common practice, no source)');
+    expect(pull?.facts).toContain('usually 3 to 4\u00a0×\u00a0weight (common practice, no source)');
     expect(rows(chapter('bands')).map(([, name]) => name)).toContain('flight.pull_per_weight');
   });
   it('writes a field with unit, default, range and basis', () => {
@@ -69,7 +69,7 @@ describe('the reference', () => {
       title: 'Elevation of the field',
       name: 'air.elevation',
       doc: 'Above sea level. Gives the pressure where none is typed.',
-      facts: ['m or ft', 'default 0 m', '−400 to 4500 m'],
+      facts: ['m or ft', 'default 0 m', '−400 to 4500\u00a0m'],
       notes: [],
     });
   });

@@ -59,7 +59,7 @@ describe('a text', () => {
   });
   test('that is blank', () => {
     expect(wrongWith({ tip_weight: ' ' })).toEqual([
-      'tip_weight: The tip_weight is blank. Type a mass, such as “10 g”.',
+      'tip_weight: The tip_weight is blank. Type a mass, such as “10\u00a0g”.',
     ]);
     expect(ofLines({ a: '' })).toEqual(['a: a is blank. Write a formula or a value.']);
     expect(wrongWith({ cg_band: '' })).toEqual([
@@ -75,11 +75,13 @@ describe('a text', () => {
 
 describe('a value', () => {
   test('outside its range, in the units of the design', () => {
-    const said = ['lap.height: The height of lap is 12 m. Allowed: −5 m to 10 m. Type a value within that.'];
+    const said = [
+      'lap.height: The height of lap is 12\u00a0m. Allowed: −5\u00a0m to 10\u00a0m. Type a value within that.',
+    ];
     expect(wrongWith({ 'lap.height': '12 m' })).toEqual(said);
     expect(wrongWith({ 'lap.height': 'cord_length - 6.3 m' })).toEqual(said);
     expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'lap.height': '12' })).toEqual([
-      'lap.height: The height of lap is 39.37 ft. Allowed: −16.40 ft to 32.81 ft. Type a value within that.',
+      'lap.height: The height of lap is 39.37\u00a0ft. Allowed: −16.40\u00a0ft to 32.81\u00a0ft. Type a value within that.',
     ]);
   });
   test('that arithmetic does not give', () => {
@@ -116,10 +118,10 @@ describe('a ring', () => {
 describe('a block', () => {
   test('with a reason of its own, filled with values in the unit set of the reader', () => {
     expect(wrongWith({ 'motor.pull': '1 N' })).toEqual([
-      'lap: Too little thrust: 1.93 N are missing on 18.3 m of cord at 1 m. Shorten the cord.',
+      'lap: Too little thrust: 1.93\u00a0N are missing on 18.3\u00a0m of cord at 1\u00a0m. Shorten the cord.',
     ]);
     expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'motor.pull': '1 N' })).toEqual([
-      'lap: Too little thrust: 0.4 lbf are missing on 60.0 ft of cord at 3.28 ft. Shorten the cord.',
+      'lap: Too little thrust: 0.4\u00a0lbf are missing on 60.0\u00a0ft of cord at 3.28\u00a0ft. Shorten the cord.',
     ]);
   });
   test('whose equations refuse', () => {
@@ -219,10 +221,10 @@ describe('a part', () => {
   });
   test('of a size that cannot be', () => {
     expect(ofPart('fin', 'sheet', { area: '1', thickness: '-1 mm', material: 'hard_wood', x: '20 m' })).toEqual([
-      'parts.fin.thickness: The thickness of fin is −1 mm. Allowed: at least 0 mm. Type a value within that.',
+      'parts.fin.thickness: The thickness of fin is −1\u00a0mm. Allowed: at least 0\u00a0mm. Type a value within that.',
     ]);
     expect(ofPart('fin', 'sheet', { area: '1', thickness: '1 mm', material: 'hard_wood', x: '20 m' })).toEqual([
-      'parts.fin.x: The station of fin is 20\u202f000 mm. Allowed: −10\u202f000 mm to 10\u202f000 mm. Type a value within that.',
+      'parts.fin.x: The station of fin is 20\u202f000\u00a0mm. Allowed: −10\u202f000\u00a0mm to 10\u202f000\u00a0mm. Type a value within that.',
     ]);
   });
   test('with a field that no part has', () => {
@@ -236,10 +238,10 @@ describe('a part', () => {
     ];
     const solid = parts([part('a', 'solid', { volume: '3', material: 'foam', x: '0' })]);
     expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '' })).toEqual([
-      'foam.density: The density of Foam is blank. Type a density, such as “10 kg/m³”.',
+      'foam.density: The density of Foam is blank. Type a density, such as “10\u00a0kg/m³”.',
     ]);
     expect(faultsAfter(documentOf([solid], { rows }), { 'foam.density': '-3' })).toEqual([
-      'parts.a.material: The density of what a is made of is −3 kg/m³. Allowed: at least 0 kg/m³. Type a value within that.',
+      'parts.a.material: The density of what a is made of is −3\u00a0kg/m³. Allowed: at least 0\u00a0kg/m³. Type a value within that.',
     ]);
   });
   test('list that is no body', () => {
@@ -261,7 +263,7 @@ describe('a choice', () => {
   });
   test('of layers that cannot be', () => {
     expect(wrongWith({ 'tail_stock.soft.core': '-1 mm' })).toEqual([
-      'tail_stock.soft.core: The thickness of core of Soft is −1 mm. Allowed: at least 0 mm. Type a value within that.',
+      'tail_stock.soft.core: The thickness of core of Soft is −1\u00a0mm. Allowed: at least 0\u00a0mm. Type a value within that.',
     ]);
     expect(wrongWith({ 'tail_stock.faced.upper.material': 'no_wood' })).toEqual([
       'tail_stock.faced.upper.material: Faced is made of “no_wood”: there is no material of that name.',
@@ -292,7 +294,7 @@ describe('a choice', () => {
   });
   test('whose option lacks a number', () => {
     expect(wrongWith({ 'cord_set.thin.strength': '' })).toEqual([
-      'cord_set.thin.strength: The strength of Thin is blank. Type a force, such as “10 N”.',
+      'cord_set.thin.strength: The strength of Thin is blank. Type a force, such as “10\u00a0N”.',
     ]);
   });
 });

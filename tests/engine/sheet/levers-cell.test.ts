@@ -80,7 +80,7 @@ describe('a cell of levers', () => {
   it('says that an amount is missing as soon as it is taken out, and no longer when it is typed', () => {
     const set = (live: Live, text: string): Live => setLive(live, [['pulls.row1.change', text]], library).live;
     const bare = set(openLive(sheet(), library), '');
-    const said = 'The tip_weight has no amount to be changed by. Type one, such as “2 g”.';
+    const said = 'The tip_weight has no amount to be changed by. Type one, such as “2\u00a0g”.';
     expect(faultsOfLive(bare).map(({ path, message }) => [path, message])).toEqual([['pulls.row1.change', said]]);
     expect(faultsOfLive(set(bare, '3 g'))).toEqual([]);
   });
@@ -114,11 +114,11 @@ describe('a cell of levers', () => {
     ],
     [
       { rows: [row('tip_weight', '')] },
-      'pulls.row1.change: The tip_weight has no amount to be changed by. Type one, such as “2 g”.',
+      'pulls.row1.change: The tip_weight has no amount to be changed by. Type one, such as “2\u00a0g”.',
     ],
     [
       { rows: [row('tip_weight', '', { way: 'to' })] },
-      'pulls.row1.change: The tip_weight has no value to be changed to. Type one, such as “2 g”.',
+      'pulls.row1.change: The tip_weight has no value to be changed to. Type one, such as “2\u00a0g”.',
     ],
     [
       { wanted: ['lap.pul'], rank: '', per: '' },

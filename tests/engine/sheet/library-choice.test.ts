@@ -60,7 +60,7 @@ describe('a choice among rows of the library', () => {
     expect(at(blank, 'motor.pull')).toBe(8);
     const again = setLive(blank, [['cord_pick', 'thin_cord']], library).live;
     expect(told(again)).toEqual([
-      'motor.pull: The static pull of motor is 120 N. Allowed: 0 N to 100 N. Type a value within that.',
+      'motor.pull: The static pull of motor is 120\u00a0N. Allowed: 0\u00a0N to 100\u00a0N. Type a value within that.',
     ]);
   });
 

@@ -34,7 +34,7 @@ describe('a log', () => {
     [
       'no measuring error of times',
       { stopwatch: '' },
-      'Laps flown has no measuring error for times. Type how far a stopped time may be off, such as “0.05 s”.',
+      'Laps flown has no measuring error for times. Type how far a stopped time may be off, such as “0.05\u00a0s”.',
     ],
     [
       'a column of nothing',
@@ -44,7 +44,7 @@ describe('a log', () => {
     [
       'a column without measuring error',
       { columns: [{ name: 'pull', of: 'flight.pull', error: '' }] },
-      'The line pull of Level flight has no measuring error in Laps flown. Type how far a reading may be off, such as “2 N” on a spring scale.',
+      'The line pull of Level flight has no measuring error in Laps flown. Type how far a reading may be off, such as “2\u00a0N” on a spring scale.',
     ],
     [
       'a column twice',

@@ -113,7 +113,7 @@ describe('an optional link', () => {
     expect(toldOf(live)).toEqual([
       'swing.most: The most of swing waits for gust.',
       'swing.twice: The twice the most of swing waits for gust.',
-      'gust: It blows 45 N.',
+      'gust: It blows 45\u00a0N.',
     ]);
     expect(at(setLive(live, [['swing.most', '12 N']], library).live, 'swing.most')).toBe(12);
   });

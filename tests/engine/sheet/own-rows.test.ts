@@ -57,7 +57,7 @@ describe('an own row', () => {
 
   test('without a number that its table needs is a fault at that place', () => {
     expect(told(documentOf([pick], { rows: [{ ...rope, values: { weave: 'plaited' } }] }))).toContain(
-      'rope.diameter: The diameter of Rope is blank. Type a length, such as “10 mm”.',
+      'rope.diameter: The diameter of Rope is blank. Type a length, such as “10\u00a0mm”.',
     );
     expect(told(documentOf([], { rows: [{ ...rope, values: { weave: 'knit', diameter: '3 kg' } }] }))).toEqual([
       'rope.weave: Nothing is called knit. Write one of laid, plaited.',

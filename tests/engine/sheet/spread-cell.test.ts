@@ -115,11 +115,11 @@ describe('a spread cell', () => {
     ],
     [
       { rows: [row('tip_weight', '')] },
-      'shop.row1.size: The tip_weight has no amount to differ by. Type one, such as “2 g”.',
+      'shop.row1.size: The tip_weight has no amount to differ by. Type one, such as “2\u00a0g”.',
     ],
     [
       { rows: [row('parts.fin.x', '', { distribution: 'uniform' })] },
-      'shop.row1.size: The station of fin has no amount to differ by. Type one, such as “2 mm”; the uncertainty of the part itself is a standard deviation: for that take normal.',
+      'shop.row1.size: The station of fin has no amount to differ by. Type one, such as “2\u00a0mm”; the uncertainty of the part itself is a standard deviation: for that take normal.',
     ],
     [{ wanted: ['lap.pul'] }, 'shop: Shop asks for “lap.pul”: nothing has that name. Did you mean the pull of lap?'],
     [{ wanted: ['motor.thrust'] }, 'shop: Shop asks for the thrust of motor, which is a curve. Take a single number.'],
@@ -129,7 +129,7 @@ describe('a spread cell', () => {
   });
   it('refuses a point on a scale as an amount', () => {
     expect(faults({ rows: [row('heat', '2 °C')] }, [warm])).toEqual([
-      'shop.row1.size: 2 °C is a point on a scale. How far the heat may be off is written in K: “2 K”.',
+      'shop.row1.size: 2\u00a0°C is a point on a scale. How far the heat may be off is written in K: “2\u00a0K”.',
     ]);
   });
 });

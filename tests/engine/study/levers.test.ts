@@ -90,7 +90,7 @@ describe('levers', () => {
     const { columns, why, sentences } = ran({ rows: [row('b', '-1 mm', { way: 'to' }), row('sum.times', '')] });
     expect(columns[0]![0]).toBeNaN();
     expect([...why]).toEqual([1, 0]);
-    expect(sentences).toEqual(['Side 20 mm and height −1 mm point opposite ways.']);
+    expect(sentences).toEqual(['Side 20\u00a0mm and height −1\u00a0mm point opposite ways.']);
   });
 
   it.each([
@@ -171,19 +171,19 @@ describe('levers on the command line', () => {
 
   it('are printed ranked, each with what it does', () => {
     expect(ask({ rows })).toEqual({
-      out: 'Ranked by root.mean\na from 20 mm to 25 mm: root.mean +7.1 mm, double +14.1 mm\nbolt from middle to long: root.mean 0 mm, double +6 mm\n',
+      out: 'Ranked by root.mean\na from 20\u00a0mm to 25\u00a0mm: root.mean +7.1\u00a0mm, double +14.1\u00a0mm\nbolt from middle to long: root.mean 0\u00a0mm, double +6\u00a0mm\n',
       err: '',
       code: 0,
     });
     expect(ask({ rows, rank: 'double', per: 'root.mean' }).out).toBe(
-      'Ranked by double for each mm of root.mean\na from 20 mm to 25 mm: root.mean +7.1 mm, double +14.1 mm; 2 mm/mm\nbolt from middle to long: root.mean 0 mm, double +6 mm; no change of root.mean\n',
+      'Ranked by double for each mm of root.mean\na from 20\u00a0mm to 25\u00a0mm: root.mean +7.1\u00a0mm, double +14.1\u00a0mm; 2 mm/mm\nbolt from middle to long: root.mean 0\u00a0mm, double +6\u00a0mm; no change of root.mean\n',
     );
   });
 
   it('say why a change has no answer, and come as data', () => {
     const away = [row('b', '-1 mm', { way: 'to' })];
     expect(ask({ rows: away }).out).toBe(
-      'Ranked by root.mean\nb from 40 mm to −1 mm: no answer. Side 20 mm and height −1 mm point opposite ways.\n',
+      'Ranked by root.mean\nb from 40\u00a0mm to −1\u00a0mm: no answer. Side 20\u00a0mm and height −1\u00a0mm point opposite ways.\n',
     );
     expect(JSON.parse(ask({ rows: away }, '--json').out).levers).toEqual({
       wanted: ['root.mean', 'double'],
@@ -191,7 +191,7 @@ describe('levers on the command line', () => {
       changes: [
         {
           ...{ path: 'b', from: 0.04, to: -0.001, values: [null, null] },
-          reason: 'Side 20 mm and height −1 mm point opposite ways.',
+          reason: 'Side 20\u00a0mm and height −1\u00a0mm point opposite ways.',
         },
       ],
     });

@@ -61,7 +61,7 @@ describe('the race', () => {
     if (asked.ask !== 'run') throw new Error(`asked for ${asked.ask}`);
     const said = answer(asked.request, serialise(race.compiled.document), library).out;
     expect(said).toMatch(
-      /^race\.glide_time = [\d.]+ s, taken from glide\.time\nrace\.usable = [\d.]+ mL, taken from tank\.usable\nrace\.laps = 100\n$/,
+      /^race\.glide_time = [\d.]+\u00a0s, taken from glide\.time\nrace\.usable = [\d.]+\u00a0mL, taken from tank\.usable\nrace\.laps = 100\n$/,
     );
   });
   it('is tried over the usable fuel that it takes, which stays taken', () => {

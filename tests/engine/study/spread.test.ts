@@ -305,7 +305,10 @@ describe('designs that have no answer', () => {
     expect(pull!.missing).toBeLessThan(1400);
     expect(mass!.missing).toBe(0);
     expect(found.causes).toEqual([
-      { reason: 'Too little thrust: … N are missing on … m of cord at … m. Shorten the cord.', count: pull!.missing },
+      {
+        reason: 'Too little thrust: …\u00a0N are missing on …\u00a0m of cord at …\u00a0m. Shorten the cord.',
+        count: pull!.missing,
+      },
     ]);
     expect(pull!.mean).toBeGreaterThan(0);
     expect(pull!.first.every(Number.isFinite)).toBe(true);

@@ -67,7 +67,7 @@ describe('a sweep', () => {
       // b runs from −10 mm in ten steps of 5 mm: the first two rows of ten are opposite to a.
       expect(code !== 0).toBe(Math.floor(row / 3) % 10 < 2);
     }
-    expect(sentences[0]).toBe('Side 10 mm and height −10 mm point opposite ways.');
+    expect(sentences[0]).toBe('Side 10\u00a0mm and height −10\u00a0mm point opposite ways.');
   });
 
   it('runs only the steps between its axes and what it wants, once a sample', () => {
@@ -139,7 +139,7 @@ describe('a sweep', () => {
       ).live,
     );
     expect([...why]).toEqual([1, 1, 1]);
-    expect(sentences).toEqual(['Side −3 mm and height 1 mm point opposite ways.']);
+    expect(sentences).toEqual(['Side −3\u00a0mm and height 1\u00a0mm point opposite ways.']);
   });
 
   it('is plain data that can be sent and run elsewhere', () => {

@@ -62,7 +62,7 @@ describe('a trace of an open document', () => {
     expect(await message('root.steps')).toBe('Steps to the mean has nothing to show for this design.');
     await engine.set([['b', '-1 mm']]);
     await engine.set([['a', '20 mm']]);
-    expect(await message('root.steps')).toBe('Side 20 mm and height −1 mm point opposite ways.');
+    expect(await message('root.steps')).toBe('Side 20\u00a0mm and height −1\u00a0mm point opposite ways.');
     const rest = slideRule();
     const cells = cellsOf(rest);
     const without = await opened({ ...rest, sheets: onOneSheet(cells.filter((cell) => cell.kind === 'variables')) });

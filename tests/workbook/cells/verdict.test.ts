@@ -44,7 +44,7 @@ test('a reason says the values of what stands in braces in it', () => {
   const below = 'the {strength.weakest} breaks at {2 × cg_range}: replace it';
   const sheet = { ...read(37), value: (path: string) => (path === 'cg_range.below2' ? 74 : read(37).value(path)) };
   expect(verdict({ ...check, below }, sheet).words).toBe(
-    'stop: 37 mm is under 38 mm: the pivot bolt breaks at 74 mm: replace it',
+    'stop: 37 mm is under 38 mm: the pivot bolt breaks at 74\u00a0mm: replace it',
   );
 });
 

@@ -52,16 +52,16 @@ test('without a name the first column runs across', () => {
 
 test('it says from what to what each quantity runs, its own least, its limit and the baseline', () => {
   expect(drawn(alongProps()).caption).toEqual([
-    'Line pull runs from 1.2 N at 0 m to 9.2 N at 24 m; least 0.56 N at 0.96 m.',
-    'Speed runs from 0 m/s at 0 m to 13 m/s at 24 m.',
-    'Side force runs from −1.5 N at 0 m to −0.5 N at 24 m.',
-    'Within the limit (least pull in the run under 2 N: the lines go slack): line pull from 6.87 m.',
-    'Dotted: baseline, line pull 1.9 N to 11.5 N, speed 0 m/s to 13 m/s and side force −1.5 N to −0.5 N.',
+    'Line pull runs from 1.2\u00a0N at 0\u00a0m to 9.2\u00a0N at 24\u00a0m; least 0.56\u00a0N at 0.96\u00a0m.',
+    'Speed runs from 0\u00a0m/s at 0\u00a0m to 13\u00a0m/s at 24\u00a0m.',
+    'Side force runs from −1.5\u00a0N at 0\u00a0m to −0.5\u00a0N at 24\u00a0m.',
+    'Within the limit (least pull in the run under 2\u00a0N: the lines go slack): line pull from 6.87\u00a0m.',
+    'Dotted: baseline, line pull 1.9\u00a0N to 11.5\u00a0N, speed 0\u00a0m/s to 13\u00a0m/s and side force −1.5\u00a0N to −0.5\u00a0N.',
   ]);
 });
 
 test('where one quantity stands alone it says where that keeps within its limits', () => {
-  expect(drawn(alongProps({ up: ['pull'] })).caption[1]).toBe('Line pull in its limit from 6.87 m.');
+  expect(drawn(alongProps({ up: ['pull'] })).caption[1]).toBe('Line pull in its limit from 6.87\u00a0m.');
 });
 
 test('a limit is drawn only where the chart names its check', () => {
@@ -85,7 +85,7 @@ test('every point is read with its units, and stands in the table beside the bas
     ['Side force', 21],
     ['', 21],
   ]);
-  expect(readings[0]!.points[20]!.lines).toEqual(['Distance run 24 m', 'Line pull 9.2 N']);
+  expect(readings[0]!.points[20]!.lines).toEqual(['Distance run 24\u00a0m', 'Line pull 9.2\u00a0N']);
   expect(table.head[0]!.map(({ text }) => text)).toEqual([
     ...['Distance run, m', 'Line pull, N', 'Speed, m/s', 'Side force, N'],
     ...['Baseline: distance run, m', 'Baseline: line pull, N', 'Baseline: speed, m/s', 'Baseline: side force, N'],

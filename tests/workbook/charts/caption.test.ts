@@ -39,31 +39,31 @@ function captions(props: SweepChartProps): { slope: string; limits: string } {
 test('straight lines that run alike have one slope, from the numbers of the sweep', () => {
   // Made-up data: 0.29 m of CG for a metre of engine, over a mean chord of 213 mm.
   expect(captions(balance).slope).toBe(
-    '10 mm more engine station changes CG aft of the root leading edge by +2.9 mm and CG on the mean chord by +1.4 %.',
+    '10\u00a0mm more engine station changes CG aft of the root leading edge by +2.9\u00a0mm and CG on the mean chord by +1.4\u00a0%.',
   );
 });
 
 test('bent lines have the slope beside the present design', () => {
   expect(captions(pull).slope).toBe(
-    'Near the present design 1 m more line length changes line pull by −1.4 N, line pull per weight by −0.17 g and lap time by +0.29 s.',
+    'Near the present design 1\u00a0m more line length changes line pull by −1.4\u00a0N, line pull per weight by −0.17\u00a0g and lap time by +0.29\u00a0s.',
   );
 });
 
 test('the slope follows the present design along a bent line', () => {
-  expect(captions({ ...pull, values: designValues(-0.15, 1, 16) }).slope).toContain('line pull by −1.7 N');
+  expect(captions({ ...pull, values: designValues(-0.15, 1, 16) }).slope).toContain('line pull by −1.7\u00a0N');
 });
 
 test('in inches the step is a round number of inches', () => {
   const inches = new Map([...sweepNames].map(([path, n]) => [path, n.unit === 'mm' ? { ...n, unit: 'in' } : n]));
-  expect(captions({ ...balance, names: inches }).slope).toContain('0.1 in more engine station changes');
+  expect(captions({ ...balance, names: inches }).slope).toContain('0.1\u00a0in more engine station changes');
 });
 
 test('for each line it is said where it keeps within the limits', () => {
   expect(captions(balance).limits).toBe(
-    'CG aft of the root leading edge in limits: with balsa from −160 mm; with balsa–ply from −178 mm; with light ply up to −136 mm.',
+    'CG aft of the root leading edge in limits: with balsa from −160\u00a0mm; with balsa–ply from −178\u00a0mm; with light ply up to −136\u00a0mm.',
   );
   expect(captions(pull).limits).toBe(
-    'Line pull per weight in its limit: with 0.30 mm stranded from 15.5 m; with 0.38 mm stranded up to 21.3 m; with 0.46 mm stranded up to 19.9 m.',
+    'Line pull per weight in its limit: with 0.30 mm stranded from 15.5\u00a0m; with 0.38 mm stranded up to 21.3\u00a0m; with 0.46 mm stranded up to 19.9\u00a0m.',
   );
 });
 

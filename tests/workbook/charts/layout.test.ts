@@ -94,8 +94,8 @@ test('a baseline that is the present design is not drawn twice', () => {
 test('limits stand in the panel of their check with their reasons', () => {
   const [cg, share] = layOut({}, 560).panels;
   expect(cg!.zones.map(({ zone, words }) => [zone.side, Math.round(zone.limit), words?.lines.join(' ')])).toEqual([
-    ['below', 38, 'under 38 mm: nose-heavy: elevator runs out on grass'],
-    ['above', 55, 'over 55 mm: too far aft: static margin under 8 %'],
+    ['below', 38, 'under 38\u00a0mm: nose-heavy: elevator runs out on grass'],
+    ['above', 55, 'over 55\u00a0mm: too far aft: static margin under 8 %'],
   ]);
   expect(share!.zones).toEqual([]);
 });
@@ -146,10 +146,10 @@ test.each([
 test('a reason too long for its zone, and a limit too far off, stand under the chart instead', () => {
   const long = 'the model answers the elevator too late to be caught by a junior pilot '.repeat(4).trim();
   const [panel] = layOut({ checks: checks.map((c) => ({ ...c, above: long })) }, 320).panels;
-  expect(limitNotes([panel!])).toEqual([`CG aft of the root leading edge at most 55 mm: ${long}.`]);
+  expect(limitNotes([panel!])).toEqual([`CG aft of the root leading edge at most 55\u00a0mm: ${long}.`]);
   const values = designValues();
   values[sweepNames.get('cg_check.low')!.slot] = -0.2;
   expect(limitNotes(layOut({ values }, 560).panels)).toEqual([
-    'Outside the picture: CG aft of the root leading edge at least −200 mm: nose-heavy: elevator runs out on grass.',
+    'Outside the picture: CG aft of the root leading edge at least −200\u00a0mm: nose-heavy: elevator runs out on grass.',
   ]);
 });

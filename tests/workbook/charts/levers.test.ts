@@ -19,14 +19,14 @@ test('a step up and one down stand under one name, what is changed to has its ow
   expect(told).toEqual([
     [
       'Change of line pull, N',
-      ['Line length', '−0.5 m: +0.880 N', '+0.5 m: −0.850 N'],
-      ['Tail stock: to balsa', '−0.400 N'],
-      ['Tail stock: to light ply', '+0.020 N'],
+      ['Line length', '−0.5\u00a0m: +0.880\u00a0N', '+0.5\u00a0m: −0.850\u00a0N'],
+      ['Tail stock: to balsa', '−0.400\u00a0N'],
+      ['Tail stock: to light ply', '+0.020\u00a0N'],
     ],
     [
       'Change of lap time, s',
-      ['Line length', '+0.5 m: +0.140 s', '−0.5 m: −0.139 s'],
-      ['Tail stock: to light ply', '+0.002 s'],
+      ['Line length', '+0.5\u00a0m: +0.140\u00a0s', '−0.5\u00a0m: −0.139\u00a0s'],
+      ['Tail stock: to light ply', '+0.002\u00a0s'],
     ],
   ]);
 });
@@ -50,11 +50,11 @@ test('a change is told by its step, its value or its option, a temperature by ho
     ...{ row: 0, path, way, from, to },
   });
   const told = (each: LeverChange): string => changeTitle(each, sweepNames.get(each.path)!, title);
-  expect(told(change('engine_station', 'down', -0.15, -0.155))).toBe('Engine station: −5 mm');
-  expect(told(change('line_length', 'to', 18.3, 20))).toBe('Line length: to 20 m');
+  expect(told(change('engine_station', 'down', -0.15, -0.155))).toBe('Engine station: −5\u00a0mm');
+  expect(told(change('line_length', 'to', 18.3, 20))).toBe('Line length: to 20\u00a0m');
   expect(told(change('tail_stock', 'to', 1, 2))).toBe('Tail stock: to light ply');
   const warm = { ...sweepNames.get('line_length')!, title: 'temperature', unit: '°C' };
-  expect(changeTitle(change('t', 'up', 288.15, 293.15), warm)).toBe('Temperature: +5 °C');
+  expect(changeTitle(change('t', 'up', 288.15, 293.15), warm)).toBe('Temperature: +5\u00a0°C');
 });
 
 test('on a narrow page no figure stands on another figure or a bar', () => {
@@ -91,7 +91,7 @@ test('on a narrow page no figure stands on another figure or a bar', () => {
 
 test('all effects on one result have the decimals of the greatest', () => {
   const text = effectsIn(progress, 0, sweepNames.get('flight.pull')!);
-  expect([0.88, 0.001, -12.3456].map(text)).toEqual(['+0.880 N', '+0.001 N', '−12.346 N']);
+  expect([0.88, 0.001, -12.3456].map(text)).toEqual(['+0.880\u00a0N', '+0.001\u00a0N', '−12.346\u00a0N']);
   const great: SweepProgress = { ...progress, columns: [Float64Array.of(424, 24, 24, 24, 24), progress.columns[1]!] };
-  expect(effectsIn(great, 0, sweepNames.get('flight.pull')!)(399.6)).toBe('+400 N');
+  expect(effectsIn(great, 0, sweepNames.get('flight.pull')!)(399.6)).toBe('+400\u00a0N');
 });

@@ -15,8 +15,8 @@ const said = (change: Partial<SpreadTold['results'][number]>) =>
   sharesSentence(told, { ...result, ...change }, sweepNames);
 
 test('the greatest share is said first, then the next', () => {
-  expect(said({})).toBe('Engine station makes 58 % of the uncertainty of the line pull, line length 39 %.');
-  expect(said({ first: [0.01, 0.9, 0] })).toBe('Engine station makes 90 % of the uncertainty of the line pull.');
+  expect(said({})).toBe('Engine station makes 58\u00a0% of the uncertainty of the line pull, line length 39\u00a0%.');
+  expect(said({ first: [0.01, 0.9, 0] })).toBe('Engine station makes 90\u00a0% of the uncertainty of the line pull.');
   expect(said({ first: [0.2, 1.02, 0] })).toBe('Engine station makes nearly all of the uncertainty of the line pull.');
 });
 test('shares that may be chance are not said', () => {
@@ -38,9 +38,15 @@ test('a part is called by what of it differs', () => {
   expect(factorTitle({ path: 'parts.tank.x', what: 'place' }, names)).toBe('Place of tank');
 });
 test('small shares, percentiles and what has no answer are said in words', () => {
-  expect([0.003, 0.006, 0.625, 0, -0.004].map(shareText)).toEqual(['less than 1 %', '1 %', '63 %', '0 %', '0 %']);
+  expect([0.003, 0.006, 0.625, 0, -0.004].map(shareText)).toEqual([
+    'less than 1\u00a0%',
+    '1\u00a0%',
+    '63\u00a0%',
+    '0\u00a0%',
+    '0\u00a0%',
+  ]);
   expect(percentilesSentence(told, result, sweepNames.get('flight.pull')!)).toBe(
-    'Line pull: of 288 designs 5 % lie below 25.2 N, half below 25.7 N, 95 % below 26.2 N.',
+    'Line pull: of 288 designs 5\u00a0% lie below 25.2\u00a0N, half below 25.7\u00a0N, 95\u00a0% below 26.2\u00a0N.',
   );
   expect(causesSentence(told)).toBe(
     '12 of 300 designs have no answer and are left out. Too little thrust: … N are missing.',

@@ -60,8 +60,8 @@ describe('a result that may not come under its least', () => {
   });
   test('is said where it comes under it along the chart, and not where it never does', () => {
     expect(limitSentences(family(props()), props())).toEqual([
-      'Nose-over margin on short grass in its limit up to 36 mm.',
-      'Nose-over margin on long grass in its limit up to 16 mm.',
+      'Nose-over margin on short grass in its limit up to 36\u00a0mm.',
+      'Nose-over margin on long grass in its limit up to 16\u00a0mm.',
     ]);
   });
   test('is said first, and red, where the present design is under it', () => {

@@ -21,15 +21,15 @@ const said = (picture: Picture): string[] => picture.labels.map((l) => l.said);
 
 test('each mark says its value with its unit, once', () => {
   expect(said(layOut({}, 340))).toEqual([
-    'CG 46 mm',
-    'guide 62 mm, 16 mm behind the CG',
-    'neutral point 61.2 mm',
-    'engine −150 mm',
+    'CG 46\u00a0mm',
+    'guide 62\u00a0mm, 16\u00a0mm behind the CG',
+    'neutral point 61.2\u00a0mm',
+    'engine −150\u00a0mm',
   ]);
 });
 
 test('a guide in front of the CG is said to be ahead of it', () => {
-  expect(said(layOut({ guide: 0.04 }, 340))[1]).toBe('guide 40 mm, 6 mm ahead of the CG');
+  expect(said(layOut({ guide: 0.04 }, 340))[1]).toBe('guide 40\u00a0mm, 6\u00a0mm ahead of the CG');
 });
 
 test('the panels are dimensioned from the centreline, the fuselage by its length', () => {
@@ -107,5 +107,5 @@ test('lengths follow the unit of the sheet', () => {
   })!;
   expect(picture.unit).toBe('in');
   expect(picture.dimensions[0]!.text).toBe('20.3');
-  expect(picture.labels[0]!.said).toBe('CG 1.81 in');
+  expect(picture.labels[0]!.said).toBe('CG 1.81\u00a0in');
 });

@@ -32,8 +32,8 @@ test('the drawing is an image with its summary in words', () => {
   const svg = draw(340, 'column');
   expect(svg.getAttribute('role')).toBe('img');
   expect(svg.getAttribute('aria-label')).toBe(
-    'Quern 25: plan and side view, scale 1 : 15. CG 49.5 mm; guide 62 mm, 12.5 mm behind the CG; neutral point 61.2 mm; ' +
-      'engine −138 mm. Stands elsewhere in the baseline: engine, propeller, CG.',
+    'Quern 25: plan and side view, scale 1 : 15. CG 49.5\u00a0mm; guide 62\u00a0mm, 12.5\u00a0mm behind the CG; neutral point 61.2\u00a0mm; ' +
+      'engine −138\u00a0mm. Stands elsewhere in the baseline: engine, propeller, CG.',
   );
   expect(svg.textContent).toContain('scale 1 : 15, sizes in mm');
 });

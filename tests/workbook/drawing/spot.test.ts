@@ -20,6 +20,6 @@ test('other keys move nothing', () => {
 });
 
 test('a place is said to the millimetre, in the unit of the sheet', () => {
-  expect(placeWords({ x: 0.0621, y: -0.515 }, 'mm')).toBe('station 62 mm, −515 mm from the centreline');
-  expect(placeWords({ x: 0.54, z: 0.082 }, 'in')).toBe('station 21.3 in, height 3.25 in');
+  expect(placeWords({ x: 0.0621, y: -0.515 }, 'mm')).toBe('station 62\u00a0mm, −515\u00a0mm from the centreline');
+  expect(placeWords({ x: 0.54, z: 0.082 }, 'in')).toBe('station 21.3\u00a0in, height 3.25\u00a0in');
 });

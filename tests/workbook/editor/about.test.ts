@@ -25,7 +25,7 @@ test('a function is told with how many values it takes and what it does', () => 
 });
 
 test('a unit is told with its title, its dimension and its size in the everyday one', () => {
-  expect(said('18.3 f|t')).toBe('ft: Foot, a length. 1 ft is 304.8 mm.');
+  expect(said('18.3 f|t')).toBe('ft: Foot, a length. 1\u00a0ft is 304.8\u00a0mm.');
   expect(said('20 °C|')).toBe('°C: Degree Celsius, a temperature.');
   expect(said('21 g|')).toBe('g: Gram, a mass.');
 });

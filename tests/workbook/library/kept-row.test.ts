@@ -41,9 +41,9 @@ describe('a propeller that was tuned', () => {
   const draft = keptDraft(cell, described, sheet);
 
   test('is kept with its size, its shape, what was found, and from what', () => {
-    expect(draft.title).toBe('229 mm × 152 mm, tuned');
+    expect(draft.title).toBe('229\u00a0mm × 152\u00a0mm, tuned');
     expect(draft.source).toBe(
-      'Tuned by what was measured: rpm in the pull at rest 11\u202f000 rpm, pull at rest, measured 8.4 N',
+      'Tuned by what was measured: rpm in the pull at rest 11\u202f000\u00a0rpm, pull at rest, measured 8.4\u00a0N',
     );
     expect(draft.values).toMatchObject({ diameter: '228.6 mm', pitch: '152.4 mm', shape: 'moulded' });
     expect(draft.values.angle_shift).toMatch(/^-?\d+\.\d{6,}°$/);

@@ -55,6 +55,8 @@ test('an own row is added, changed and removed, each as one step back', () => {
 });
 
 test('what a row gives is told in the unit set of the sheet, and what is not known as that', () => {
-  expect(numbersTold(cords, cords.rows[1]!, 'metric')).toBe('weave plaited, diameter 0.5 mm, strength not known');
-  expect(numbersTold(cords, cords.rows[0]!, 'inch_pound')).toBe('weave laid, diameter 0.012 in, strength 27.0 lbf');
+  expect(numbersTold(cords, cords.rows[1]!, 'metric')).toBe('weave plaited, diameter 0.5\u00a0mm, strength not known');
+  expect(numbersTold(cords, cords.rows[0]!, 'inch_pound')).toBe(
+    'weave laid, diameter 0.012\u00a0in, strength 27.0\u00a0lbf',
+  );
 });

@@ -40,14 +40,14 @@ test('the red caution quotes the greatest pull that the design knows of, in both
   };
   const calm = { 'level.pull_at_handle': 25.7 };
   expect(said({ flight: 'level' }, calm)).toBe(
-    'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair. The greatest pull that this design knows of is estimated at 25.7 N (5.8 lbf); the rule book sets the load of the test.',
+    'Pull-test handle, lines, connectors, leadouts and bellcrank together, by the current rule book, before each session and after any crash or repair. The greatest pull that this design knows of is estimated at 25.7\u00a0N (5.8\u00a0lbf); the rule book sets the load of the test.',
   );
   const windy = { ...calm, 'day.greatest_pull_at_handle': 41, 'day.greatest_pull_in_gust': 64 };
-  expect(said({ flight: 'level', lap: 'day' }, windy)).toContain('estimated at 64 N (14.4 lbf)');
+  expect(said({ flight: 'level', lap: 'day' }, windy)).toContain('estimated at 64\u00a0N (14.4\u00a0lbf)');
   // A gust in which no lap can be flown has no number.
   expect(said({ flight: 'level', lap: 'day' }, { ...windy, 'day.greatest_pull_in_gust': Number.NaN })).toContain(
-    '41 N',
+    '41\u00a0N',
   );
-  expect(said({ flight: 'level', strength: 'system' }, { ...calm, 'system.greatest_pull': 70 })).toContain('70 N');
+  expect(said({ flight: 'level', strength: 'system' }, { ...calm, 'system.greatest_pull': 70 })).toContain('70\u00a0N');
   expect(said({ flight: 'level' }, {})).not.toContain('estimated');
 });

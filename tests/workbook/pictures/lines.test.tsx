@@ -115,15 +115,15 @@ describe('words of the lines', () => {
   it('say what to see', () => {
     const of = shown();
     expect(linesCaption(of)).toEqual([
-      'Between handle and guide the lines bow 160 mm back and 24 mm down.',
+      'Between handle and guide the lines bow 160\u00a0mm back and 24\u00a0mm down.',
       'They trail by 3.15° at the guide; the arm points 1.03° behind the model.',
-      'The tension of all lines grows from 25.7 N at the guide to 26.1 N at the handle.',
+      'The tension of all lines grows from 25.7\u00a0N at the guide to 26.1\u00a0N at the handle.',
       'Flight runs up the plan, counter-clockwise seen from above.',
     ]);
     const then = { trace: { ...of.trace, baseline: arrays(0.08, 0.17, -0.002) }, baseline: numbers(0.17, -0.002) };
     expect(linesCaption({ ...of, ...then, clockwise: true }).slice(3)).toEqual([
       'Flight runs down the plan, clockwise seen from above.',
-      'Dotted: baseline, 170 mm back and 2 mm up.',
+      'Dotted: baseline, 170\u00a0mm back and 2\u00a0mm up.',
     ]);
   });
 
@@ -147,10 +147,10 @@ describe('picture of the lines', () => {
   it.each([320, 560])('names handle, guide and CG and both bows at %i pixels', (width) => {
     render(<LinesFigure {...shown()} title="Lines" width={width} />, page.body);
     const text = page.body.textContent!;
-    for (const word of ['pilot, handle', 'arm 1.03° behind', 'guide', 'trail 3.15°', '1.51 m up', 'CG'])
+    for (const word of ['pilot, handle', 'arm 1.03° behind', 'guide', 'trail 3.15°', '1.51\u00a0m up', 'CG'])
       expect(text).toContain(word);
-    expect(page.body.querySelector('[data-bow="plan"]')!.textContent).toBe('160 mm');
-    expect(page.body.querySelector('[data-bow="side"]')!.textContent).toBe('24 mm');
+    expect(page.body.querySelector('[data-bow="plan"]')!.textContent).toBe('160\u00a0mm');
+    expect(page.body.querySelector('[data-bow="side"]')!.textContent).toBe('24\u00a0mm');
     expect(page.body.querySelector('[data-line="baseline"]')).toBeNull();
     expect(page.body.innerHTML).not.toContain('NaN');
   });

@@ -71,7 +71,7 @@ const trace: TraceAnswer = {
   ],
   present: Array.from({ length: 6 }, (_, c) => Float64Array.from(corners, (corner) => corner[c]!)),
 };
-const told = { surfaceAngle: '74.2°', unusable: '1.28 mL', set: 'metric' } as const;
+const told = { surfaceAngle: '74.2°', unusable: '1.28\u00a0mL', set: 'metric' } as const;
 const outlines = readTankOutlines(trace);
 
 test('corners are gathered into outlines, level by level', () => {
@@ -88,14 +88,14 @@ test('corners are gathered into outlines, level by level', () => {
 
 test('it says what the fuel does in flight and at rest, and that the pickup is uncovered', () => {
   const said = (k: number, left: string): string => tankSentences(outlines.levels[k]!.outlines, left, told).join(' ');
-  expect(said(2, '72 mL')).toBe(
-    'With 72 mL left the head in flight is 100 Pa: fuel is pressed to the engine. The fuel stands at 74.2° to the wing; the pickup uncovers at 1.28 mL. At rest the head is 33.6 Pa: fuel stands above the spray bar and floods the engine.',
+  expect(said(2, '72\u00a0mL')).toBe(
+    'With 72\u00a0mL left the head in flight is 100\u00a0Pa: fuel is pressed to the engine. The fuel stands at 74.2° to the wing; the pickup uncovers at 1.28\u00a0mL. At rest the head is 33.6\u00a0Pa: fuel stands above the spray bar and floods the engine.',
   );
-  expect(said(1, '36 mL')).toBe(
-    'With 36 mL left the head in flight is −100 Pa: the engine must suck. The fuel stands at 74.2° to the wing; the pickup uncovers at 1.28 mL. At rest the head is −8.4 Pa: fuel stands below the spray bar and drains back.',
+  expect(said(1, '36\u00a0mL')).toBe(
+    'With 36\u00a0mL left the head in flight is −100\u00a0Pa: the engine must suck. The fuel stands at 74.2° to the wing; the pickup uncovers at 1.28\u00a0mL. At rest the head is −8.4\u00a0Pa: fuel stands below the spray bar and drains back.',
   );
-  expect(said(0, '0 mL')).toBe(
-    'With 0 mL left the pickup is uncovered in flight: the engine draws air. The fuel stands at 74.2° to the wing; the pickup uncovers at 1.28 mL. At rest the pickup is uncovered.',
+  expect(said(0, '0\u00a0mL')).toBe(
+    'With 0\u00a0mL left the pickup is uncovered in flight: the engine draws air. The fuel stands at 74.2° to the wing; the pickup uncovers at 1.28\u00a0mL. At rest the pickup is uncovered.',
   );
 });
 
@@ -131,6 +131,8 @@ test.each([
   const page = openPage();
   page.show(<Fuel {...{ outlines, share, width, told }} unit="mL" title="Tank" onShare={() => undefined} />);
   const svg = page.body.querySelector('svg')!;
-  expect(page.body.querySelector('input')!.getAttribute('aria-valuetext')).toBe(share === 1 ? '72 mL' : '0 mL');
+  expect(page.body.querySelector('input')!.getAttribute('aria-valuetext')).toBe(
+    share === 1 ? '72\u00a0mL' : '0\u00a0mL',
+  );
   await expect(normalised(svg)).toMatchFileSnapshot(`tank-${name}-${width}.svg.snap`);
 });

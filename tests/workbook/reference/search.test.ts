@@ -19,7 +19,7 @@ describe('the search of the reference', () => {
   });
 
   test('the beginning of a word does', () => {
-    expect(search('tip wei').map(({ title }) => title)).toContain('Tip weight to add');
+    expect(search('tip wei').map(({ title }) => title)).toContain('Tip weight for the wanted CG');
   });
 
   test('a word of a text finds it, and rows of the data too', () => {

@@ -33,20 +33,20 @@ test('a sheet is working until the engine has answered, then settled', async () 
   expect(sheet.shown('tip_weight')).toBe('–');
   await settled();
   expect(sheet.state.value.words).toBe('up to date');
-  expect(sheet.shown('tip_weight')).toBe('21 g');
+  expect(sheet.shown('tip_weight')).toBe('21\u00a0g');
 });
 
 test('a text is set, computed, kept and taken back', async () => {
   const { sheet, calls, kept } = await open();
   sheet.setText('tip_weight', '30 g');
   await settled();
-  expect(sheet.shown('tip_weight')).toBe('30 g');
+  expect(sheet.shown('tip_weight')).toBe('30\u00a0g');
   expect(calls).toEqual(['open', 'set tip_weight=30 g']);
   expect(kept).toEqual([serialise(sheet.document.value)]);
   expect(sheet.undoSays.value).toBe('tip weight');
   sheet.undo();
   await settled();
-  expect(sheet.shown('tip_weight')).toBe('21 g');
+  expect(sheet.shown('tip_weight')).toBe('21\u00a0g');
 });
 
 test('the same text again is no edit', async () => {

@@ -20,9 +20,9 @@ const info = (unit: string, more: Partial<NameInfo> = {}): NameInfo => ({
 const degree = Math.PI / 180;
 
 test.each([
-  [info('mm'), 0.04604, '46.0 mm'],
+  [info('mm'), 0.04604, '46.0\u00a0mm'],
   [info('°'), -0.4 * degree, '−0.4°'],
-  [info('', { suffix: 'g' }), 3.0581, '3.06 g'],
+  [info('', { suffix: 'g' }), 3.0581, '3.06\u00a0g'],
   [info(''), Number.NaN, '–'],
   [info('', { options: ['balsa', 'light_ply'] }), 1, 'light ply'],
   [info('', { options: ['balsa'] }), Number.NaN, '–'],

@@ -1,4 +1,4 @@
-import { inUnitsOf, type LogCell, logErrorPath, type NameInfo } from '../../../engine/index';
+import { inUnitsOf, type LogCell, logErrorPath, type NameInfo, unparted } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { AddFrom, Pick } from '../shared/pick';
@@ -65,8 +65,8 @@ export function LogForm({ cell }: { cell: LogCell }) {
         </ul>
         <RowFaults paths={[`${cell.name}.stopwatch`, ...measured.map((column) => logErrorPath(cell, column))]} />
         <p class="aside">
-          A new log begins with {USUAL_ERRORS.time}, {inUnitsOf(USUAL_ERRORS.pull, sheet.units())} and{' '}
-          {USUAL_ERRORS.rpm}: common practice, no source.
+          A new log begins with {unparted(USUAL_ERRORS.time)}, {inUnitsOf(USUAL_ERRORS.pull, sheet.units())} and{' '}
+          {unparted(USUAL_ERRORS.rpm)}: common practice, no source.
         </p>
         <div class="set-up-fields">
           <AddFrom

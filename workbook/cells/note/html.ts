@@ -1,5 +1,5 @@
 import { micromark } from 'micromark';
-import { type NoteCell, notePieces, saidPath } from '../../../engine/index';
+import { type NoteCell, notePieces, saidPath, unparted } from '../../../engine/index';
 import type { Reader } from '../../store/reader';
 
 type Said = Pick<Reader, 'shown' | 'faultAt' | 'name'>;
@@ -12,7 +12,7 @@ type Said = Pick<Reader, 'shown' | 'faultAt' | 'name'>;
 export function noteHtml({ name, text }: Pick<NoteCell, 'name' | 'text'>, sheet: Said): string {
   const said: { readonly value: string; readonly state: string }[] = [];
   const markdown = notePieces(text).map((piece) => {
-    if ('words' in piece) return piece.words.replace(MARKS, '');
+    if ('words' in piece) return unparted(piece.words.replace(MARKS, ''));
     const path = saidPath(name, said.length);
     const atFault = sheet.faultAt(path)?.state === 'fault';
     // What consists of one name is shown as that name is everywhere: with its unit, or the title of what is picked.

@@ -55,7 +55,7 @@ export function PartStation({ table, part }: { table: string; part: Part }) {
           </button>
           <p class="aside pick-words" role="status">
             {picking &&
-              `Press where the centre of gravity of ${part.title} is: the plan gives station and distance from the centreline, the side view station and height. By keys: arrows move the cross by ${sheet.units() === 'metric' ? '1 mm, with Shift by 10 mm' : '0.05 in, with Shift by 0.5 in'}, Enter takes the place. Escape leaves it as it was.`}
+              `Press where the centre of gravity of ${part.title} is: the plan gives station and distance from the centreline, the side view station and height. By keys: arrows move the cross by ${sheet.units() === 'metric' ? '1\u00a0mm, with Shift by 10\u00a0mm' : '0.05\u00a0in, with Shift by 0.5\u00a0in'}, Enter takes the place. Escape leaves it as it was.`}
           </p>
         </div>
       )}

@@ -1,4 +1,5 @@
-import { formatQuantity, fromSI, type TraceAnswer, type TraceColumn } from '../../../engine/index';
+import { fromSI, type TraceAnswer, type TraceColumn } from '../../../engine/index';
+import { quantityText } from '../../drawing/index';
 import type { Spot } from '../frame/family';
 import { titleWithUnit } from '../frame/measure';
 import type { TraceChartProps } from '../frame/props';
@@ -83,4 +84,4 @@ const isSame = ({ present, baseline }: TraceAnswer, columns: readonly AlongColum
 
 /** A value of a column as people read it. */
 export const alongText = ({ info }: AlongColumn, si: number): string =>
-  Number.isFinite(si) ? formatQuantity(si, info.unit, { suffix: info.suffix }) : '–';
+  Number.isFinite(si) ? quantityText(info, si) : '–';

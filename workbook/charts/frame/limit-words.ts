@@ -1,4 +1,5 @@
-import { formatQuantity, type SweepProgress } from '../../../engine/index';
+import type { SweepProgress } from '../../../engine/index';
+import { quantityText } from '../../drawing/index';
 import { answersOf, type Family, type FamilyLine, type Panel } from './family';
 import { type Zone, zonesOf } from './limits';
 import type { SweepChartProps } from './props';
@@ -98,7 +99,7 @@ export function inLimits(
   }
   if (points.length < 2) return [];
   const { info } = family.across;
-  const text = (x: number): string => formatQuantity(x, info.unit, { suffix: info.suffix });
+  const text = (x: number): string => quantityText(info, x);
   const ends = [family.acrossValues[0]!, family.acrossValues.at(-1)!] as const;
   return [{ label: line.label, where: whereWithin(points, low, high, text, ends) }];
 }
@@ -112,8 +113,8 @@ export interface Limited {
 /** Limits that the picture has no place for, and those whose words have no room in it. */
 export function limitNotes(panels: readonly Limited[]): string[] {
   return panels.flatMap(({ zones, outside }) => {
-    const limit = ({ side, limitSI, of: { title, unit, suffix } }: Zone): string =>
-      `${title} ${side === 'below' ? 'at least' : 'at most'} ${formatQuantity(limitSI, unit, { suffix })}`;
+    const limit = ({ side, limitSI, of }: Zone): string =>
+      `${of.title} ${side === 'below' ? 'at least' : 'at most'} ${quantityText(of, limitSI)}`;
     const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
     return [
       ...outside

@@ -1,5 +1,5 @@
-import { type CheckCell, formatQuantity, type NameInfo } from '../../../engine/index';
-import { type Names, valueAt } from '../../drawing/index';
+import type { CheckCell, NameInfo } from '../../../engine/index';
+import { type Names, quantityText, valueAt } from '../../drawing/index';
 import type { Measure } from './measure';
 import { inSentence } from './words';
 
@@ -13,7 +13,7 @@ export interface Zone {
   /** Not of a check: what the result itself may not come under. */
   readonly own?: true;
   /** What it limits. */
-  readonly of: Pick<NameInfo, 'path' | 'title' | 'unit' | 'suffix'>;
+  readonly of: Pick<NameInfo, 'path' | 'title' | 'unit' | 'suffix' | 'ways'>;
 }
 
 /** What is wrong beyond a limit, in the few words that a zone has room for: "Stop if the CG is ahead of 38 mm: nose-heavy." is "nose-heavy". */
@@ -56,8 +56,8 @@ export const limitWords = (zone: Zone): string => withReason(limitText(zone), zo
 /** "CG under 38 mm: nose-heavy", where several quantities share a plot. */
 export const namedLimitWords = (zone: Zone): string => withReason(`${zone.of.title} ${limitText(zone)}`, zone);
 
-const limitText = ({ side, limitSI, of: { unit, suffix } }: Zone): string =>
-  `${side === 'below' ? 'under' : 'over'} ${formatQuantity(limitSI, unit, { suffix })}`;
+const limitText = ({ side, limitSI, of }: Zone): string =>
+  `${side === 'below' ? 'under' : 'over'} ${quantityText(of, limitSI)}`;
 
 const passes = ({ side, limit }: Zone, shown: number): boolean => (side === 'below' ? shown < limit : shown > limit);
 const withComma = (said: string, { reason }: Zone): string => (reason === '' ? said : `${said}, ${reason}`);

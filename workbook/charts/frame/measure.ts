@@ -28,8 +28,15 @@ export function titleWithUnit({ title, unit, suffix, ways }: Shown): string {
 }
 
 /** A number of an axis with its unit: "26 N". */
-export const numberText = ({ unit, suffix }: Omit<Shown, 'title'>, shown: number): string =>
-  suffix || unit ? bound(formatNumber(shown), suffix || unit) : formatNumber(shown);
+export function numberText({ unit, suffix, ways }: Omit<Shown, 'title'>, shown: number): string {
+  const size = formatNumber(ways ? Math.abs(shown) : shown);
+  const said = suffix || unit ? bound(size, suffix || unit) : size;
+  return ways && /[1-9]/.test(size) ? `${said} ${ways[shown < 0 ? 1 : 0]}` : said;
+}
+
+/** "24 to 26 N", "0.3° in to 0.4° out". */
+export const rangeText = (info: Omit<Shown, 'title'>, from: number, to: number): string =>
+  `${info.ways ? numberText(info, from) : formatNumber(from)} to ${numberText(info, to)}`;
 
 export const measure = (info: NameInfo): Measure => ({
   path: info.path,

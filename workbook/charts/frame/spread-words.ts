@@ -6,7 +6,7 @@ import {
   type SpreadOfResult,
   type SpreadTold,
 } from '../../../engine/index';
-import type { Names } from '../../drawing/index';
+import { type Names, quantityText } from '../../drawing/index';
 import { capital, inSentence, leftOut } from './words';
 
 /** What a factor of a spread is called: "Tip weight", "Weight of engine", "Place of tank". */
@@ -68,7 +68,7 @@ export function causesSentence({ causes, designs }: SpreadTold): string {
 
 /** "5 % of 1000 designs lie below 24.1 N, half below 26 N, 95 % below 28.7 N." */
 export function percentilesSentence({ designs }: SpreadTold, result: SpreadOfResult, info: NameInfo): string {
-  const text = (si: number): string => formatQuantity(si, info.unit, { suffix: info.suffix });
+  const text = (si: number): string => quantityText(info, si);
   if (Number.isNaN(result.middle)) return '';
-  return `${info.title}: of ${designs - result.missing} designs 5 % lie below ${text(result.low)}, half below ${text(result.middle)}, 95 % below ${text(result.high)}.`;
+  return `${info.title}: of ${designs - result.missing} designs ${bound('5', '%')} lie below ${text(result.low)}, half below ${text(result.middle)}, ${bound('95', '%')} below ${text(result.high)}.`;
 }

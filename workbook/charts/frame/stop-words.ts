@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../../engine/index';
+import { quantityText } from '../../drawing/index';
 import type { ChartProps } from './props';
 import { inSentence } from './words';
 
@@ -13,7 +13,7 @@ export const stopSentences = ({ cell, names, values }: Pick<ChartProps, 'cell' |
     const info = names.get(path);
     const now = values[info?.slot ?? -1] ?? Number.NaN;
     if (!info?.least || !(now < info.least.at)) return [];
-    const { title, unit, suffix, least } = info;
-    const [is, at] = [now, least.at].map((si) => formatQuantity(si, unit, { suffix }));
+    const { title, least } = info;
+    const [is, at] = [now, least.at].map((si) => quantityText(info, si));
     return [`${STOP}the ${inSentence(title)} is ${is} now, under ${at}: ${least.because}.`];
   });

@@ -9,7 +9,7 @@ export function limitsOfColumn(column: TraceColumn, props: TraceChartProps): Zon
   return props.checks.flatMap((check) => {
     const info = props.names.get(check.of.trim());
     if (!info || !sameDimension(info.dimension, column.dimension)) return [];
-    const of = { ...info, unit: column.unit, suffix: column.suffix };
+    const of = { ...info, unit: column.unit, suffix: column.suffix, ways: column.ways };
     return checkZones(measure(of), [check], props.names, props.values);
   });
 }

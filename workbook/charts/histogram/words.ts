@@ -1,11 +1,11 @@
 import { quantileSorted } from 'd3-array';
-import { formatNumber, type SpreadTold } from '../../../engine/index';
+import type { SpreadTold } from '../../../engine/index';
 import type { TableData } from '../frame/figures';
 import { holds } from '../frame/grid-limits';
 import type { Drawn } from '../frame/kind';
 import { limitNotes } from '../frame/limit-words';
 import { passedWords, type Zone, zonesOf } from '../frame/limits';
-import { numberText } from '../frame/measure';
+import { numberText, rangeText } from '../frame/measure';
 import { missingSentence } from '../frame/missing-words';
 import { outsideNote, unaskedNotes } from '../frame/notes';
 import type { SweepChartProps } from '../frame/props';
@@ -25,7 +25,7 @@ export const histogramReadings = ({ chart }: Histogram): ReadSeries[] =>
     points: bins.map(({ from, to, count, bar }) => ({
       at: { x: (bar.left + bar.right) / 2, y: bar.top },
       lines: [
-        `${formatNumber(from)} to ${numberText(column.info, to)}`,
+        rangeText(column.info, from, to),
         counted(count),
         ...passedBy(from, to, [...zones.map(({ zone }) => zone), ...outside]),
       ],

@@ -8,7 +8,7 @@ import {
   rankLevers,
   type SweepProgress,
 } from '../../../engine/index';
-import type { Names } from '../../drawing/index';
+import { type Names, quantityText } from '../../drawing/index';
 import type { Bar, BarData, BarGroup, BarPanel } from '../bars/bars';
 import { measure } from '../frame/measure';
 import { capital, inSentence } from '../frame/words';
@@ -25,7 +25,7 @@ function changeWords(change: LeverChange, info: NameInfo, optionTitle?: OptionTi
     const option = info.options[to] ?? '–';
     return `to ${optionTitle?.(path, option) ?? option.replaceAll('_', ' ')}`;
   }
-  if (way === 'to') return `to ${formatQuantity(to, info.unit, { suffix: info.suffix })}`;
+  if (way === 'to') return `to ${quantityText(info, to)}`;
   return formatQuantity(to - from, info.unit, { suffix: info.suffix, difference: true, sign: true });
 }
 

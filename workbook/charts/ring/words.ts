@@ -2,7 +2,7 @@ import { formatNumber, fromSI } from '../../../engine/index';
 import type { TableData } from '../frame/figures';
 import type { Drawn } from '../frame/kind';
 import { namedLimitWords, passedWords } from '../frame/limits';
-import { numberText, titleWithUnit } from '../frame/measure';
+import { numberText, rangeText, titleWithUnit } from '../frame/measure';
 import type { TraceChartProps } from '../frame/props';
 import type { ReadSeries } from '../frame/readings';
 import { inSentence, leftOut } from '../frame/words';
@@ -67,7 +67,7 @@ export function ringSentences({ of: props, data: { column }, chart }: Drawing): 
   }
   if (chart.baseline.length > 0) {
     const values = chart.baseline.map(({ value }) => value);
-    sentences.push(`Dotted: baseline, ${formatNumber(Math.min(...values))} to ${said(Math.max(...values))}.`);
+    sentences.push(`Dotted: baseline, ${rangeText(column, Math.min(...values), Math.max(...values))}.`);
   }
   sentences.push(leftOut(chart.missing, chart.missing + chart.present.length, 'points'));
   return sentences;

@@ -1,6 +1,6 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { FirstDesignForm, FormField, FormProblem } from '../../../engine/index';
+import { type FirstDesignForm, type FormField, type FormProblem, unparted } from '../../../engine/index';
 import { useDesigns } from '../../store/designs';
 
 interface Entry {
@@ -227,7 +227,7 @@ function EntryField({ entry, form, problems }: EntryProps) {
           }}
         />
         <p class="aside" id={`${id}-hint`}>
-          {entry.hint}
+          {unparted(entry.hint)}
         </p>
         {problem && (
           <p class="form-problem" id={`${id}-problem`}>

@@ -42,7 +42,7 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
         <Way
           words="The demo: Quern 25"
           take={leaving(() => void sheet.openDemo())}
-          aside="An invented club racer of 1.0 m span with every study on it, as it came."
+          aside="An invented club racer of 1.0&nbsp;m span with every study on it, as it came."
         />
       </ul>
       <DesignsHere onLeave={close} />

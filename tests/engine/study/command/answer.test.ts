@@ -29,19 +29,19 @@ function ask(...words: string[]) {
 describe('the answer on the command line', () => {
   it('reads results with their unit, as the page shows them', () => {
     expect(ask('--get', 'root.mean', 'double', 'bolt', 'aside.size')).toEqual({
-      out: 'root.mean = 28.3 mm\ndouble = 70.6 mm\nbolt = middle\naside.size = 1\n',
+      out: 'root.mean = 28.3\u00a0mm\ndouble = 70.6\u00a0mm\nbolt = middle\naside.size = 1\n',
       err: '',
       code: 0,
     });
   });
 
   it('gives key figures and checks when nothing is asked for', () => {
-    expect(ask()).toEqual({ out: 'double = 70.6 mm\n✓ Short enough: 35.3 mm\n', err: '', code: 0 });
+    expect(ask()).toEqual({ out: 'double = 70.6\u00a0mm\n✓ Short enough: 35.3\u00a0mm\n', err: '', code: 0 });
     expect(ask('--set', 'a=30 mm').out).toBe(
-      'double = 98.9 mm\n✕ Short enough: stop, 49.4 mm is over 40 mm: it does not fit the box\n',
+      'double = 98.9\u00a0mm\n✕ Short enough: stop, 49.4\u00a0mm is over 40\u00a0mm: it does not fit the box\n',
     );
     expect(ask('--set', 'a=0 mm', 'bolt.middle.length=0 mm').out).toContain(
-      '✕ Short enough: stop, 0 mm is under 1 mm: it vanishes\n',
+      '✕ Short enough: stop, 0\u00a0mm is under 1\u00a0mm: it vanishes\n',
     );
   });
 
@@ -52,23 +52,23 @@ describe('the answer on the command line', () => {
       if (read.ask !== 'run') throw new Error(`asked for ${read.ask}`);
       return answer(read.request, serialise({ ...slideRule(), sheets: onOneSheet(pieces) }), library);
     };
-    expect(said({ low: '', high: '' }).out).toContain('– Short enough: 35.3 mm, no limit yet: it stops nothing\n');
+    expect(said({ low: '', high: '' }).out).toContain('– Short enough: 35.3\u00a0mm, no limit yet: it stops nothing\n');
     expect(JSON.parse(said({ low: '', high: '' }, '--json').out).checks).toEqual([
       { name: 'short', title: 'Short enough', stop: null },
     ]);
     expect(said({ high: '30 mm', above: 'the {bolt} bolt needs {sum.total - 5 mm}' }).out).toContain(
-      '✕ Short enough: stop, 35.3 mm is over 30 mm: the middle bolt needs 30.3 mm\n',
+      '✕ Short enough: stop, 35.3\u00a0mm is over 30\u00a0mm: the middle bolt needs 30.3\u00a0mm\n',
     );
   });
 
   it('sets variables, choices and fields, and says when a formula gives way', () => {
     expect(ask('--set', 'a=1 in', '--set', 'bolt=short', '--set', 'sum.times=twice', '--get', 'sum.total')).toEqual({
-      out: 'sum.total = 81.8 mm\n',
+      out: 'sum.total = 81.8\u00a0mm\n',
       err: '',
       code: 0,
     });
     expect(ask('--set', 'b=45 mm', '--get', 'root.mean')).toEqual({
-      out: 'root.mean = 30 mm\n',
+      out: 'root.mean = 30\u00a0mm\n',
       err: 'b held the formula “2 × a”; now it holds “45 mm”.\n',
       code: 0,
     });
@@ -80,7 +80,7 @@ describe('the answer on the command line', () => {
     expect(err).toMatch(/3 g is a mass; here a length is wanted\. Write a length, such as 10 mm\./);
     expect(ask('--set', 'root.side=11 m')).toMatchObject({ out: '', code: 1 });
     expect(ask('--set', 'root.side=11 m').err).toMatch(
-      /^root held|^root\.side held the formula “a”; now it holds “11 m”\.\nThe side of Root is 11\u202f000 mm/,
+      /^root held|^root\.side held the formula “a”; now it holds “11 m”\.\nThe side of Root is 11\u202f000\u00a0mm/,
     );
     expect(ask('--set', 'doubel=3')).toEqual({
       out: '',
@@ -92,7 +92,7 @@ describe('the answer on the command line', () => {
   it('says why something asked for has no answer, and still gives the rest', () => {
     expect(ask('--set', 'b=-1 mm', '--get', 'double', 'aside.size')).toEqual({
       out: 'aside.size = 1\n',
-      err: 'b held the formula “2 × a”; now it holds “-1 mm”.\ndouble has no answer. Side 20 mm and height −1 mm point opposite ways.\n',
+      err: 'b held the formula “2 × a”; now it holds “-1 mm”.\ndouble has no answer. Side 20\u00a0mm and height −1\u00a0mm point opposite ways.\n',
       code: 1,
     });
     expect(ask('--get', 'rot.mean')).toEqual({
@@ -112,7 +112,7 @@ describe('the answer on the command line', () => {
 
   it('prints a sweep as a table, axes first, with the reason of every gap', () => {
     const axes = [
-      { of: 'b', low: '-10 mm', high: '20 mm', count: 2 },
+      { of: 'b', low: '-10\u00a0mm', high: '20\u00a0mm', count: 2 },
       { of: 'bolt', low: '', high: '', count: 0, options: ['short', 'long'] },
     ];
     const swept = serialise(slideRule({ sweep: { axes, wanted: ['root.mean'] } }));
@@ -121,8 +121,8 @@ describe('the answer on the command line', () => {
     expect(answer(read.request, swept, library).out).toBe(
       [
         'b (mm),bolt,root.mean (mm),no answer because',
-        '-10,short,,Side 20 mm and height −10 mm point opposite ways.',
-        '-10,long,,Side 20 mm and height −10 mm point opposite ways.',
+        '-10,short,,Side 20\u00a0mm and height −10\u00a0mm point opposite ways.',
+        '-10,long,,Side 20\u00a0mm and height −10\u00a0mm point opposite ways.',
         '20,short,20,',
         '20,long,20,',
         '',
@@ -134,7 +134,7 @@ describe('the answer on the command line', () => {
         { name: 'bolt', values: ['short', 'long'] },
       ],
       columns: { 'root.mean': [null, null, 0.02, 0.02] },
-      reasons: [...Array(2).fill('Side 20 mm and height −10 mm point opposite ways.'), '', ''],
+      reasons: [...Array(2).fill('Side 20\u00a0mm and height −10\u00a0mm point opposite ways.'), '', ''],
     });
     expect(ask('--series', 'gird')).toEqual({
       out: '',
@@ -147,7 +147,7 @@ describe('the answer on the command line', () => {
     const told = JSON.parse(ask('--get', 'double', 'bolt', '--json').out);
     expect(told).toEqual({
       values: {
-        double: { si: 2 * (Math.sqrt(0.02 * 0.04) + 0.007), text: '70.6 mm' },
+        double: { si: 2 * (Math.sqrt(0.02 * 0.04) + 0.007), text: '70.6\u00a0mm' },
         bolt: { si: 1, text: 'middle' },
       },
       notes: [],

@@ -21,9 +21,11 @@ describe('a spread on the command line', () => {
     const { out, err, code } = ask(...words);
     expect([err, code]).toEqual(['', 0]);
     expect(out).toMatch(
-      /^double: mean [\d.]+ mm, standard deviation [\d.]+ mm; 5 % below .* mm, half below .* mm, 95 % below .* mm\n/,
+      /^double: mean [\d.]+\u00a0mm, standard deviation [\d.]+\u00a0mm; 5\u00a0% below .*\u00a0mm, half below .*\u00a0mm, 95\u00a0% below .*\u00a0mm\n/,
     );
-    expect(out).toMatch(/ {2}a: [\d.]+ % ± [\d.]+ % of the variance alone, [\d.]+ % ± [\d.]+ % with the others\n$/);
+    expect(out).toMatch(
+      / {2}a: [\d.]+\u00a0% ± [\d.]+\u00a0% of the variance alone, [\d.]+\u00a0% ± [\d.]+\u00a0% with the others\n$/,
+    );
     expect(ask(...words).out).toBe(out);
     expect(ask(...words.slice(0, -1), '5').out).not.toBe(out);
   });

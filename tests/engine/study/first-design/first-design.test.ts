@@ -168,20 +168,29 @@ test('other units and bare numbers are taken', () => {
 test.each<[Partial<FirstDesignForm>, string]>([
   [{ span: '' }, 'span | Span: nothing is typed. Type the distance from wing tip to wing tip.'],
   [{ span: 'wide' }, 'span | Span: “wide” is not a number with a unit. Type the distance from wing tip to wing tip.'],
-  [{ span: '850 g' }, 'span | Span: “850 g” is a mass, not a length. Type the distance from wing tip to wing tip.'],
-  [{ span: '12 m' }, 'span | Span: 12 m is not between 0.2 m and 3 m. Type the distance from wing tip to wing tip.'],
-  [{ span: '-1 m' }, 'span | Span: “-1 m” is not a number with a unit. Type the distance from wing tip to wing tip.'],
+  [
+    { span: '850 g' },
+    'span | Span: “850\u00a0g” is a mass, not a length. Type the distance from wing tip to wing tip.',
+  ],
+  [
+    { span: '12 m' },
+    'span | Span: 12\u00a0m is not between 0.2\u00a0m and 3\u00a0m. Type the distance from wing tip to wing tip.',
+  ],
+  [
+    { span: '-1 m' },
+    'span | Span: “-1\u00a0m” is not a number with a unit. Type the distance from wing tip to wing tip.',
+  ],
   [
     { size: '40' },
-    'displacement | Engine: 40 is not between 0.1 cm³ and 30 cm³. Type the displacement; a 25 has 4.1 cm³.',
+    'displacement | Engine: 40 is not between 0.1\u00a0cm³ and 30\u00a0cm³. Type the displacement; a 25 has 4.1\u00a0cm³.',
   ],
   [
     { line_length: '50 m' },
-    'line_length | Line length: 50 m is not between 4 m and 30 m. Type the length from grip to model, or leave it blank for one by the size of the engine.',
+    'line_length | Line length: 50\u00a0m is not between 4\u00a0m and 30\u00a0m. Type the length from grip to model, or leave it blank for one by the size of the engine.',
   ],
   [
     { propeller: 'nine' },
-    'propeller | Propeller: “nine” is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150 mm, or leave it blank for one by the size of the engine.',
+    'propeller | Propeller: “nine” is not a diameter and a pitch. Type both as they are marked, such as 9x6 (inches) or 230x150\u00a0mm, or leave it blank for one by the size of the engine.',
   ],
   [
     { line_count: '2.5' },
@@ -193,15 +202,15 @@ test.each<[Partial<FirstDesignForm>, string]>([
   ],
   [
     { line_diameter: '3 mm' },
-    'line_diameter | Line diameter: 3 mm is not between 0.1 mm and 2 mm. Type the diameter of one line, or leave it blank for one by the size of the engine.',
+    'line_diameter | Line diameter: 3\u00a0mm is not between 0.1\u00a0mm and 2\u00a0mm. Type the diameter of one line, or leave it blank for one by the size of the engine.',
   ],
   [
     { weight: '850 mm' },
-    'weight | Weight: “850 mm” is a length, not a mass. Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
+    'weight | Weight: “850\u00a0mm” is a length, not a mass. Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
   ],
   [
     { lap_time: '0.2 s' },
-    'lap_time | Lap time: 0.2 s is not between 1 s and 20 s. Type the time of one level lap, or leave it blank if the model has not flown.',
+    'lap_time | Lap time: 0.2\u00a0s is not between 1\u00a0s and 20\u00a0s. Type the time of one level lap, or leave it blank if the model has not flown.',
   ],
   [
     { drive: 'motor', size: '' },
@@ -213,11 +222,11 @@ test.each<[Partial<FirstDesignForm>, string]>([
   ],
   [
     { size: '0.8 cm³' },
-    'displacement | Engine: for a wing of 20 dm² from 1 cm³ to 25 cm³ is taken, and 0.8 cm³ was typed. Look at engine, span and chord.',
+    'displacement | Engine: for a wing of 20\u00a0dm² from 1\u00a0cm³ to 25\u00a0cm³ is taken, and 0.8\u00a0cm³ was typed. Look at engine, span and chord.',
   ],
   [
     { drive: 'motor', size: '50 W' },
-    'motor_power | Motor: for a wing of 20 dm² from 90 W to 2300 W is taken, and 50 W was typed. Look at motor, span and chord.',
+    'motor_power | Motor: for a wing of 20\u00a0dm² from 90\u00a0W to 2300\u00a0W is taken, and 50\u00a0W was typed. Look at motor, span and chord.',
   ],
   [
     { line_length: '4 m', span: '1.25 m' },
@@ -225,11 +234,11 @@ test.each<[Partial<FirstDesignForm>, string]>([
   ],
   [
     { lap_time: '10 s' },
-    'lap_time | Lap time: 10 s on these lines is 12 m/s and a pull of 0.78 times the weight; 1.2 to 8.4 s is taken. Look at lap time and line length.',
+    'lap_time | Lap time: 10\u00a0s on these lines is 12\u00a0m/s and a pull of 0.78 times the weight; 1.2 to 8.4\u00a0s is taken. Look at lap time and line length.',
   ],
   [
     { weight: '300 g' },
-    'weight | Weight: 300 g is too little for an engine or motor of that size with tail, gear and fittings, some 383 g, and 100 g or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.',
+    'weight | Weight: 300\u00a0g is too little for an engine or motor of that size with tail, gear and fittings, some 383\u00a0g, and 100\u00a0g or more of wing, fuselage and fin. Look at weight and size, or leave the weight blank for an estimate.',
   ],
 ])('%j is refused at its entry', (form, sentence) => {
   expect(problems(form)).toEqual([sentence]);

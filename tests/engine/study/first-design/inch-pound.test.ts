@@ -67,9 +67,9 @@ test('sizes that are found stand in inches, feet and ounces', () => {
   const notes = cellsOf(document)
     .map((cell) => (cell.kind === 'note' ? cell.text : ''))
     .join('\n');
-  expect(notes).toContain('- Engine with silencer and screws: 1.6 lb/in³ of its displacement and 0.71 oz.');
+  expect(notes).toContain('- Engine with silencer and screws: 1.6\u00a0lb/in³ of its displacement and 0.71\u00a0oz.');
   expect(notes).toContain('span with a 35 on lines of');
-  expect(notes).toContain('0.015 in up to 0.43 in³');
+  expect(notes).toContain('0.015\u00a0in up to 0.43\u00a0in³');
 });
 
 test('what is refused names limits in the units of the design', () => {
@@ -78,12 +78,12 @@ test('what is refused names limits in the units of the design', () => {
     return answer.ok ? [] : answer.problems.map(({ message }) => message);
   };
   expect(said({ weight: '0.2 oz' })).toEqual([
-    'Weight: 0.2 oz is not between 0.71 oz and 353 oz. Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
+    'Weight: 0.2\u00a0oz is not between 0.71\u00a0oz and 353\u00a0oz. Type the weight ready to fly with the tank empty, or leave it blank for an estimate.',
   ]);
   expect(said({ size: '.001 cu in' })).toEqual([
-    'Engine: .001 cu in is not between 0.0061 in³ and 1.8 in³. Type the displacement; a 25 has 0.25 in³.',
+    'Engine: .001 cu in is not between 0.0061\u00a0in³ and 1.8\u00a0in³. Type the displacement; a 25 has 0.25\u00a0in³.',
   ]);
-  expect(said({ weight: '6 oz' }).join()).toMatch(/some [0-9.]+ oz, and [0-9.]+ oz or more of wing/);
+  expect(said({ weight: '6 oz' }).join()).toMatch(/some [0-9.]+\u00a0oz, and [0-9.]+\u00a0oz or more of wing/);
 });
 
 test.each(['1 m', '40 in'])('the leadout guide of a span of %s slides around its place', (span) => {

@@ -73,7 +73,7 @@ describe('a fit that meets trouble', () => {
     );
     expect(found.numbers.map(({ row: k }) => k)).toEqual([0, 0, 1]);
     expect(found.sentences).toEqual([
-      'Row 3 (storm) is left out with the lap time of Level flight, since the model has no answer there. The wind of Air of the day is 60 m/s. Allowed: 0 m/s to 20 m/s. Type a value within that.',
+      'Row 3 (storm) is left out with the lap time of Level flight, since the model has no answer there. The wind of Air of the day is 60\u00a0m/s. Allowed: 0\u00a0m/s to 20\u00a0m/s. Type a value within that.',
     ]);
   });
 
@@ -81,7 +81,7 @@ describe('a fit that meets trouble', () => {
     const found = fitTo([row('storm', { wind: '60 m/s' }, { time: '50 s' })], ['flight.drag_factor']);
     expect(found).toMatchObject({ state: 'fault' });
     expect(found.message).toMatch(
-      /^No flight of Laps flown has an answer in the model, so there is nothing to fit\. The first says: The wind of Air of the day is 60 m\/s\./,
+      /^No flight of Laps flown has an answer in the model, so there is nothing to fit\. The first says: The wind of Air of the day is 60\u00a0m\/s\./,
     );
   });
 

@@ -61,7 +61,7 @@ describe('an engine of another kind in the place of the one that is there', () =
     const { says, done } = swapped('electric');
     expect(says[0]).toMatch(/^Keeps .*engine station/);
     expect(says).toContainEqual(expect.stringMatching(/^Takes away .*timed lap/));
-    expect(says.at(-1)).toMatch(/^A lap takes [\d.]+ s then; now it takes [\d.]+ s\.$/);
+    expect(says.at(-1)).toMatch(/^A lap takes [\d.]+\u00a0s then; now it takes [\d.]+\u00a0s\.$/);
     expect(done).toMatch(/ is “Electric motor” now\.$/);
   });
 

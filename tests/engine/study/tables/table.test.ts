@@ -132,7 +132,7 @@ describe('rows of a sweep', () => {
   it('are kept by having an answer, or none, or none for one reason', async () => {
     expect(await ask({ rows: 'answered' })).toMatchObject({ rows: 504 });
     expect(await ask({ rows: 'unanswered' })).toMatchObject({ rows: 126 });
-    const reason = 'Side … mm and height … mm point opposite ways.';
+    const reason = 'Side …\u00a0mm and height …\u00a0mm point opposite ways.';
     const { causes } = await ask({});
     expect(causes).toEqual([{ reason, count: 126 }]);
     expect(await ask({ reason })).toMatchObject({ rows: 126 });
@@ -275,11 +275,11 @@ describe('a file of a table', () => {
     expect((await engine.tableFile(view, 'csv')).join('')).toBe(
       [
         'bolt,b (mm),root.mean (mm),no answer because',
-        'long,-4,,Side 4 mm and height −4 mm point opposite ways.',
+        'long,-4,,Side 4\u00a0mm and height −4\u00a0mm point opposite ways.',
         'long,9,6,',
-        'middle,-4,,Side 4 mm and height −4 mm point opposite ways.',
+        'middle,-4,,Side 4\u00a0mm and height −4\u00a0mm point opposite ways.',
         'middle,9,6,',
-        'short,-4,,Side 4 mm and height −4 mm point opposite ways.',
+        'short,-4,,Side 4\u00a0mm and height −4\u00a0mm point opposite ways.',
         'short,9,6,',
         '',
       ].join('\r\n'),
@@ -304,7 +304,7 @@ describe('a file of a table', () => {
     expect(read.array('bolt')).toEqual(['long', 'long', 'middle', 'middle', 'short', 'short']);
     expect([...read.array('b (mm)')]).toEqual([-4, 9, -4, 9, -4, 9]);
     expect([...read.array('root.mean (mm)')]).toEqual([null, 6, null, 6, null, 6]);
-    expect(read.get('no answer because', 0)).toBe('Side 4 mm and height −4 mm point opposite ways.');
+    expect(read.get('no answer because', 0)).toBe('Side 4\u00a0mm and height −4\u00a0mm point opposite ways.');
     // The marks at both ends of an Arrow file.
     expect(Buffer.from((bytes as Uint8Array).slice(0, 6)).toString()).toBe('ARROW1');
     expect(Buffer.from((bytes as Uint8Array).slice(-6)).toString()).toBe('ARROW1');
