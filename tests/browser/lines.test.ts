@@ -42,7 +42,7 @@ describe.each([
     await bow.waitFor();
     // The same number as among the results.
     const result = page.locator('output[data-value="line_shape.bow_down"]');
-    expect((await result.textContent())!.trim()).toBe(await bow.textContent());
+    expect((await result.textContent())!.trim()).toBe(`${await bow.textContent()} down`);
     await expect.poll(() => picture.textContent()).toMatch(/the bow drawn \d+ times/);
     await expect.poll(() => picture.locator('figcaption').textContent()).toContain('counter-clockwise');
 

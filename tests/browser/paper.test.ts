@@ -95,7 +95,7 @@ describe('print', () => {
       .first()
       .evaluate((path: SVGPathElement) => path.getBBox().width * path.getScreenCTM()!.a);
     expect((pixels * 25.4) / 96).toBeCloseTo(50, 1);
-    expect(await page.locator('.variable-value.on-paper').first().textContent()).toBe('−150\u00a0mm');
+    expect(await page.locator('.variable-value.on-paper').first().textContent()).toBe('−150 mm');
   });
 
   test('Ctrl+P asks what to print, and the whole set comes on A4 and on Letter with what no screen has shown', async () => {

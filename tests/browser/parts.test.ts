@@ -100,7 +100,7 @@ test('a place is picked by a press on either view, and Escape leaves it', async 
   await settled(page);
   // The leadout guide of the demo stands at 62 mm on the inboard tip.
   const [x, y] = (await Promise.all(['x', 'y'].map((axis) => said(`parts.fin.${axis}`)))).map((text) =>
-    Number(text.replace('−', '-').replace(' mm', '')),
+    Number(text.replace('−', '-').replace('\u00a0mm', '')),
   );
   expect(Math.abs(x! - 62)).toBeLessThanOrEqual(5);
   expect(Math.abs(y! + 515)).toBeLessThanOrEqual(5);
@@ -154,7 +154,7 @@ test('coats are counted', async () => {
   await page.getByLabel('Elevator horn, coat to add').selectOption('sealer');
   await page.getByRole('button', { name: 'Add a coat' }).click();
   await page.getByRole('button', { name: 'Add a coat' }).click();
-  const grams = (text: string): number => Number(text.replace(' g', ''));
+  const grams = (text: string): number => Number(text.replace('\u00a0g', ''));
   await expect.poll(async () => grams(await said('parts.horn.mass')) - grams(before)).toBeCloseTo(2, 1);
   await page.getByRole('button', { name: /^Remove .*sealer/i }).click();
   await expect.poll(() => said('parts.horn.mass')).toBe(before);
@@ -167,7 +167,7 @@ test('what is often forgotten is added by one press, with the shift that was tol
   const tubing = forgotten.locator('[data-forgotten="fuel_tubing"]');
   await tubing.waitFor();
   // 5 g at −105 mm, CG at 46 mm, 850 g: −0.005 × 0.151/0.855 m.
-  expect(await tubing.textContent()).toContain('5 gat −105\u00a0mm: CG −0.9\u00a0mm');
+  expect(await tubing.textContent()).toContain('5\u00a0gat −105\u00a0mm: CG −0.9\u00a0mm');
   const before = await said('parts.x');
   await tubing.getByRole('button', { name: 'Add Fuel tubing and filter' }).press('Enter');
   await row('fuel_tubing').waitFor();
