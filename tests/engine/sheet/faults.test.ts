@@ -121,7 +121,7 @@ describe('a block', () => {
       'lap: Too little thrust: 1.93\u00a0N are missing on 18.3\u00a0m of cord at 1\u00a0m. Shorten the cord.',
     ]);
     expect(faultsAfter({ ...smallDesign(), units: 'inch_pound' }, { 'motor.pull': '1 N' })).toEqual([
-      'lap: Too little thrust: 0.4\u00a0lbf are missing on 60.0\u00a0ft of cord at 3.28\u00a0ft. Shorten the cord.',
+      'lap: Too little thrust: 0.43\u00a0lbf are missing on 60.0\u00a0ft of cord at 3.28\u00a0ft. Shorten the cord.',
     ]);
   });
   test('whose equations refuse', () => {
