@@ -181,6 +181,8 @@ export interface Caution {
   readonly beside?: readonly string[];
   /** Results as `role.result`: `{greatest|unit}` is the greatest of them that the design has. */
   readonly greatest?: readonly string[];
+  /** It stands only while this result of the block is over this number, SI. */
+  readonly over?: { readonly result: string; readonly at: number };
   /** `{name|unit}` is the value of that result in that unit. What stands in square brackets falls away without a value. */
   readonly sentences: readonly string[];
 }

@@ -3,8 +3,8 @@ import type { AnyBlock, Caution } from './block';
 import { partsCautions } from './parts/cautions';
 
 const inRole = (role: string, cautions: readonly Caution[]): RoleCaution[] =>
-  cautions.map(({ beside = [], greatest = [], sentences }) => ({
-    ...{ role, figures: beside.map((name) => `${role}.${name}`), greatest, sentences },
+  cautions.map(({ beside = [], greatest = [], over, sentences }) => ({
+    ...{ role, figures: beside.map((name) => `${role}.${name}`), greatest, ...(over && { over }), sentences },
   }));
 
 /** Every caution once: of each role the list that its first block declares, then that of the parts. */

@@ -18,8 +18,11 @@ export interface RoleCaution {
   readonly figures: readonly string[];
   /** Results as role.result, of which `{greatest|unit}` in a sentence is the greatest that the design has. */
   readonly greatest: readonly string[];
+  /** It stands only while this result is over this number, SI. */
+  readonly over?: { readonly result: string; readonly at: number };
   readonly sentences: readonly string[];
 }
+
 /** Block declarations as plain data. */
 export interface BlockDescription {
   readonly kind: string;

@@ -10,6 +10,13 @@ const GREATEST_PULL = [
 
 export const flightCautions: readonly Caution[] = [
   {
+    beside: ['speed', 'lap_time', 'shaft_speed', 'pitch_speed_share'],
+    over: { result: 'pitch_speed_share', at: 1 },
+    sentences: [
+      'This model would fly faster than its propeller screws itself forward[: {speed|m/s} is {pitch_speed_share|%} of rpm × pitch]. Look at rpm, pitch and lap time: one of them is likely wrong, and the pull follows from them.',
+    ],
+  },
+  {
     beside: ['pull', 'pull_per_weight', 'pull_at_handle', 'pull_per_line', 'breaking_margin'],
     greatest: GREATEST_PULL,
     sentences: [

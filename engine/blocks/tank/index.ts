@@ -59,6 +59,9 @@ const headOf = (tank: TankSet, density: number, gravity: Place, level: number, r
 const ramOf = (m: Float64Array, f: Fields, { pressurised, forward }: TankSet, i: number): number =>
   pressurised ? m[f.pressure + i]! : forward ? 0.5 * m[f.air.density + i]! * m[f.flight.speed + i]! ** 2 : 0;
 
+/** How far a mass of fuel is from that of the table of weights, as a share of the latter; none where the table has no fuel. */
+const apartFrom = (fuel: number, counted: number): number => (counted > 0 ? Math.abs(fuel / counted - 1) : Number.NaN);
+
 /** The vent runs out where its inner end is covered and its outer end lies deeper than the surface. */
 const spills = (tank: TankSet, gravity: Place, level: number): boolean =>
   !tank.pressurised && dot(gravity, tank.vent) > level && dot(gravity, tank.outlet) > level;
@@ -91,6 +94,7 @@ export const tank = block({
     if (!isInside(set.body, solid.centroid, set.pickup)) return 'pickup';
     const density = at(f.fuel_density);
     const whole = solid.volume * at(f.fill);
+    m[r.fuel_apart + i] = apartFrom(density * solid.volume, at(f.parts.mass_full) - at(f.parts.mass_empty));
     m[r.volume + i] = whole;
     const load = flown(m, f, i);
     const ground = rested(m, f, i);

@@ -1,6 +1,6 @@
 import { PRESSURE, TIME } from '../../units/index';
 import type { Result } from '../block';
-import { ANGLE, FLUID, MILLIMETRES, PLAIN } from '../measures';
+import { ANGLE, FLUID, MILLIMETRES, PLAIN, SHARE } from '../measures';
 import { solverResults } from '../solver';
 
 const HEAD = { dimension: PRESSURE, unit: 'Pa' } as const;
@@ -92,6 +92,12 @@ export const tankResults = {
     doc: 'Whether a filled tank runs out of its vent in level flight.',
     oneOf: NO_YES,
   },
+  fuel_apart: detail({
+    ...SHARE,
+    symbol: 'Δm_f',
+    title: 'Fuel apart from the table of weights',
+    doc: 'Fuel of the full tank against that of the table of weights, as a share of the latter. None where the table has no fuel.',
+  }),
   fuel_x_start: detail({
     ...MILLIMETRES,
     symbol: 'x_f1',

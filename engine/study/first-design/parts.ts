@@ -9,7 +9,7 @@ const point = (name: string, title: string, mass: string, x: string, more: Part[
 });
 
 /** Tank or battery beside the fuselage, outboard. */
-export const STORE_SIDE = '0.0275 × chord + 0.36 × store_size';
+export const STORE_SIDE = '0.0275 × chord + 0.3125 × store_size';
 
 const MIDDLE = '(wing.outboard_span - wing.inboard_span) ÷ 2';
 
@@ -93,7 +93,7 @@ const engineParts: readonly Part[] = [
       x: 'store_station',
       y: STORE_SIDE,
       z: '0 mm',
-      size_x: '2.35 × store_size',
+      size_x: '2 × store_size',
     },
   },
 ];
@@ -103,6 +103,6 @@ const motorParts: readonly Part[] = [
   point('controller', 'Controller and cables', 'controller_mass', '0.7 × engine_station'),
   point('battery', 'Battery', 'battery_mass', 'store_station', {
     y: STORE_SIDE,
-    size_x: '2.35 × store_size',
+    size_x: '2 × store_size',
   }),
 ];

@@ -217,9 +217,9 @@ export function massRules(drive: Drive, weight: string, weighed: Weighed | undef
     ...(drive === 'engine' ? engine : motor),
     {
       name: 'store_size',
-      text: `1 cm × (${drive === 'engine' ? 'tank_volume ÷ 1 cm³' : 'battery_mass ÷ 2.2 g'})^(1 ÷ 3)`,
+      text: `1 cm × (${drive === 'engine' ? 'tank_volume ÷ 0.8 cm³' : 'battery_mass ÷ 2.2 g'})^(1 ÷ 3)`,
       unit: 'mm',
-      says: `${drive === 'engine' ? 'Tank' : 'Battery, 2.2 g/cm³'}: 2.35 × 0.72 × 0.92 times the cube root of its volume, beside the fuselage, outboard.`,
+      says: `${drive === 'engine' ? 'Tank, a wedge that fills 0.8 of its box' : 'Battery, 2.2 g/cm³'}: 2 × 0.625 × 0.8 times the cube root of ${drive === 'engine' ? 'that box' : 'its volume'}, beside the fuselage, outboard.`,
     },
     {
       name: 'propeller_mass',

@@ -29,13 +29,14 @@ test('a caution stands beside results of its own block, and its holes are such r
     ...blocks.map(({ kind, role, results }) => [role ?? kind, results] as const),
     ['parts', partsResults],
   ]);
-  for (const { role, figures, greatest, sentences } of cautions) {
+  for (const { role, figures, greatest, over, sentences } of cautions) {
     for (const path of greatest) {
       const [of = '', result = ''] = path.split('.');
       expect(result in (resultsOf.get(of) ?? {}), path).toBe(true);
     }
     const names = [
       ...figures.map((path) => path.slice(role.length + 1)),
+      ...(over ? [over.result] : []),
       ...sentences.flatMap((sentence) => [...sentence.matchAll(/\{(\w+)\|/g)].map(([, name = '']) => name)),
     ];
     expect(
@@ -90,4 +91,23 @@ test('no caution tells anybody to go', () => {
   for (const sentence of cautions.flatMap((caution) => caution.sentences)) {
     expect(sentence).not.toMatch(/\bgo\b|\bsafe to\b|\bok\b/i);
   }
+});
+
+test.each([
+  [
+    'flight',
+    'pitch_speed_share',
+    1,
+    'This model would fly faster than its propeller screws itself forward: <speed in m/s> is <pitch_speed_share in %> of rpm × pitch. Look at rpm, pitch and lap time: one of them is likely wrong, and the pull follows from them.',
+  ],
+  [
+    'tank',
+    'fuel_apart',
+    0.05,
+    'The tank and the table of weights do not count the same fuel: the full tank is <fuel_apart in %> apart from the table. CG and pull follow the table: give both one volume.',
+  ],
+] as const)('the %s warns when %s is over %d', (role, result, at, words) => {
+  const found = cautions.filter((each) => each.role === role && each.over !== undefined);
+  expect(found.map(({ over }) => over)).toEqual([{ result, at }]);
+  expect(found[0]!.sentences.map((each) => fillCaution(each, (name, unit) => `<${name} in ${unit}>`))).toEqual([words]);
 });

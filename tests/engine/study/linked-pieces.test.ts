@@ -33,6 +33,15 @@ describe('one tank on a design', () => {
     expect(at(race, 'tank.laps')).not.toBeCloseTo(engine, 1);
     expect(at(race, 'race.fuel_usable')).toBe(at(race, 'tank.usable'));
   });
+  it('holds the fuel that the weights count, of every form with an engine', () => {
+    for (const form of forms.filter(({ drive }) => drive === 'engine')) {
+      const design = studied('tank_study', begun(form));
+      expect(at(design, 'tank.volume') / at(design, 'tank_volume'), form.size).toBeCloseTo(1, 4);
+      expect(at(design, 'tank.fuel_apart'), form.size).toBeLessThan(1e-4);
+      const larger = setLive(design, [['tank.length', '150 mm']], library).live;
+      expect(at(larger, 'tank.fuel_apart'), form.size).toBeCloseTo(Math.abs(0.15 / at(design, 'tank.length') - 1), 3);
+    }
+  });
   it('is as large and where the tank in the air of the flight is', () => {
     for (const name of ['length', 'width', 'height', 'x', 'y'])
       expect(at(race, `tank.${name}`), name).toBe(at(race, `body.tank_${name}`));

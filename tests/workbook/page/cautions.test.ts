@@ -3,13 +3,13 @@ import { cautionsOf } from '../../../engine/blocks/cautions';
 import { fillCaution } from '../../../engine/blocks/fill-caution';
 import { blocks } from '../../../engine/blocks/registry';
 import { formatQuantity } from '../../../engine/units/index';
-import { cautionsAfter, greatestOf } from '../../../workbook/page/standing/cautions';
+import { cautionsAfter, greatestOf, stands } from '../../../workbook/page/standing/cautions';
 
 const cautions = cautionsOf(blocks);
 
 test('a caution stands once, after the last of the figures that it bears on', () => {
   const figures = ['parts.mass', 'flight.pull', 'flight.pull_per_weight', 'flight.speed'];
-  expect(figures.map((_, index) => cautionsAfter(cautions, figures, index).length)).toEqual([0, 0, 1, 0]);
+  expect(figures.map((_, index) => cautionsAfter(cautions, figures, index).length)).toEqual([0, 0, 1, 1]);
   expect(cautionsAfter(cautions, ['parts.mass', 'balance.cg_x'], 0)).toEqual([]);
 });
 
@@ -50,4 +50,21 @@ test('the red caution quotes the greatest pull that the design knows of, in both
   );
   expect(said({ flight: 'level', strength: 'system' }, { ...calm, 'system.greatest_pull': 70 })).toContain('70\u00a0N');
   expect(said({ flight: 'level' }, {})).not.toContain('estimated');
+});
+
+test('a caution with a limit stands only while its result is over it, and one without always', () => {
+  const [pull, fast] = [
+    cautions.find(({ figures }) => figures.includes('flight.pull'))!,
+    cautions.find(({ over }) => over?.result === 'pitch_speed_share')!,
+  ];
+  const at = (share: number) => ({
+    value: (path: string) => (path === 'level.pitch_speed_share' ? share : Number.NaN),
+  });
+  expect([0.85, 1, 1.001, Number.NaN].map((share) => stands(fast, 'level', at(share)))).toEqual([
+    false,
+    false,
+    true,
+    false,
+  ]);
+  expect(stands(pull, 'level', at(0.85))).toBe(true);
 });

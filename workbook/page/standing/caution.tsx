@@ -1,17 +1,20 @@
 import { fillCaution, type RoleCaution } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { greatestOf, resultsOf } from './cautions';
+import { greatestOf, limitOf, resultsOf, stands } from './cautions';
 import { FromBefore } from './from-before';
 
 /** Cautions beside the results that they bear on. `cell`: name of the cell that has the results. */
 export function CautionNote({ cautions, cell }: { cautions: readonly RoleCaution[]; cell: string }) {
   const sheet = useSheet();
-  if (cautions.length === 0) return null;
+  // The greatest of all is not known while one of them waits.
+  const isBehind = (caution: RoleCaution): boolean =>
+    [...resultsOf(caution, sheet), ...limitOf(caution, cell)].some(sheet.behind);
+  const now = cautions.filter((caution) => stands(caution, cell, isBehind(caution) ? sheet.rested : sheet));
+  if (now.length === 0) return null;
   return (
     <div class="caution" role="note" aria-label="Caution">
-      {cautions.flatMap((caution) => {
-        // The greatest of all is not known while one of them waits.
-        const behind = resultsOf(caution, sheet).some(sheet.behind);
+      {now.flatMap((caution) => {
+        const behind = isBehind(caution);
         const { value, shownIn } = behind ? sheet.rested : sheet;
         const greatest = greatestOf(caution, { namesOfRole: sheet.namesOfRole, value });
         return caution.sentences.map((sentence) => (

@@ -29,6 +29,14 @@ export const resultsOf = (
     return namesOfRole(role).map((name) => `${name}.${result}`);
   });
 
+/** Path of the result by whose limit a caution of a cell stands or not; none for what always stands. */
+export const limitOf = ({ over }: Pick<RoleCaution, 'over'>, cell: string): readonly string[] =>
+  over ? [`${cell}.${over.result}`] : [];
+
+/** Whether a caution of a cell stands now: one that has a limit only while its result is over it. */
+export const stands = (caution: Pick<RoleCaution, 'over'>, cell: string, { value }: Pick<Reads, 'value'>): boolean =>
+  limitOf(caution, cell).every((path) => value(path) > caution.over!.at);
+
 /** Path of the greatest of a caution's results that any piece of the design has; '' where none has a number. */
 export function greatestOf(caution: Pick<RoleCaution, 'greatest'>, sheet: Reads): string {
   let found = '';
