@@ -54,6 +54,9 @@ describe('at a desk', () => {
   });
 
   test('the editor is fetched when somebody types, and every other text stays a plain field', async () => {
+    await sheet.close();
+    sheet = await openSheet(browser, DESK, { anew: true });
+    page = sheet.page;
     const fetched = (): Promise<number> =>
       page.evaluate(
         () => performance.getEntriesByType('resource').filter(({ name }) => /\/mount-[^/]*\.js$/.test(name)).length,
