@@ -22,10 +22,14 @@ export async function openDesign(page: Page, file: Parameters<Page['setInputFile
 
 let opened = 0;
 
-/** Opens the small design once more, and waits until it is the one that is shown. */
+/** Opens the small design once more, after an empty one, so that nothing which an earlier test has unfolded or typed stays in its place. */
 export async function openSmallDesign(page: Page): Promise<void> {
-  opened += 1;
-  const name = `opened-${opened}.tetherwright.json`;
-  await openDesign(page, { name, mimeType: 'application/json', buffer: readFileSync(QUERN) });
-  await page.locator(`button[title="Take back: opening ${name}"]`).waitFor();
+  const small = readFileSync(QUERN, 'utf8');
+  const empty = JSON.stringify({ ...JSON.parse(small), sheets: [{ id: 'empty', title: 'Empty', pieces: [] }] });
+  for (const text of [empty, small]) {
+    opened += 1;
+    const name = `opened-${opened}.tetherwright.json`;
+    await openDesign(page, { name, mimeType: 'application/json', buffer: Buffer.from(text) });
+    await page.locator(`button[title="Take back: opening ${name}"]`).waitFor();
+  }
 }

@@ -1,18 +1,21 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, test } from 'vitest';
+import { findChromium, launch } from '../../.ci/chromium.mjs';
 import { QUERN } from './designs';
-import { figure, openSheet, type Sheet, settled, slide, startBrowser } from './sheet';
+import { DESK, figure, openSheet, type Sheet, settled, slide } from './sheet';
 import { withPieces } from './with-pieces';
 
 let browser: Browser;
 let sheet: Sheet;
 let page: Page;
+// A browser of their own: the pages of other tests stay open, with the workers that they have started.
 beforeAll(async () => {
-  browser = await startBrowser();
+  browser = await launch(await findChromium());
+  return () => browser.close();
 });
 beforeEach(async () => {
-  sheet = await openSheet(browser);
+  sheet = await openSheet(browser, DESK, { anew: true });
   page = sheet.page;
   return () => sheet.close();
 });
@@ -47,8 +50,7 @@ const bar = () => page.getByRole('progressbar', { name: 'Designs computed of Man
 
 test('a large sweep is computed by workers that the engine starts, one for each core', async () => {
   const samplers = async () => (await workers()).filter((name) => name.startsWith('sampler'));
-  // Those of an earlier page may just be ending.
-  await expect.poll(samplers).toEqual([]);
+  expect(await samplers()).toEqual([]);
   await openWith(150);
   await settled(page);
   await expect.poll(() => bar().getAttribute('aria-valuetext')).toBe('22\u202f500 of 22\u202f500 designs');
@@ -59,7 +61,7 @@ test('a large sweep is computed by workers that the engine starts, one for each 
 
 test('a sweep that takes long says how long, can be ended and begun again, and gives way to an edit', async () => {
   await openWith(900);
-  await expect.poll(() => bar().getAttribute('aria-valuetext')).toMatch(/, about \d+ (s|min) left$/);
+  await expect.poll(() => bar().getAttribute('aria-valuetext')).toMatch(/, about \d+\u00a0(s|min) left$/);
   await page.getByRole('button', { name: 'Stop Many designs' }).click();
   await expect
     .poll(() => bar().getAttribute('aria-valuetext'))
