@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import type { Window } from './rooms';
 
 /** Windows in which every view has to fit: phones, tablets upright and lying, small and large desks, a phone lying. */
 export const WINDOWS = [
@@ -116,10 +117,10 @@ export function misfits(page: Page): Promise<string[]> {
   });
 }
 
-/** What doesn't fit in which window. */
-export async function inEveryWindow(page: Page): Promise<string[]> {
+/** What doesn't fit in which of some windows; in all of them where none is named. */
+export async function inEveryWindow(page: Page, windows: readonly Window[] = WINDOWS): Promise<string[]> {
   const told: string[] = [];
-  for (const { width, height } of WINDOWS) {
+  for (const { width, height } of windows) {
     await page.setViewportSize({ width, height });
     let found = await misfits(page);
     // Charts are drawn anew once their room has another width.

@@ -14,4 +14,4 @@ export function QuantitySymbol({ of }: { of: string }) {
 
 /** A ratio may go on in a second line, before what it's over. */
 const breakable = (letters: string) =>
-  letters.split(/(?=\/)/).flatMap((part, k) => (k > 0 ? [<wbr key={part} />, part] : [part]));
+  letters.split(/(?=\/)/).flatMap((part) => (part.startsWith('/') ? [<wbr key={part} />, part] : [part]));
