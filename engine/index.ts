@@ -31,7 +31,7 @@ export {
   type TablePiece,
 } from './reference/chapter';
 export { baselineOf } from './sheet/baseline';
-export { inSentence } from './sheet/called';
+export { inSentence, listed } from './sheet/called';
 export {
   type ChartNeeds,
   type ChartSource,
@@ -177,5 +177,6 @@ export {
   units,
   unparted,
   withUnit,
+  withWay,
   writeQuantity,
 } from './units/index';

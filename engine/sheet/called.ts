@@ -53,6 +53,11 @@ const rowsOf = (cell: Cell): readonly { readonly name: string; readonly title: s
 /** "Mean chord" → "the mean chord", "CG station" → "the CG station". */
 const theOf = (title: string): string => `the ${inSentence(title)}`;
 
+/** "a, b and c". */
+export function listed(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}
+
 /** A title in the middle of a sentence: "CG" keeps its capitals, "Lap time" does not. */
 export const inSentence = (title: string): string =>
   /^\p{Lu}\p{Ll}/u.test(title) ? title[0]!.toLowerCase() + title.slice(1) : title;

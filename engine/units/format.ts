@@ -45,8 +45,7 @@ export function formatNumber(value: number, significant: number = SIGNIFICANT): 
 export function formatQuantity(si: number, unit: string, options: FormatOptions = {}): string {
   const { ways } = options;
   if (ways) {
-    const size = formatQuantity(Math.abs(si), unit, { ...options, ways: undefined });
-    return /[1-9∞]/.test(size) ? `${size} ${si < 0 ? ways[1] : ways[0]}` : size;
+    return withWay(formatQuantity(Math.abs(si), unit, { ...options, ways: undefined }), si, ways);
   }
   const value = options.difference ? differenceFromSI(si, unit) : fromSI(si, unit);
   const number = write(value, { ...options, unit });
@@ -61,6 +60,10 @@ export function writeQuantity(si: number, unit: string): string {
   const number = String(Number(fromSI(si, unit).toPrecision(EXACT_DIGITS)));
   return withUnit(number, unit);
 }
+
+/** A size as it is written, with the word for the way in which its value goes; a size that reads zero goes none. */
+export const withWay = (size: string, value: number, [above, below]: Ways): string =>
+  /[1-9∞]/.test(size) ? `${size} ${value < 0 ? below : above}` : size;
 
 /** Number and unit that are never parted at the end of a line. */
 export const bound = (number: string, unit: string): string =>

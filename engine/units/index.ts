@@ -35,7 +35,16 @@ export {
   VOLUME,
   VOLUME_FLOW,
 } from './dimension';
-export { bound, type FormatOptions, formatNumber, formatQuantity, type Ways, withUnit, writeQuantity } from './format';
+export {
+  bound,
+  type FormatOptions,
+  formatNumber,
+  formatQuantity,
+  type Ways,
+  withUnit,
+  withWay,
+  writeQuantity,
+} from './format';
 export { inUnitsOf, shownUnit, unparted } from './shown';
 export type { Unit, UnitSet } from './unit';
 export {

@@ -21,7 +21,7 @@ export interface Reader {
   /** SI; NaN where there is no answer. */
   value(path: string): number;
   baseline(path: string): number;
-  /** The value waits for the hand to rest: there is only that of a design before, which `rested` of the sheet has. */
+  /** The value waits for the hand to rest: there is only that of a design before, see `beside` of the sheet. */
   behind(path: string): boolean;
   shown(path: string, options?: ShowOptions): string;
   /** What its entry shows: one number as it was typed, else the value. */

@@ -72,13 +72,22 @@ interface Picking {
 }
 
 /** The open sheet: its document, the engine's answers, and everything that can be done with it. */
+/** A design to read numbers of; `behind`: it's the one before the hand began to move it. */
+interface Beside {
+  readonly reader: Reader;
+  readonly behind: boolean;
+}
+
 export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makings, CellCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
-  /** The design as it stood when all of it had last been computed; while a hand moves it, slow pieces that aren't shown wait. */
-  readonly rested: Reader;
-  /** How a check stands: as it did before while anything of it waits. */
-  besideOf(check: CheckCell): { readonly reader: Reader; readonly behind: boolean };
+  /**
+   * Who tells how these numbers stand together: while a hand moves the design and any of them waits, the design as it stood when
+   * all of it had last been computed.
+   */
+  beside(paths: readonly string[]): Beside;
+  /** The same for a check with its limits. */
+  besideOf(check: Pick<CheckCell, 'name'>): Beside;
   /** Of the whole design. */
   readonly state: ReadonlySignal<SheetState>;
   /** Checks whose value is beyond a limit, in reading order. */
@@ -265,10 +274,11 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   });
   const reader = createReader(editor.document, snapshot, names);
   const before = createReader(editor.document, rested, names);
-  const besideOf: Sheet['besideOf'] = ({ name }) => {
-    const behind = [name, `${name}.low`, `${name}.high`].some(reader.behind);
+  const beside: Sheet['beside'] = (paths) => {
+    const behind = paths.some(reader.behind);
     return { reader: behind ? before : reader, behind };
   };
+  const besideOf: Sheet['besideOf'] = ({ name }) => beside([name, `${name}.low`, `${name}.high`]);
   const title = (path: string): string => reader.name(path)?.title ?? path;
   const setTexts = (texts: readonly (readonly [string, string])[], says: string): void => {
     editor.settle();
@@ -311,8 +321,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const breaches = steadyList(() => {
     const watched = new Set(stops.value.map(({ of }) => of.trim()));
     const all = [...names.value.values()];
-    const now = (path: string): Reader => (reader.behind(path) ? before : reader);
-    return all.filter((info) => info.least?.stops && !watched.has(info.path) && now(info.path).under(info.path));
+    return all.filter(({ path, least }) => least?.stops && !watched.has(path) && beside([path]).reader.under(path));
   });
   const faults = (): readonly Fault[] => snapshot.value?.faults ?? [];
   const blocks = (): readonly BlockDescription[] => description.peek()?.blocks ?? [];
@@ -356,7 +365,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     }),
     document: editor.document,
     snapshot,
-    rested: before,
+    beside,
     besideOf,
     state: computed(() =>
       sheetState(faults(), stops.value.length + breaches.value.length, working(), unlimited.value.length),

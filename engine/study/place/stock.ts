@@ -1,4 +1,4 @@
-import { inSentence } from '../../sheet/called';
+import { inSentence, listed } from '../../sheet/called';
 import type { ChoiceCell, ChoiceOption, Document, Part, PartsCell } from '../../sheet/document';
 import { freeId, freeName, takenNames } from '../../sheet/free-names';
 import { keepingBaseline } from '../../sheet/keep-baseline';
@@ -6,7 +6,7 @@ import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { cellsOf, sheetOfPiece } from '../../sheet/sheets';
 import type { Library } from '../../sheet/specs';
 import { applyChanges, type Change } from '../../sheet/transaction';
-import { toSI, writeQuantity } from '../../units/index';
+import { fromSI, shownUnit, toSI, writeQuantity } from '../../units/index';
 import { balsaStock, facedStock, plyStock, USUAL } from '../first-design/tail-stock';
 
 /** The design with a choice of tail stock in it, and what that does in a sentence. */
@@ -43,8 +43,7 @@ export function makeStock(live: Live, library: Library): StockMade | undefined {
   const known = new Set(faultsOfLive(live).map(({ path }) => path));
   // A formula that reads the thickness of such a part would lose it.
   if (faultsOfLive(made).some(({ path, state }) => state === 'fault' && !known.has(path))) return undefined;
-  const titles = rows.map(({ title }) => inSentence(title));
-  const parts = [titles.slice(0, -1).join(', '), titles.at(-1)].filter((each) => each !== '').join(' and ');
+  const parts = listed(rows.map(({ title }) => inSentence(title)));
   const options = choice.options.map(({ title }) => title).join(', ');
   return {
     live: made,
@@ -83,11 +82,9 @@ function cutFrom({ fields: { thickness: _, material: __, ...fields }, ...row }: 
 /** What is there now first, and as stiff as is usual beside it what else tails are cut from. */
 function choiceOf({ fields }: Part, thickness: number, document: Document): ChoiceCell {
   const { material = '', thickness: text = '' } = fields;
-  const inches = document.units === 'inch_pound';
-  const beside = (share: number): string => {
-    const unit = inches ? 'in' : 'mm';
-    return writeQuantity(toSI(Number(((thickness * share) / toSI(1, unit)).toPrecision(2)), unit), unit);
-  };
+  const unit = shownUnit('mm', document.units);
+  const beside = (share: number): string =>
+    writeQuantity(toSI(Number(fromSI(thickness * share, unit).toPrecision(2)), unit), unit);
   const now: ChoiceOption = {
     ...{ name: 'as_now', title: 'as it is now', pattern: 'plain' },
     layers: [{ name: 'sheet', material, text }],

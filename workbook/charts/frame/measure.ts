@@ -1,4 +1,12 @@
-import { bound, formatNumber, fromSI, type NameInfo, NOT_COMPUTED, type SweepProgress } from '../../../engine/index';
+import {
+  bound,
+  formatNumber,
+  fromSI,
+  type NameInfo,
+  NOT_COMPUTED,
+  type SweepProgress,
+  withWay,
+} from '../../../engine/index';
 import { valueText } from '../../drawing/index';
 import { capital } from './words';
 
@@ -31,7 +39,7 @@ export function titleWithUnit({ title, unit, suffix, ways }: Shown): string {
 export function numberText({ unit, suffix, ways }: Omit<Shown, 'title'>, shown: number): string {
   const size = formatNumber(ways ? Math.abs(shown) : shown);
   const said = suffix || unit ? bound(size, suffix || unit) : size;
-  return ways && /[1-9]/.test(size) ? `${said} ${ways[shown < 0 ? 1 : 0]}` : said;
+  return ways ? withWay(said, shown, ways) : said;
 }
 
 /** "24 to 26 N", "0.3° in to 0.4° out". */

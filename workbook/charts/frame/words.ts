@@ -1,12 +1,7 @@
-export { inSentence } from '../../../engine/index';
+export { inSentence, listed } from '../../../engine/index';
 
 /** A title or sentence begins with a capital. */
 export const capital = (text: string): string => (text === '' ? text : text[0]!.toUpperCase() + text.slice(1));
-
-/** "a, b and c". */
-export function listed(items: readonly string[]): string {
-  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-}
 
 /** Titles without the end that all of them share behind a comma: "0.30 mm, stranded" beside "0.38 mm, stranded" is "0.30 mm". */
 export function withoutSharedEnd(titles: readonly string[]): readonly string[] {

@@ -7,15 +7,13 @@ import { FromBefore } from './from-before';
 export function CautionNote({ cautions, cell }: { cautions: readonly RoleCaution[]; cell: string }) {
   const sheet = useSheet();
   // The greatest of all is not known while one of them waits.
-  const isBehind = (caution: RoleCaution): boolean =>
-    [...resultsOf(caution, sheet), ...limitOf(caution, cell)].some(sheet.behind);
-  const now = cautions.filter((caution) => stands(caution, cell, isBehind(caution) ? sheet.rested : sheet));
+  const now = cautions
+    .map((caution) => ({ caution, ...sheet.beside([...resultsOf(caution, sheet), ...limitOf(caution, cell)]) }))
+    .filter(({ caution, reader }) => stands(caution, cell, reader));
   if (now.length === 0) return null;
   return (
     <div class="caution" role="note" aria-label="Caution">
-      {now.flatMap((caution) => {
-        const behind = isBehind(caution);
-        const { value, shownIn } = behind ? sheet.rested : sheet;
+      {now.flatMap(({ caution, reader: { value, shownIn }, behind }) => {
         const greatest = greatestOf(caution, { namesOfRole: sheet.namesOfRole, value });
         return caution.sentences.map((sentence) => (
           <p key={sentence} class={behind ? 'behind' : undefined}>

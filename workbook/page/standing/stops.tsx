@@ -1,23 +1,13 @@
-import { underWords, verdict } from '../../cells/index';
 import { goAlong } from '../../controls/along';
 import { WayTo } from '../../controls/fault-flag';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 import { FromBefore } from './from-before';
+import { stopRows } from './stop-rows';
 
 /** What is broken, before all else; a press leads to it. */
 export function Stops() {
-  const sheet = useSheet();
-  const broken = sheet.stops.value.map((check) => {
-    const { reader, behind } = sheet.besideOf(check);
-    const place = { cell: check.id, path: check.name };
-    return { place, title: check.title, words: verdict(check, reader).words, behind };
-  });
-  const low = sheet.breaches.value.map((info) => {
-    const behind = sheet.behind(info.path);
-    return { place: info, title: info.title, words: underWords(info, behind ? sheet.rested : sheet), behind };
-  });
-  const rows = [...broken, ...low];
+  const rows = stopRows(useSheet());
   if (rows.length === 0) return null;
   return (
     <section class="stops" aria-label="Stops" onKeyDown={goAlong}>

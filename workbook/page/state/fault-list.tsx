@@ -1,9 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { CheckCell, Fault } from '../../../engine/index';
-import { underWords, verdict } from '../../cells/index';
+import type { Fault } from '../../../engine/index';
 import { FaultWords, WayTo } from '../../controls/fault-flag';
-import type { Place } from '../../controls/go-to';
 import { useSheet } from '../../store/context';
+import { checkRow, type StopRow, stopRows } from '../standing/stop-rows';
 
 /** Everything that is wrong or waits, in the order of the sheets, each with a way to it. */
 export function FaultList({ onClose }: { onClose: () => void }) {
@@ -11,25 +10,8 @@ export function FaultList({ onClose }: { onClose: () => void }) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   const faults = sheet.snapshot.value?.faults ?? [];
-  const ofCheck = (check: CheckCell): Row => ({
-    ...{
-      place: { cell: check.id, path: check.name },
-      title: check.title,
-      words: verdict(check, sheet.besideOf(check).reader).words,
-    },
-  });
-  const stops = [
-    ...sheet.stops.value.map(ofCheck),
-    ...sheet.breaches.value.map(
-      (info): Row => ({
-        ...{
-          place: { cell: info.cell, path: info.path },
-          title: info.title,
-          words: underWords(info, sheet.behind(info.path) ? sheet.rested : sheet),
-        },
-      }),
-    ),
-  ];
+  const stops = stopRows(sheet);
+  const unlimited = sheet.unlimited.value.map((check) => checkRow(check, sheet));
   const leave = (): void => dialog.current?.close();
   return (
     <dialog ref={dialog} class="open-dialog fault-list" aria-labelledby="fault-list-title" onClose={onClose}>
@@ -39,25 +21,19 @@ export function FaultList({ onClose }: { onClose: () => void }) {
           Close
         </button>
       </div>
-      {faults.length + stops.length + sheet.unlimited.value.length === 0 && (
+      {faults.length + stops.length + unlimited.length === 0 && (
         <p>Nothing any more: every number of the design has its answer.</p>
       )}
       <Listing title="Stops" rows={stops} onLeave={leave} />
       <Wrong faults={faults.filter((fault) => fault.state === 'fault')} onLeave={leave} />
       <Waiting faults={faults.filter((fault) => fault.state === 'waits')} onLeave={leave} />
-      <Listing title="Checks without a limit" rows={sheet.unlimited.value.map(ofCheck)} onLeave={leave} />
+      <Listing title="Checks without a limit" rows={unlimited} onLeave={leave} />
     </dialog>
   );
 }
 
-interface Row {
-  readonly place: Place;
-  readonly title: string;
-  readonly words: string;
-}
-
 /** Checks that are broken or have no limit and results that are too low, each with how it stands. */
-function Listing({ title, rows, onLeave }: Pick<Listed, 'onLeave'> & { title: string; rows: readonly Row[] }) {
+function Listing({ title, rows, onLeave }: Pick<Listed, 'onLeave'> & { title: string; rows: readonly StopRow[] }) {
   if (rows.length === 0) return null;
   return (
     <section>
