@@ -11,7 +11,7 @@ const FOLDED_LINES = 2;
 const OPEN_LINES = 8;
 const TALL: Partial<Record<CellKind, number>> = { chart: 20, table: 20, tolerances: 30, what_helps: 35, model: 25 };
 
-/** Lines by which a sheet must become shorter for a piece that follows to stand below what is set. */
+/** Lines by which a sheet must become shorter for a piece that follows to stand with what is set. */
 const WORTH_IT = 5;
 
 const linesOf = ({ kind, folded }: Cell): number => (folded ? FOLDED_LINES : (TALL[kind] ?? OPEN_LINES));
@@ -38,8 +38,9 @@ export function bandsOf(column: readonly Cell[]): readonly (readonly (readonly C
 }
 
 /**
- * The two columns of a wide window: what is set, and what follows. The last of what follows stand below what is set where that
- * leaves much room. Where a sheet has only one of the two, its pieces are cut in the middle, so that neither column is empty.
+ * The two columns of a wide window: what is set, and what follows. The last of what follows stand with what is set where that
+ * leaves much room. In each column the numbers rise. Where a sheet has only one of the two, its pieces are cut in the middle, so
+ * that neither column is empty.
  */
 function sidesOf(column: readonly Cell[]): readonly [readonly Cell[], readonly Cell[]] {
   const set = column.filter((cell) => !FOLLOWS.has(cell.kind));
@@ -47,7 +48,8 @@ function sidesOf(column: readonly Cell[]): readonly [readonly Cell[], readonly C
   if (set.length > 0 && follow.length > 0) {
     let stay = follow.length;
     while (stay > 1 && room(set) + room(follow.slice(stay - 1)) + WORTH_IT <= room(follow.slice(0, stay))) stay--;
-    return [[...set, ...follow.slice(stay)], follow.slice(0, stay)];
+    const right = new Set(follow.slice(0, stay));
+    return [column.filter((cell) => !right.has(cell)), column.filter((cell) => right.has(cell))];
   }
   const half = room(column) / 2;
   let cut = 0;

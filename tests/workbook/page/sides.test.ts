@@ -16,10 +16,10 @@ test('what is set stands at the left and what follows at the right', () => {
     ],
   ]);
 });
-test('where what is set leaves much room, the last of what follows stands below it', () => {
+test('where what is set leaves much room, the last of what follows stands with it, each column in the order of the sheet', () => {
   expect(bands('note', 'variables', 'chart', 'chart', 'what_helps', 'check')).toEqual([
     [
-      ['note0', 'variables1', 'check5', 'what_helps4'],
+      ['note0', 'variables1', 'what_helps4', 'check5'],
       ['chart2', 'chart3'],
     ],
   ]);
