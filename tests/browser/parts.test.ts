@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { beforeAll, beforeEach, expect, test } from 'vitest';
-import { figure, openSheet, PHONE, type Sheet, settled, showSheet, startBrowser } from './sheet';
+import { figure, openSheet, PHONE, pickFrom, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
 let browser: Browser;
 let sheet: Sheet;
@@ -137,7 +137,7 @@ test('another shape keeps the sheet settled, and a material says what it is', as
   await row('horn').getByRole('button', { name: 'Elevator horn' }).click();
   const told = page.locator('.row-told');
   expect(await told.textContent()).toMatch(/2,?700\u00a0kg\/m³, Young’s modulus 68.9\u00a0GPa\. Source: /);
-  await page.getByLabel('Elevator horn, material').selectOption('music_wire');
+  await pickFrom(page.getByLabel('Elevator horn, material'), 'Music wire');
   await expect.poll(() => told.textContent()).toMatch(/UNS K08500/);
   await page.getByLabel('rod or wire').check();
   await settled(page);
@@ -151,7 +151,8 @@ test('coats are counted', async () => {
   const before = await said('parts.horn.mass');
   await page.getByText('Finish', { exact: true }).first().click();
   await fill('Elevator horn, finished area', '1000 cm²');
-  await page.getByLabel('Elevator horn, coat to add').selectOption('sealer');
+  await page.getByLabel('Elevator horn, coat to add').fill('sanding sealer');
+  await page.getByRole('option', { name: /^Sanding sealer/ }).click();
   await page.getByRole('button', { name: 'Add a coat' }).click();
   await page.getByRole('button', { name: 'Add a coat' }).click();
   const grams = (text: string): number => Number(text.replace('\u00a0g', ''));

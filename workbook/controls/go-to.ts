@@ -36,7 +36,7 @@ function placeIn(piece: HTMLElement, path: string): HTMLElement {
   for (let at = path; at !== ''; at = at.slice(0, Math.max(0, at.lastIndexOf('.')))) {
     const name = CSS.escape(at);
     const row = CSS.escape(at.slice(at.lastIndexOf('.') + 1));
-    const text = `[data-text="${name}"], select[data-path="${name}"], fieldset[data-path="${name}"]`;
+    const text = `[data-text="${name}"], select[data-path="${name}"], [role="combobox"][data-path="${name}"], fieldset[data-path="${name}"]`;
     const found =
       piece.querySelector<HTMLElement>(text) ??
       piece.querySelector<HTMLElement>(`[data-path="${name}"], [data-part="${row}"]`);

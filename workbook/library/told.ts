@@ -26,14 +26,3 @@ export const numbersTold = (table: TableDescription, row: RowDescription, units:
 
 /** A title within a sentence: names of people keep their capital. */
 export const titleInside = (title: string): string => (title.startsWith('Young') ? title : inSentence(title));
-
-/** The rows of a table by their groups, in the order in which they stand. */
-export function rowsByGroup(rows: readonly RowDescription[]): ReadonlyMap<string, readonly RowDescription[]> {
-  const groups = new Map<string, RowDescription[]>();
-  for (const row of rows) {
-    const group = groups.get(row.group);
-    if (group) group.push(row);
-    else groups.set(row.group, [row]);
-  }
-  return groups;
-}

@@ -46,6 +46,15 @@ describe('a field with a list', () => {
     expect(shown()).toEqual([]);
   });
 
+  test('says which place it sets, and that what stands there is at fault', () => {
+    page.show(
+      <Combobox id="what" path="wing.area" invalid options={options} placeholder="area (not there)" onPick={onPick} />,
+    );
+    expect(field().getAttribute('data-path')).toBe('wing.area');
+    expect(field().getAttribute('aria-invalid')).toBe('true');
+    expect(field().getAttribute('placeholder')).toBe('area (not there)');
+  });
+
   test('a press opens it at what is picked', async () => {
     await send('click');
     expect(field().getAttribute('aria-expanded')).toBe('true');

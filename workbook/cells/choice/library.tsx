@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { BlockCell, ChoiceCell, TableDescription } from '../../../engine/index';
 import { along } from '../../controls/along';
 import { OwnRows } from '../../library/own-rows';
-import { RowOptions } from '../../library/row-options';
+import { RowPick } from '../../library/row-pick';
 import { NamedRowTold } from '../../library/row-told';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
@@ -86,15 +86,15 @@ function AddRow({ cell, table }: { cell: ChoiceCell; table: TableDescription }) 
   if (!row) return <p class="aside">Every {table.one} of the library is there.</p>;
   return (
     <div class="add-row">
-      <select
-        aria-label={`${cell.title}, ${table.one} to add`}
+      <RowPick
+        table={table}
+        label={`${cell.title}, ${table.one} to add`}
         value={row.name}
-        onChange={(event) => {
-          picked.value = event.currentTarget.value;
+        but={offered}
+        onPick={(name) => {
+          picked.value = name;
         }}
-      >
-        <RowOptions table={table} but={(each) => offered(each.name)} />
-      </select>
+      />
       <button type="button" class="word" onClick={() => sheet.changeCell(withOption(cell, row))}>
         Add to the choice
       </button>

@@ -1,7 +1,7 @@
 import { type ChoiceCell, type ChoiceOption, type Layer, rename } from '../../../engine/index';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
-import { MaterialSelect } from '../parts/stuff';
+import { MaterialList } from '../parts/stuff';
 import { RowFaults } from '../shared/row-faults';
 import { movedLayer, remade, withoutLayer } from './edits';
 
@@ -36,7 +36,7 @@ export function LayerRow({ cell, option, layer, at }: LayerProps) {
         onCommit={setName}
         onUndoBeyond={sheet.undo}
       />
-      <MaterialSelect
+      <MaterialList
         path={`${path}.material`}
         label={`${label}, material`}
         text={layer.material}

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { type ChoiceCell, type ChoiceOption, freeName } from '../../../engine/index';
 import { along } from '../../controls/along';
-import { RowOptions } from '../../library/row-options';
+import { RowPick } from '../../library/row-pick';
 import { numberTold } from '../../library/told';
 import { useSheet } from '../../store/context';
 import { firstThickness, withLayer } from './edits';
@@ -61,7 +61,7 @@ function AddLayer({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) 
   const before = option.layers?.findLast((layer) => layer.material !== '')?.material;
   const first = before ?? usual?.name ?? '';
   return (
-    <p class="part-commands">
+    <div class="part-commands">
       <button type="button" class="word" onClick={() => add('layer', first, firstThickness(sheet.units()))}>
         Add a sheet<span class="unseen"> to {option.title}</span>
       </button>
@@ -70,21 +70,17 @@ function AddLayer({ cell, option }: { cell: ChoiceCell; option: ChoiceOption }) 
           <button type="button" class="word" onClick={() => add('glue', '', `${glue}.areal_mass`)}>
             Add a glue line<span class="unseen"> to {option.title}</span>
           </button>
-          <select
-            class="glue-pick"
-            aria-label={`${option.title}, glue to add`}
+          <RowPick
+            table={glues}
+            label={`${option.title}, glue to add`}
             value={glue}
-            onChange={(event) => {
-              picked.value = event.currentTarget.value;
+            words={(row) => `${row.title}, ${numberTold(glues.columns[0]!, row, sheet.units())}`}
+            onPick={(name) => {
+              picked.value = name;
             }}
-          >
-            <RowOptions
-              table={glues}
-              words={(row) => `${row.title}, ${numberTold(glues.columns[0]!, row, sheet.units())}`}
-            />
-          </select>
+          />
         </>
       )}
-    </p>
+    </div>
   );
 }

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { type Part, partFields } from '../../../engine/index';
 import { OwnRows } from '../../library/own-rows';
-import { RowOptions } from '../../library/row-options';
+import { RowPick } from '../../library/row-pick';
 import { SourceTold } from '../../library/row-told';
 import { numberTold } from '../../library/told';
 import { useSheet } from '../../store/context';
@@ -94,20 +94,17 @@ function AddCoat({ part, onAdd }: { part: Part; onAdd(finish: string): void }) {
   const name = picked.value || (table?.rows[0]?.name ?? '');
   return (
     <div class="add-coat">
-      <select
-        aria-label={`${part.title}, coat to add`}
-        value={name}
-        onChange={(event) => {
-          picked.value = event.currentTarget.value;
-        }}
-      >
-        {table && (
-          <RowOptions
-            table={table}
-            words={(row) => `${row.title}, ${numberTold(table.columns[0]!, row, sheet.units())}`}
-          />
-        )}
-      </select>
+      {table && (
+        <RowPick
+          table={table}
+          label={`${part.title}, coat to add`}
+          value={name}
+          words={(row) => `${row.title}, ${numberTold(table.columns[0]!, row, sheet.units())}`}
+          onPick={(finish) => {
+            picked.value = finish;
+          }}
+        />
+      )}
       <button type="button" class="word" disabled={name === ''} onClick={() => onAdd(name)}>
         Add a coat
       </button>

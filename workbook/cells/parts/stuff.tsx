@@ -1,7 +1,7 @@
 import type { Part, PartField } from '../../../engine/index';
 import { FaultFlag } from '../../controls/fault-flag';
 import { OwnRows } from '../../library/own-rows';
-import { RowOptions } from '../../library/row-options';
+import { RowPick } from '../../library/row-pick';
 import { NamedRowTold } from '../../library/row-told';
 import { useSheet } from '../../store/context';
 
@@ -20,7 +20,7 @@ export function MaterialPick({ table, part, field }: StuffProps) {
   return (
     <div class="part-field">
       <span class="part-field-title">{field.title}</span>
-      <MaterialSelect
+      <MaterialList
         path={path}
         label={`${part.title}, material`}
         text={text}
@@ -33,7 +33,7 @@ export function MaterialPick({ table, part, field }: StuffProps) {
   );
 }
 
-export function MaterialSelect(props: {
+export function MaterialList(props: {
   path: string;
   label: string;
   text: string;
@@ -43,33 +43,19 @@ export function MaterialSelect(props: {
 }) {
   const { path, label, text, blank, onPick } = props;
   const sheet = useSheet();
-  const own = sheet.part('rows').filter((row) => row.table === 'materials');
   const library = sheet.tableNamed('materials');
+  if (!library) return null;
   const choices = [...sheet.names.value.values()]
     .filter((info) => info.kind === 'choice' && info.path.endsWith('.density'))
-    .map((info) => info.path.slice(0, -'.density'.length));
-  const known = new Set([...own, ...(library?.rows ?? [])].map((each) => each.name).concat(choices));
+    .map((info) => info.path.slice(0, -'.density'.length))
+    .map((name) => ({
+      value: name,
+      title: name.replaceAll('_', ' ').replace('.', ': '),
+      group: 'choices of this sheet',
+    }));
+  const none = blank === undefined ? [] : [{ value: '', title: blank }];
   return (
-    <select
-      data-path={path}
-      aria-label={label}
-      aria-invalid={sheet.faultAt(path) ? true : undefined}
-      value={text}
-      onChange={(event) => onPick(event.currentTarget.value)}
-    >
-      {(blank !== undefined || text === '') && <option value="">{blank ?? 'pick one'}</option>}
-      {text !== '' && !known.has(text) && <option value={text}>{text}</option>}
-      {choices.length > 0 && (
-        <optgroup label="choices of this sheet">
-          {choices.map((name) => (
-            <option key={name} value={name}>
-              {name.replaceAll('_', ' ').replace('.', ': ')}
-            </option>
-          ))}
-        </optgroup>
-      )}
-      {library && <RowOptions table={library} />}
-    </select>
+    <RowPick table={library} path={path} label={label} value={text} before={[...none, ...choices]} onPick={onPick} />
   );
 }
 

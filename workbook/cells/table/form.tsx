@@ -1,7 +1,7 @@
-import type { ComponentChildren } from 'preact';
 import { MEASURES, type SweepCell, type TableAnswer, type TableCell } from '../../../engine/index';
 import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
+import { Labelled, Pick } from '../shared/pick';
 import { spaced } from '../shared/progress-words';
 import { Tick } from '../shared/tick';
 import { KeptRows } from './kept';
@@ -34,23 +34,14 @@ export function TableForm({ cell, causes }: FormProps) {
     <details class="table-form" open={!sweep}>
       <summary {...along()}>Set up this table</summary>
       <div class="table-fields">
-        <Pick id={`${cell.id}-sweep`} title="Trial series">
-          <select
-            id={`${cell.id}-sweep`}
-            value={cell.series}
-            onChange={({ currentTarget }) =>
-              change({ series: currentTarget.value, columns: [], keep: [], groups: [], sort: '', reason: '' })
-            }
-          >
-            {!sweep && <option value={cell.series}>{cell.series || 'none'}</option>}
-            {sweeps.map((each) => (
-              <option key={each.id} value={each.name}>
-                {each.title || each.name}
-              </option>
-            ))}
-          </select>
-        </Pick>
-        <Pick id={`${cell.id}-rows`} title="Designs">
+        <Pick
+          id={`${cell.id}-sweep`}
+          label="Trial series"
+          value={cell.series}
+          options={sweeps.map((each) => ({ value: each.name, title: each.title || each.name }))}
+          onPick={(series) => change({ series, columns: [], keep: [], groups: [], sort: '', reason: '' })}
+        />
+        <Labelled id={`${cell.id}-rows`} label="Designs">
           <select
             id={`${cell.id}-rows`}
             value={cell.rows}
@@ -62,22 +53,23 @@ export function TableForm({ cell, causes }: FormProps) {
               </option>
             ))}
           </select>
-        </Pick>
+        </Labelled>
         {reasons.length > 0 && (
-          <Pick id={`${cell.id}-reason`} title="No answer because" wide>
-            <select
+          <div class="table-cause">
+            <Pick
               id={`${cell.id}-reason`}
+              label="No answer because"
               value={cell.reason}
-              onChange={({ currentTarget }) => change({ reason: currentTarget.value })}
-            >
-              <option value="">any reason, or none</option>
-              {reasons.map((reason) => (
-                <option key={reason} value={reason}>
-                  {spaced(causes.find((cause) => cause.reason === reason)?.count ?? 0)}: {reason}
-                </option>
-              ))}
-            </select>
-          </Pick>
+              options={[
+                { value: '', title: 'any reason, or none' },
+                ...reasons.map((reason) => ({
+                  value: reason,
+                  title: `${spaced(causes.find((cause) => cause.reason === reason)?.count ?? 0)}: ${reason}`,
+                })),
+              ]}
+              onPick={(reason) => change({ reason })}
+            />
+          </div>
         )}
       </div>
       <fieldset class="ticks">
@@ -120,14 +112,5 @@ export function TableForm({ cell, causes }: FormProps) {
         </fieldset>
       )}
     </details>
-  );
-}
-
-function Pick(props: { id: string; title: string; wide?: boolean; children: ComponentChildren }) {
-  return (
-    <div class={props.wide ? 'table-cause' : ''}>
-      <label for={props.id}>{props.title}</label>
-      {props.children}
-    </div>
   );
 }

@@ -7,6 +7,9 @@ export interface ComboboxProps {
   readonly id: string;
   /** Where no label points at `id`. */
   readonly label?: string;
+  /** The place of the sheet that it sets, and whether what stands there is at fault. */
+  readonly path?: string;
+  readonly invalid?: boolean;
   readonly options: readonly PickOption[];
   /** What is picked now; its title stands in the field. */
   readonly value?: string;
@@ -82,7 +85,9 @@ export function Combobox(props: ComboboxProps) {
         autocomplete="off"
         autocapitalize="off"
         spellcheck={false}
+        data-path={props.path}
         aria-label={props.label}
+        aria-invalid={props.invalid ? true : undefined}
         aria-describedby={props.describedBy}
         aria-autocomplete="list"
         aria-expanded={open.value}
