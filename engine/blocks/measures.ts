@@ -13,6 +13,7 @@ import {
   TIME,
   VISCOSITY,
   VOLUME,
+  type Ways,
 } from '../units/index';
 
 /** How the numbers of a model are shown: dimension with its unit in the metric and in the trade's set. Spread into fields and results. */
@@ -47,3 +48,7 @@ export const degrees = (value: number): number => value * DEGREE;
 
 /** What was typed, or the estimate where nothing was (NaN). */
 export const typedOr = (typed: number, estimate: number): number => (Number.isNaN(typed) ? estimate : typed);
+
+/** Which way a number above zero goes, and one below: of a trailing edge, a line or a lift; across the span. */
+export const UP_DOWN: Ways = ['up', 'down'];
+export const OUTBOARD: Ways = ['outboard', 'inboard'];

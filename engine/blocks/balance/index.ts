@@ -3,7 +3,7 @@ import { block, type Shape } from '../block';
 import { bodyResults } from '../body/results';
 import { finiteShapes } from '../finite-shapes';
 import { leadoutResults } from '../leadouts/index';
-import { MILLIMETRES, SHARE } from '../measures';
+import { MILLIMETRES, OUTBOARD, SHARE } from '../measures';
 import { partsResults, partsRole } from '../parts/results';
 import { tailResults } from '../tail/results';
 import { wingResults } from '../wing/results';
@@ -29,7 +29,7 @@ export const balance = block({
   },
   results: {
     cg_x: { ...MILLIMETRES, symbol: 'x_cg', title: 'CG', doc: 'Aft of the wing root leading edge.' },
-    cg_y: { ...MILLIMETRES, symbol: 'y_cg', title: 'CG from centreline', doc: 'Outboard positive.' },
+    cg_y: { ...MILLIMETRES, symbol: 'y_cg', title: 'CG from centreline', ways: OUTBOARD, doc: 'Of the fuselage.' },
     cg_z: { ...MILLIMETRES, symbol: 'z_cg', title: 'CG height', doc: 'Above the reference line.', detail: true },
     cg_share: {
       ...SHARE,

@@ -86,11 +86,11 @@ export const control = block({
   reasons: {
     open: 'The pushrod of {pushrod_length} does not reach from the bellcrank to the horn: they stand {pushrod_measured} apart with the bellcrank square and the elevator neutral. Type a length near that, or leave it open for one made to measure.',
     horn_locked:
-      'The pushrod comes in line with the horn when the bellcrank has turned by {fails_at} (up positive), before its travel ends: the elevator locks over centre. A longer horn, a shorter pushrod arm or an earlier stop would keep it free.',
+      'The pushrod comes in line with the horn when the bellcrank has turned by {fails_at}, before its travel ends: the elevator locks over centre. A longer horn, a shorter pushrod arm or an earlier stop would keep it free.',
     crank_locked:
-      'The pushrod comes in line with its arm of the bellcrank at a turn of {fails_at} (up positive), before its travel ends: beyond it the elevator goes back. Set the arm square to the pushrod, or the stop earlier.',
+      'The pushrod comes in line with its arm of the bellcrank at a turn of {fails_at}, before its travel ends: beyond it the elevator goes back. Set the arm square to the pushrod, or the stop earlier.',
     leadout_locked:
-      'A leadout comes in line with its arm of the bellcrank at a turn of {fails_at} (up positive), before the stop: there its pull turns nothing. Set the stop earlier, or the leadout holes nearer to the line through the pivot.',
+      'A leadout comes in line with its arm of the bellcrank at a turn of {fails_at}, before the stop: there its pull turns nothing. Set the stop earlier, or the leadout holes nearer to the line through the pivot.',
     out_of_hand:
       'The up line is {up_line_longer} longer than the down line: the handle upright holds the bellcrank against a stop. Make the lines up alike.',
   },

@@ -1,6 +1,7 @@
 import { LANDING_OVER_STALL, TRAVEL_ENDS } from '../../physics/index';
+import type { Ways } from '../../units/index';
 import type { Result } from '../block';
-import { AIRSPEED, ANGLE, MILLIMETRES, NEWTONS, PER_RADIAN, PLAIN, SHARE, TORQUE } from '../measures';
+import { AIRSPEED, ANGLE, MILLIMETRES, NEWTONS, PER_RADIAN, PLAIN, SHARE, TORQUE, UP_DOWN } from '../measures';
 import { solverResults } from '../solver';
 
 /** The lines as `sense` tells them. */
@@ -13,6 +14,7 @@ const under = (at: number, because: string, result: Result): Result => ({
   ...result,
   least: { at, because, stops: true },
 });
+const LONGER: Ways = ['longer', 'shorter'];
 const detail = (result: Result): Result => ({ ...result, detail: true });
 
 /** The linkage as it was computed, for what hangs on it. */
@@ -64,21 +66,30 @@ export const controlResults = {
     ...plain('i', 'Elevator over handle', 'Degrees of elevator for a degree of the handle, at neutral.'),
     usual: [0.5, 1.2],
   },
-  neutral: angle(
-    'δ_0',
-    'Elevator with the handle upright',
-    'Trailing edge up positive. Mend it by the pushrod or by the lines, as the next two say.',
-  ),
-  pushrod_change: length(
-    'Δl_p',
-    'Pushrod longer for neutral',
-    'Make the pushrod so much longer (shorter negative) for neutral elevator with the handle upright.',
-  ),
-  line_change: length(
-    'Δλ',
-    'Or up line longer for neutral',
-    'Or make the up line so much longer (shorter negative). None: no line length does it within the stops.',
-  ),
+  neutral: {
+    ...angle(
+      'δ_0',
+      'Elevator with the handle upright',
+      'Where the trailing edge goes. Mend it by the pushrod or by the lines, as the next two say.',
+    ),
+    ways: UP_DOWN,
+  },
+  pushrod_change: {
+    ...length(
+      'Δl_p',
+      'Pushrod for neutral',
+      'Make the pushrod so much longer or shorter for neutral elevator with the handle upright.',
+    ),
+    ways: LONGER,
+  },
+  line_change: {
+    ...length(
+      'Δλ',
+      'Or up line for neutral',
+      'Or make the up line so much longer or shorter. None: no line length does it within the stops.',
+    ),
+    ways: LONGER,
+  },
   symmetry: plain(
     'δ_u/δ_d',
     'Up over down',
@@ -123,7 +134,7 @@ export const controlResults = {
       'Below 1 the lines cannot hold the elevator wanted: stop. More pull, a longer horn, a larger bellcrank or a smaller elevator would do.',
     ),
   ),
-  needed: angle('δ_e', 'Elevator needed in level flight', 'As level flight has it, trailing edge up positive.'),
+  needed: { ...angle('δ_e', 'Elevator needed in level flight', 'As level flight has it.'), ways: UP_DOWN },
   margin: under(
     0,
     'level flight cannot be trimmed',
@@ -133,11 +144,14 @@ export const controlResults = {
       'Full up less what is needed. Below 0 it cannot be trimmed: stop.',
     ),
   ),
-  needed_landing: angle(
-    'δ_el',
-    'Elevator needed at landing speed',
-    'Engine stopped, height held, trailing edge up positive. None: it does not balance there with tight lines.',
-  ),
+  needed_landing: {
+    ...angle(
+      'δ_el',
+      'Elevator needed at landing speed',
+      'Engine stopped, height held. None: it does not balance there with tight lines.',
+    ),
+    ways: UP_DOWN,
+  },
   margin_landing: under(
     0,
     'the nose cannot be held up for landing',
@@ -152,7 +166,10 @@ export const controlResults = {
   down_limit: detail({ ...plain('e_d', 'Full down ends at', 'What comes first.'), oneOf: TRAVEL_ENDS }),
   handle_at_up: detail(angle('κ_1', 'Handle at full up', 'Tilt from upright.')),
   handle_at_down: detail(angle('κ_2', 'Handle at full down', 'Tilt from upright.')),
-  handle_at_neutral: detail(angle('κ_0', 'Handle at neutral elevator', 'Tilt that gives no elevator, back positive.')),
+  handle_at_neutral: detail({
+    ...angle('κ_0', 'Handle at neutral elevator', 'Tilt that gives no elevator.'),
+    ways: ['back', 'forward'],
+  }),
   up_turn: detail(angle('β_1', 'Bellcrank at full up', 'Turn from square.')),
   ratio_up: detail(plain('i_u', 'Ratio at full up', 'Degrees of elevator for a degree of the handle there.')),
   ratio_down: detail(plain('i_d', 'Ratio at full down', 'Degrees of elevator for a degree of the handle there.')),
@@ -178,7 +195,8 @@ export const controlResults = {
     ...NEWTONS,
     symbol: 'F_p',
     title: 'Force in the pushrod',
-    doc: 'At the greatest hinge moment; pull positive, push negative. A push asks for guides against bowing.',
+    ways: ['pull', 'push'],
+    doc: 'At the greatest hinge moment. A push asks for guides against bowing.',
   }),
   handle_torque: detail({
     ...TORQUE,
@@ -204,9 +222,10 @@ export const controlResults = {
   pushrod_measured: detail(
     length('l_p0', 'Pushrod made to measure', 'Eye to eye with the bellcrank square and the elevator neutral.'),
   ),
-  fails_at: detail(
-    angle('β_r', 'Turn at which it fails', 'Of the bellcrank, up positive; only where the linkage does not work.'),
-  ),
+  fails_at: detail({
+    ...angle('β_r', 'Turn at which it fails', 'Of the bellcrank; only where the linkage does not work.'),
+    ways: UP_DOWN,
+  }),
   ...solverResults({
     of: 'Of the handle at which the elevator is neutral',
     steps: 'Of the search for it.',

@@ -1,7 +1,7 @@
 import { lineDifference, linkageAt, newLinkageState, turnFor } from '../../physics/index';
-import type { Columns, Quantity, TraceColumns } from '../block';
+import type { Columns, Quantity, TraceColumns, TraceQuantity } from '../block';
 import type { windLinks } from '../flight/in-wind';
-import { ANGLE, MILLIMETRES, NEWTONS, PLAIN, TORQUE } from '../measures';
+import { ANGLE, MILLIMETRES, NEWTONS, PLAIN, TORQUE, UP_DOWN } from '../measures';
 import { heldAt, hingeLaw } from './air';
 import { readLinkage } from './linkage';
 import type { controlResults } from './results';
@@ -13,21 +13,21 @@ type Results = Columns<typeof controlResults>;
 const PLACES = 41;
 const state = newLinkageState();
 
-const angle = (symbol: string, title: string, doc: string): Quantity => ({ ...ANGLE, symbol, title, doc });
+const angle = (symbol: string, title: string, doc: string): TraceQuantity => ({ ...ANGLE, symbol, title, doc });
 const place = (symbol: string, title: string, doc: string): Quantity => ({ ...MILLIMETRES, symbol, title, doc });
 const AFT = 'Aft of the wing root leading edge.';
 const OUT = 'Outboard positive.';
 
 const travelColumns = {
-  handle: angle('κ', 'Handle', 'Tilt from upright, back (up) positive.'),
-  elevator: angle('δ', 'Elevator', 'Trailing edge up positive.'),
+  handle: { ...angle('κ', 'Handle', 'Tilt from upright.'), ways: ['back', 'forward'] },
+  elevator: { ...angle('δ', 'Elevator', 'Of the trailing edge.'), ways: UP_DOWN },
   ratio: {
     ...PLAIN,
     symbol: 'i',
     title: 'Elevator over handle',
     doc: 'Degrees of elevator for a degree of the handle there.',
   },
-  bellcrank: angle('β', 'Bellcrank', 'Its turn from square, up positive.'),
+  bellcrank: { ...angle('β', 'Bellcrank', 'Its turn from square.'), ways: UP_DOWN },
   hinge_moment: {
     ...TORQUE,
     symbol: 'H',
@@ -40,7 +40,7 @@ const travelColumns = {
     title: 'Up line less down line',
     doc: 'Difference of pull for that moment with its friction, at the least pull.',
   },
-} as const satisfies Readonly<Record<string, Quantity>>;
+} as const satisfies Readonly<Record<string, TraceQuantity>>;
 
 const linkageColumns = {
   position: {

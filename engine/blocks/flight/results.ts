@@ -1,6 +1,6 @@
 import { ACCELERATION, CHARGE, POWER, RATE, TIME, VOLUME } from '../../units/index';
 import type { Result } from '../block';
-import { AIRSPEED, ANGLE, METRES, MILLIMETRES, NEWTONS, PLAIN, SHARE } from '../measures';
+import { AIRSPEED, ANGLE, METRES, MILLIMETRES, NEWTONS, PLAIN, SHARE, UP_DOWN } from '../measures';
 import { solverResults } from '../solver';
 import { DIRECTIONS, ROTATIONS } from './directions';
 
@@ -189,19 +189,28 @@ export const flightResults = {
     detail: true,
   },
   lift: { ...NEWTONS, symbol: 'L', title: 'Lift', doc: 'Of wing and tail.' },
-  tail_lift: { ...NEWTONS, symbol: 'L_t', title: 'Tail lift', doc: 'Upward positive.', detail: true },
+  tail_lift: {
+    ...NEWTONS,
+    symbol: 'L_t',
+    title: 'Tail lift',
+    ways: UP_DOWN,
+    doc: 'Of stabiliser and elevator.',
+    detail: true,
+  },
   lift_coefficient: { ...PLAIN, symbol: 'C_L', title: 'Lift coefficient', doc: 'Of the wing.' },
   elevator: {
     ...ANGLE,
     symbol: 'δ_e',
     title: 'Elevator',
-    doc: 'What level flight needs, trailing edge up positive.',
+    ways: UP_DOWN,
+    doc: 'What level flight needs of the trailing edge.',
   },
   side_force: {
     ...NEWTONS,
     symbol: 'Y',
     title: 'Side force',
-    doc: 'Of fuselage and fin, square to the fuselage, outward positive.',
+    ways: ['out', 'in'],
+    doc: 'Of fuselage and fin, square to the fuselage.',
     detail: true,
   },
   drag: { ...NEWTONS, symbol: 'D', title: 'Drag of the model', doc: 'Sum of the rows, lines and side force apart.' },

@@ -19,12 +19,19 @@ const margin = (symbol: string, ground: string): Result => ({
 });
 
 export const gearResults = {
-  rest_pitch: { ...ANGLE, symbol: 'β', title: 'Pitch at rest', doc: 'Of the reference line, nose up positive.' },
+  rest_pitch: {
+    ...ANGLE,
+    symbol: 'β',
+    title: 'Pitch at rest',
+    ways: ['nose up', 'nose down'],
+    doc: 'Of the reference line.',
+  },
   wheel_angle: {
     ...ANGLE,
     symbol: 'α_w',
     title: 'Angle from wheel contact to CG',
-    doc: 'From the upright, with the model level: positive where the wheels stand ahead of the CG.',
+    ways: ['ahead', 'behind'],
+    doc: 'From the upright, with the model level: how far the wheels stand ahead of the CG, or behind it.',
     usual: [degrees(16), degrees(25)],
   },
   main_load: {

@@ -1,6 +1,7 @@
 import type { Dimension } from '../../units/index';
 import { INERTIA, LENGTH, MASS, ONE } from '../../units/index';
 import type { Result } from '../block';
+import { OUTBOARD } from '../measures';
 
 /**
  * What the list of parts gives to other blocks. It is not a block with fields: the rows of a parts cell are its input.
@@ -20,13 +21,17 @@ const detail = (result: Result): Result => ({ ...result, detail: true });
 
 const mass = (symbol: string, title: string, doc: string): Result => quantity(MASS, 'g', 'oz', symbol, title, doc);
 const length = (symbol: string, title: string, doc: string): Result => quantity(LENGTH, 'mm', 'in', symbol, title, doc);
+const across = (symbol: string, title: string, doc: string): Result => ({
+  ...length(symbol, title, doc),
+  ways: OUTBOARD,
+});
 const inertia = (symbol: string, title: string, doc: string): Result =>
   detail(quantity(INERTIA, 'kg·m²', 'oz·in²', symbol, title, doc));
 
 export const partsResults = {
   mass: mass('m', 'All-up weight', 'Sum of all parts, with the share of fuel on board that the list says.'),
   x: length('x_cg', 'CG station', 'Centre of gravity aft of the wing root leading edge.'),
-  y: length('y_cg', 'CG from centreline', 'Centre of gravity from the fuselage centreline, outboard positive.'),
+  y: across('y_cg', 'CG from centreline', 'Centre of gravity from the fuselage centreline.'),
   z: length('z_cg', 'CG height', 'Centre of gravity above the reference line.'),
   inertia_xx: inertia('I_xx', 'Inertia in roll', 'About the fore-and-aft axis through the CG.'),
   inertia_yy: inertia('I_yy', 'Inertia in pitch', 'About the spanwise axis through the CG.'),
@@ -48,15 +53,15 @@ export const partsResults = {
   ),
   mass_empty: mass('m_0', 'Weight, tank empty', 'Sum of all parts without fuel.'),
   x_empty: length('x_0', 'CG station, tank empty', 'Aft of the wing root leading edge.'),
-  y_empty: detail(length('y_0', 'CG from centreline, tank empty', 'Outboard positive.')),
+  y_empty: detail(across('y_0', 'CG from centreline, tank empty', 'Of the fuselage.')),
   z_empty: detail(length('z_0', 'CG height, tank empty', 'Above the reference line.')),
   mass_half: detail(mass('m_½', 'Weight, tank half full', 'Sum of all parts with half of the fuel.')),
   x_half: detail(length('x_½', 'CG station, tank half full', 'Aft of the wing root leading edge.')),
-  y_half: detail(length('y_½', 'CG from centreline, tank half full', 'Outboard positive.')),
+  y_half: detail(across('y_½', 'CG from centreline, tank half full', 'Of the fuselage.')),
   z_half: detail(length('z_½', 'CG height, tank half full', 'Above the reference line.')),
   mass_full: mass('m_1', 'Weight, tank full', 'Sum of all parts with all of the fuel.'),
   x_full: length('x_1', 'CG station, tank full', 'Aft of the wing root leading edge.'),
-  y_full: detail(length('y_1', 'CG from centreline, tank full', 'Outboard positive.')),
+  y_full: detail(across('y_1', 'CG from centreline, tank full', 'Of the fuselage.')),
   z_full: detail(length('z_1', 'CG height, tank full', 'Above the reference line.')),
   mass_sd: mass(
     's_m',
