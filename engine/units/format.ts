@@ -17,8 +17,8 @@ export interface FormatOptions {
   readonly ways?: Ways;
 }
 
-/** Which way a number above zero goes, and one below. */
-export type Ways = readonly [above: string, below: string];
+/** Which way a number above zero goes, and one below; and what is said in place of zero, else the zero itself. */
+export type Ways = readonly [above: string, below: string, none?: string];
 
 const SIGNIFICANT = 3;
 /** Digits in which a conversion's rounding cannot be seen: 0.0381 m is 38.1 mm, not 38.099999999999994. */
@@ -62,8 +62,10 @@ export function writeQuantity(si: number, unit: string): string {
 }
 
 /** A size as it is written, with the word for the way in which its value goes; a size that reads zero goes none. */
-export const withWay = (size: string, value: number, [above, below]: Ways): string =>
-  /[1-9∞]/.test(size) ? `${size} ${value < 0 ? below : above}` : size;
+export function withWay(size: string, value: number, [above, below, none]: Ways): string {
+  if (/[1-9∞]/.test(size)) return `${size} ${value < 0 ? below : above}`;
+  return Number.isNaN(value) ? size : (none ?? size);
+}
 
 /** Number and unit that are never parted at the end of a line. */
 export const bound = (number: string, unit: string): string =>

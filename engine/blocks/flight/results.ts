@@ -103,7 +103,11 @@ export const flightResults = {
     symbol: 'F_t/T_h',
     title: 'Pull test over calm pull',
     doc: 'Pull-test load over the pull at the handle in level flight and calm air. Wind and manoeuvres pull harder.',
-    least: { at: 1, because: 'the flight pulls harder than the test', stops: true },
+    least: {
+      at: 1,
+      because: 'the flight pulls harder than the test: type the pull test of your class at level flight',
+      stops: true,
+    },
   },
   breaking_margin: {
     ...PLAIN,
@@ -116,14 +120,14 @@ export const flightResults = {
     ...ANGLE,
     symbol: 'ψ',
     title: 'Nose angle',
-    ways: ['out', 'in'],
+    ways: ['out', 'in', 'straight'],
     doc: 'How far the nose points outward from the path, or inward. Uncertain by about a tenth of the stiffness in yaw.',
   },
   outboard_low: {
     ...ANGLE,
     symbol: 'δ',
     title: 'Outboard wing',
-    ways: ['low', 'high'],
+    ways: ['low', 'high', 'level'],
     doc: 'How far the outboard wing hangs below the line from handle to guide, or stands above it.',
   },
   pitch: {

@@ -25,7 +25,7 @@ describe('a number that says its way in words', () => {
     'has no way in its title and no sign in its doc: %s',
     (_, { title, doc }, ways) => {
       expect(ways[0]).not.toBe(ways[1]);
-      for (const way of ways) expect(title.toLowerCase().split(/[ ,]/)).not.toContain(way);
+      for (const way of ways.slice(0, 2)) expect(title.toLowerCase().split(/[ ,]/)).not.toContain(way);
       expect(doc).not.toMatch(/positive|negative/i);
     },
   );
@@ -37,8 +37,8 @@ test('the columns of a trace carry their ways to the page', () => {
     ['azimuth', undefined],
     ['pull', undefined],
     ['speed', undefined],
-    ['nose_out', ['out', 'in']],
-    ['outboard_low', ['low', 'high']],
+    ['nose_out', ['out', 'in', 'straight']],
+    ['outboard_low', ['low', 'high', 'level']],
     ['bearing', undefined],
   ]);
 });

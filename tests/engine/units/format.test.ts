@@ -114,6 +114,9 @@ describe('formatQuantity', () => {
     // What is shown as nothing goes no way.
     [-0.000041234, 'mm', { ways: ['behind', 'ahead'] }, '0\u00a0mm'],
     [0, '°', { ways: ['out', 'in'] }, '0°'],
+    [0, '°', { ways: ['out', 'in', 'straight'] }, 'straight'],
+    [-0.0000041234, 'mm', { ways: ['above', 'below', 'level with'] }, 'level with'],
+    [Number.NaN, '°', { ways: ['out', 'in', 'straight'] }, '–'],
     [Number.NaN, '°', { ways: ['out', 'in'] }, '–'],
   ])('%d in %s with %o says which way: %s', (si, unit, options, text) => {
     expect(formatQuantity(si, unit, options)).toBe(text);
