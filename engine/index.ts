@@ -131,6 +131,7 @@ export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from 
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
 export type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/place/told';
+export { withoutNumbers, withRanges } from './study/tables/reasons';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
 export type { Shown, Snapshot, SweepRequest } from './study/told';
 export type {

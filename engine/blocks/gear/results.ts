@@ -13,7 +13,7 @@ const margin = (symbol: string, ground: string): Result => ({
   ...ratio(
     symbol,
     `Nose-over margin on ${ground}`,
-    `Rolling drag at which the model just tips on its nose, at full thrust and level, over the rolling drag on ${ground}. Below 1 it noses over at release.`,
+    `Rolling drag at which the model just tips on its nose, at full thrust and level, over the rolling drag on ${ground}. Below 1 it noses over at release, at 0 by the thrust alone.`,
   ),
   least: { at: 1, because: 'it noses over at release' },
 });

@@ -139,9 +139,9 @@ function layColumn(cell: LogCell, column: LogColumn, builder: Builder): boolean 
 
 function layRow(cell: LogCell, columns: readonly LogColumn[], row: LogRow, k: number, builder: Builder): void {
   const path = logRowPath(cell, k);
-  const label = row.label || `row ${k + 1}`;
+  const where = `in ${row.label ? `flight ${row.label}` : `row ${k + 1}`}`;
   builder.text({
-    ...{ cell: cell.id, path: `${path}.laps`, text: row.laps, kind: 'limit', title: `Laps timed, ${label}` },
+    ...{ cell: cell.id, path: `${path}.laps`, text: row.laps, kind: 'limit', title: `Number of laps ${where}` },
     ...{
       doc: 'How many laps the time is of. Blank: one.',
       unit: '',
@@ -150,7 +150,7 @@ function layRow(cell: LogCell, columns: readonly LogColumn[], row: LogRow, k: nu
       detail: true,
     },
   });
-  layTime(cell, `${path}.time`, row.time, `Time, ${label}`, builder);
+  layTime(cell, `${path}.time`, row.time, `Time ${where}`, builder);
   for (const { name, of } of columns) {
     builder.text({
       ...{
@@ -158,7 +158,7 @@ function layRow(cell: LogCell, columns: readonly LogColumn[], row: LogRow, k: nu
         path: `${path}.${name}`,
         text: row.values[name] ?? '',
         kind: 'limit',
-        title: `${named(of)}, ${label}`,
+        title: `${named(of)} ${where}`,
       },
       ...{ doc: NOT_MEASURED, like: of, unit: '', wants: 'anything', blank: Number.NaN, detail: true },
     });

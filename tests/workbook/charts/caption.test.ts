@@ -39,23 +39,23 @@ function captions(props: SweepChartProps): { slope: string; limits: string } {
 test('straight lines that run alike have one slope, from the numbers of the sweep', () => {
   // Made-up data: 0.29 m of CG for a metre of engine, over a mean chord of 213 mm.
   expect(captions(balance).slope).toBe(
-    '10\u00a0mm more engine station changes CG aft of the root leading edge by +2.9\u00a0mm and CG on the mean chord by +1.4\u00a0%.',
+    'If engine station goes up by 10\u00a0mm, CG aft of the root leading edge rises by 2.9\u00a0mm and CG on the mean chord rises by 1.4\u00a0%.',
   );
 });
 
 test('bent lines have the slope beside the present design', () => {
   expect(captions(pull).slope).toBe(
-    'Near the present design 1\u00a0m more line length changes line pull by −1.4\u00a0N, line pull per weight by −0.17\u00a0g and lap time by +0.29\u00a0s.',
+    'Near the present design, if line length goes up by 1\u00a0m, line pull falls by 1.4\u00a0N, line pull per weight falls by 0.17\u00a0g and lap time rises by 0.29\u00a0s.',
   );
 });
 
 test('the slope follows the present design along a bent line', () => {
-  expect(captions({ ...pull, values: designValues(-0.15, 1, 16) }).slope).toContain('line pull by −1.7\u00a0N');
+  expect(captions({ ...pull, values: designValues(-0.15, 1, 16) }).slope).toContain('line pull falls by 1.7\u00a0N');
 });
 
 test('in inches the step is a round number of inches', () => {
   const inches = new Map([...sweepNames].map(([path, n]) => [path, n.unit === 'mm' ? { ...n, unit: 'in' } : n]));
-  expect(captions({ ...balance, names: inches }).slope).toContain('0.1\u00a0in more engine station changes');
+  expect(captions({ ...balance, names: inches }).slope).toContain('If engine station goes up by 0.1\u00a0in, ');
 });
 
 test('for each line it is said where it keeps within the limits', () => {
@@ -82,6 +82,31 @@ test('designs without an answer are counted with their reasons', () => {
   );
   const one = { ...pullSweep, why: pullSweep.why.map((_, k) => (k === 4 ? 2 : 0)) };
   expect(missingSentence(one)).toBe('1 of 75 designs has no answer and is left out. Too little thrust by 0.6 N.');
+});
+
+test('a slope says the way of a result that has ways in words, and what stays as it is', () => {
+  const out = new Map(
+    [...sweepNames].map(([path, n]) => [path, { ...n, ways: ['out', 'in', 'straight'] as const, suffix: '' }]),
+  );
+  expect(captions({ ...balance, names: out }).slope).toContain('changes by 2.9\u00a0mm out');
+  const flat = { ...balanceSweep, columns: balanceSweep.columns.map((column) => column.map(() => 0.03)) };
+  expect(captions({ ...balance, progress: flat }).slope).toContain('CG aft of the root leading edge stays as it is');
+});
+
+test('reasons that differ in their numbers alone are one, with the range of the numbers', () => {
+  const slack = {
+    ...pullSweep,
+    sentences: [
+      'The lines go slack 97.5° past downwind, in a wind of 11.9\u00a0m/s.',
+      'The lines go slack 90° past downwind, in a wind of 13\u00a0m/s.',
+      'Too little thrust by 0.6 N.',
+    ],
+    why: pullSweep.why.map((_, k) => (k < 7 ? (k % 3) + 1 : 0)),
+  };
+  expect(missingSentence(slack)).toBe(
+    '7 of 75 designs have no answer and are left out. ' +
+      '5: The lines go slack 90 to 97.5° past downwind, in a wind of 11.9 to 13\u00a0m/s. 2: Too little thrust by 0.6 N.',
+  );
 });
 
 test('many reasons are named only as far as they can be read', () => {

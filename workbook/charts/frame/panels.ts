@@ -77,8 +77,8 @@ export const ticksAcross = (range: Range, { left, right }: Pick<Box, 'left' | 'r
   roundTicks(range, Math.max(2, Math.round((right - left) / 70)));
 
 /** Figures of an upright axis, about one in so many pixels. */
-export const ticksUp = (range: Range, height: number, every: number): Ticks =>
-  roundTicks(range, Math.max(3, Math.round(height / every)));
+export const ticksUp = (range: Range, height: number, every: number, least?: number): Ticks =>
+  roundTicks(range, Math.max(3, Math.round(height / every)), least);
 
 /** The title of the level axis under the last plot, and how high the chart is with it. */
 export function underAxis(text: string, { left, right, bottom }: Box): { height: number; xTitle: AxisTitle } {

@@ -1,4 +1,4 @@
-import { formatQuantity, type SweepProgress, toSI } from '../../../engine/index';
+import { formatQuantity, type NameInfo, type SweepProgress, toSI, withWay } from '../../../engine/index';
 import { extent } from './extent';
 import { answersOf, type Family, type Panel } from './family';
 import { inSentence, listed } from './words';
@@ -47,7 +47,7 @@ function stepAcross(family: Family): { si: number; text: string } | undefined {
   return { si, text: formatQuantity(si, unit, { difference: true, suffix: family.across.info.suffix }) };
 }
 
-/** "10 mm more engine station changes CG by +2.9 mm." */
+/** "If engine station goes up by 10 mm, CG rises by 2.9 mm." */
 export function slopeSentence(family: Family, progress: SweepProgress, nowX: number | undefined): string {
   const step = family.options ? undefined : stepAcross(family);
   if (!step) return '';
@@ -57,12 +57,18 @@ export function slopeSentence(family: Family, progress: SweepProgress, nowX: num
   });
   if (found.length === 0) return '';
   const changes = found.map(({ panel, slope }) => {
-    const { unit, suffix, title } = panel.info;
-    const change = formatQuantity(slope * step.si, unit, { significant: 2, sign: true, difference: true, suffix });
-    return `${inSentence(title)} by ${change}`;
+    return `${inSentence(panel.info.title)} ${changeWords(panel.info, slope * step.si)}`;
   });
-  const where = found.every((f) => f.everywhere) ? '' : 'Near the present design ';
-  return `${where}${step.text} more ${inSentence(family.across.info.title)} changes ${listed(changes)}.`;
+  const where = found.every((f) => f.everywhere) ? 'If' : 'Near the present design, if';
+  return `${where} ${inSentence(family.across.info.title)} goes up by ${step.text}, ${listed(changes)}.`;
+}
+
+/** "rises by 2.9 mm", "changes by 0.2° out", "stays as it is". */
+function changeWords({ unit, suffix, ways }: NameInfo, change: number): string {
+  const size = formatQuantity(Math.abs(change), unit, { significant: 2, difference: true, suffix });
+  if (!/[1-9∞]/.test(size)) return 'stays as it is';
+  if (ways) return `changes by ${withWay(size, change, ways)}`;
+  return `${change < 0 ? 'falls' : 'rises'} by ${size}`;
 }
 
 /** "Line pull runs from 24.7 N to 26.9 N.": said of each panel where nothing better can be. */

@@ -92,17 +92,20 @@ export function layOutPlot(plot: Plot, width: number, moving?: boolean, before?:
 
   const drafts = plot.panels.map((panel, n) => {
     const named = panel.shows.length > 1 ? namedLimitWords : limitWords;
+    const numbers = [
+      ...[...panel.lines.map((line) => line.points), ...panel.ghosts].flatMap((points) => points.map((p) => p.y)),
+      ...panel.marks.map(({ at }) => at.y),
+    ];
+    // Words under a limit near zero need room, which has no figures where nothing can lie.
+    const least = [...numbers, ...panel.zones.map(({ limit }) => limit)].some((y) => y < 0) ? undefined : 0;
     const axis = ranged({
-      numbers: [
-        ...[...panel.lines.map((line) => line.points), ...panel.ghosts].flatMap((points) => points.map((p) => p.y)),
-        ...panel.marks.map(({ at }) => at.y),
-      ],
+      numbers,
       zones: panel.zones,
       words: (zone) => zoneLines(named(zone), right - ROOM_LEFT),
       room: (lines) => wordsHeight(lines.length) / height,
       held: moving ? before?.panels[n]?.up.range : undefined,
     });
-    return { panel, axis, ticks: axis.answered ? ticksUp(axis.range, height, TICK_EVERY) : NO_TICKS };
+    return { panel, axis, ticks: axis.answered ? ticksUp(axis.range, height, TICK_EVERY, least) : NO_TICKS };
   });
   const left = leftRoom(drafts.map(({ ticks }) => ticks));
   const x = linear(xRange, left, right);

@@ -99,7 +99,10 @@ describe('a fit that meets trouble', () => {
       [row('a', {})],
       'flown holds no measured number that counts here. Type a time, a pull or another result into one of its rows.',
     ],
-    [[row('a', {}, { time: '50 s', laps: '0' })], '“laps timed, a” of Laps flown is 0. Type a value greater than 0.'],
+    [
+      [row('a', {}, { time: '50 s', laps: '0' })],
+      'The number of laps in flight a of Laps flown is 0. Type a value greater than 0.',
+    ],
     [[row('a', { pull: '2 g' })], /^flown\.row1\.pull: /],
   ] as const)('says what is wrong with the log', (rows, message) => {
     const found = fitTo(rows, ['flight.drag_factor']);
