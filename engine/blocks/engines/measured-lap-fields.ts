@@ -159,8 +159,8 @@ export const knownSetup = {
   known_induced_area: {
     ...SURFACE,
     symbol: 'S_k',
-    title: 'Wing area over k then',
-    doc: 'Wing area over the factor k of drag due to lift, when the lap was timed.',
+    title: 'Effective wing area then',
+    doc: 'Wing area over the factor k of drag due to lift, when the lap was timed: the smaller, the more its lift drags.',
     default: Number.NaN,
     range: [0.01, 1000],
     basis: KEPT,
@@ -223,8 +223,8 @@ export const lapResults = {
   induced_area_then: {
     ...SURFACE,
     symbol: 'S_k',
-    title: 'Wing area over k of the timed lap',
-    doc: 'What was taken. To hold the power while the wing is changed, type this number as the wing area over k then.',
+    title: 'Effective wing area of the timed lap',
+    doc: 'Wing area over the factor k of drag due to lift, as it was taken. To hold the power while the wing is changed, type this number as the effective wing area then.',
     detail: true,
   },
 } as const satisfies Readonly<Record<string, Result>>;

@@ -4,7 +4,7 @@ import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sh
 import type { UnitSet } from '../../units/index';
 import { partsOf, STORE_SIDE } from './parts';
 import { layoutRules, massRules, propellerRules, type Rule, type Weighed } from './rules';
-import { around, SLIDES, type Slide } from './slides';
+import { around, PULL_TEST, SLIDES, type Slide } from './slides';
 import { tailStock } from './tail-stock';
 import type { FirstDesignForm } from './told';
 
@@ -26,8 +26,12 @@ export interface Known {
   /** The conditions of the timed lap in a sentence. */
   readonly timed?: string;
   readonly weighed?: Weighed;
+  /** The flight pulls harder than ten times the weight. */
+  readonly fast?: boolean;
   /** How far the leadout guide slides, once it has its place. */
   readonly guide?: Slide;
+  /** How much weight in nose and tail there is room for on their slides, once it is known what may be advised. */
+  readonly ballast?: { readonly nose: Slide; readonly tail: Slide };
 }
 
 const variable = (name: string, title: string, symbol: string, text: string, slide: Slide): Variable => ({
@@ -35,7 +39,7 @@ const variable = (name: string, title: string, symbol: string, text: string, sli
   ...slide,
 });
 
-const ballast = (typed: string, slide: Slide): Slide => around('weight', typed, slide);
+const weightSlide = (typed: string, slide: Slide): Slide => around('weight', typed, slide);
 
 const formula = (id: string, name: string, title: string, rules: readonly Rule[]): FormulaCell => ({
   kind: 'formula',
@@ -94,7 +98,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known, set: Un
       id: 'c01',
       name: 'brief',
       title: 'A first design, to be corrected',
-      text: briefOf(form, known.timed),
+      text: briefOf(form, known),
     },
     {
       kind: 'variables',
@@ -105,7 +109,13 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known, set: Un
         variable('span', 'span', 'b', form.span, around('span', form.span, SLIDES.span[set])),
         variable('chord', 'mean chord', 'c', form.chord, around('chord', form.chord, SLIDES.chord[set])),
         variable('engine_station', `${drive} station`, 'x_e', trim.engine_station, SLIDES.engine_station[set]),
-        variable('tip_weight', 'tip weight', 'm_t', trim.tip_weight, ballast(trim.tip_weight, SLIDES.tip_weight[set])),
+        variable(
+          'tip_weight',
+          'tip weight',
+          'm_t',
+          trim.tip_weight,
+          weightSlide(trim.tip_weight, SLIDES.tip_weight[set]),
+        ),
         variable(
           'line_length',
           'line length',
@@ -114,6 +124,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known, set: Un
           around('line_length', form.line_length, SLIDES.line_length[set]),
         ),
         variable('guide_x', 'leadout guide', 'x_g', trim.guide_x, known.guide ?? SLIDES.guide_x[set]),
+        ...(known.fast ? [variable('pull_test', 'pull test over weight', 'k_t', '10', PULL_TEST)] : []),
       ],
     },
     {
@@ -137,8 +148,20 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known, set: Un
               form.size,
               around('motor_power', form.size, SLIDES.motor_power[set]),
             ),
-        variable('nose_weight', 'nose weight', 'm_n', trim.nose_weight, ballast(trim.nose_weight, SLIDES.ballast[set])),
-        variable('tail_weight', 'tail weight', 'm_b', trim.tail_weight, ballast(trim.tail_weight, SLIDES.ballast[set])),
+        variable(
+          'nose_weight',
+          'nose weight',
+          'm_n',
+          trim.nose_weight,
+          known.ballast?.nose ?? weightSlide(trim.nose_weight, SLIDES.ballast[set]),
+        ),
+        variable(
+          'tail_weight',
+          'tail weight',
+          'm_b',
+          trim.tail_weight,
+          known.ballast?.tail ?? weightSlide(trim.tail_weight, SLIDES.ballast[set]),
+        ),
       ],
     },
     tailStock(form.tail_stock),
@@ -248,7 +271,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known, set: Un
       torque: 'flight.torque',
       lift: 'flight.lift',
     }),
-    block('c27', 'flight', 'Level flight', 'flight', {}),
+    block('c27', 'flight', 'Level flight', 'flight', known.fast ? { test_factor: 'pull_test' } : {}),
   ];
 }
 
@@ -352,21 +375,26 @@ function driveOf({ drive, size }: FirstDesignForm): string {
   return size.startsWith('a ') ? size : `an engine of ${size}`;
 }
 
-function briefOf(form: FirstDesignForm, timed: string | undefined): string {
+function briefOf(form: FirstDesignForm, { timed, fast }: Known): string {
   const rest =
     form.weight === ''
       ? 'The weight is estimated.'
-      : `It was weighed with ${form.weight}, tank empty, as it is begun here; weights that are set or changed from now on add to that.`;
+      : `It was weighed with ${form.weight}${form.drive === 'engine' ? ', tank empty,' : ''} as it is begun here; weights that are set or changed from now on add to that.`;
   const flown =
     form.lap_time === ''
       ? 'It has not flown: thrust is estimated from the size of the propeller.'
-      : `A lap of ${form.lap_time} was timed, which tells the power.${form.drive === 'motor' ? ' What the motor then says of fuel means nothing.' : ''}`;
+      : `A lap of ${form.lap_time} was timed, which tells the power.${form.drive === 'motor' ? ' What that piece says of fuel means nothing for a motor.' : ''}`;
   return [
     `A model of ${form.span} span with ${driveOf(form)} on lines of ${form.line_length}. ${rest} ${flown}`,
     ...(timed === undefined ? [] : [timed]),
+    ...(fast ? [FAST] : []),
     'All other sizes and weights are rules of thumb (common practice, no source): they are listed under “What was assumed”, and each can be overwritten with what a ruler, a scale or a stopwatch tells. Weigh each part when it is finished and type it in the table of weight and balance.',
   ].join('\n\n');
 }
+
+/** Said of a model that pulls harder than the test with which every design is begun. */
+const FAST =
+  'It pulls harder in flight than a pull test of ten times its weight, which is a stop. Classes of such models ask for more: set “pull test over weight” below to what the rule book of your class says.';
 
 function assumptionsOf(drive: FirstDesignForm['drive'], rules: readonly Rule[]): string {
   return [

@@ -1,6 +1,6 @@
 import { keptText } from '../../formula/index';
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
-import { faultsOfLive, type Live, openLive } from '../../sheet/live';
+import { faultsOfLive, type Live, openLive, setLive } from '../../sheet/live';
 import { fromSI, inUnitsOf, type UnitSet, unparted } from '../../units/index';
 import { library } from '../library';
 import { sentenceOf } from '../run/cause';
@@ -10,7 +10,7 @@ import { inInchPound } from './inch-pound';
 import { flownAgain, knownOf } from './known';
 import { misfitsOf, type Sizes, WATTS } from './misfits';
 import { sheetsOf } from './sheets';
-import { guideSlide } from './slides';
+import { ballastSlide, guideSlide, type Slide } from './slides';
 import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './told';
 import { trim, typedIn, valueAt } from './trim';
 
@@ -157,13 +157,25 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
     }
   }
   const guide = guideSlide(valueAt(live, 'guide_x'), chord, set);
-  live = openLive(documentOf(form, found, { ...knownOf(form, live), guide }), library);
+  const ballast = ballastOf(live, chord, set);
+  live = openLive(documentOf(form, found, { ...knownOf(form, live), guide, ballast }), library);
   const fault = faultsOfLive(live).find(({ state }) => state === 'fault');
   if (fault) {
     const message = `No design that flies was found for these entries: ${sentenceOf(fault)} Look at span, engine, line length and weight.`;
     return { ok: false, problems: [{ field: sizeField(form), message }] };
   }
   return { ok: true, document: live.compiled.document };
+}
+
+/** Slides of nose and tail weight that reach what is advised wherever the engine stands. */
+function ballastOf(live: Live, chord: number, set: UnitSet): NonNullable<Known['ballast']> {
+  const copy = openLive(live.compiled.document, library);
+  const needed = (weight: 'nose_weight' | 'tail_weight', station: number): Slide => {
+    const moved = setLive(copy, [['engine_station', typedIn[set].station(station * chord)]], library).live;
+    const advised = valueAt(moved, weight) + valueAt(moved, `ballast.${weight}`);
+    return ballastSlide(Number.isFinite(advised) ? advised : 0, set);
+  };
+  return { nose: needed('nose_weight', -0.4), tail: needed('tail_weight', -1.4) };
 }
 
 /** Mass per wing area below which no wing, fuselage and tail are built, kg/m² (common practice, no source). */

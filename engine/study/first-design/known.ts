@@ -1,4 +1,5 @@
 import type { Live } from '../../sheet/live';
+import { inUnitsOf } from '../../units/index';
 import type { Known, KnownLap } from './cells';
 import { readEntry } from './form';
 import { othersOf, type Weighed } from './rules';
@@ -8,9 +9,10 @@ import { valueAt } from './trim';
 /** What was weighed and timed, written as numbers of the model as it is begun: they stay while the design changes. */
 export function knownOf(form: FirstDesignForm, live: Live): Known {
   const weighed = form.weight === '' ? {} : { weighed: weighedOf(form, live) };
-  if (form.lap_time === '') return weighed;
+  const fast = valueAt(live, 'flight.test_margin') < 1 ? { fast: true } : {};
+  if (form.lap_time === '') return { ...weighed, ...fast };
   const lap = lapOf(form, live);
-  return { ...weighed, lap, timed: TIMED_WITH };
+  return { ...weighed, ...fast, lap, timed: TIMED_WITH };
 }
 
 /** 0 °C in K. */
@@ -20,10 +22,16 @@ const grams = (kilograms: number): string => `${Number((kilograms * 1000).toFixe
 function weighedOf(form: FirstDesignForm, live: Live): Weighed {
   const entry = readEntry('weight', form.weight);
   const others = othersOf(form.drive).reduce((sum, name) => sum + valueAt(live, name), 0);
+  const area = valueAt(live, 'wing_area') * 100;
+  const set = live.compiled.document.units;
   return {
     mass: grams(entry.ok ? (entry.si ?? 0) : 0),
     others: grams(others),
-    area: `${(valueAt(live, 'wing_area') * 100).toFixed(3)} dm²`,
+    area: `${Number(area.toFixed(3))} dm²`,
+    said: {
+      others: inUnitsOf(`${Math.round(others * 1000)} g`, set, 3),
+      area: inUnitsOf(`${Number(area.toPrecision(3))} dm²`, set, 3),
+    },
   };
 }
 
@@ -78,4 +86,4 @@ export function flownAgain(form: FirstDesignForm, live: Live): boolean {
 
 /** Shown on the sheet, with the numbers that stand in the engine. */
 const TIMED_WITH =
-  'Timed with: a lap of {engine.lap_time} at a weight of {engine.known_mass}, a drag area of {engine.known_drag_area} with the wing, {engine.known_induced_area} of wing over k, {engine.known_count} lines of {engine.known_diameter} at a radius of {engine.known_radius}, air of {engine.known_density} at {engine.known_temperature}, a propeller of {engine.known_propeller_diameter}. These numbers stand in the engine and stay while the design changes, so that more drag makes a slower lap; type others there only when a lap is timed anew.';
+  'Timed with: a lap of {engine.lap_time} at a weight of {engine.known_mass}, a drag area of {engine.known_drag_area} with the wing, {engine.known_count} lines of {engine.known_diameter} at a radius of {engine.known_radius}, air of {engine.known_density} at {engine.known_temperature}, a propeller of {engine.known_propeller_diameter}. These numbers stand in the engine and stay while the design changes, so that more drag makes a slower lap; type others there only when a lap is timed anew.';

@@ -18,6 +18,8 @@ export interface Weighed {
   readonly mass: string;
   readonly others: string;
   readonly area: string;
+  /** The same to be read. */
+  readonly said: { readonly others: string; readonly area: string };
 }
 
 /** Displacement that the rules of engine and propeller go by. */
@@ -141,7 +143,7 @@ export function layoutRules({ drive, line_diameter, line_count }: FirstDesignFor
       name: 'engine_length',
       text: `60 mm × (${size(drive)} ÷ 4.1 cm³)^(1 ÷ 3)`,
       unit: 'mm',
-      says: 'Engine or motor: 60 mm long at 4.1 cm³, with the cube root of the displacement.',
+      says: `${drive === 'engine' ? 'Engine' : 'Motor'}: 60 mm long at 4.1 cm³, with the cube root of the displacement.`,
     },
     { name: 'nose', text: 'engine_station - 0.35 × engine_length', unit: 'mm', says: '' },
     {
@@ -261,7 +263,7 @@ function airframeRule(drive: Drive, weight: string, weighed: Weighed | undefined
       name,
       text: `(${weighed.mass} - ${weighed.others}) × (wing_area ÷ ${weighed.area})^1.3`,
       unit,
-      says: `Wing, fuselage and fin with glue and finish: ${weighed.mass} as weighed, less ${weighed.others} of all other parts when the design was begun; from ${weighed.area} on it grows with the wing. What is set, changed or weighed from now on adds to it. ${shares[0]!.toUpperCase()}${shares.slice(1)}`,
+      says: `Wing, fuselage and fin with glue and finish: ${weight} as weighed, less ${weighed.said.others} of all other parts when the design was begun; from ${weighed.said.area} on it grows with the wing. What is set, changed or weighed from now on adds to it. ${shares[0]!.toUpperCase()}${shares.slice(1)}`,
     };
   }
   // While the design is being trimmed, tip, nose and tail weight are part of what was weighed.

@@ -29,6 +29,9 @@ export const SLIDES = {
   ballast: both(slide('g', '0 g', '100 g', '0.5'), slide('oz', '0 oz', '3.5 oz', '0.02')),
 } as const;
 
+/** Of the pull test over the weight. */
+export const PULL_TEST: Slide = slide('', '5', '60', '1');
+
 /** A slide wide enough for what was typed. */
 export function around(field: keyof typeof asked, typed: string, { unit, low, high, step }: Slide): Slide {
   const si = readAny(field, typed);
@@ -52,4 +55,12 @@ export function guideSlide(at: number, chord: number, set: UnitSet): Slide {
   const text = (value: number): string =>
     `${Number((Math.round(fromSI(value, unit) / whole) * whole || 0).toFixed(2))} ${unit}`;
   return { unit, low: text(at - GUIDE_WAY * chord), high: text(at + GUIDE_WAY * chord), step };
+}
+
+/** The slide of a weight that balances the model, wide enough for so much (kg) and some more. */
+export function ballastSlide(most: number, set: UnitSet): Slide {
+  const usual = SLIDES.ballast[set];
+  const whole = set === 'metric' ? 50 : 1;
+  const wide = Math.ceil((fromSI(most, usual.unit) * 1.2) / whole) * whole;
+  return most * 1.2 > readAny('weight', usual.high) ? { ...usual, high: `${wide} ${usual.unit}` } : usual;
 }

@@ -103,3 +103,26 @@ test('every advice was taken often, from a design that was off', () => {
   const far = all.filter(({ seed, weighed }) => off(randomDesign(seed, weighed), 'x') > 20);
   expect(far.length).toBeGreaterThan(all.length / 2);
 });
+
+test('the slides of nose and tail weight reach what is advised at either end of the slide of the engine', () => {
+  const forms: readonly Partial<FirstDesignForm>[] = [
+    { weight: '820 g' },
+    { span: '52 in', chord: '10 1/4 in', size: '.35 in³', weight: '43.5 oz', lap_time: '5.2 s' },
+    { span: '600 mm', drive: 'motor', size: '60 W', weight: '150 g' },
+  ];
+  for (const form of forms) {
+    const made = firstDesign({ ...blank, ...form });
+    if (!made.ok) throw new Error(made.problems.join());
+    const { document } = made;
+    for (const [weight, end] of [
+      ['nose_weight', 'engine_station.high'],
+      ['tail_weight', 'engine_station.low'],
+    ] as const) {
+      const live = openLive(document, library);
+      const moved = put(document, { engine_station: `${valueAt(live, end) * 1000} mm` });
+      const wanted = valueAt(moved, weight) + valueAt(moved, `ballast.${weight}`);
+      expect(wanted, weight).toBeGreaterThan(0.01);
+      expect(valueAt(moved, `${weight}.high`), weight).toBeGreaterThan(wanted);
+    }
+  }
+});

@@ -155,6 +155,32 @@ test('every size follows the variables of the sheet', () => {
   expect(notes.join(' ')).toContain('common practice, no source');
 });
 
+test('a racer that pulls harder than ten times its weight is told to set the test of its class, on a slide', () => {
+  const racer = made({ span: '1020 mm', chord: '150 mm', size: '2.5 cm³', line_length: '15.92 m', lap_time: '2.6 s' });
+  const brief = cellsOf(racer.document).find((cell) => cell.name === 'brief')!;
+  const told =
+    'It pulls harder in flight than a pull test of ten times its weight, which is a stop. Classes of such models ask for more: set “pull test over weight” below to what the rule book of your class says.';
+  expect(brief.kind === 'note' && brief.text).toContain(told);
+  expect(racer.at('flight.test_margin')).toBeLessThan(1);
+  const set = setLive(racer.live, [['pull_test', '30']], library).live;
+  expect(valueAt(set, 'flight.test_margin')).toBeGreaterThan(2);
+  const slow = made({ lap_time: '4.9 s' });
+  expect(JSON.stringify(slow.document)).not.toContain('pull_test');
+});
+
+test('what was weighed is said as it was typed, and what was left of it without needless digits', () => {
+  const assumed = (form: Partial<FirstDesignForm>): string => {
+    const note = cellsOf(made(form).document).find((cell) => cell.name === 'assumptions');
+    return note?.kind === 'note' ? /Wing, fuselage and fin.* grows/.exec(note.text)![0] : '';
+  };
+  expect(assumed({ weight: '820 g' })).toMatch(
+    /: 820 g as weighed, less \d{3}\u00a0g of all other parts when the design was begun; from 20\u00a0dm² on it grows$/,
+  );
+  expect(assumed({ span: '52 in', chord: '10.25 in', weight: '43.5 oz' })).toMatch(
+    /: 43.5 oz as weighed, less \d\d\.\d\u00a0oz of all other parts when the design was begun; from 533\u00a0in² on it grows$/,
+  );
+});
+
 test('other units and bare numbers are taken', () => {
   const { document } = made({ span: '40 in', chord: '210', size: '0.25 in³', weight: '30 oz', line_length: '60 ft' });
   const texts = cellsOf(document).flatMap((cell) =>
