@@ -2,10 +2,11 @@ import type { Live } from '../../sheet/live';
 import type { Slot } from '../../sheet/program';
 import { cellsOf } from '../../sheet/sheets';
 import type { NameInfo } from '../../terms/index';
+import { byEffect } from './by-effect';
 import { followsFrom, restsOn } from './reach';
 import type { ChartOffer } from './told';
 
-/** What may run along an axis, the likeliest first. */
+/** What may run along an axis, the likeliest first: variables by what they do. */
 const SET: readonly NameInfo['kind'][] = ['variable', 'choice', 'field', 'part'];
 /** What may be drawn: key figures first, then what the model and the sums of the parts give, then the lines of formulas. */
 const DRAWN: readonly NameInfo['kind'][] = ['result', 'fold', 'formula'];
@@ -23,7 +24,10 @@ export function offerChart(of: string, live: Live): ChartOffer {
     each.settable && SET.includes(each.kind) && !inChoice(each) && hasValue(each, live);
   if (!info.settable) {
     const behind = restsOn(program, info.slot);
-    const others = inOrder(names, SET, (each) => isSet(each) && behind.has(slot(each)));
+    const set = (each: NameInfo): boolean => isSet(each) && behind.has(slot(each));
+    const variables = names.filter((each) => each.kind === 'variable' && set(each));
+    const strongest = byEffect(variables, info.slot, live).map(({ path }) => path);
+    const others = [...new Set([...strongest, ...inOrder(names, SET, set)])];
     if (others.length === 0) return { ok: false, message: `${info.title} follows from nothing that is set.` };
     return { ok: true, asks: 'against', others, lines: others };
   }

@@ -36,7 +36,7 @@ export function makeVariable(path: string, live: Live, place: MakingPlace): Maki
   return { ok: true, document: put.document, path: name, cell: put.piece.id, says: [says], done };
 }
 
-const PLAIN = { as: '', of: '', share: SHARE, blank: '', low: '', high: '' } as const;
+const PLAIN = { as: '', of: '', share: SHARE, blank: '', unless: '', low: '', high: '' } as const;
 
 function thereAlready(path: string, document: Document): MakingAnswer {
   const holder = cellsOf(document).find(

@@ -106,6 +106,20 @@ describe('a chart of a number', () => {
     expect(offer.others).toContain('tail_stock');
   });
 
+  test('is offered first against the variable that does most to it', () => {
+    const first = (of: string): string | undefined => {
+      const offer = offerChart(of, live);
+      return offer.ok ? offer.others[0] : undefined;
+    };
+    const before = Float64Array.from(live.state.m);
+    expect(['flight.lap_time', 'flight.nose_out', 'balance.cg_share'].map(first)).toEqual([
+      'line_length',
+      'guide_x',
+      'engine_station',
+    ]);
+    expect(live.state.m).toEqual(before);
+  });
+
   test('is offered against nothing that it does not follow from', () => {
     const offer = offerChart('wing.area', live);
     const others = offer.ok ? offer.others : [];
