@@ -18,7 +18,7 @@ import type { FitAnswer } from './fit/told';
 import { startFits } from './fits';
 import { makeChart, makeVariable, offerChart, swapKind } from './make/index';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './make/told';
-import { placeStudy, studies } from './place/index';
+import { askedOf, placeStudy, studies } from './place/index';
 import type { StudyAnswer, StudyTold } from './place/told';
 import { typedSlot } from './run/axis';
 import { type StudyPorts, startStudies } from './studies';
@@ -118,7 +118,7 @@ export function startEngine(library: Library, ports: StudyPorts) {
       return forgottenIn(present(), parts, library);
     },
     studies: async (): Promise<readonly StudyTold[]> =>
-      studies().map(({ name, question, tells }) => ({ name, question, tells })),
+      studies().map((study) => askedOf(study, present().compiled.document, library.blocks)),
     async placeStudy(name: string, answers: Readonly<Record<string, string>>): Promise<StudyAnswer> {
       const study = studies().find((each) => each.name === name);
       if (!study) return { ok: false, message: `There is no study called “${name}”.` };

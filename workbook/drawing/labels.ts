@@ -14,7 +14,7 @@ export interface LabelText {
 }
 
 /** Marks in the order of their claim on a place. */
-const RANK: readonly string[] = ['cg', 'guide', 'neutral_point', 'engine_station'];
+const RANK: readonly string[] = ['cg', 'guide', 'neutral_point', 'engine_station', 'motor_station'];
 const rankOf = (part: string): number => {
   const rank = RANK.indexOf(part);
   return rank < 0 ? RANK.length : rank;

@@ -34,6 +34,7 @@ export function MarkSign({ part, at }: { part: string; at: Point }): JSX.Element
     case 'guide':
       return <rect x={x - 3} y={y - 3} width={6} height={6} fill={paper} {...thin} />;
     case 'engine_station':
+    case 'motor_station':
       return <path d={`M${x - 6},${y}H${x + 6}M${x},${y - 4}V${y + 4}`} fill="none" {...thin} />;
     default:
       return (

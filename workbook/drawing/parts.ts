@@ -28,6 +28,7 @@ const styles: Readonly<Record<string, PartStyle>> = {
   fuel: thin(4, 'fuel'),
   bearers: hidden(4, 'bearers'),
   engine: outline(5, 'engine'),
+  motor: outline(5, 'motor'),
   head: thin(5, 'cylinder head', true),
   silencer: thin(5, 'silencer', true),
   propeller: thin(6, 'propeller', true),
@@ -39,6 +40,7 @@ const styles: Readonly<Record<string, PartStyle>> = {
   guide: thin(8, 'guide'),
   neutral_point: thin(8, 'neutral point'),
   engine_station: thin(8, 'engine'),
+  motor_station: thin(8, 'motor'),
   cg: thin(9, 'CG'),
 };
 

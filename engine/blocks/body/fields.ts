@@ -63,7 +63,7 @@ export const items = {
   } as Field,
   wheel_diameter: size('d_w', 'Wheel diameter', 'Of each wheel.', 0.05, 0.3),
   wheel_width: size('w_w', 'Wheel width', 'Of each tyre.', 0.012, 0.1),
-  wheel_x: station('x_w', 'Wheel station', 'Of the axle, aft of the wing root leading edge.', -0.02),
+  wheel_x: station('x_w', 'Axle station', 'Aft of the wing root leading edge.', -0.02),
   wheel_z: {
     ...MILLIMETRES,
     symbol: 'z_w',

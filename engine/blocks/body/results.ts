@@ -72,7 +72,7 @@ export const bodyResults = {
   tail_bottom: place('z_4', 'Bottom at the tail end', 'Above the reference line; below it negative.'),
   middle_height: place('z_b', 'Height of the middle', 'Of the middle of the fuselage depth above the reference line.'),
   width: place('w', 'Width', 'Of the fuselage.'),
-  wheel_x: place('x_w', 'Wheel station', 'Of the axle, aft of the wing root leading edge.'),
+  wheel_x: place('x_w', 'Axle station', 'Aft of the wing root leading edge.'),
   wheel_z: place('z_w', 'Wheel height', 'Of the axle above the reference line; below it negative.'),
   wheel_diameter: place('d_w', 'Wheel diameter', 'Of each wheel.'),
   wheel_track: place('t_w', 'Track', 'Between the wheels.'),

@@ -1,6 +1,7 @@
 import type { AnyBlock, Shape } from '../../blocks/block';
 import type { Compiled } from '../../sheet/compile';
 import type { Live } from '../../sheet/live';
+import { isMotor } from './motor';
 import { type PlacedBlock, placedBlocks } from './placed-blocks';
 
 /**
@@ -40,14 +41,20 @@ export function drawingOfLive({ compiled, state }: Live, blocks: ReadonlyMap<str
 }
 
 /** A design that a block's equations refuse has no drawing of that block. */
-function drawBlock({ block, name, fields, results }: PlacedBlock, values: Float64Array): Shape[] {
+function drawBlock({ block, name, title, fields, results }: PlacedBlock, values: Float64Array): Shape[] {
+  const motor = isMotor({ of: block.kind, title });
   try {
-    return (block.draw?.(values, fields, results) ?? []).map((shape) => labelled(shape, block, name));
+    const shapes = (block.draw?.(values, fields, results) ?? []).map((shape) => labelled(shape, block, name));
+    return motor ? shapes.map(asMotor) : shapes;
   } catch (error) {
     if (error instanceof RangeError) return [];
     throw error;
   }
 }
+
+/** The same outline under the name that the builder of an electric model gives it. */
+const asMotor = (shape: Shape): Shape =>
+  shape.part.startsWith('engine') ? { ...shape, part: shape.part.replace('engine', 'motor') } : shape;
 
 /** A declaration names its own results by the block's kind or role; in this document the block may have another name. */
 function labelled(shape: Shape, block: AnyBlock, name: string): Shape {

@@ -12,6 +12,7 @@ export interface PlacedBlock {
   readonly block: AnyBlock;
   /** Of its cell. */
   readonly name: string;
+  readonly title: string;
   readonly fields: Places;
   readonly results: Places;
 }
@@ -41,7 +42,7 @@ function place({ document, program }: Compiled, blocks: ReadonlyMap<string, AnyB
     if (!block || !step || step.reads.length === 0) continue;
     const first = firstOf(block);
     const results = resultsOf(first.results, step.writes);
-    placed.push({ block, name: cell.name, fields: fieldsOf(first, step), results });
+    placed.push({ block, name: cell.name, title: cell.title, fields: fieldsOf(first, step), results });
   }
   return placed;
 }

@@ -5,7 +5,7 @@ import { sheetRemoval } from '../../sheet/remove-sheet';
 import { cellsOf } from '../../sheet/sheets';
 import { applyChanges } from '../../sheet/transaction';
 import { library } from '../library';
-import { placeStudy, studies } from './index';
+import { askedOf, placeStudy, studies } from './index';
 
 /** Pick of a study → the choice of the demo that is meant. */
 const ANSWERS: Readonly<Record<string, string>> = { stock: 'stabiliser_stock' };
@@ -22,7 +22,7 @@ export function demoText(file: string): string {
  * flown and typed into a log stays.
  */
 function demoAnew(demo: Document): Document {
-  const questions = new Set(studies().map((study) => study.question));
+  const questions = new Set(studies().map((study) => askedOf(study, demo, library.blocks).question));
   const typed = cellsOf(demo).filter((cell) => cell.kind === 'log');
   const bare = demo.sheets
     .filter((sheet) => questions.has(sheet.title))

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { studyFiles } from './files';
 import { type Study, studySchema } from './study';
 
+export { askedOf } from './asked';
 export { placeStudy } from './place';
 export { newModel, standIn } from './roles';
 export { slideIn } from './slides';

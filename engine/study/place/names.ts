@@ -12,7 +12,7 @@ const MARK = /@(@?)([a-z][a-z0-9_]*)((?:\.[a-z][a-z0-9_]*)*)/g;
 const namesIn = (text: string): readonly string[] => [...text.matchAll(MARK)].map(([, , name]) => name!);
 
 /** A text with the design's own names in place of the marks. Throws RangeError for a name that nothing has: a mistake in the study. */
-function namedText(text: string, meant: ReadonlyMap<string, Meant>): string {
+export function namedText(text: string, meant: ReadonlyMap<string, Meant>): string {
   return text.replace(MARK, (_, title: string, name: string, rest: string) => {
     const found = meant.get(name);
     if (!found) throw new RangeError(`Nothing of the study is called @${name}`);

@@ -3,10 +3,12 @@ import { inSentence } from '../../sheet/called';
 import type { Cell, Document, Sheet, VariablesCell } from '../../sheet/document';
 import { freeIds, freeName, takenNames } from '../../sheet/free-names';
 import { type Live, openLive } from '../../sheet/live';
-import { putText } from '../../sheet/paths';
+import { putText, textAt } from '../../sheet/paths';
 import { cellsOf, freeSheetId } from '../../sheet/sheets';
 import type { Library } from '../../sheet/specs';
-import { type Meant, namedPiece } from './names';
+import { askedOf } from './asked';
+import { carriesFuel, driveOf } from './drive';
+import { type Meant, namedPiece, namedText } from './names';
 import { picksIn } from './picks';
 import { propellerIn } from './propeller';
 import { linkedRoles, meantBy, newModel, standIn, titleOf } from './roles';
@@ -54,6 +56,8 @@ export function placeStudy(
   if (!cellsOf(document).some((cell) => cell.kind === 'parts')) {
     return { ok: false, message: 'A study reads the weights: add a table of weight and balance first.' };
   }
+  const { question, unfit } = askedOf(study, document, library.blocks);
+  if (unfit !== '') return { ok: false, message: unfit };
   const placing: Placing = {
     ...{
       study,
@@ -69,13 +73,14 @@ export function placeStudy(
   };
   const models = addModels(placing);
   const id = freeSheetId(document);
-  const grown = { ...document, sheets: [...document.sheets, { id, title: study.question, pieces: models }] };
+  const grown = { ...document, sheets: [...document.sheets, { id, title: question, pieces: models }] };
   const { made: slides, ends } = addSlides(placing, models.length === 0 ? live : openLive(grown, library));
   addPicks(placing, answers);
-  const pieces = inOrder(ownPieces(placing, ends), setting(slides, placing), models);
+  const own = remarked(ownPieces(placing, ends), placing);
+  const pieces = inOrder(own, setting(slides, placing), models);
   return {
     ...{ ok: true, sheet: id, asks: placing.asks, lacks: placing.lacks, says: placing.says },
-    document: withStudy(grown, { id, title: study.question, pieces }, models, slides),
+    document: withStudy(grown, { id, title: question, pieces }, models, slides),
   };
 }
 
@@ -98,16 +103,13 @@ function addModels({ study, live, library, meant, missing, taken, ids, says }: P
     }
     meant.set(role, meantBy(piece));
   }
+  meant.set('drive', { path: '', title: driveOf(document, library.blocks) });
   const tip = tipWeightIn(document, live);
   if (tip) meant.set('tip', tip);
   const propeller = propellerIn(document, library.blocks);
   if (propeller) for (const [name, size] of Object.entries(propeller)) meant.set(name, size);
   return models;
 }
-
-/** An electric model has no row of fuel in its weights. */
-const carriesFuel = (document: Document): boolean =>
-  cellsOf(document).some((cell) => cell.kind === 'parts' && cell.rows.some((row) => row.fuel));
 
 /** Roles that the study reads, each behind those that it links to itself. */
 function needed({ needs }: Study, { blocks }: Pick<Library, 'blocks'>): readonly string[] {
@@ -127,7 +129,10 @@ function addSlides({ study, meant, missing, taken, says }: Placing, seen: Live) 
   const ends = new Map<string, readonly [string, string]>();
   const at = (path: string): string => path.replace(/^[^.]+/, (role) => meant.get(role)?.path ?? role);
   for (const slide of study.slides) {
-    const slid = slideIn(slide, at(slide.of), at(slide.blank || slide.of), seen, freeName(slide.as, taken));
+    const moot = slide.unless !== '' && (textAt(seen.compiled.document, at(slide.unless)) ?? '').trim() !== '';
+    const slid = moot
+      ? undefined
+      : slideIn(slide, at(slide.of), at(slide.blank || slide.of), seen, freeName(slide.as, taken));
     if (!slid) missing.add(slide.as);
     else if (slid.is !== 'made') {
       meant.set(slide.as, { path: slid.path, title: inSentence(slid.title) });
@@ -179,6 +184,20 @@ function ownPieces(placing: Placing, ends: ReadonlyMap<string, readonly [string,
     }
     return [withSteps(withEnds({ ...piece, id: ids() } as unknown as Cell, ends), document.units)];
   });
+}
+
+/** The study’s pieces, the first note with what is to be said of this design’s own kinds; the preview says it too. */
+function remarked(pieces: readonly Cell[], { study, live, library, meant, says }: Placing): readonly Cell[] {
+  const fits = study.remarks.filter(({ role, of }) => {
+    const piece = standIn(live.compiled.document, role, library.blocks);
+    return piece?.kind === 'model' && of.includes(piece.of);
+  });
+  const said = fits.map((remark) => namedText(remark.says, meant));
+  says.push(...said);
+  const note = pieces.find(({ kind }) => kind === 'note');
+  return pieces.map((piece) =>
+    piece === note && piece.kind === 'note' ? { ...piece, text: [piece.text, ...said].join('\n\n') } : piece,
+  );
 }
 
 /** Only a variable has limits of its own: what else is tried is given them. */

@@ -3,7 +3,8 @@ import * as v from 'valibot';
 /**
  * A question with its pieces, written against roles and quantities and not against the names of one design. In every text of a
  * piece `@name` stands for what the design calls it: a role of the model (`@flight.pull`), the weights (`@parts`), a slide, a
- * pick, the propeller’s `@pitch` and `@diameter`, or a piece of the study; `@@name` stands for its title in the middle of a sentence.
+ * pick, the propeller’s `@pitch` and `@diameter`, or a piece of the study; `@@name` stands for its title in the middle of a sentence,
+ * `@@drive` for engine or motor, in the question too.
  */
 export interface Study {
   readonly name: string;
@@ -13,12 +14,15 @@ export interface Study {
   readonly tells: string;
   /** Roles of the model that its pieces read; those that are missing are added. */
   readonly needs: readonly string[];
+  /** It asks about fuel: nothing for a design that carries none. */
+  readonly fuel: boolean;
   /** Of these, roles of which a model that carries no fuel has no use: what reads them is left out. */
   readonly fuelled: readonly string[];
   /** Role → fields of a piece that is added, where its own estimates don't suit the question. */
   readonly fields: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly slides: readonly Slide[];
   readonly picks: readonly Pick[];
+  readonly remarks: readonly Remark[];
   readonly pieces: readonly Template[];
 }
 
@@ -34,9 +38,19 @@ export interface Slide {
   readonly least: string;
   /** `role.result` that says what it is while its field is blank; '' = the result of the same name. */
   readonly blank: string;
+  /** `role.field` beside which it says nothing: no slide is made while something is typed there; '' = none. */
+  readonly unless: string;
   /** Ends that it may not pass, as texts; '' = those of its field. */
   readonly low: string;
   readonly high: string;
+}
+
+/** What the study says beside its first note, in the preview too, where a piece of some kind stands for a role. */
+export interface Remark {
+  readonly role: string;
+  /** Kinds of that piece. */
+  readonly of: readonly string[];
+  readonly says: string;
 }
 
 /** A choice of the design that the study compares by. */
@@ -60,6 +74,7 @@ const slide = v.strictObject({
   share: v.optional(v.number(), 0.25),
   least: v.optional(text, ''),
   blank: v.optional(text, ''),
+  unless: v.optional(text, ''),
   low: v.optional(text, ''),
   high: v.optional(text, ''),
 });
@@ -69,9 +84,11 @@ export const studySchema = v.strictObject({
   question: text,
   tells: text,
   needs: v.array(text),
+  fuel: v.optional(v.boolean(), false),
   fuelled: v.optional(v.array(text), []),
   fields: v.optional(v.record(text, v.record(text, text)), {}),
   slides: v.array(slide),
   picks: v.array(v.strictObject({ as: text, what: text, of: v.picklist(['stack', 'any']) })),
+  remarks: v.optional(v.array(v.strictObject({ role: text, of: v.array(text), says: text })), []),
   pieces: v.array(v.looseObject({ kind: text, name: text })),
 }) satisfies v.GenericSchema<unknown, Study>;

@@ -5,6 +5,8 @@ export interface StudyTold {
   readonly name: string;
   readonly question: string;
   readonly tells: string;
+  /** Why it is nothing for the open design; '' where it fits. */
+  readonly unfit: string;
 }
 
 /** Something that the design could be asked for in more than one way. */

@@ -8,7 +8,7 @@ import { textAt } from '../../../engine/sheet/paths';
 import { cellsOf } from '../../../engine/sheet/sheets';
 import { library } from '../../../engine/study/index';
 import { demoText } from '../../../engine/study/place/demo';
-import { studies } from '../../../engine/study/place/index';
+import { askedOf, studies } from '../../../engine/study/place/index';
 import type { SweepProgress } from '../../../engine/terms/index';
 import { wholeOf } from './whole';
 
@@ -37,7 +37,9 @@ test('it opens without a fault, is written as it was read, and says that it is i
 test('its first sheets are the design, and every study has one', () => {
   const titles = document.sheets.map(({ title }) => title);
   expect(titles.slice(0, 3)).toEqual(['Decide', 'Model', 'Weights']);
-  expect(titles.slice(-studies().length)).toEqual(studies().map(({ question }) => question));
+  expect(titles.slice(-studies().length)).toEqual(
+    studies().map((study) => askedOf(study, document, library.blocks).question),
+  );
 });
 
 test('everything that can be computed of a model stands on it', () => {

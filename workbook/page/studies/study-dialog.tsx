@@ -44,6 +44,7 @@ export function StudyDialog() {
                 class="word"
                 data-study={study.name}
                 aria-describedby={`tells-${study.name}`}
+                disabled={study.unfit !== ''}
                 onClick={() => {
                   chosen.value = study;
                 }}
@@ -51,7 +52,7 @@ export function StudyDialog() {
                 {study.question}
               </button>
               <p class="aside" id={`tells-${study.name}`}>
-                {study.tells}
+                {study.unfit || study.tells}
               </p>
             </li>
           ))}

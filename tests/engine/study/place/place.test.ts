@@ -8,7 +8,7 @@ import { sheetRemoval } from '../../../../engine/sheet/remove-sheet';
 import { cellsOf, sheetWith } from '../../../../engine/sheet/sheets';
 import { applyChanges } from '../../../../engine/sheet/transaction';
 import { library } from '../../../../engine/study/index';
-import { placeStudy, studies } from '../../../../engine/study/place/index';
+import { askedOf, placeStudy, studies } from '../../../../engine/study/place/index';
 import { MAKE, type StudyAnswer } from '../../../../engine/study/place/told';
 import { someOf } from '../../../cases';
 import { withEngine } from '../../blocks/engine-designs';
@@ -32,9 +32,10 @@ function placed(name: string, live: Live, answers: Readonly<Record<string, strin
 function allOn(design: Document) {
   const steps: { readonly before: Document; readonly answer: Placed }[] = [];
   let live = openLive(design, library);
-  for (const { name } of studies()) {
+  for (const study of studies()) {
     const before = live.compiled.document;
-    const answer = placed(name, live);
+    if (askedOf(study, before, library.blocks).unfit !== '') continue;
+    const answer = placed(study.name, live);
     steps.push({ before, answer });
     live = openLive(answer.document, library);
   }
@@ -140,6 +141,55 @@ describe('a study', () => {
     expect(cellsOf(document).filter(({ name }) => name.startsWith('shutoff'))).toEqual([]);
     const engine = placed('controls_study', openLive(begun(forms[0]!), library));
     expect(cellsOf(engine.document).map(({ name }) => name)).toContain('shutoff_check');
+  });
+  it('about fuel is nothing for a model that carries none, and says why', () => {
+    const motor = openLive(begun(forms.find(({ drive }) => drive === 'motor')!), library);
+    const engine = openLive(begun(forms[0]!), library);
+    const unfit = ({ compiled: { document } }: Live) =>
+      studies().filter((study) => askedOf(study, document, library.blocks).unfit !== '');
+    expect(unfit(engine)).toEqual([]);
+    expect(unfit(motor).map(({ name }) => name)).toEqual(['tank_study', 'race_study']);
+    for (const study of unfit(motor)) {
+      expect(placeStudy(study, motor, library)).toEqual({
+        ok: false,
+        message:
+          'Not for this design: no part of its weights is fuel. If it carries some, tick “it is fuel” at that part of the table of weight and balance.',
+      });
+    }
+  });
+  it('says motor where a motor pulls the model, in its question too', () => {
+    const motor = openLive(begun(forms.find(({ drive }) => drive === 'motor')!), library);
+    const { document, sheet } = placed('engine_and_tail', motor);
+    const { title, pieces } = sheetWith(document, sheet)!;
+    expect(title).toBe('Where does the motor go, and what is the tail made of?');
+    const words = pieces.flatMap((piece) => (piece.kind === 'note' ? [piece.title, piece.text] : [piece.title]));
+    expect(words[0]).toBe('Where the motor goes');
+    expect(words.join(' ').replace(/\{[^}]*\}/g, '')).not.toMatch(/engine/i);
+    const { question } = askedOf(studies()[0]!, begun(forms[0]!), library.blocks);
+    expect(question).toBe('Where does the engine go, and what is the tail made of?');
+  });
+  it('of propellers says what an engine by a timed lap or by its pull can not tell, and what to do', () => {
+    const timed = forms.find(({ lap_time }) => lap_time === '2.6 s')!;
+    const asked = (document: Document) => {
+      const { document: made, says, sheet } = placed('which_propeller', openLive(document, library));
+      const note = sheetWith(made, sheet)!.pieces.find((piece) => piece.kind === 'note');
+      return { says, note: note?.kind === 'note' ? note.text : '' };
+    };
+    const told =
+      'A timed lap tells the power of this engine with the propeller that flew it, and here that power stays whatever it turns: pitch changes nothing and diameter little. To compare propellers, open the commands of “engine by the timed lap”, choose “Put another kind in its place” and take “Engine by tachometer” (rpm read on one or two propellers), “Engine by its data” or “Electric motor”.';
+    const lap = asked(begun(timed));
+    expect(lap.says).toEqual([told]);
+    expect(lap.note).toMatch(new RegExp(`\\n\\n${told.slice(0, 60)}`));
+    expect(asked(begun(forms[0]!)).note).toContain(
+      'This engine is known by its pull at rest and its rpm, and here both stay whatever it turns: a coarser pitch looks faster than it will be, since it slows the engine.',
+    );
+    expect(asked(withEngine('two_stroke')).says).toEqual([]);
+  });
+  it('of the pull test slides what the class asks for, unless a load is typed', () => {
+    const start = openLive(begun(forms[0]!), library);
+    expect(placed('pull_test_study', start).says).toContain('Makes a slide of pull test over weight: 5 to 50, now 10.');
+    const loaded = setLive(start, [['flight.test_load', '196 N']], library).live;
+    expect(placed('pull_test_study', loaded).says.join(' ')).not.toContain('pull test over weight');
   });
   it('tries round steps in the units of the design', () => {
     const steps = (form: (typeof forms)[number]): readonly string[] =>
