@@ -219,6 +219,8 @@ export interface Block<
   readonly theory?: Theory;
   /** Fields or results that say in one line what it is: "1000 mm, 21.5 dm², 12 %". */
   readonly line?: readonly string[];
+  /** They say little without their titles: "race time 284 s, stops 2". */
+  readonly lineTitled?: true;
   /** What can hurt here, as the trade warns of it. Blocks of one role share one list. */
   readonly cautions?: readonly Caution[];
   /**
@@ -278,6 +280,7 @@ export interface AnyBlock {
   readonly theory?: Theory;
   /** What can hurt here, as the trade warns of it. Blocks of one role share one list. */
   readonly line?: readonly string[];
+  readonly lineTitled?: true;
   readonly cautions?: readonly Caution[];
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
   run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;

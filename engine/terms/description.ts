@@ -45,6 +45,8 @@ export interface BlockDescription {
   };
   /** Names of fields or results that say in one line what it is. */
   readonly line: readonly string[];
+  /** Each is said with its title. */
+  readonly lineTitled?: true;
 }
 
 export interface FieldDescription {

@@ -66,12 +66,15 @@ export const lineOf = (cell: Cell, sheet: Reading): Line =>
   (lines[cell.kind] as (cell: Cell, sheet: Reading) => Line)(cell, sheet);
 
 function modelLine({ name, of }: BlockCell, sheet: Reading): Line {
-  const lineNames = sheet.blockNamed(of)?.line ?? [];
-  const values = lineNames.map((each) => sheet.shown(`${name}.${each}`)).filter((shown) => shown !== '–');
+  const { line: lineNames = [], lineTitled } = sheet.blockNamed(of) ?? {};
+  const told = lineNames
+    .map((each) => ({ path: `${name}.${each}`, shown: sheet.shown(`${name}.${each}`) }))
+    .filter(({ shown }) => shown !== '–');
+  const words = told.map(({ path, shown }) => (lineTitled ? `${titleOf(path, sheet)} ${shown}` : shown)).join(', ');
   const stops = (sheet.blockNamed(of)?.results ?? []).some((each) => sheet.under(`${name}.${each.name}`)?.stops);
   const low = lineNames.some((each) => sheet.under(`${name}.${each}`));
   const stands = stops ? 'broken' : low ? 'low' : undefined;
-  return { words: values.join(', '), value: values[0] ?? '', ...(stands ? { stands } : {}) };
+  return { words, value: told[0]?.shown ?? '', ...(stands ? { stands } : {}) };
 }
 
 function partsLine({ name, rows }: PartsCell, sheet: Reading): Line {

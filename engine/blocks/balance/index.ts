@@ -20,6 +20,7 @@ export const balance = block({
   title: 'Balance',
   doc: 'Where the centre of gravity lies on the mean chord, how far before the neutral point, and how it lies to the guide and the front leadout, with the tank empty, half full and full.',
   line: ['cg_x', 'cg_share', 'static_margin'],
+  lineTitled: true,
   fields: {
     parts: { link: partsRole, results: partsResults, doc: 'The list of parts: mass and CG.' },
     wing: { link: 'wing', results: wingResults, doc: 'The wing: mean chord and lift slope.' },

@@ -37,6 +37,7 @@ export const body = block({
   title: 'Fuselage and drag',
   doc: 'Side outline of the fuselage at four places, and the sizes of wheels, gear, engine parts and tank. Gives the side area that holds the nose in or out, and a drag table with one row for each thing.',
   line: ['drag_area', 'side_area'],
+  lineTitled: true,
   fields: {
     air: { link: 'air', results: air.results, doc: 'The air, for friction.' },
     tail: { link: 'tail', results: tailResults, doc: 'The tail surfaces, for their friction.' },

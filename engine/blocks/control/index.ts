@@ -81,6 +81,7 @@ export const control = block({
   title: 'Control linkage',
   doc: 'From the handle by lines, bellcrank and pushrod to the elevator, by its true geometry: travel, ratio and neutral; what of the least pull the hinge moment takes; and the elevator that is left at flying and landing speed.',
   line: ['ratio', 'margin'],
+  lineTitled: true,
   fields: controlFields,
   results: controlResults,
   reasons: {

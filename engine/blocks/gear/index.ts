@@ -54,6 +54,7 @@ export const gear = block({
   title: 'Ground and gear',
   doc: 'How the model stands on its wheels, which rolling drag tips it on its nose, how far the propeller clears the ground, and what landing bends the gear wire. The wheels are those of the fuselage: move their station to move the strap.',
   line: ['wire_diameter', 'sink_speed'],
+  lineTitled: true,
   fields: { ...gearLinks, ...gearFields },
   results: gearResults,
   reasons: {
@@ -112,9 +113,10 @@ export const gear = block({
     m[r.tip_ratio + i] = full;
     m[r.tip_ratio_at_rest + i] = tip(thrust, rest);
     m[r.tip_ratio_engine_off + i] = tip(0, level);
-    m[r.margin_pavement + i] = full / at(f.pavement);
-    m[r.margin_short_grass + i] = full / at(f.short_grass);
-    m[r.margin_long_grass + i] = full / at(f.long_grass);
+    const held = Math.max(0, full);
+    m[r.margin_pavement + i] = held / at(f.pavement);
+    m[r.margin_short_grass + i] = held / at(f.short_grass);
+    m[r.margin_long_grass + i] = held / at(f.long_grass);
     const arm = level.along(cg) - (tailRest ? 0 : level.along(support));
     m[r.step + i] = greatestStep(radius, arm, level.height(cg));
     const disc = at(engine.propeller_diameter) / 2;

@@ -177,6 +177,7 @@ export const glide = block({
   title: 'Engine-off glide',
   doc: 'How far the model flies after the engine is shut off with its height held, whether its lines stay tight in the wind, and where to shut off so that it stops at the pit.',
   line: ['laps', 'least_pull'],
+  lineTitled: true,
   fields: { ...windLinks, ...glideFields },
   results: glideResults,
   reasons: {

@@ -42,6 +42,7 @@ export const lap = block({
   title: 'Lap in wind',
   doc: 'Pull and speed around a level lap in a steady wind, and the wind at which the least pull comes down to what the pilot wants. Wind takes pull away upwind, a little before the model comes straight upwind, and adds it downwind.',
   line: ['least_pull_per_weight', 'wind_at_floor'],
+  lineTitled: true,
   fields: { ...windLinks, ...lapFields },
   results: lapResults,
   reasons: {

@@ -111,7 +111,8 @@ export const launch = block({
   slow: true,
   title: 'Launch',
   doc: 'The run on the wheels from release to flying speed: how long it is, how the lines pull around it, and where to release against the wind. Lines go slack just after release more often than anywhere else.',
-  line: ['rolling', 'least_pull'],
+  line: ['time', 'least_pull'],
+  lineTitled: true,
   fields: { ...windLinks, ...launchFields },
   results: launchResults,
   reasons: {

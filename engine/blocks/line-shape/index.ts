@@ -52,6 +52,7 @@ export const lineShape = block({
   title: 'Lines in full',
   doc: 'The shape of the lines in space between handle and guide in level flight: how they bow back and down, what that and their stretch do to the radius, and the handle angle that uneven pull costs.',
   line: ['stretch', 'line_trail'],
+  lineTitled: true,
   fields: { ...lineShapeLinks, ...lineShapeFields },
   results: lineShapeResults,
   reasons: {

@@ -66,6 +66,7 @@ export const race = block({
   title: 'Race',
   doc: 'The time for a number of laps with stops for fuel: how many stops the tank makes necessary, what they cost, how near one stop less is, and whether a needle set for range wins over the fastest. Laps, stops and pit work come from the current rule book.',
   line: ['time', 'stops'],
+  lineTitled: true,
   fields: { ...windLinks, ...racePieces, ...raceFields },
   results: raceResults,
   reasons: {

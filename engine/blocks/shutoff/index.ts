@@ -170,6 +170,7 @@ export const shutoff = block({
   title: 'Fuel shutoff',
   doc: 'A shutoff that full down elevator trips by a cable from the bellcrank: at which down elevator it trips, how far that lies beyond the most down used in flight and before full down, and whether the bellcrank has the force. Weigh lever, spring, valve and cable, and give them a row of their own in the list of parts with their station: the list of what is often forgotten has it.',
   line: ['used_margin', 'force_margin'],
+  lineTitled: true,
   fields: { ...links, ...shutoffFields },
   results: shutoffResults,
   reasons: {

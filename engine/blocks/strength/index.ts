@@ -26,6 +26,7 @@ export const strength = block({
   title: 'Strength and pull test',
   doc: 'What each part of the whole system holds (handle, cable, connectors, lines, leadouts, bellcrank, pivot, platform), beside the pull-test load and the greatest pull met in flight; and the screws and wood that hold the engine. It finds the part to look at first: the pull test itself decides.',
   line: ['strength_over_test', 'test_over_pull'],
+  lineTitled: true,
   fields: {
     parts: { link: partsRole, results: partsResults, doc: 'Weight of the model.' },
     lines: { link: 'lines', results: linesResults, doc: 'Number and breaking load of the lines.' },

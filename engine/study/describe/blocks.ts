@@ -33,6 +33,7 @@ export function describeBlock(block: AnyBlock): BlockDescription {
       ...(trace.outlines ? { outlines: true as const } : {}),
     })),
     line: block.line ?? [],
+    ...(block.lineTitled ? { lineTitled: block.lineTitled } : {}),
     ...(block.keeps ? { keeps: block.keeps } : {}),
   };
 }
