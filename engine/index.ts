@@ -97,6 +97,8 @@ export type {
   TableCell,
   Variable,
   VariablesCell,
+  Variant,
+  VariantsCell,
 } from './sheet/document';
 export {
   FORMAT,
@@ -126,6 +128,21 @@ export {
 } from './sheet/transaction';
 export { type Use, usesOf } from './sheet/uses';
 export type { FileProblem } from './sheet/validate';
+export { readVariants, writeVariants } from './sheet/variant-text';
+export {
+  addingVariants,
+  chartingVariant,
+  editingVariant,
+  freeVariantName,
+  keepingVariant,
+  MOST_ON_CHARTS,
+  removingVariant,
+  renamingVariant,
+  setNow,
+  type VariantTexts,
+  variantAsBaseline,
+  variantNameFault,
+} from './sheet/variants';
 export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
@@ -155,6 +172,10 @@ export type {
   TraceAnswer,
   TraceColumn,
   TraceDescription,
+  VariantChange,
+  VariantColumn,
+  VariantShares,
+  VariantsTold,
 } from './terms/index';
 export { NOT_COMPUTED } from './terms/index';
 export {

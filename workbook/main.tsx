@@ -78,6 +78,8 @@ async function start(): Promise<void> {
     loadDemo,
     frozen: import.meta.env.DEV,
     now: () => performance.now(),
+    // An address that isn't safe has no clipboard.
+    ...(navigator.clipboard ? { copy: (text) => navigator.clipboard.writeText(text) } : {}),
   });
   const designs = createDesigns(sheet, keeper, { engine, firstVisit: kept === undefined, now: Date.now });
   show = (text, unkept) => {

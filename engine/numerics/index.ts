@@ -10,6 +10,7 @@ export { periodicSlopes } from './periodic';
 export { findRoot, type Root } from './root';
 export { rungeKutta, type Slope } from './runge-kutta';
 export { seededRandom } from './seeded';
+export { sharedChange } from './shared-change';
 export { type BoundaryProblem, type Shot, shoot } from './shooting';
 export { sobolIndices } from './sobol';
 export { quantileOf, type Spread } from './spread';

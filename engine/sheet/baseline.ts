@@ -6,7 +6,18 @@ import { cellsOf } from './sheets';
 const DESIGN: ReadonlySet<CellKind> = new Set(['variables', 'choice', 'formula', 'model', 'parts']);
 /** What is said of a design, measured on it, or asked about it is no part of it. */
 const BESIDE: ReadonlySet<CellKind> = new Set([
-  ...(['note', 'log', 'fit', 'trial_series', 'tolerances', 'what_helps', 'chart', 'table', 'drawing'] as const),
+  ...([
+    'note',
+    'log',
+    'fit',
+    'trial_series',
+    'tolerances',
+    'what_helps',
+    'chart',
+    'table',
+    'drawing',
+    'variants',
+  ] as const),
 ]);
 const SLIDE_LIMIT = /^(.*)\.(low|high|step)$/;
 

@@ -35,6 +35,8 @@ export interface Compiled {
   read(path: string, text: string): Reading | undefined;
   /** SI value of a text that may stand at this path without any change but of value; undefined for any other. */
   constant(path: string, text: string): number | undefined;
+  /** Another document with the same library. */
+  anew(document: Document): Compiled;
 }
 
 export function compile(document: Document, library: Library): Compiled {
@@ -98,6 +100,7 @@ export function compile(document: Document, library: Library): Compiled {
       const same = dimensionOf(before.type) === dimensionOf(after.type);
       return same ? after.value : undefined;
     },
+    anew: (other) => compile(other, library),
   };
 }
 

@@ -23,7 +23,7 @@ export function copyingSheet(
   const pieces = sheet.pieces.map((piece) => withOwnLinks(piece, sheet, from, to, blocks));
   const whole: Document = {
     ...{ ...from, sheets: [{ ...sheet, pieces }], figures: [] },
-    ...{ baseline: undefined, baseline_design: undefined },
+    ...{ baseline: undefined, baseline_design: undefined, variants: undefined },
   };
   const alone = withFreeNames({ ...whole, rows: rowsFor(whole, to) }, to);
   return puttingIn(to, alone, blocks);

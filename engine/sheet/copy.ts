@@ -17,6 +17,7 @@ export function copyOfCell(document: Document, cell: Cell): Cell {
     rows: [],
     figures: [],
     baseline: undefined,
+    variants: undefined,
   };
   for (const path of freeStanding(cell)) {
     const name = freeName(path, taken);

@@ -41,6 +41,18 @@ export interface Document {
   readonly baseline?: Readonly<Record<string, string>>;
   /** What the baseline is made of, where pieces or rows of the design were added or removed since; its texts are the baseline's. */
   readonly baseline_design?: BaselineDesign;
+  /** What the design might be instead, side by side. They change nothing until one is kept. */
+  readonly variants?: readonly Variant[];
+}
+
+/** A named set of changes to the design: texts only, never what it is made of. */
+export interface Variant {
+  /** What its builder calls it; no two of a design are called alike. */
+  readonly name: string;
+  /** Path → text. What has no place in the design any more is kept and not counted. */
+  readonly changes: Readonly<Record<string, string>>;
+  /** Charts show it as a ghost. */
+  readonly on_charts?: boolean;
 }
 
 /** One page of the drawing set. */
@@ -87,7 +99,8 @@ export type Cell =
   | TableCell
   | CheckCell
   | LogCell
-  | FitCell;
+  | FitCell
+  | VariantsCell;
 export type CellKind = Cell['kind'];
 
 interface CellBase {
@@ -390,4 +403,11 @@ export interface FitCell extends CellBase {
   readonly wanted: readonly string[];
   /** What standard errors rest on: how far the laps lie from the fit, or the measuring errors as the log states them. */
   readonly errors: (typeof FIT_ERRORS)[number];
+}
+
+/** The variants of the design beside the baseline and the design as set: results, differences and what makes them. */
+export interface VariantsCell extends CellBase {
+  readonly kind: 'variants';
+  /** Result paths. */
+  readonly wanted: readonly string[];
 }

@@ -84,9 +84,11 @@ const withoutBlanks = (key: string, value: unknown): unknown =>
     ? Object.fromEntries(Object.entries(value).filter(([, text]) => text !== ''))
     : value;
 
+const SORTED: ReadonlySet<string> = new Set([...FIELDS, 'baseline', 'changes']);
+
 /** Names in a record are sorted, so that the order of typing doesn't show in version control. */
 const inOrder = (key: string, value: unknown): unknown =>
-  (FIELDS.has(key) || key === 'baseline') && isGroup(value)
+  SORTED.has(key) && isGroup(value)
     ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
     : value;
 

@@ -1,6 +1,7 @@
 import { renameInFormula } from '../formula/index';
 import { kindOf, type Rewrite } from './cells/index';
-import type { BaselineDesign, Cell, Document, OwnRow } from './document';
+import { mapFields, mapRows } from './cells/rows';
+import type { BaselineDesign, Cell, Document, OwnRow, Variant } from './document';
 import { ownedPaths } from './free-names';
 import { movedPath, nameFault, renamedPath } from './names';
 import { rewriteOwnRows } from './own-rows';
@@ -90,8 +91,10 @@ function renameHead(document: Document, path: string, to: string, rewrite: Rewri
   if (figures.some((each, k) => each !== document.figures[k])) head.figures = figures;
   const then = document.baseline_design;
   if (then) head.baseline_design = renamedDesign(then, path, to, rewrite);
-  const baseline = document.baseline && renameBaseline(document.baseline, rewrite);
+  const baseline = document.baseline && renameTexts(document.baseline, rewrite);
   if (baseline !== document.baseline) head.baseline = baseline;
+  const variants = document.variants && mapRows(document.variants, (each) => renameVariant(each, rewrite));
+  if (variants !== document.variants) head.variants = variants;
   return head;
 }
 
@@ -109,9 +112,12 @@ function renamedDesign({ sheets, rows }: BaselineDesign, path: string, to: strin
   };
 }
 
-function renameBaseline(baseline: Readonly<Record<string, string>>, { formula, path, option }: Rewrite) {
-  const entries = Object.entries(baseline);
+const renameVariant = (variant: Variant, rewrite: Rewrite): Variant =>
+  mapFields(variant, { changes: renameTexts(variant.changes, rewrite) });
+
+function renameTexts(texts: Readonly<Record<string, string>>, { formula, path, option }: Rewrite) {
+  const entries = Object.entries(texts);
   const renamed = entries.map(([at, text]) => [path(at), option(at, formula(text))] as const);
   const same = renamed.every(([at, text], k) => at === entries[k]![0] && text === entries[k]![1]);
-  return same ? baseline : Object.fromEntries(renamed);
+  return same ? texts : Object.fromEntries(renamed);
 }

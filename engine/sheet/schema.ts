@@ -4,6 +4,7 @@ import { cellKinds } from './cells/index';
 import type { Cell, CellKind, Document } from './document';
 import { FORMAT, VERSION } from './document';
 import { ownRowSchema } from './own-rows';
+import { variantSchema } from './variant-schema';
 
 export { KEPT_NAMES } from './kept-names';
 
@@ -37,6 +38,7 @@ export const documentSchema = v.strictObject({
   figures: v.array(v.string()),
   baseline: v.optional(textsEntry),
   baseline_design: v.optional(v.strictObject({ sheets: v.array(sheetSchema), rows: v.array(ownRowSchema) })),
+  variants: v.optional(v.array(variantSchema)),
 }) satisfies v.GenericSchema<unknown, Document>;
 
 /** A file as this build writes it: the version is the newest. */

@@ -12,6 +12,8 @@ export interface Use {
   readonly path: string;
   /** Only the baseline names it there. */
   readonly baseline?: true;
+  /** Only this variant names it there. */
+  readonly variant?: string;
 }
 
 /**
@@ -38,7 +40,14 @@ export function usesOf(document: Document, path: string): readonly Use[] {
   for (const [k, figure] of document.figures.entries()) {
     if (after.figures[k] !== figure) uses.push({ cell: '', path: figure });
   }
-  return [...uses, ...baselineUses(document, after, path)];
+  const named = usesIn(document, document.baseline, after.baseline, path);
+  uses.push(...named.map((use): Use => ({ ...use, baseline: true })));
+  for (const [k, { name, changes }] of (document.variants ?? []).entries()) {
+    uses.push(
+      ...usesIn(document, changes, after.variants![k]!.changes, path).map((use) => ({ ...use, variant: name })),
+    );
+  }
+  return uses;
 }
 
 const isWithin = (path: string, thing: string): boolean => path === thing || path.startsWith(`${thing}.`);
@@ -47,13 +56,15 @@ const isWithin = (path: string, thing: string): boolean => path === thing || pat
 const changedTexts = (before: readonly Text[], after: readonly Text[]): readonly Text[] =>
   before.filter((text, k) => after[k]!.text !== text.text);
 
-function baselineUses({ baseline, ...document }: Document, after: Document, path: string): readonly Use[] {
-  const texts = Object.entries(baseline ?? {});
-  const renamed = Object.values(after.baseline ?? {});
-  return texts.flatMap(([at, text], k): Use[] => {
+type Texts = Readonly<Record<string, string>>;
+
+/** Texts beside the design, by path, that name the thing; renaming it keeps their order. */
+function usesIn(document: Document, texts: Texts = {}, after: Texts = {}, path: string): readonly Use[] {
+  const renamed = Object.values(after);
+  return Object.entries(texts).flatMap(([at, text], k): Use[] => {
     if (renamed[k] === text || isWithin(at, path)) return [];
     const cell = cellsOf(document).find((each) => at === each.name || at.startsWith(`${each.name}.`));
-    return [{ cell: cell?.id ?? '', path: at, baseline: true }];
+    return [{ cell: cell?.id ?? '', path: at }];
   });
 }
 

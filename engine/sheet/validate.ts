@@ -3,6 +3,7 @@ import type { Document } from './document';
 import { KEPT_NAMES } from './kept-names';
 import { withOwnIds } from './own-ids';
 import { documentSchema } from './schema';
+import { withOwnVariantNames } from './variants';
 
 /** One thing that is wrong in a file. */
 export interface FileProblem {
@@ -24,7 +25,7 @@ export function validate(file: unknown): Validated {
   if (kept.length > 0) return { ok: false, problems: kept };
   const parsed = v.safeParse(documentSchema, file);
   if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
-  return { ok: true, document: withOwnIds(parsed.output) };
+  return { ok: true, document: withOwnVariantNames(withOwnIds(parsed.output)) };
 }
 
 export function problem(path: string, expected: string, found: string): FileProblem {
@@ -83,7 +84,8 @@ function describe(value: unknown): string {
   return value.length > LONGEST ? `"${value.slice(0, LONGEST)}…"` : `"${value}"`;
 }
 
-function keptNamesIn(value: unknown, path: string): FileProblem[] {
+/** Names in plain data that the program keeps for itself. */
+export function keptNamesIn(value: unknown, path: string): FileProblem[] {
   if (typeof value !== 'object' || value === null) return [];
   if (Array.isArray(value)) return value.flatMap((each, k) => keptNamesIn(each, `${path}[${k}]`));
   return Object.entries(value).flatMap(([name, each]) => {

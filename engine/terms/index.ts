@@ -23,3 +23,4 @@ export type {
 } from './progress';
 export { NOT_COMPUTED } from './progress';
 export type { TraceAnswer, TraceColumn } from './trace';
+export type { VariantChange, VariantColumn, VariantShares, VariantsTold } from './variants';

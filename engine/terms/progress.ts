@@ -1,3 +1,5 @@
+import type { VariantsTold } from './variants';
+
 /** Stands in `why` for a sample that isn't computed yet. */
 export const NOT_COMPUTED = 0xffff;
 
@@ -32,6 +34,8 @@ export interface SweepProgress {
   readonly spread?: SpreadTold;
   /** Of levers only. `axes` is empty then, and each sample is one change. */
   readonly levers?: LeversTold;
+  /** Of variants only. `axes` and `columns` are empty then. */
+  readonly variants?: VariantsTold;
 }
 
 /** One thing changed, everything else as the design has it; SI, or an index of options. */

@@ -17,4 +17,5 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   check: 'check',
   log: 'log',
   fit: 'fit',
+  variants: 'variants',
 };

@@ -12,7 +12,7 @@ export interface Line {
   readonly stands?: Verdict['kind'] | 'low';
 }
 
-type Reading = Pick<Sheet, 'shown' | 'value' | 'name' | 'optionTitle' | 'blockNamed' | 'under'>;
+type Reading = Pick<Sheet, 'shown' | 'value' | 'name' | 'optionTitle' | 'blockNamed' | 'under' | 'part'>;
 type Lines = { readonly [K in CellKind]: (cell: Extract<Cell, { kind: K }>, sheet: Reading) => Line };
 
 const NOTHING: Line = { words: '', value: '' };
@@ -60,6 +60,10 @@ const lines: Lines = {
   },
   log: ({ rows }) => ({ words: rows.length === 1 ? '1 flight' : `${rows.length} flights`, value: `${rows.length}` }),
   fit: ({ factors }, sheet) => ({ words: list(factors, sheet), value: '' }),
+  variants(_, sheet) {
+    const names = (sheet.part('variants') ?? []).map(({ name }) => name);
+    return { words: names.join(', '), value: `${names.length}` };
+  },
 };
 
 export const lineOf = (cell: Cell, sheet: Reading): Line =>

@@ -15,6 +15,7 @@ import { spreadOffers } from './spread/offer';
 import { sweepOffers } from './sweep/offer';
 import { tableOffers } from './table/offer';
 import { variablesOffers } from './variables/offer';
+import { variantsOffers } from './variants/offer';
 
 type Offered = Description | undefined;
 
@@ -29,6 +30,7 @@ const offersOf: { readonly [K in CellKind]: (offered: Offered) => readonly Offer
   trial_series: () => sweepOffers,
   tolerances: () => spreadOffers,
   what_helps: () => leversOffers,
+  variants: () => variantsOffers,
   chart: () => chartOffers,
   table: () => tableOffers,
   check: () => checkOffers,

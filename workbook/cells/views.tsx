@@ -15,6 +15,7 @@ import { SpreadView } from './spread/view';
 import { SweepView } from './sweep/view';
 import { TableView } from './table/view';
 import { VariablesView } from './variables/view';
+import { VariantsView } from './variants/view';
 
 /** A cell of one kind. */
 export type CellOf<K extends CellKind> = Extract<Cell, { readonly kind: K }>;
@@ -36,4 +37,5 @@ export const views: { readonly [K in CellKind]: ComponentType<{ cell: CellOf<K> 
   check: CheckView,
   log: LogView,
   fit: FitView,
+  variants: VariantsView,
 };

@@ -101,7 +101,7 @@ function Removal({ row, says }: { row: OwnRow; says: string }) {
           </p>
           <ul>
             {uses.value.map((use) => (
-              <li key={`${use.path} ${use.baseline}`}>
+              <li key={`${use.path} ${use.baseline} ${use.variant}`}>
                 {use.cell === '' ? (
                   use.path
                 ) : (
@@ -110,6 +110,7 @@ function Removal({ row, says }: { row: OwnRow; says: string }) {
                   </button>
                 )}
                 {use.baseline && ', in the baseline'}
+                {use.variant !== undefined && `, in the variant ${use.variant}`}
               </li>
             ))}
           </ul>

@@ -1,10 +1,18 @@
 import type { Cell, CellKind } from '../../engine/index';
 
 /** What follows from the design, as against what is set. */
-const FOLLOWS: ReadonlySet<CellKind> = new Set(['chart', 'table', 'trial_series', 'tolerances', 'what_helps', 'fit']);
+const FOLLOWS: ReadonlySet<CellKind> = new Set([
+  'chart',
+  'table',
+  'trial_series',
+  'tolerances',
+  'what_helps',
+  'fit',
+  'variants',
+]);
 
 /** Tables with so many columns that half of a wide window cuts them. */
-const WHOLE: ReadonlySet<CellKind> = new Set(['parts', 'log', 'fit']);
+const WHOLE: ReadonlySet<CellKind> = new Set(['parts', 'log', 'fit', 'variants']);
 
 /** A folded piece is two lines, an open one takes room: about so many lines, and so many where its kind is tall. */
 const FOLDED_LINES = 2;

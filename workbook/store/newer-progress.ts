@@ -14,6 +14,7 @@ function agrees(before: SweepProgress, now: SweepProgress): boolean {
     before.state === now.state &&
     before.message === now.message &&
     JSON.stringify(before.levers) === JSON.stringify(now.levers) &&
+    sameVariants(before.variants, now.variants) &&
     same(before.wanted, now.wanted) &&
     same(before.sentences, now.sentences) &&
     before.axes.length === now.axes.length &&
@@ -25,6 +26,15 @@ function agrees(before: SweepProgress, now: SweepProgress): boolean {
 const sameRow = (before: SweepProgress, now: SweepProgress, row: number): boolean =>
   before.why[row] === now.why[row] &&
   before.columns.every((column, w) => Object.is(column[row], now.columns[w]?.[row]));
+
+/** What makes the differences is told once all is computed: until then what was told of it before may stand. */
+function sameVariants(before: SweepProgress['variants'], now: SweepProgress['variants']): boolean {
+  if (!before || !now) return before === now;
+  const known = now.columns.map((column, k) =>
+    column.shares ? column : { ...column, shares: before.columns[k]?.shares },
+  );
+  return JSON.stringify(before) === JSON.stringify({ ...now, columns: known });
+}
 
 const same = <T>(a: ArrayLike<T>, b: ArrayLike<T>): boolean =>
   a.length === b.length && Array.prototype.every.call(a, (each: T, k: number) => Object.is(each, b[k]));

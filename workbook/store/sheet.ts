@@ -44,6 +44,7 @@ import { standsOn } from './stands-on';
 import { createStudies, type Studies } from './studies';
 import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
+import { createVariants, type VariantCommands } from './variants';
 
 /** Something to be told that belongs to no cell. */
 export interface Notice {
@@ -78,7 +79,7 @@ interface Beside {
   readonly behind: boolean;
 }
 
-export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makings, CellCommands {
+export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makings, CellCommands, VariantCommands {
   readonly document: ReadonlySignal<Document>;
   readonly snapshot: ReadonlySignal<Snapshot | undefined>;
   /**
@@ -184,6 +185,8 @@ export interface SheetPorts {
   /** Freezes every document, so that a slip in the program shows. */
   readonly frozen: boolean;
   now(): number;
+  /** Puts a text on the clipboard; missing where there is none. */
+  readonly copy?: (text: string) => Promise<void>;
 }
 
 /** Longest time that a moving finger's next place waits for the charts of the last, ms. */
@@ -362,6 +365,15 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       blocks,
       shown: () => set.shownSheet.peek().id,
       removed,
+    }),
+    ...createVariants({
+      editor,
+      blocks,
+      name: reader.name,
+      shown: () => set.shownSheet.peek().id,
+      told: removed,
+      lost: (title, text) => tell({ title, sentences: [], text }),
+      copy: ports.copy,
     }),
     document: editor.document,
     snapshot,

@@ -16,6 +16,8 @@ function borrowed(cell: Cell): readonly string[] {
     case 'what_helps':
     case 'tolerances':
       return [...cell.wanted, ...cell.rows.map(({ of }) => of)];
+    case 'variants':
+      return cell.wanted;
     case 'trial_series':
       return cell.axes.map(({ of }) => of);
     case 'fit':

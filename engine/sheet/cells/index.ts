@@ -15,6 +15,7 @@ import { spreadCell } from './spread';
 import { sweepCell } from './sweep';
 import { tableCell } from './table';
 import { variablesCell } from './variables';
+import { variantsCell } from './variants';
 
 /** A cell of one kind. */
 type CellOf<K extends CellKind> = Extract<Cell, { readonly kind: K }>;
@@ -36,6 +37,7 @@ const kinds: { readonly [K in CellKind]: CellKindOf<CellOf<K>> } = {
   check: checkCell,
   log: logCell,
   fit: fitCell,
+  variants: variantsCell,
 };
 
 export const cellKinds = Object.values(kinds);

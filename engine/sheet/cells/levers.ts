@@ -6,9 +6,9 @@ import type { Builder, Reach } from '../specs';
 import { baseEntries } from './entries';
 import type { CellKindOf, Rewrite } from './kind';
 import { mapFields, mapRows, withRow } from './rows';
+import { checkWanted, type Say } from './wanted';
 
 const CHANGED: ReadonlySet<Reach['kind']> = new Set(['variable', 'choice', 'field']);
-type Say = (message: string) => void;
 
 /** Path of what is typed for one row: `pull_levers.row1.change`. */
 export const leverPath = (cell: Pick<LeversCell, 'name'>, row: number): string => `${cell.name}.row${row + 1}.change`;
@@ -122,16 +122,4 @@ function checkAmount(cell: LeversCell, k: number, { shown: unit }: Reach, builde
   const what = way === 'to' ? 'value to be changed to' : 'amount to be changed by';
   const message = `${named(of)} has no ${what}. Type one, such as “${example}”.`;
   builder.fault({ cell: cell.id, path: leverPath(cell, k), message });
-}
-
-function checkWanted({ name, wanted }: LeversCell, builder: Builder, say: Say): void {
-  for (const path of wanted) {
-    const reach = builder.find(path);
-    if (!reach) say(`${named(name)} asks for “${path}”: nothing has that name.${builder.meant(path)}`);
-    else if (reach.kind === 'curve')
-      say(`${named(name)} asks for ${named(path)}, which is a curve. Take a single number.`);
-    else if (reach.type && reach.type.kind !== 'quantity') {
-      say(`${named(name)} asks for ${named(path)}, which is one of a list. Take a number.`);
-    }
-  }
 }

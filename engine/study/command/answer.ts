@@ -18,6 +18,7 @@ import { tellBreaches, tellCheck } from './checks';
 import { nameData, nameLine } from './names';
 import { setTexts } from './set';
 import { meant, namesByPath, tellValue } from './values';
+import { variantTexts } from './variant';
 
 /** What the command prints, and what it ends with. */
 export interface Answer {
@@ -35,9 +36,13 @@ export function answer(request: Request, file: string, library: Library): Answer
   if (!opened.ok) {
     return ended('', [opened.message, ...opened.problems.slice(1).map((problem) => problem.message)], 1);
   }
-  const set = setTexts(openLive(opened.document, library), request.set, library);
+  const opening = openLive(opened.document, library);
+  const variant = variantTexts(opening, request.variant);
+  if (typeof variant === 'string') return ended('', [variant], 1);
+  const set = setTexts(opening, [...variant.texts, ...request.set], library);
   if (!set.ok) return ended('', [...set.notes, ...set.faults], 1);
-  const { live, notes } = set;
+  const { live } = set;
+  const notes = [...variant.notes, ...set.notes];
   const sections = sectionsOf(request, live, namesByPath(live));
   const faults = sections.flatMap((section) => section.faults);
   const data = Object.assign({}, ...sections.map((section) => section.data));
@@ -62,6 +67,7 @@ function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   if (request.get.length > 0) sections.push(readValues(request.get, live, names));
   if (request.sweep !== '') sections.push(studySection(studyKinds.trial_series, live, request.sweep, names));
   if (request.levers !== '') sections.push(studySection(studyKinds.what_helps, live, request.levers, names));
+  if (request.variants !== '') sections.push(studySection(studyKinds.variants, live, request.variants, names));
   return sections.length > 0 ? sections : overview(live, names);
 }
 

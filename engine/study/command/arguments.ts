@@ -14,6 +14,10 @@ export interface Request {
   readonly seed?: number;
   /** Name of levers of the workbook; '' where none are asked for. */
   readonly levers: string;
+  /** Name of a table of variants; '' where none is asked for. */
+  readonly variants: string;
+  /** Name of the variant to compute in the place of the design as set; '' for the design. */
+  readonly variant: string;
   readonly json: boolean;
 }
 
@@ -24,16 +28,18 @@ export type Arguments =
 
 export const HELP = `Computes a design without a screen: the same engine and the same numbers as the page.
 
-  npm run compute -- FILE [--set NAME=TEXT …] [--get NAME …] [--names] [--series NAME] [--helps NAME]
-                         [--tolerances NAME | --tolerances NAME=KIND … [--samples N] [--seed S]] [--json]
+  npm run compute -- FILE [--variant NAME] [--set NAME=TEXT …] [--get NAME …] [--names] [--series NAME] [--helps NAME]
+                         [--variants NAME] [--tolerances NAME | --tolerances NAME=KIND … [--samples N] [--seed S]] [--json]
 
   FILE              a design, such as data/designs/quern-25.tetherwright.json
+  --variant NAME    compute this variant of the design in its place
   --set NAME=TEXT   type TEXT into a variable, a choice or a field: --set "lines.length=60 ft"
   --get NAME …      print these numbers; without it, the key figures, the checks and the fits of the
                     design
   --names           list every name with its unit, its kind and what it is
   --series NAME     run a trial series of the design and print its table (CSV)
   --helps NAME      try changes of the design one at a time and print what helps most, ranked
+  --variants NAME   print the table of variants of the design: results, differences and what makes them
   --tolerances NAME
                     print what these tolerances of the design make of its results
   --tolerances NAME=KIND AMOUNT …
@@ -54,6 +60,8 @@ export function readArguments(words: readonly string[]): Arguments {
   let file = '';
   let sweep = '';
   let levers = '';
+  let variants = '';
+  let variant = '';
   let names = false;
   let json = false;
   const spread: (readonly [string, string])[] = [];
@@ -132,10 +140,26 @@ export function readArguments(words: readonly string[]): Arguments {
         levers = typed;
         break;
       }
+      case '--variants': {
+        const typed = next();
+        if (!typed)
+          return nothing(
+            '--variants needs the name of a table of variants and found none. Write it like --variants side_by_side.',
+          );
+        variants = typed;
+        break;
+      }
+      case '--variant': {
+        const typed = next();
+        if (!typed)
+          return nothing('--variant needs the name of a variant and found none. Write it like --variant "Ply tail".');
+        variant = typed;
+        break;
+      }
       default:
         if (option.startsWith('-')) {
           return nothing(
-            `${option} is no option here. The options are --set, --get, --names, --series, --helps, --tolerances, --samples, --seed, --json and --help.`,
+            `${option} is no option here. The options are --set, --get, --names, --series, --helps, --variants, --variant, --tolerances, --samples, --seed, --json and --help.`,
           );
         }
         if (file)
@@ -148,7 +172,7 @@ export function readArguments(words: readonly string[]): Arguments {
   return {
     ask: 'run',
     request: {
-      ...{ file, set, get, names, sweep, levers, spread, spreadCell, json },
+      ...{ file, set, get, names, sweep, levers, variants, variant, spread, spreadCell, json },
       ...(whole['--samples'] === undefined ? {} : { samples: whole['--samples'] }),
       ...(whole['--seed'] === undefined ? {} : { seed: whole['--seed'] }),
     },

@@ -12,16 +12,18 @@ import { spread } from '../spread/index';
 import type { SpreadPlan } from '../spread/plan';
 import { sweep } from '../sweep/index';
 import type { SweepPlan } from '../sweep/plan';
+import { variants } from '../variants/index';
+import type { VariantsPlan } from '../variants/plan';
 import { findStudy } from './find';
 import type { StudyCell } from './kind';
 
 /** Every kind of study; one that lacks a verb does not compile. */
-export const studyKinds = { trial_series: sweep, tolerances: spread, what_helps: levers, fit } satisfies {
+export const studyKinds = { trial_series: sweep, tolerances: spread, what_helps: levers, fit, variants } satisfies {
   [K in StudyCell['kind']]: { readonly kind: K };
 };
 
 /** Plans whose samples are flown once, in chunks, and whose rows are told as they come. */
-export type Plan = SweepPlan | SpreadPlan | LeversPlan;
+export type Plan = SweepPlan | SpreadPlan | LeversPlan | VariantsPlan;
 
 /** A kind of plan meets only plans of its own. */
 interface Running {

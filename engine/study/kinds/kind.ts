@@ -5,7 +5,10 @@ import type { Fill } from '../run/fill';
 import type { Orderless } from '../run/plan';
 
 /** Cells that fly the design more than once. */
-export type StudyCell = Extract<Cell, { readonly kind: 'trial_series' | 'tolerances' | 'what_helps' | 'fit' }>;
+export type StudyCell = Extract<
+  Cell,
+  { readonly kind: 'trial_series' | 'tolerances' | 'what_helps' | 'fit' | 'variants' }
+>;
 
 /** One of the things that were asked for: as text, as plain data, and what has no answer. */
 export interface Section {

@@ -40,6 +40,7 @@ function drawnOf(piece: Cell): Drawn[] {
       return [{ sweep: piece.name }];
     case 'trial_series':
     case 'tolerances':
+    case 'variants':
       return [{ sweep: piece.name }];
     case 'table':
       return [{ sweep: piece.series }];

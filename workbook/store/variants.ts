@@ -1,0 +1,153 @@
+import {
+  addingVariants,
+  type BlockLinks,
+  type Change,
+  cellsOf,
+  chartingVariant,
+  type Document,
+  editingVariant,
+  freeId,
+  freeName,
+  freeVariantName,
+  keepingVariant,
+  type NameInfo,
+  readVariants,
+  removingVariant,
+  renamingVariant,
+  takenNames,
+  textAt,
+  type VariantsCell,
+  type VariantTexts,
+  variantAsBaseline,
+  variantNameFault,
+  writeVariants,
+} from '../../engine/index';
+import type { Editor } from './editor';
+import { textToKeep } from './entries';
+
+/** What can be done with variants. Each is one edit; none but `keepVariant` changes what is set. */
+export interface VariantCommands {
+  /**
+   * Makes a variant under this name or the next that is free, and says so. Where the design has no table of variants yet, one
+   * comes with it, at the end of the shown sheet.
+   */
+  makeVariant(name: string, texts: VariantTexts): void;
+  /** A bare number takes the unit that the entry of the design shows. Undefined: as the design has it. */
+  editVariant(name: string, path: string, text: string | undefined): void;
+  /** Gives what is wrong with the name where it can't have it. */
+  renameVariant(name: string, to: string): string | undefined;
+  /** Sets the design to it. */
+  keepVariant(name: string): void;
+  baselineFromVariant(name: string): void;
+  chartVariant(name: string, shown: boolean): void;
+  removeVariant(name: string): void;
+  /** Puts it on the clipboard, to be added to another design; where there is none, offers it as a file. */
+  copyVariant(name: string): Promise<void>;
+  /** Adds what was copied from another design; gives what was done, or why not. */
+  addCopied(text: string): { readonly ok: boolean; readonly message: string };
+}
+
+export interface VariantPorts {
+  readonly editor: Editor;
+  readonly blocks: () => readonly BlockLinks[];
+  readonly name: (path: string) => NameInfo | undefined;
+  /** Id of the sheet that is shown. */
+  readonly shown: () => string;
+  /** Says what was done, with a way back. `after`: the document as it is then. */
+  told(title: string, after: Document): void;
+  /** Says what couldn't be done and gives the text, not to be lost. */
+  lost(title: string, text: string): void;
+  /** Missing: this place has no clipboard. */
+  readonly copy?: ((text: string) => Promise<void>) | undefined;
+}
+
+export function createVariants({
+  editor,
+  blocks,
+  name: nameOf,
+  shown,
+  told,
+  lost,
+  copy,
+}: VariantPorts): VariantCommands {
+  const { document } = editor;
+  /** Whether the edit could be made. */
+  const change = (make: (now: Document) => readonly Change[], says: string): boolean => {
+    editor.settle();
+    const before = document.peek();
+    const changes = make(before);
+    if (changes.length > 0) editor.change(changes, says);
+    return document.peek() !== before;
+  };
+  return {
+    makeVariant(wanted, texts) {
+      editor.settle();
+      const now = document.peek();
+      const name = freeVariantName(now, wanted);
+      const table = cellsOf(now).some(({ kind }) => kind === 'variants') ? [] : puttingTable(now, shown());
+      const made = change(() => [...addingVariants(now, [{ name, changes: texts }]), ...table], `the variant ${name}`);
+      const where = table.length > 0 ? ', in a table at the end of this sheet' : '';
+      if (made) told(`Made: the variant ${name}${where}. The design is as it was.`, document.peek());
+    },
+    editVariant(name, path, text) {
+      const before = document.peek().variants?.find((each) => each.name === name)?.changes[path];
+      const standing = before ?? textAt(document.peek(), path) ?? '';
+      const kept = text === undefined ? undefined : textToKeep(nameOf(path), standing, text);
+      change((now) => editingVariant(now, name, path, kept), `the variant ${name}`);
+    },
+    renameVariant(name, to) {
+      const fault = variantNameFault(document.peek(), name, to);
+      if (fault === undefined) change((now) => renamingVariant(now, name, to), `the name of the variant ${name}`);
+      return fault;
+    },
+    keepVariant(name) {
+      const made = change((now) => keepingVariant(now, name, blocks()), `keeping the variant ${name}`);
+      if (made) told(`The design is set to ${name} now.`, document.peek());
+    },
+    baselineFromVariant(name) {
+      const made = change((now) => variantAsBaseline(now, name, blocks()), `the baseline, from the variant ${name}`);
+      if (made) told(`${name} is the baseline now. The design is as it was.`, document.peek());
+    },
+    chartVariant(name, on) {
+      change((now) => chartingVariant(now, name, on), `the ghost of the variant ${name}`);
+    },
+    removeVariant(name) {
+      const made = change((now) => removingVariant(now, name), `removing the variant ${name}`);
+      if (made) told(`Removed: the variant ${name}.`, document.peek());
+    },
+    async copyVariant(name) {
+      const variant = document.peek().variants?.find((each) => each.name === name);
+      if (!variant) return;
+      const text = writeVariants([variant]);
+      try {
+        if (!copy) throw new Error('no clipboard');
+        await copy(text);
+        told(`Copied: the variant ${name}. Paste it under “Add copied variants” of another design.`, document.peek());
+      } catch {
+        lost(`The variant ${name} could not be put on the clipboard.`, text);
+      }
+    },
+    addCopied(text) {
+      const read = readVariants(text);
+      if (!read.ok) return read;
+      const count = read.variants.length;
+      const made = change((now) => addingVariants(now, read.variants), count === 1 ? 'a variant' : `${count} variants`);
+      if (!made) return { ok: false, message: 'Nothing was added: the design may not be changed now.' };
+      return { ok: true, message: count === 1 ? 'One variant was added.' : `${count} variants were added.` };
+    },
+  };
+}
+
+/** Key figures that a new table shows. */
+const FIRST_RESULTS = 5;
+
+/** A table of variants as it begins: the first key figures of the design. */
+export const newVariants = (document: Document): VariantsCell => ({
+  ...{ kind: 'variants', id: freeId(document), name: freeName('variants', takenNames(document)), title: 'Variants' },
+  wanted: document.figures.slice(0, FIRST_RESULTS),
+});
+
+function puttingTable(document: Document, sheet: string): readonly Change[] {
+  const at = document.sheets.find(({ id }) => id === sheet)?.pieces.length ?? 0;
+  return [{ change: 'insert', sheet, at, cell: newVariants(document) }];
+}
