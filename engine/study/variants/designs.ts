@@ -4,9 +4,7 @@ import type { Live } from '../../sheet/live';
 import { putText, textAt } from '../../sheet/paths';
 import { changesOfVariant, variantsOf } from '../../sheet/variants';
 import type { VariantChange, VariantColumn, VariantShares } from '../../terms/index';
-
-/** Texts that a design has otherwise than the one that stands. */
-export type Otherwise = ReadonlyMap<string, string>;
+import { baselineTexts, type Otherwise } from './baseline-texts';
 
 /** A design to be computed. `anew`: it is made of other pieces than the one that stands. */
 export type Design = { readonly texts: Otherwise } | { readonly anew: Document };
@@ -44,7 +42,7 @@ export function planDesigns(live: Live): Planned {
   const none: Otherwise = new Map();
   const present = put({ texts: none });
   const then = baselineOf(document);
-  const start = then && !document.baseline_design ? baselineTexts(document) : none;
+  const start = then && !document.baseline_design ? baselineTexts(live) : none;
   const base: Design | undefined = then && (document.baseline_design ? { anew: then } : { texts: start });
   const reference = base ? put(base) : present;
   const drafts = [
@@ -79,14 +77,6 @@ export function planDesigns(live: Live): Planned {
 /** Whether a text of the design stands at a path. */
 export const isHere = ({ compiled }: Live, path: string): boolean =>
   compiled.read(path, '') !== undefined && isCompared(compiled.document, path);
-
-/** A baseline that is made of the same pieces, as texts. */
-const baselineTexts = (document: Document): Otherwise =>
-  new Map(
-    Object.entries(document.baseline ?? {}).filter(
-      ([path, text]) => isCompared(document, path) && (textAt(document, path) ?? text) !== text,
-    ),
-  );
 
 /** Each design once. */
 function designList() {

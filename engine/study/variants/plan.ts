@@ -4,7 +4,8 @@ import type { Live } from '../../sheet/live';
 import { type PlannedAxis, typedSlot } from '../run/axis';
 import { causeOf } from '../run/cause';
 import { type PlanOf, planCore } from '../run/plan';
-import { type Design, documentOf, type Otherwise, type PlannedTable, planDesigns } from './designs';
+import type { Otherwise } from './baseline-texts';
+import { type Design, documentOf, type PlannedTable, planDesigns } from './designs';
 
 export interface VariantsPlan extends PlanOf<'variants'> {
   readonly table: PlannedTable;

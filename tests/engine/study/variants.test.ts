@@ -224,6 +224,31 @@ describe('what makes the difference', () => {
   });
 });
 
+test('a field of the baseline that reads a variable now, with the number that it had, is not told as a change', () => {
+  const bare = slideRule();
+  const typed: Document = {
+    ...withTable(bare),
+    sheets: withTable(putText(bare, 'root.height', '40 mm')!).sheets,
+    baseline: {},
+  };
+  const linked = applyChanges(typed, [
+    { change: 'text', path: 'root.height', text: 'b' },
+    { change: 'text', path: 'sum.times', text: 'twice' },
+  ]).document;
+  const moved = applyChanges(linked, [{ change: 'text', path: 'a', text: '25 mm' }]).document;
+  const paths = (document: Document) =>
+    toldOf(document)
+      .columns.at(-1)!
+      .changes.map(({ path }) => path)
+      .sort();
+  expect(paths(linked)).toEqual(['sum.times']);
+  // 2 × a is 40 mm in the baseline, whatever it is now.
+  expect(paths(moved)).toEqual(['a', 'sum.times']);
+  expect(toldOf(moved).columns[0]!.values).toEqual(recomputed(baselineOf(moved)!, {}));
+  const other = applyChanges(linked, [{ change: 'text', path: 'root.height', text: 'b + 1 mm' }]).document;
+  expect(paths(other)).toEqual(['root.height', 'sum.times']);
+});
+
 describe('in the engine', () => {
   test('variants follow each edit, the columns first while a finger is down', async () => {
     const engine = startEngine(library, { pause: async () => {}, now: () => 0 });

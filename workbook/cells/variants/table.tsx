@@ -202,17 +202,23 @@ const Rest = ({ title, told, info, of }: RestProps) => (
 
 /** Why a design has no answer, and which of its changes have no place in the design any more. */
 function Reasons({ told: { columns } }: { told: VariantsTold }) {
-  const sentences = columns.flatMap((column) => [
-    ...(column.reason === '' ? [] : [`${headOf(column)}: ${column.reason}`]),
-    ...(column.gone.length === 0 ? [] : [goneSentence(column)]),
-  ]);
-  if (sentences.length === 0) return null;
+  const reasons = columns.filter(({ reason }) => reason !== '');
+  const lost = columns.filter(({ gone }) => gone.length > 0);
   return (
-    <ul class="variants-reasons">
-      {sentences.map((sentence) => (
-        <li key={sentence}>{sentence}</li>
+    <>
+      {reasons.length > 0 && (
+        <ul class="variants-reasons">
+          {reasons.map((column) => (
+            <li key={headOf(column)}>{`${headOf(column)}: ${column.reason}`}</li>
+          ))}
+        </ul>
+      )}
+      {lost.map((column) => (
+        <p class="aside" data-gone key={headOf(column)}>
+          {goneSentence(column)}
+        </p>
       ))}
-    </ul>
+    </>
   );
 }
 
