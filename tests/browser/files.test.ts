@@ -17,13 +17,23 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'sheets-'));
 });
 beforeEach(async () => {
-  sheet = await openSheet(browser, DESK, { anew: true });
-  page = sheet.page;
+  show(await openSheet(browser));
   return () => sheet.close();
 });
 afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
+
+function show(opened: Sheet): void {
+  sheet = opened;
+  page = sheet.page;
+}
+
+/** As for somebody who was never there before. */
+async function showAnew(): Promise<void> {
+  await sheet.close();
+  show(await openSheet(browser, DESK, { anew: true }));
+}
 
 async function type(path: string, text: string): Promise<void> {
   const field = page.locator(`[data-text="${path}"]`);
@@ -155,6 +165,7 @@ test('a good file that is dropped is opened, Undo brings back what was open, and
 });
 
 test('it is said whether the design as it stands is in a file', async () => {
+  await showAnew();
   const state = () => page.locator('.keeping-words').textContent();
   expect(await page.locator('.keeping-words').count()).toBe(0);
   await type('tip_weight', '27 g');
@@ -174,6 +185,7 @@ test('it is said whether the design as it stands is in a file', async () => {
 const versions = () => page.getByRole('dialog').locator('.versions > li');
 
 test('a version is looked at without being changed, and returned to as one edit', async () => {
+  await showAnew();
   await press('Versions');
   await page.getByRole('dialog').getByText('There is none yet.').waitFor();
   await press('Close');
@@ -207,6 +219,7 @@ test('a version is looked at without being changed, and returned to as one edit'
 });
 
 test('a version is named, another deleted and brought back', async () => {
+  await showAnew();
   await type('tip_weight', '27 g');
   await press('Versions');
   await versions()
