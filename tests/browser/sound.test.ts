@@ -1,6 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { axeOn } from './axe';
 import { DESK, openSheet, PHONE, type Sheet, settled, startBrowser } from './sheet';
 
 let browser: Browser;
@@ -41,18 +40,6 @@ describe.each([
 
   test('nothing breaks the policy, is written as an error or cannot be had', () => {
     expect(sheet.troubles).toEqual([]);
-  });
-
-  test('nothing stands in the way of people who cannot see or use a pointer', async () => {
-    const { violations } = await axeOn(sheet.page).analyze();
-    const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(', ')}`)).toEqual(
-      [],
-    );
-  });
-
-  test('the sheet is no wider than the window', async () => {
-    expect(await sheet.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
   });
 });
 
