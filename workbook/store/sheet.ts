@@ -369,7 +369,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     ...createVariants({
       editor,
       blocks,
-      name: reader.name,
+      reader,
       shown: () => set.shownSheet.peek().id,
       told: removed,
       lost: (title, text) => tell({ title, sentences: [], text }),

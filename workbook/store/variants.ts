@@ -9,8 +9,8 @@ import {
   freeId,
   freeName,
   freeVariantName,
+  inSentence,
   keepingVariant,
-  type NameInfo,
   readVariants,
   removingVariant,
   renamingVariant,
@@ -20,10 +20,13 @@ import {
   type VariantTexts,
   variantAsBaseline,
   variantNameFault,
+  writeQuantity,
   writeVariants,
 } from '../../engine/index';
 import type { Editor } from './editor';
 import { textToKeep } from './entries';
+import type { Reader } from './reader';
+import { showValue } from './show';
 
 /** What can be done with variants. Each is one edit; none but `keepVariant` changes what is set. */
 export interface VariantCommands {
@@ -32,6 +35,11 @@ export interface VariantCommands {
    * comes with it, at the end of the shown sheet.
    */
   makeVariant(name: string, texts: VariantTexts): void;
+  /** What makes a design that lies elsewhere on the axes of a trial series: "engine station −160 mm, light ply". */
+  designTitle(design: readonly Place[]): string;
+  /** Takes such a design as a variant, called by what makes it, or sets the design to it. */
+  takeAsVariant(design: readonly Place[]): void;
+  takeDesign(design: readonly Place[]): void;
   /** A bare number takes the unit that the entry of the design shows. Undefined: as the design has it. */
   editVariant(name: string, path: string, text: string | undefined): void;
   /** Gives what is wrong with the name where it can't have it. */
@@ -47,10 +55,16 @@ export interface VariantCommands {
   addCopied(text: string): { readonly ok: boolean; readonly message: string };
 }
 
+/** Where a design stands along an axis: SI, or the index of an option. */
+interface Place {
+  readonly path: string;
+  readonly si: number;
+}
+
 export interface VariantPorts {
   readonly editor: Editor;
   readonly blocks: () => readonly BlockLinks[];
-  readonly name: (path: string) => NameInfo | undefined;
+  readonly reader: Pick<Reader, 'name' | 'value' | 'optionTitle'>;
   /** Id of the sheet that is shown. */
   readonly shown: () => string;
   /** Says what was done, with a way back. `after`: the document as it is then. */
@@ -61,15 +75,7 @@ export interface VariantPorts {
   readonly copy?: ((text: string) => Promise<void>) | undefined;
 }
 
-export function createVariants({
-  editor,
-  blocks,
-  name: nameOf,
-  shown,
-  told,
-  lost,
-  copy,
-}: VariantPorts): VariantCommands {
+export function createVariants({ editor, blocks, reader, shown, told, lost, copy }: VariantPorts): VariantCommands {
   const { document } = editor;
   /** Whether the edit could be made. */
   const change = (make: (now: Document) => readonly Change[], says: string): boolean => {
@@ -79,20 +85,47 @@ export function createVariants({
     if (changes.length > 0) editor.change(changes, says);
     return document.peek() !== before;
   };
+  /** What is at its place already stays as it is typed. */
+  const textsFor = (design: readonly Place[]): VariantTexts =>
+    Object.fromEntries(
+      design.flatMap(({ path, si }) => {
+        const info = reader.name(path);
+        const typed = textAt(document.peek(), path);
+        if (!info || typed === undefined) return [];
+        if (isHere(reader.value(path), si)) return [[path, typed]];
+        return [[path, info.options?.[si] ?? writeQuantity(si, info.unit)]];
+      }),
+    );
+  const designTitle = (design: readonly Place[]): string => {
+    const moved = design.filter(({ path, si }) => !isHere(reader.value(path), si));
+    return (moved.length > 0 ? moved : design).map((place) => placeWords(place, reader)).join(', ');
+  };
+  const makeVariant: VariantCommands['makeVariant'] = (wanted, texts) => {
+    editor.settle();
+    const now = document.peek();
+    const name = freeVariantName(now, wanted);
+    const table = cellsOf(now).some(({ kind }) => kind === 'variants') ? [] : puttingTable(now, shown());
+    const made = change(() => [...addingVariants(now, [{ name, changes: texts }]), ...table], `the variant ${name}`);
+    const where = table.length > 0 ? ', in a table at the end of this sheet' : '';
+    if (made) told(`Made: the variant ${name}${where}. The design is as it was.`, document.peek());
+  };
   return {
-    makeVariant(wanted, texts) {
-      editor.settle();
-      const now = document.peek();
-      const name = freeVariantName(now, wanted);
-      const table = cellsOf(now).some(({ kind }) => kind === 'variants') ? [] : puttingTable(now, shown());
-      const made = change(() => [...addingVariants(now, [{ name, changes: texts }]), ...table], `the variant ${name}`);
-      const where = table.length > 0 ? ', in a table at the end of this sheet' : '';
-      if (made) told(`Made: the variant ${name}${where}. The design is as it was.`, document.peek());
+    makeVariant,
+    designTitle,
+    takeAsVariant: (design) => makeVariant(capital(designTitle(design)), textsFor(design)),
+    takeDesign(design) {
+      const title = designTitle(design);
+      const texts = Object.entries(textsFor(design));
+      const made = change(
+        (now) => texts.flatMap(([path, text]) => (textAt(now, path) === text ? [] : [{ change: 'text', path, text }])),
+        title,
+      );
+      if (made) told(`The design is set to ${title} now.`, document.peek());
     },
     editVariant(name, path, text) {
       const before = document.peek().variants?.find((each) => each.name === name)?.changes[path];
       const standing = before ?? textAt(document.peek(), path) ?? '';
-      const kept = text === undefined ? undefined : textToKeep(nameOf(path), standing, text);
+      const kept = text === undefined ? undefined : textToKeep(reader.name(path), standing, text);
       change((now) => editingVariant(now, name, path, kept), `the variant ${name}`);
     },
     renameVariant(name, to) {
@@ -137,6 +170,21 @@ export function createVariants({
     },
   };
 }
+
+/** Two numbers this close are one that was computed in two ways. */
+const NEAR = 1e-9;
+const isHere = (now: number, si: number): boolean => Math.abs(now - si) <= NEAR * Math.max(Math.abs(now), Math.abs(si));
+
+/** "engine station −160 mm"; an option by its title alone. */
+function placeWords({ path, si }: Place, { name, optionTitle }: VariantPorts['reader']): string {
+  const info = name(path);
+  if (!info) return path;
+  const option = info.options?.[si];
+  const value = option === undefined ? showValue(info, si) : (optionTitle(path, option) ?? option.replaceAll('_', ' '));
+  return `${inSentence(info.title)} ${value}`;
+}
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Key figures that a new table shows. */
 const FIRST_RESULTS = 5;

@@ -35,6 +35,8 @@ export interface TableAnswer {
   readonly from: number;
   /** values[c][k]: column c of row from + k, SI or index of an option; NaN where there is no answer. */
   readonly values: readonly Float64Array[];
+  /** Per row: its sample of the trial series; none for groups. */
+  readonly samples: Uint32Array;
   /** Per row: why it has no answer, '' where it has one. */
   readonly reasons: readonly string[];
   /** Number of the row that is nearest to the present design, −1 where none is; whether it is the very design. */

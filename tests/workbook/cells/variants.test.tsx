@@ -11,6 +11,7 @@ import {
 } from '../../../engine/index';
 import { startEngine } from '../../../engine/study/index';
 import { VariantsView } from '../../../workbook/cells/variants/view';
+import { designAt } from '../../../workbook/charts/index';
 import { SheetContext } from '../../../workbook/store/context';
 import { createSheet, type Sheet } from '../../../workbook/store/sheet';
 import { newVariants } from '../../../workbook/store/variants';
@@ -180,6 +181,58 @@ describe('the table of variants', () => {
     await press('Remove Long bolt');
     expect(sheet.document.value.variants).toBeUndefined();
     expect(notice(sheet)).toBe('Removed: the variant Long bolt.');
+  });
+});
+
+describe('a design that lies elsewhere on the axes of a trial series', () => {
+  const sample = 500;
+  async function openGrid() {
+    const document = designWith([]);
+    const sheet = await open(document);
+    const leave = sheet.sweeps.watch('grid');
+    await rest();
+    leave();
+    const grid = sheet.sweeps.progress('grid').value!;
+    expect(grid.state).toBe('done');
+    return { sheet, grid, design: designAt(grid, sample) };
+  }
+
+  test('is what its sample says: along every axis, the last fastest', async () => {
+    const { grid, design } = await openGrid();
+    expect(grid.axes.map(({ values }) => values.length)).toEqual([21, 10, 3, 1]);
+    expect(design.map(({ path }) => path)).toEqual(['a', 'b', 'bolt', 'sum.times']);
+    // 500 = (16 × 10 + 6) × 3 + 2
+    expect(design.map(({ si }, k) => [...grid.axes[k]!.values].indexOf(si))).toEqual([16, 6, 2, 0]);
+  });
+
+  test('is taken as a variant that gives what the point says to the digit, and leaves the design', async () => {
+    const { sheet, grid, design } = await openGrid();
+    const before = sheet.document.value.sheets;
+    sheet.takeAsVariant(design);
+    const { variants, sheets } = sheet.document.value;
+    expect(sheets).toEqual(before);
+    const [{ name, changes }] = variants as [Variant];
+    expect(name).toBe('A 42 mm, b 20 mm, bolt long, times twice');
+    expect(Object.keys(changes)).toEqual(['a', 'b', 'bolt', 'sum.times']);
+    await rest();
+    const column = sheet.sweeps.progress('variants').value!.variants!.columns.find((each) => each.name === name)!;
+    for (const w of [0, 1]) {
+      const point = grid.columns[w]![sample]!;
+      if (Number.isNaN(point)) expect(column.values[w]).toBeNaN();
+      else expect(column.values[w]).toBeCloseTo(point, 12);
+    }
+  });
+
+  test('is set in one step, which is taken back in one', async () => {
+    const { sheet, grid } = await openGrid();
+    const before = serialise(sheet.document.value);
+    sheet.takeDesign(designAt(grid, 400));
+    expect(sheet.document.value.variants).toEqual([]);
+    await rest();
+    expect(sheet.value('double')).toBeCloseTo(grid.columns[0]![400]!, 12);
+    expect(notice(sheet)).toMatch(/^The design is set to a 3.* now\.$/);
+    sheet.undo();
+    expect(serialise(sheet.document.value)).toBe(before);
   });
 });
 

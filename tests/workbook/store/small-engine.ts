@@ -78,6 +78,7 @@ export function smallEngine() {
       rows: 0,
       from: 0,
       values: [],
+      samples: new Uint32Array(0),
       reasons: [],
       present: -1,
       exact: false,

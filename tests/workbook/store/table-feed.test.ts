@@ -20,6 +20,7 @@ const answer = (from: number, state: TableAnswer['state'] = 'ready'): TableAnswe
   rows: 9,
   from,
   values: [],
+  samples: new Uint32Array(0),
   reasons: [],
   present: -1,
   exact: false,

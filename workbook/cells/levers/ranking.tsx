@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import {
   bound,
   differenceFromSI,
@@ -11,11 +12,14 @@ import {
   type SweepProgress,
 } from '../../../engine/index';
 import { changeTitle, effectsIn } from '../../charts/index';
+import { along } from '../../controls/along';
+import { TakeDesign } from '../../controls/take-design';
 import { useSheet } from '../../store/context';
 
 /** Every change with what it does to each result, the strongest first; one that can't fly with its reason. */
 export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: SweepProgress }) {
   const sheet = useSheet();
+  const taken = useSignal<Parameters<typeof sheet.takeDesign>[0] | undefined>(undefined);
   const { wanted } = progress;
   const at = Math.max(0, wanted.indexOf(cell.rank));
   const per = cell.per === '' ? undefined : wanted.indexOf(cell.per);
@@ -26,51 +30,80 @@ export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: 
   const ratioTitle =
     other && `${one?.title ?? ''} for each ${other.suffix || other.unit || '1'} of ${other.title.toLowerCase()}`;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard.
-    <section class="levers-ranking" aria-label={`What each change of ${cell.title} does`} tabIndex={0}>
-      <table>
-        <caption class="unseen">{`What each change of ${cell.title} does, the strongest first`}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Change</th>
-            {infos.map((info, w) => (
-              <th scope="col" key={wanted[w]} aria-sort={w === at && per === undefined ? 'descending' : undefined}>
-                {info?.title ?? wanted[w]}
+    <>
+      {taken.value && (
+        <TakeDesign
+          title={sheet.designTitle(taken.value)}
+          onVariant={() => sheet.takeAsVariant(taken.value!)}
+          onSet={() => sheet.takeDesign(taken.value!)}
+          onClose={() => {
+            taken.value = undefined;
+          }}
+        />
+      )}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard. */}
+      <section class="levers-ranking" aria-label={`What each change of ${cell.title} does`} tabIndex={0}>
+        <table>
+          <caption class="unseen">{`What each change of ${cell.title} does, the strongest first`}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Change</th>
+              {infos.map((info, w) => (
+                <th scope="col" key={wanted[w]} aria-sort={w === at && per === undefined ? 'descending' : undefined}>
+                  {info?.title ?? wanted[w]}
+                </th>
+              ))}
+              {ratioTitle && (
+                <th scope="col" aria-sort="descending">
+                  {ratioTitle}
+                </th>
+              )}
+              <th scope="col" class="levers-take">
+                <span class="unseen">Take it</span>
               </th>
-            ))}
-            {ratioTitle && (
-              <th scope="col" aria-sort="descending">
-                {ratioTitle}
-              </th>
-            )}
-          </tr>
-        </thead>
-        <tbody>
-          <tr>
-            <th scope="row">As it stands</th>
-            {wanted.map((path) => (
-              <td key={path}>{sheet.shown(path)}</td>
-            ))}
-            {ratioTitle && <td />}
-          </tr>
-          {order.map((k) => {
-            const change = progress.levers!.changes[k]!;
-            const info = sheet.name(change.path);
-            const reason = progress.sentences[progress.why[k]! - 1];
-            return (
-              <tr key={k} data-change={`${change.path} ${change.way} ${change.to}`}>
-                <th scope="row">{info ? changeTitle(change, info, sheet.optionTitle) : change.path}</th>
-                {infos.map((each, w) => (
-                  <td key={wanted[w]}>{each ? effectWords(leverEffect(progress, w, k), texts[w]!) : '–'}</td>
-                ))}
-                {ratioTitle && <td>{ratioWords(leverRatio(progress, at, per!, k), one, other)}</td>}
-                {reason !== undefined && <td class="levers-reason">{reason}</td>}
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </section>
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">As it stands</th>
+              {wanted.map((path) => (
+                <td key={path}>{sheet.shown(path)}</td>
+              ))}
+              {ratioTitle && <td />}
+              <td class="levers-take" />
+            </tr>
+            {order.map((k) => {
+              const change = progress.levers!.changes[k]!;
+              const info = sheet.name(change.path);
+              const reason = progress.sentences[progress.why[k]! - 1];
+              return (
+                <tr key={k} data-change={`${change.path} ${change.way} ${change.to}`}>
+                  <th scope="row">{info ? changeTitle(change, info, sheet.optionTitle) : change.path}</th>
+                  {infos.map((each, w) => (
+                    <td key={wanted[w]}>{each ? effectWords(leverEffect(progress, w, k), texts[w]!) : '–'}</td>
+                  ))}
+                  {ratioTitle && <td>{ratioWords(leverRatio(progress, at, per!, k), one, other)}</td>}
+                  <td class="levers-take">
+                    <button
+                      type="button"
+                      class="word quiet"
+                      {...along(k === order[0])}
+                      onClick={() => {
+                        taken.value = [{ path: change.path, si: change.to }];
+                      }}
+                    >
+                      Take
+                      <span class="unseen"> {info ? changeTitle(change, info, sheet.optionTitle) : change.path}</span>
+                    </button>
+                  </td>
+                  {reason !== undefined && <td class="levers-reason">{reason}</td>}
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </section>
+    </>
   );
 }
 

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { NameInfo, TableAnswer, TableCell, TableColumn } from '../../../engine/index';
+import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { printing } from '../../store/printing';
 import { underLeast } from '../../store/reader';
@@ -15,10 +16,12 @@ interface RowsProps {
   /** Other rows than these are asked for. */
   readonly busy: boolean;
   onRange(from: number, to: number): void;
+  /** A row was pressed. */
+  onTake(sample: number): void;
 }
 
 /** The rows in a window of their own: only those that are seen are there, the others are room. */
-export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
+export function TableRows({ cell, answer, busy, onRange, onTake }: RowsProps) {
   const sheet = useSheet();
   const room = useRef<HTMLElement>(null);
   const place = useSignal({ scrolled: 0, height: 400 });
@@ -82,7 +85,7 @@ export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
                 <tr key={row} aria-rowindex={row + 2} class={present ? 'present' : ''} style={{ height: `${ROW}px` }}>
                   <th scope="row" class="table-number">
                     {present && <span class="table-now">{answer.exact ? 'now' : 'near'} </span>}
-                    {spaced(row + 1)}
+                    <RowNumber row={row} sample={answer.samples[k]} enters={row === seen.from} onTake={onTake} />
                   </th>
                   {answer.columns.map((column, c) => (
                     <td key={column.key} class={classOf(column, infos[c], answer.values[c]?.[k])}>
@@ -107,6 +110,24 @@ export function TableRows({ cell, answer, busy, onRange }: RowsProps) {
         </p>
       )}
     </>
+  );
+}
+
+interface NumberProps extends Pick<RowsProps, 'onTake'> {
+  readonly row: number;
+  readonly sample: number | undefined;
+  /** Tab comes to the rows here. */
+  readonly enters: boolean;
+}
+
+/** The number of a row takes its design; that of a group only counts. */
+function RowNumber({ row, sample, enters, onTake }: NumberProps) {
+  if (sample === undefined) return <>{spaced(row + 1)}</>;
+  return (
+    <button type="button" class="word quiet table-take" {...along(enters)} onClick={() => onTake(sample)}>
+      <span class="unseen">Take the design of row </span>
+      {spaced(row + 1)}
+    </button>
   );
 }
 

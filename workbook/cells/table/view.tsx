@@ -1,6 +1,8 @@
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import type { TableCell } from '../../../engine/index';
+import { designAt } from '../../charts/index';
+import { TakeDesign } from '../../controls/take-design';
 import { useSheet } from '../../store/context';
 import { saveFile } from '../../store/files';
 import { useOnScreen } from '../../store/on-screen';
@@ -24,6 +26,7 @@ export function TableView({ cell }: { cell: TableCell }) {
   );
   const shownCell = useSignal(cell);
   shownCell.value = cell;
+  const taken = useSignal<ReturnType<typeof designAt> | undefined>(undefined);
   const range = useSignal({ from: 0, to: FIRST_ROWS });
   const view = useComputed(() => viewOf(shownCell.value, sheet.value));
   // The same rows may be those of another design, and another one of them the present one: it's asked for each revision.
@@ -54,10 +57,25 @@ export function TableView({ cell }: { cell: TableCell }) {
               Save as Arrow
             </button>
           </div>
+          <p class="aside">The number of a row takes its design.</p>
+          {taken.value && (
+            <TakeDesign
+              title={sheet.designTitle(taken.value)}
+              onVariant={() => sheet.takeAsVariant(taken.value!)}
+              onSet={() => sheet.takeDesign(taken.value!)}
+              onClose={() => {
+                taken.value = undefined;
+              }}
+            />
+          )}
           <TableRows
             cell={cell}
             answer={answer}
             busy={feed.behind.value}
+            onTake={(sample) => {
+              const progress = sheet.sweeps.progress(cell.series).peek();
+              taken.value = progress && designAt(progress, sample);
+            }}
             onRange={(from, to) => {
               const { from: lastFrom, to: lastTo } = range.peek();
               if (from !== lastFrom || to !== lastTo) range.value = { from, to };

@@ -18,6 +18,8 @@ export interface Bar {
   /** Place in the order of styles. */
   readonly style: number;
   readonly present: boolean;
+  /** Of a trial series: its sample. */
+  readonly sample?: number;
 }
 /** Bars that stand together under one name. */
 export interface BarGroup {
@@ -59,9 +61,10 @@ export function barsOfSweep(props: SweepChartProps): BarData | string {
       ghost?.axes[0]?.path === cell.across ? ghost.columns[ghost.wanted.indexOf(panel.path)] : undefined;
     const groups = Array.from(family.acrossValues, (across, k): BarGroup => {
       const bars = family.lines.flatMap((line, style): Bar[] => {
-        const si = panel.column && sampleAt(progress, panel.column, line.samples[k]!);
+        const sample = line.samples[k]!;
+        const si = panel.column && sampleAt(progress, panel.column, sample);
         const present = line.present && now !== undefined && Math.abs(now - across) <= 1e-9 * Math.abs(across);
-        return typeof si === 'number' ? [{ key: line.key, label: line.label, si, style, present }] : [];
+        return typeof si === 'number' ? [{ key: line.key, label: line.label, si, style, present, sample }] : [];
       });
       const then = ghost && ghostColumn && sampleAt(ghost, ghostColumn, k);
       return {

@@ -28,6 +28,7 @@ interface DrawnBar {
   readonly si: number;
   readonly label: string;
   readonly present: boolean;
+  readonly sample?: number;
 }
 export interface DrawnGroup {
   readonly key: string;

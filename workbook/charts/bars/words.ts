@@ -34,6 +34,7 @@ export const barReadings = ({ chart }: { readonly chart: BarLayout }): ReadSerie
           points: [
             {
               at: { x: bar.end, y: bar.middle },
+              ...(bar.sample === undefined || bar.present ? {} : { sample: bar.sample }),
               lines: [
                 ...(bar.present ? ['Now'] : []),
                 `${panel.info.title} ${panel.text(bar.si)}`,

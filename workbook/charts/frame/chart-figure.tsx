@@ -1,12 +1,21 @@
 import './charts.css';
 import type { ComponentChildren, JSX } from 'preact';
+import { useState } from 'preact/hooks';
+import { TakeDesign } from '../../controls/take-design';
 import type { Point } from '../../drawing/index';
+import type { Place } from './design-at';
 import { Figures, type TableData } from './figures';
 import type { Handle } from './moves';
-import type { Hand } from './props';
+import type { Hand, Taker } from './props';
 import { ReadOut } from './read-out';
 import type { ReadSeries } from './readings';
 import { isStop } from './stop-words';
+
+/** Who takes designs, and which one a sample is. */
+export interface Take {
+  readonly taker: Taker;
+  designOf(sample: number): readonly Place[];
+}
 
 export interface ChartFigureProps {
   readonly title: string;
@@ -21,6 +30,8 @@ export interface ChartFigureProps {
   /** Marks that can be moved, and who moves them. */
   readonly handles?: readonly Handle[];
   readonly hand?: Hand | undefined;
+  /** How the design that a point stands for is taken. */
+  readonly take?: Take | undefined;
   readonly series: () => readonly ReadSeries[];
   readonly table: () => TableData;
   readonly children: ComponentChildren;
@@ -28,7 +39,9 @@ export interface ChartFigureProps {
 
 /** What every chart has: a picture that can be read out, a sentence or two under it, and its numbers. */
 export function ChartFigure(props: ChartFigureProps): JSX.Element {
-  const { title, about = '', width, height, start, handles, hand, series, table, children } = props;
+  const { title, about = '', width, height, start, handles, hand, take, series, table, children } = props;
+  // The design as it was pressed: the trial series may have other samples by then.
+  const [held, hold] = useState<readonly Place[] | undefined>(undefined);
   const sentences = props.sentences.filter((sentence) => sentence !== '');
   return (
     <figure class="chart-picture">
@@ -41,9 +54,18 @@ export function ChartFigure(props: ChartFigureProps): JSX.Element {
         handles={handles}
         hand={hand}
         series={series}
+        onHold={take && ((sample) => hold(take.designOf(sample)))}
       >
         {children}
       </ReadOut>
+      {take && held && (
+        <TakeDesign
+          title={take.taker.title(held)}
+          onVariant={() => take.taker.variant(held)}
+          onSet={() => take.taker.set(held)}
+          onClose={() => hold(undefined)}
+        />
+      )}
       <figcaption class="chart-caption">
         {sentences.filter(isStop).map((sentence) => (
           <span key={sentence} class="too-low">{`${sentence} `}</span>

@@ -118,7 +118,8 @@ export const gridReadings = (
       const value = values[r]![c]!;
       if (Number.isNaN(value)) return [];
       const said = `${info.title} ${numberText(info, value)}`;
-      return [{ at: place(r, c), lines: [said, ...placeTexts(grid, r, c), ...passed(r, c)] }];
+      const sample = grid.family.lines[grid.rows[r]!.index]!.samples[grid.columns[c]!.index]!;
+      return [{ at: place(r, c), sample, lines: [said, ...placeTexts(grid, r, c), ...passed(r, c)] }];
     }),
   }));
   return now ? [...rows, { name: '', plot, points: [now] }] : rows;

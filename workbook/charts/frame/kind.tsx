@@ -1,7 +1,8 @@
 import type { ComponentType, JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
 import { type Point, useWidth } from '../../drawing/index';
-import { ChartFigure } from './chart-figure';
+import { ChartFigure, type Take } from './chart-figure';
+import { designAt } from './design-at';
 import type { TableData } from './figures';
 import { Hatch } from './hatch';
 import { handlesOf, type Movable } from './moves';
@@ -41,6 +42,13 @@ export interface ChartKind<P extends ChartProps, D, N extends DrawnPanel, L exte
   start?(chart: L): Point | undefined;
 }
 
+/** How a design of its trial series is taken. */
+function takeOf(of: ChartProps): Take | undefined {
+  const { taker } = of;
+  if (!taker || !('progress' in of) || of.progress.axes.length === 0) return undefined;
+  return { taker, designOf: (sample) => designAt(of.progress, sample) };
+}
+
 /** The component that draws a kind of chart as wide as its place. */
 export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends Laid<N>>(
   kind: ChartKind<P, D, N, L>,
@@ -64,6 +72,7 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
         start={now?.at ?? kind.start?.(chart)}
         handles={kind.moves ? handlesOf(kind.moves(data), chart.panels, of) : []}
         hand={of.hand}
+        take={takeOf(of)}
         series={() => kind.readings(drawn)}
         table={() => kind.table(drawn)}
       >

@@ -1,5 +1,6 @@
 import type { ChartCell, CheckCell, PartsCell, SweepProgress, TraceAnswer } from '../../../engine/index';
 import type { Names } from '../../drawing/index';
+import type { Place } from './design-at';
 
 /** How the present design is moved from a chart. */
 export interface Hand {
@@ -8,6 +9,13 @@ export interface Hand {
   /** Types a number; a drag or the pressing of a key is one edit when it rests. */
   move(path: string, text: string): void;
   rest(byKeys: boolean): void;
+}
+
+/** Takes a design that a point stands for. */
+export interface Taker {
+  title(design: readonly Place[]): string;
+  variant(design: readonly Place[]): void;
+  set(design: readonly Place[]): void;
 }
 
 /** What every chart is given. */
@@ -25,6 +33,8 @@ interface Common {
   readonly optionTitle?: (path: string, option: string) => string | undefined;
   /** Missing: the chart only shows. */
   readonly hand?: Hand;
+  /** Missing: designs can't be taken from the chart. */
+  readonly taker?: Taker;
   /** Fixed width in pixels; missing: as wide as the place it stands in. */
   readonly width?: number;
 }

@@ -20,6 +20,8 @@ export interface ReadOutProps {
   readonly handles?: readonly Handle[] | undefined;
   readonly hand?: Hand | undefined;
   readonly series: () => readonly ReadSeries[];
+  /** A value was pressed: the sample that it is of. */
+  readonly onHold?: ((sample: number) => void) | undefined;
   readonly children: ComponentChildren;
 }
 
@@ -28,7 +30,7 @@ const REST_MS = 250;
 
 /** The picture of a chart with its values read out under the pointer, under the finger and by arrow keys. */
 export function ReadOut(props: ReadOutProps): JSX.Element {
-  const { title, says, width, height, start, handles = [], hand, series, children } = props;
+  const { title, says, width, height, start, handles = [], hand, series, onHold, children } = props;
   const ways = handles[0]?.ways ?? [];
   const pushing = useRef(false);
   const [at, setAt] = useState<ReadAt | undefined>(undefined);
@@ -48,11 +50,23 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
     byKeys.current = false;
     setAt(nearestReading(series(), place));
   };
-  const follow = (event: PointerEvent): void => {
+  const placeOf = (event: MouseEvent): Point | undefined => {
     const box = svg.current?.getBoundingClientRect();
-    if (!box || box.width === 0) return;
+    if (!box || box.width === 0) return undefined;
     const scale = width / box.width;
-    readAt({ x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale });
+    return { x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale };
+  };
+  const follow = (event: PointerEvent): void => {
+    const place = placeOf(event);
+    if (place) readAt(place);
+  };
+  const hold = (event: MouseEvent): void => {
+    const place = placeOf(event);
+    if (!place) return;
+    readAt(place);
+    const all = series();
+    const sample = readingAt(all, nearestReading(all, place))?.sample;
+    if (sample !== undefined && event.button === 0) onHold?.(sample);
   };
   const press = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -65,6 +79,7 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
       return;
     }
     if (event.key === 'Escape') setAt(undefined);
+    if (event.key === 'Enter' && reading?.sample !== undefined) onHold?.(reading.sample);
     const now = series();
     const from = readingAt(now, at) ? at : undefined;
     const next = from ? nextReading(now, from, event.key) : event.key.startsWith('Arrow') && begin(now, start);
@@ -91,12 +106,13 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
       tabIndex={0}
       role="application"
       aria-roledescription="chart"
-      aria-label={`Values of ${title}. The arrow keys move along them.${pushWords(ways)}`}
+      aria-label={`Values of ${title}. The arrow keys move along them.${onHold ? ' Enter takes the design of one.' : ''}${pushWords(ways)}`}
       onKeyDown={press}
       onKeyUp={rest}
       onBlur={leave}
     >
       <div class="chart-sheet" style={{ maxWidth: `${width}px` }}>
+        {/* biome-ignore lint/a11y/useKeyWithClickEvents: Enter does the same from the chart as a whole. */}
         <svg
           ref={svg}
           role="img"
@@ -110,6 +126,7 @@ export function ReadOut(props: ReadOutProps): JSX.Element {
           style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
           onPointerMove={follow}
           onPointerDown={follow}
+          onClick={hold}
           onPointerLeave={(event) => event.pointerType === 'mouse' && setAt(undefined)}
         >
           {children}

@@ -5,6 +5,8 @@ export interface Reading {
   readonly at: Point;
   /** What it is, with units, one quantity a line. */
   readonly lines: readonly string[];
+  /** Of a trial series: the sample that it is of. */
+  readonly sample?: number;
 }
 
 /** Readings that follow each other: the points of a line, the bars of a row. */

@@ -61,7 +61,9 @@ export function lineReadings({ of, data: family, chart }: Drawn<SweepChartProps,
             if (typeof value !== 'number') return [];
             const shown = panel.shown(value);
             const at = { x: chart.x(family.across.shown(family.acrossValues[k]!)), y: drawn.y(shown) };
-            return [{ at, lines: [acrossText(family, k), measured(panel, value), ...passedWords(zones, shown)] }];
+            return [
+              { at, sample, lines: [acrossText(family, k), measured(panel, value), ...passedWords(zones, shown)] },
+            ];
           });
           return { name: line.label, plot: drawn.box, points: line.present && now ? between(points, now) : points };
         });

@@ -34,6 +34,7 @@ export const scatterReadings = ({ of, data: { across }, chart }: Scatter): ReadS
           .sort((a, b) => a.x - b.x)
           .map(({ x, y, sample }) => ({
             at: { x, y },
+            sample,
             lines: [
               numbered(across, across.values[sample]!),
               numbered(column, column.values[sample]!),

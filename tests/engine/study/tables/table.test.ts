@@ -71,6 +71,7 @@ describe('rows of a sweep', () => {
       expect(column(answer, key)).toEqual(rows().map((row) => row[key]));
     }
     expect(answer.reasons).toEqual(rows().map((row) => row.reason));
+    expect([...answer.samples]).toEqual(rows().map((_, sample) => sample));
     expect(answer.reasons.filter((reason) => reason !== '')).toHaveLength(21 * 2 * 3);
   });
 
