@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { axeOn } from './axe';
-import { DESK, openSheet, PHONE, type Sheet, showSheet, startBrowser } from './sheet';
+import { DESK, openSheet, PHONE, type Sheet, startBrowser } from './sheet';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -71,32 +71,4 @@ describe.each([
     await page.locator('[id="block.wing"]').waitFor();
     await expect.poll(() => page.evaluate(() => window.scrollY)).toBe(left);
   });
-});
-
-test('a field of a block leads to its place in the reference, beside the sheet, and back, without a connection too', async () => {
-  const { page, context, close } = await openSheet(browser, DESK, { shipped: true });
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-  });
-  await context.setOffline(true);
-  await showSheet(page, 'Model');
-  const title = page.locator('#cell-flight').getByRole('button', { name: 'Flying height: commands' });
-  const unfold = page.locator('.fold[aria-expanded="false"]');
-  while (!(await title.isVisible()) && (await unfold.count()) > 0) await unfold.first().click();
-  await title.click();
-  const link = page.getByRole('menuitem', { name: 'What it means' });
-  const [reference] = await Promise.all([context.waitForEvent('page'), link.click()]);
-  const field = reference.locator('[id="field.flight.height"]');
-  await field.waitFor();
-  expect(await field.textContent()).toContain('Flying height');
-  expect(await page.locator('[data-state="settled"]').count()).toBe(1);
-  const left = await page.evaluate(() => window.scrollY);
-  expect(left).toBeGreaterThan(200);
-  await page.evaluate(() => window.scrollTo(0, 0));
-  await reference.getByRole('link', { name: /^Back to Quern 25.*, Level flight$/ }).click();
-  await expect.poll(() => page.evaluate(() => [window.scrollY, location.hash])).toEqual([left, '']);
-  expect(await page.locator('.one-sheet.shown').getAttribute('aria-label')).toBe('Model');
-  // In the page of the design that stands already.
-  expect(context.pages().filter((each) => !each.url().includes('reference')).length).toBe(1);
-  await close();
 });

@@ -5,10 +5,10 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { axeOn } from './axe';
-import { DESK, figure, openSheet, PHONE, settled, startBrowser, stored } from './sheet';
+import { DESK, figure, openSheet, PHONE, type Sheet, settled, startBrowser, stored } from './sheet';
 
 const script = fileURLToPath(new URL('../../.ci/start.mjs', import.meta.url));
 const USUAL_PORT = 8420;
@@ -57,21 +57,17 @@ describe.each([
   ['at a desk', DESK],
   ['on a phone', PHONE],
 ])('the first visit %s', (_where, viewport) => {
-  let browser: Browser;
-  beforeAll(async () => {
-    browser = await startBrowser();
-  });
-
-  const visit = async () => {
-    const sheet = await openSheet(browser, viewport, { anew: true });
-    onTestFinished(() => sheet.close());
-    return sheet;
-  };
   const ways = (page: Page) => page.getByRole('region', { name: 'Ways to begin' });
   const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
 
+  let sheet: Sheet;
+  beforeAll(async () => {
+    sheet = await openSheet(await startBrowser(), viewport, { anew: true });
+    return () => sheet.close();
+  });
+
   test('shows the demo and the ways to begin, which go when something is changed', async () => {
-    const { page, troubles } = await visit();
+    const { page } = sheet;
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Quern 25');
     expect(await ways(page).getByRole('button').allTextContents()).toEqual([
       'Begin with my model',
@@ -82,15 +78,11 @@ describe.each([
     await field.fill('25 g');
     await field.press('Enter');
     await expect.poll(() => ways(page).count()).toBe(0);
-    await stored(page);
-    await page.reload();
-    await settled(page);
-    expect(await ways(page).count()).toBe(0);
-    expect(troubles).toEqual([]);
   });
 
   test('a few numbers make a sheet that flies; what is wrong is said at its place; Undo brings the demo back', async () => {
-    const { page, troubles } = await visit();
+    const { page, troubles } = sheet;
+    await press(page, 'Open');
     await press(page, 'Begin with my model');
     const form = page.getByRole('dialog');
     await form.getByLabel('Name').fill('Own racer');
@@ -120,6 +112,7 @@ describe.each([
     await page.reload();
     await settled(page);
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Own racer');
+    expect(await ways(page).count()).toBe(0);
     expect(troubles).toEqual([]);
   });
 });

@@ -7,14 +7,13 @@ import { QUERN } from './designs';
 import { DESK, openSheet, PHONE, type Sheet, settled, slide, startBrowser } from './sheet';
 import { withPieces } from './with-pieces';
 
-const ROWS = 320 * 313;
 let browser: Browser;
 beforeAll(async () => {
   browser = await startBrowser();
 });
 
-/** Opens the demo with a sweep of 100 160 designs and a table of it at its top. */
-async function openTable(page: Page): Promise<void> {
+/** Opens the small design with a sweep of 320 stations by so many lengths and a table of it at its top. */
+async function openTable(page: Page, lengths: number): Promise<void> {
   const demo = JSON.parse(readFileSync(QUERN, 'utf8'));
   const axis = (of: string, count: number, low = '', high = '') => ({ of, low, high, count });
   const sweep = {
@@ -22,7 +21,7 @@ async function openTable(page: Page): Promise<void> {
     id: 'planted-sweep',
     name: 'many',
     title: 'Many designs',
-    axes: [axis('engine_station', 320), axis('line_length', 313, '5 m', '60 m')],
+    axes: [axis('engine_station', 320), axis('line_length', lengths, '5 m', '60 m')],
     wanted: ['flight.pull', 'balance.cg_x'],
   };
   const table = {
@@ -57,9 +56,10 @@ const head = (page: Page, name: RegExp) => page.locator('.table-room').getByRole
 const bytesOf = async (download: Download) => readFileSync(await download.path());
 
 describe.each([
-  ['at a desk', DESK],
-  ['on a phone', PHONE],
-])('a table of 100 160 rows %s', (_where, viewport) => {
+  ['of 100 160 rows at a desk', DESK, 313, '100\u202f160'],
+  ['of 4160 rows on a phone', PHONE, 13, '4160'],
+])('a table %s', (_which, viewport, lengths, rows) => {
+  const ROWS = 320 * lengths;
   // A finger scrolls it as a page, and finds the same rows in it.
   const atDesk = test.runIf(viewport === DESK);
   let sheet: Sheet;
@@ -67,12 +67,12 @@ describe.each([
   beforeAll(async () => {
     sheet = await openSheet(browser, viewport);
     page = sheet.page;
-    await openTable(page);
+    await openTable(page, lengths);
   });
   afterAll(() => sheet.close());
 
   test('shows its first rows, and holds no more of them than are looked at', async () => {
-    expect(await count(page)).toBe('100\u202f160 designs');
+    expect(await count(page)).toBe(`${rows} designs`);
     expect((await entries(page, 1)).slice(0, 3)).toEqual(['1', '−170', '5']);
     expect(await page.locator('.table-room tbody tr').count()).toBeLessThan(80);
     expect(await page.locator('.table-room table').getAttribute('aria-rowcount')).toBe(String(ROWS + 1));
@@ -127,15 +127,15 @@ describe.each([
     await expect.poll(() => page.locator('.table-keep .fault-flag').textContent()).toMatch(/force/);
     await page.getByLabel('Line pull, to').fill('26 N');
     await page.getByLabel('Line pull, to').press('Enter');
-    await expect.poll(() => count(page)).toMatch(/^[\d\u202f]+ of 100\u202f160 designs$/);
+    await expect.poll(() => count(page)).toMatch(new RegExp(`^[\\d\u202f]+ of ${rows} designs$`));
     await expect.poll(async () => Number((await entries(page, 1))[3]) <= 26).toBe(true);
     await page.getByRole('button', { name: /^Remove the limit/ }).click();
-    await expect.poll(() => count(page)).toBe('100\u202f160 designs');
+    await expect.poll(() => count(page)).toBe(`${rows} designs`);
     await page.getByLabel('Designs', { exact: true }).selectOption('unanswered');
-    await expect.poll(() => count(page)).toMatch(/ of 100\u202f160 designs$/);
+    await expect.poll(() => count(page)).toMatch(new RegExp(` of ${rows} designs$`));
     await expect.poll(async () => (await entries(page, 1)).at(-1)).toMatch(/^The line length of Lines/);
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => count(page)).toBe('100\u202f160 designs');
+    await expect.poll(() => count(page)).toBe(`${rows} designs`);
     await page.locator('.table-form summary').click();
   });
 
@@ -143,7 +143,7 @@ describe.each([
     await page.locator('.table-form summary').click();
     const agree = page.getByRole('group', { name: 'One row for all designs that agree in' });
     await agree.getByRole('checkbox', { name: /engine station/i }).check();
-    await expect.poll(() => count(page)).toBe('320 groups of 100\u202f160 designs');
+    await expect.poll(() => count(page)).toBe(`320 groups of ${rows} designs`);
     const [, , designs, without, greatest, median] = await entries(page, 1);
     expect([designs, Number(without) > 0, Number(greatest) > Number(median)]).toEqual(['313', true, true]);
 
