@@ -51,10 +51,25 @@ function readAmount(amount: Amount, set: UnitSet): ReadAmount {
 function joined(great: ReadAmount, small: ReadAmount): ReadAmount {
   const digits = `${great.digits} ${great.unit.name} ${small.digits}`;
   if (small.unit.name === '') {
-    const mend = `Write its unit, such as ${digits} ${smallerOf(great.unit) ?? great.unit.name}, or a sign between them, such as +.`;
+    const smaller = smallerOf(great.unit);
+    const mend = smaller
+      ? `Write its unit, such as ${digits} ${smaller}, or a sign between them, such as +.`
+      : 'Leave it out, or write a sign between them, such as +.';
     return refuse(small, `${small.digits} stands behind ${great.digits} ${great.unit.name} without a unit.`, '', mend);
   }
   const ratio = great.unit.factor / small.unit.factor;
+  if (continues(small.unit, great.unit)) {
+    const meant = `${small.digits} ${small.unit.name} ${great.digits} ${great.unit.name}`;
+    const place = { from: great.from, to: small.to };
+    const mend = `Write ${meant}, or a sign between them, such as +.`;
+    return refuse(
+      place,
+      `${great.unit.name} stands before ${small.unit.name}.`,
+      'The greater unit stands first.',
+      mend,
+      inPlace(place, meant),
+    );
+  }
   if (!continues(great.unit, small.unit) || ratio < 1.5) {
     return refuse(small, 'Two values stand side by side.', '', 'Write a sign between them, such as + or ×.');
   }
@@ -96,6 +111,7 @@ function refuseUnit(place: Place, digits: string, spelled: string, set: UnitSet)
     const found = `${digits}${spelled} is a propeller’s diameter and pitch: two sizes.`;
     return refuse(place, found, '', `Write one size, such as ${digits} in, or ${digits} × ${sizes[1]} to multiply.`);
   }
+  if (/^x$/i.test(spelled)) refuse(place, `${spelled} is not a unit.`, ALLOWED[set], 'Write × or * to multiply.');
   const near = functionNamed(spelled) ? undefined : nearestName(spelled, unitNames);
   const mends = [
     ...(near === undefined ? [] : [`Did you mean ${digits} ${near}?`]),

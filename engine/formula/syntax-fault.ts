@@ -2,6 +2,7 @@ import type { UnitSet } from '../units/index';
 import { type FormulaFault, fault } from './fault';
 import { foreignFault } from './foreign';
 import { functionNamed } from './functions';
+import { besideFault } from './side-by-side';
 
 const ALLOWED =
   'Allowed are numbers with their units, names, + − × ÷ ^, parentheses, functions, comparisons and if condition then a else b.';
@@ -152,7 +153,10 @@ function atValue({ from, before, rest, hungry }: Stop): FormulaFault | undefined
   if (called !== undefined && functionNamed(called)) {
     return fault(place, `${called} has no parentheses.`, '', `Write ${called}( ) with its argument in it.`);
   }
-  return fault(place, 'Two values stand side by side.', '', 'Write a sign between them, such as + or ×.');
+  return (
+    besideFault(before, rest, from) ??
+    fault(place, 'Two values stand side by side.', '', 'Write a sign between them, such as + or ×.')
+  );
 }
 
 function atOther({ from, rest }: Stop): FormulaFault {
