@@ -110,6 +110,23 @@ describe('a field with a list', () => {
     expect(active()).toBe('tail.area');
   });
 
+  test('leaving it closes it once the press that took the focus away is over', async () => {
+    const happens = async (name: string, at: EventTarget = document): Promise<void> => {
+      at.dispatchEvent(new window.Event(name));
+      await nextFrame();
+    };
+    const room = page.body.querySelector('.combobox')!;
+    await send('click');
+    await happens('pointerdown');
+    await happens('focusout', room);
+    expect(shown().length).toBe(3);
+    await happens('pointerup');
+    expect(shown()).toEqual([]);
+    await send('click');
+    await happens('focusout', room);
+    expect(shown()).toEqual([]);
+  });
+
   test('a press on an option takes it', async () => {
     await send('click');
     page.body.querySelector('[data-value="wing.span"]')!.dispatchEvent(new window.Event('click', { bubbles: true }));

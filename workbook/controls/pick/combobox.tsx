@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { RefObject } from 'preact';
 import { useId, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { PickListBox } from './list-box';
 import { findOptions, type PickOption } from './search';
@@ -50,6 +51,7 @@ export function Combobox(props: ComboboxProps) {
     typed.value = undefined;
     at.value = -1;
   };
+  const leave = useLeaving(room, open.value, close);
   const take = (option: PickOption): void => {
     close();
     props.onPick(option.value);
@@ -69,14 +71,7 @@ export function Combobox(props: ComboboxProps) {
     event.stopPropagation();
   };
   return (
-    <div
-      class="combobox"
-      ref={room}
-      onFocusOut={(event) => {
-        const to = event.relatedTarget;
-        if (!(to instanceof Node && room.current?.contains(to))) close();
-      }}
-    >
+    <div class="combobox" ref={room} onFocusOut={leave}>
       <input
         id={id}
         class="text-entry"
@@ -119,6 +114,37 @@ export function Combobox(props: ComboboxProps) {
     </div>
   );
 }
+
+/**
+ * Closes what was left, once the press that took the focus away is over: what stands below a list that closes moves up, and the press
+ * would miss it.
+ */
+function useLeaving(room: RefObject<HTMLElement | null>, open: boolean, close: () => void): () => void {
+  const pressed = useRef(false);
+  const leave = (): void => {
+    setTimeout(() => {
+      if (!pressed.current && !room.current?.contains(document.activeElement)) close();
+    });
+  };
+  useLayoutEffect(() => {
+    if (!open) return;
+    const press = (): void => {
+      pressed.current = true;
+    };
+    const release = (): void => {
+      pressed.current = false;
+      leave();
+    };
+    const heard = [['pointerdown', press] as const, ...RELEASES.map((name) => [name, release] as const)];
+    for (const [name, listener] of heard) document.addEventListener(name, listener, true);
+    return () => {
+      pressed.current = false;
+      for (const [name, listener] of heard) document.removeEventListener(name, listener, true);
+    };
+  }, [open]);
+  return leave;
+}
+const RELEASES = ['pointerup', 'pointercancel'] as const;
 
 const optionId = (list: string, place: number): string => `${list}-${place}`;
 const OPENS: ReadonlySet<string> = new Set(['ArrowDown', 'ArrowUp']);
