@@ -14,6 +14,7 @@ import { bladeShapesChapter, propellerAgreementChapter } from './propellers';
 import { signsChapter } from './signs';
 import { spreadsChapter } from './spreads';
 import { unitsChapter } from './units';
+import { unpartedChapter } from './unparted';
 
 /** Every chapter in reading order, made from the declarations: nothing that it says is written down a second time. */
 export function makeReference(): readonly Chapter[] {
@@ -32,5 +33,5 @@ export function makeReference(): readonly Chapter[] {
     ...tables.map(tableChapter),
     bladeShapesChapter(),
     propellerAgreementChapter(),
-  ];
+  ].map(unpartedChapter);
 }

@@ -20,6 +20,7 @@ import {
   toSI,
   type UnitSet,
   unitNamed,
+  unparted,
 } from '../units/index';
 import { named } from './named';
 import type { Reach, TextSpec } from './specs';
@@ -63,8 +64,13 @@ interface Asked {
 /** What is read where a text is blank: the name of what stands in for it, where something does. */
 export const saidBy = (spec: TextSpec, text: string): string => (text.trim() === '' ? (spec.stands?.() ?? '') : text);
 
-/** Reads one text: a blank, the name of an option, a constant or a formula. */
+/** Reads one text: a blank, the name of an option, a constant or a formula. What is said of it parts no number from its unit. */
 export function readOne(spec: TextSpec, typed: string, reader: Reader): Reading {
+  const reading = readAny(spec, typed, reader);
+  return reading.is === 'fault' ? { ...reading, message: unparted(reading.message) } : reading;
+}
+
+function readAny(spec: TextSpec, typed: string, reader: Reader): Reading {
   const asked = askedOf(spec, reader);
   const text = saidBy(spec, typed);
   if (text.trim() === '') return readBlank(spec, asked);

@@ -202,7 +202,7 @@ describe('at a desk', () => {
     await page.keyboard.type('3 mm');
     await expect
       .poll(() => beneath().locator('p').textContent())
-      .toBe('3 mm is a length; here a mass is wanted. Write a mass, such as 10 g.');
+      .toBe('3\u00a0mm is a length; here a mass is wanted. Write a mass, such as 10\u00a0g.');
     await page.keyboard.type(' * 2 g / 1 mm');
     await expect.poll(() => beneath().locator('p').count()).toBe(0);
     await press('Escape');

@@ -5,8 +5,8 @@ import { axeOn } from './axe';
 
 /** WCAG 2.2 A and AA, with the order of headings and the landmarks. */
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-/** Looked at by tests of their own. */
-const ELSEWHERE = ['color-contrast', 'target-size'];
+/** Looked at by a test of its own. */
+const ELSEWHERE = ['target-size'];
 
 type Violations = Awaited<ReturnType<AxeBuilder['analyze']>>['violations'];
 
@@ -18,18 +18,27 @@ const told = (violations: Violations): string[] =>
     return `${id} (${nodes.length}): ${places.slice(0, 3).join(' | ')}`;
   });
 
-export async function barriers(page: Page): Promise<string[]> {
-  const axe = axeOn(page);
+/** What stands in the way of somebody in some places, or on the whole page. */
+export async function barriers(page: Page, places?: readonly string[]): Promise<string[]> {
+  const axe = await axeIn(page, places);
   return told((await axe.withTags(RULES).disableRules(ELSEWHERE).analyze()).violations);
 }
 
-export async function unreadable(page: Page, places: readonly string[] = ['body']): Promise<string[]> {
-  const axe = axeOn(page).withRules('color-contrast');
+/** What cannot be read for its colours. */
+export async function unreadable(page: Page, places: readonly string[]): Promise<string[]> {
+  const axe = await axeIn(page, places);
+  return told((await axe.withRules('color-contrast').analyze()).violations);
+}
+
+/** Looks at those of the places that are there; at the whole page, with the rules for it, where none is named. */
+async function axeIn(page: Page, places: readonly string[] | undefined): Promise<AxeBuilder> {
+  const axe = axeOn(page);
+  if (!places) return axe;
   const there: string[] = [];
   for (const place of places) if ((await page.locator(place).count()) > 0) there.push(place);
   expect(there).not.toEqual([]);
   for (const place of there) axe.include(place);
-  return told((await axe.analyze()).violations);
+  return axe;
 }
 
 /** Pixels that something reaches beyond the window sideways, without a room of its own that scrolls. */

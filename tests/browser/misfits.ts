@@ -1,11 +1,18 @@
 import type { Page } from 'playwright-core';
 import type { Window } from './rooms';
+import { DESK, PHONE } from './sheet';
 
-/** Windows in which every view has to fit: phones, tablets upright and lying, small and large desks, a phone lying. */
+/** Windows in which every sheet has to fit: phones, tablets upright and lying, small and large desks, a phone lying. */
 export const WINDOWS = [
   ...[360, 768, 820, 912, 1024, 1280, 1440, 1920].map((width) => ({ width, height: 900 })),
   { width: 740, height: 360 },
 ] as const;
+
+/** A piece is laid out by the room that it has itself: one of two columns, a wide one, a narrow one, a phone. */
+export const PIECE_WINDOWS = [1920, 1280, 820, 360].map((width) => ({ width, height: 900 }));
+
+/** A dialog has one width at every desk, and all of a phone, lying or upright. */
+export const DIALOG_WINDOWS = [DESK, { width: 740, height: 360 }, PHONE];
 
 /** What does not fit into the window as it is: texts on each other, cut off or broken inside a word, and what reaches beyond. One sentence each. */
 export function misfits(page: Page): Promise<string[]> {

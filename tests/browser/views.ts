@@ -1,19 +1,25 @@
 import type { Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { FLYING_DAY, openDesign } from './designs';
+import { DIALOG_WINDOWS, PIECE_WINDOWS } from './misfits';
+import type { Window } from './rooms';
 import { settled, showSheet } from './sheet';
 
 /** One thing that can be on the screen, and the way there from the sheet as it opens. */
 export interface View {
   readonly name: string;
-  /** What no other view has in it: every word is looked at there. The whole view where nothing is said. */
+  /** What no other view has in it: it's looked at there. The whole view where nothing is said. */
   readonly part?: readonly string[];
+  /** Windows that lay it out each in another way. As for a sheet where nothing is said. */
+  readonly windows?: readonly Window[];
   /** Words that are looked at on the other paper too. What tokens there are is computed on both; this is for what only the page shows. */
   readonly blueprint?: readonly string[];
   /** Long enough to be read at 400 %, where it has to flow into the window too. */
   readonly flows?: true;
   open(page: Page): Promise<void>;
 }
+
+const IN_DIALOG = { part: ['dialog'], windows: DIALOG_WINDOWS };
 
 const type = async (page: Page, path: string, text: string): Promise<void> => {
   const field = page.locator(`[data-text="${path}"]`).first();
@@ -50,15 +56,26 @@ async function unfoldParts(page: Page): Promise<void> {
   if ((await folded.count()) > 0) await folded.click();
 }
 
-/** A block, a choice with its layers, a chart with its form and figures: the others of their kind are no different. */
+/** A piece of each kind, opened: the others of its kind are no different. */
 const ONE_OF_EACH = [
-  '#cell-wing',
-  '#cell-stabiliser_stock',
-  '#cell-balance_chart',
-  '#cell-tip_share',
-  '#cell-balance',
-  '.standing',
-];
+  ...[
+    'brief',
+    'set_these',
+    'stabiliser_stock',
+    'line_set',
+    'balance_sweep',
+    'balance_chart',
+    'tip_share',
+    'check_nose',
+  ],
+  ...['sheet_drawing', 'wing', 'parts', 'balance'],
+].map((name) => `#cell-${name}`);
+
+/** What of a sheet is written in colours of its own beside those that others have too. */
+const OTHER_PAPER: Readonly<Record<string, readonly string[]>> = {
+  Decide: ['#cell-stabiliser_stock', '#cell-balance_chart', '#cell-tip_share', '.standing'],
+  Weights: ['#cell-balance'],
+};
 
 /**
  * Every view there is, each opened from the first sheet, on the page where the one before it was; what an earlier one has changed stays.
@@ -68,7 +85,7 @@ export const views: readonly View[] = [
   { name: 'the sheet as it opens', open: async () => {} },
   {
     name: 'what can be opened',
-    part: ['dialog'],
+    ...IN_DIALOG,
     blueprint: ['dialog'],
     async open(page) {
       await page.getByRole('button', { name: 'Open', exact: true }).click();
@@ -77,7 +94,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'the form of a first design',
-    part: ['dialog'],
+    ...IN_DIALOG,
     async open(page) {
       await page.getByRole('button', { name: 'Open', exact: true }).click();
       await press(page, 'Begin with my model');
@@ -86,7 +103,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'what can be added',
-    part: ['dialog'],
+    ...IN_DIALOG,
     async open(page) {
       await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
       await dialog(page);
@@ -95,14 +112,52 @@ export const views: readonly View[] = [
   {
     name: 'what can be done with a cell',
     part: ['.menu-list'],
+    windows: PIECE_WINDOWS,
     async open(page) {
       await press(page, /^\d+, Set these: commands$/);
       await page.locator('.menu-list').waitFor();
     },
   },
   {
+    name: 'where to go',
+    ...IN_DIALOG,
+    async open(page) {
+      await page.keyboard.press('F8');
+      await page.getByRole('dialog').getByRole('option').first().waitFor();
+    },
+  },
+  {
+    name: 'all keys',
+    ...IN_DIALOG,
+    async open(page) {
+      await page.keyboard.press('F8');
+      await press(page, 'All keys');
+      await page.getByRole('dialog', { name: 'Keys' }).waitFor();
+    },
+  },
+  {
+    name: 'what a chart is made of',
+    ...IN_DIALOG,
+    async open(page) {
+      await page.locator('.figures').getByRole('button', { name: 'Line pull: commands' }).click();
+      await page.getByRole('menuitem', { name: 'Make a chart of this' }).click();
+      await page.getByRole('dialog').getByRole('option').first().waitFor();
+    },
+  },
+  {
+    name: 'another kind of engine',
+    ...IN_DIALOG,
+    async open(page) {
+      await showSheet(page, 'Model');
+      const folded = page.locator('#cell-engine .fold[aria-expanded="false"]');
+      if ((await folded.count()) > 0) await folded.click();
+      await press(page, /^Put another kind in its place/);
+      await page.getByRole('dialog').getByRole('button', { name: 'Put it in its place', disabled: false }).waitFor();
+    },
+  },
+  {
     name: 'what to print',
-    part: ['dialog'],
+    ...IN_DIALOG,
     async open(page) {
       await press(page, /^Print$/);
       await dialog(page);
@@ -111,7 +166,8 @@ export const views: readonly View[] = [
   ...['Decide', 'Model', 'Weights'].map(
     (title): View => ({
       name: `the whole sheet ${title}, every piece open`,
-      blueprint: ONE_OF_EACH,
+      part: ONE_OF_EACH,
+      blueprint: OTHER_PAPER[title],
       flows: true,
       async open(page) {
         await showSheet(page, title);
@@ -123,7 +179,8 @@ export const views: readonly View[] = [
   ),
   {
     name: 'a part, opened, and what is often forgotten',
-    part: ['#cell-parts'],
+    part: ['.part-editor', '.forgotten'],
+    windows: PIECE_WINDOWS,
     async open(page) {
       await unfoldParts(page);
       await page.locator('tr[data-part="fin"] .part-title').click();
@@ -135,6 +192,7 @@ export const views: readonly View[] = [
   {
     name: 'a place being picked on the drawing',
     part: ['.part-editor', '.standing'],
+    windows: PIECE_WINDOWS,
     async open(page) {
       await unfoldParts(page);
       await page.locator('tr[data-part="fin"] .part-title').click();
@@ -144,7 +202,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'the versions of a design',
-    part: ['dialog'],
+    ...IN_DIALOG,
     async open(page) {
       await type(page, 'tip_weight', '22 g');
       await press(page, 'Versions');
@@ -154,6 +212,7 @@ export const views: readonly View[] = [
   {
     name: 'the control linkage with its picture',
     part: ['.cell-model'],
+    windows: PIECE_WINDOWS,
     flows: true,
     async open(page) {
       await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
@@ -166,6 +225,7 @@ export const views: readonly View[] = [
   {
     name: 'a spread with its shares and its form',
     part: ['.cell-tolerances'],
+    windows: PIECE_WINDOWS,
     flows: true,
     async open(page) {
       await page.getByRole('button', { name: 'Add a piece', exact: true }).click();
@@ -181,7 +241,7 @@ export const views: readonly View[] = [
   },
   {
     name: 'the list of what is wrong',
-    part: ['dialog'],
+    ...IN_DIALOG,
     async open(page) {
       await type(page, 'engine_station', 'flight.pul');
       await page.locator('[data-state="fault"]').waitFor();
@@ -191,7 +251,8 @@ export const views: readonly View[] = [
   },
   {
     name: 'a sheet with faults at their places',
-    part: ['.cell:has([data-fault])', '.standing', '.sheet-state'],
+    part: ['[data-fault]', '.standing', '.sheet-state'],
+    windows: PIECE_WINDOWS,
     async open(page) {
       await type(page, 'engine_station', 'flight.pul');
       await page.locator('[data-fault="engine_station"]').waitFor();
@@ -200,6 +261,7 @@ export const views: readonly View[] = [
   {
     name: 'levers with their ranking, their chart and the form',
     part: ['.cell:has(.levers)'],
+    windows: PIECE_WINDOWS,
     flows: true,
     async open(page) {
       await openDesign(page, FLYING_DAY);

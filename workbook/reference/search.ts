@@ -45,7 +45,8 @@ export function searchOf(chapters: readonly Chapter[]): (words: string) => reado
       boostDocument: (key) => (entries[key as number]!.row ? ROW_WEIGHT : 1),
     });
     const whole = words.trim().toLowerCase();
-    const said = ({ title, name }: Entry): boolean => title.toLowerCase() === whole || name === whole;
+    const said = ({ title, name }: Entry): boolean =>
+      title.replaceAll('\u00a0', ' ').toLowerCase() === whole || name === whole;
     const listed = found.map(({ id: key }) => entries[key as number]!);
     return [...listed.filter(said), ...listed.filter((entry) => !said(entry))].slice(0, MOST);
   };

@@ -33,7 +33,7 @@ const ofVariables = (...rows: Parameters<typeof variables>[1][]): string[] => of
 describe('a text', () => {
   test('of another dimension', () => {
     expect(wrongWith({ engine_station: '12 kg' })).toEqual([
-      'engine_station: 12 kg is a mass; here a length is wanted. Write a length, such as 10 mm.',
+      'engine_station: 12\u00a0kg is a mass; here a length is wanted. Write a length, such as 10\u00a0mm.',
     ]);
   });
   test('that cannot be read', () => {
@@ -48,7 +48,7 @@ describe('a text', () => {
   });
   test('that adds unlike things, where anything is wanted: the cause is said, not a ring', () => {
     expect(ofLines({ a: '20 N', b: 'a + 2 m' })).toEqual([
-      'b: 2 m is a length, a is a force: they cannot be added. Make both a force, or both a length.',
+      'b: 2\u00a0m is a length, a is a force: they cannot be added. Make both a force, or both a length.',
     ]);
   });
   test('that names a curve', () => {
@@ -204,8 +204,8 @@ describe('a part', () => {
 
   test('that lacks what its shape needs', () => {
     expect(ofPart('nose', 'point', {})).toEqual([
-      'parts.nose.mass: nose needs its mass. Type it, such as “12 g”.',
-      'parts.nose.x: nose needs its station. Type it, such as “45 mm”.',
+      'parts.nose.mass: nose needs its mass. Type it, such as “12\u00a0g”.',
+      'parts.nose.x: nose needs its station. Type it, such as “45\u00a0mm”.',
     ]);
     expect(ofPart('fin', 'sheet', { area: '1', thickness: '1', x: '0' })).toEqual([
       'parts.fin.material: fin needs its material. Pick one.',
@@ -339,7 +339,7 @@ describe('a sweep', () => {
       'cg_sweep: cg_sweep has no greatest value for the height of lap. Type one: only a variable has limits of its own.',
     );
     expect(sweep({ axes: [axis('tip_weight', { low: '3 m' })] })[0]).toBe(
-      'cg_sweep.axis1.low: 3 m is a length; here a mass is wanted. Write a mass, such as 10 g.',
+      'cg_sweep.axis1.low: 3\u00a0m is a length; here a mass is wanted. Write a mass, such as 10\u00a0g.',
     );
   });
   test('of too few points, or of options that are not there', () => {
@@ -448,7 +448,7 @@ describe('a chart', () => {
 
 test('a limit of a check has to have the dimension of what is watched', () => {
   expect(wrongWith({ 'cg_band.low': '3 g' })).toEqual([
-    'cg_band.low: 3 g is a mass; here a length is wanted. Write a length, such as 10 mm.',
+    'cg_band.low: 3\u00a0g is a mass; here a length is wanted. Write a length, such as 10\u00a0mm.',
   ]);
 });
 

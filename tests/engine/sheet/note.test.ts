@@ -80,7 +80,7 @@ describe('a formula in a note', () => {
     [
       '{tip_weight + 2 m}',
       [
-        'reading.said1 fault: 2 m is a length, tip_weight is a mass: they cannot be added. Make both a mass, or both a length.',
+        'reading.said1 fault: 2\u00a0m is a length, tip_weight is a mass: they cannot be added. Make both a mass, or both a length.',
       ],
     ],
     ['{ }', ['reading.said1 fault: A formula in Reading is blank. Write a formula or a value.']],

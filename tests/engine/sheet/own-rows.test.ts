@@ -61,7 +61,7 @@ describe('an own row', () => {
     );
     expect(told(documentOf([], { rows: [{ ...rope, values: { weave: 'knit', diameter: '3 kg' } }] }))).toEqual([
       'rope.weave: Nothing is called knit. Write one of laid, plaited.',
-      'rope.diameter: 3 kg is a mass; here a length is wanted. Write a length, such as 10 mm.',
+      'rope.diameter: 3\u00a0kg is a mass; here a length is wanted. Write a length, such as 10\u00a0mm.',
     ]);
   });
 

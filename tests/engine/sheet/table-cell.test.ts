@@ -98,6 +98,6 @@ describe('a table cell', () => {
     } = compile(sheet({ keep: [{ of: 'double', low: '3 g', high: '' }] }), library);
     expect(found).toEqual([]);
     const k = program.steps.findIndex((step) => step.path === 'rows.keep1.low');
-    expect(tell[k]!(0, () => Number.NaN).message).toMatch(/3 g is a mass; here a length/);
+    expect(tell[k]!(0, () => Number.NaN).message).toMatch(/3\u00a0g is a mass; here a length/);
   });
 });

@@ -50,7 +50,7 @@ test('a field is shown in its chapter, marked as the place gone to, with the way
   await go('#field.wing.root_chord');
   const field = document.getElementById('field.wing.root_chord')!;
   expect(field.textContent).toContain('Root chord');
-  expect(field.textContent).toContain('mm or in · default 230 mm · 20 to 1000\u00a0mm');
+  expect(field.textContent).toContain('mm or in · default 230\u00a0mm · 20 to 1000\u00a0mm');
   expect([...document.querySelectorAll('.entry.here')]).toEqual([field]);
   expect(document.querySelector('.contents [aria-current="page"]')?.getAttribute('href')).toBe('#block.wing');
   const parts = [...document.querySelectorAll('.chapter-parts a')].map((link) => link.textContent);

@@ -77,7 +77,7 @@ describe('the answer on the command line', () => {
   it('takes no text at fault, and ends with the sentence of the fault', () => {
     const { out, err, code } = ask('--set', 'a=3 g', '--get', 'root.mean');
     expect([out, code]).toEqual(['', 1]);
-    expect(err).toMatch(/3 g is a mass; here a length is wanted\. Write a length, such as 10 mm\./);
+    expect(err).toMatch(/3\u00a0g is a mass; here a length is wanted\. Write a length, such as 10\u00a0mm\./);
     expect(ask('--set', 'root.side=11 m')).toMatchObject({ out: '', code: 1 });
     expect(ask('--set', 'root.side=11 m').err).toMatch(
       /^root held|^root\.side held the formula “a”; now it holds “11 m”\.\nThe side of Root is 11\u202f000\u00a0mm/,
