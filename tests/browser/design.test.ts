@@ -46,7 +46,7 @@ test('a fault is told as a sentence at its place, and the sheet counts it', asyn
   await page.locator('[data-state="fault"]').waitFor();
   await expect
     .poll(() => page.locator('[data-fault="engine_station"]').textContent())
-    .toBe('3 g is a mass; here a length is wanted. Write a length, such as 10 mm.');
+    .toBe('3\u00a0g is a mass; here a length is wanted. Write a length, such as 10\u00a0mm.');
   await page.getByRole('button', { name: 'Undo' }).click();
   await settled(page);
 });

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Fault } from '../../engine/index';
+import { type Fault, unparted } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { along } from './along';
 import { goTo, type Place } from './go-to';
@@ -80,7 +80,7 @@ function RepairButton({ fault }: { fault: Fault }) {
     <>
       {' '}
       <button type="button" class="word mend" onClick={() => sheet.mend(fault)}>
-        Write {fault.repair.text}
+        Write {unparted(fault.repair.text)}
       </button>
     </>
   );

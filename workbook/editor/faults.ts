@@ -1,7 +1,7 @@
 import { type Diagnostic, linter } from '@codemirror/lint';
 import type { Extension } from '@codemirror/state';
 import type { EditorView } from '@codemirror/view';
-import type { Fault } from '../../engine/index';
+import { type Fault, unparted } from '../../engine/index';
 
 /** How long a text rests before it is checked, ms: shorter than a glance, longer than the next stroke. */
 const REST = 250;
@@ -31,7 +31,7 @@ export function diagnosticOf({ from = 0, to, state, message, repair }: Fault, te
       ? {
           actions: [
             {
-              name: `Write ${repair.text}`,
+              name: `Write ${unparted(repair.text)}`,
               apply(view: EditorView): void {
                 // What was meant is known for the text that was looked at, and for no other.
                 if (view.state.doc.toString() !== text) return;

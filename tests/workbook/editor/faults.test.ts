@@ -49,6 +49,14 @@ test('the mend writes what was meant, and keeps the focus in the text', () => {
   expect(focus).toHaveBeenCalled();
 });
 
+test('the press that mends holds number and unit together; what it writes is as it is typed', () => {
+  const { view, doc } = viewOf('mm 46');
+  const [mend] = diagnosticOf({ ...fault, repair: { from: 0, to: 5, text: '46 mm' } }, 'mm 46').actions!;
+  expect(mend!.name).toBe('Write 46\u00a0mm');
+  mend!.apply(view, 0, 5);
+  expect(doc()).toBe('46 mm');
+});
+
 test('a text that has changed since is not mended by what was meant before', () => {
   const { view, doc } = viewOf('3 g + 2 * balast.tip_weight');
   diagnosticOf(fault, text).actions![0]!.apply(view, 4, 21);
