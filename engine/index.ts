@@ -150,7 +150,7 @@ export type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/m
 export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/place/told';
 export { withoutNumbers, withRanges } from './study/tables/reasons';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
-export type { Shown, Snapshot, SweepRequest } from './study/told';
+export type { Shown, Snapshot, SweepRequest, VariantGhost, VariantGhosts } from './study/told';
 export type {
   BlockDescription,
   ColumnDescription,

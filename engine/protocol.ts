@@ -10,7 +10,7 @@ import type { FitAnswer } from './study/fit/told';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 import type { StudyAnswer, StudyTold } from './study/place/told';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
-import type { Checked, Shown, Snapshot, SweepRequest } from './study/told';
+import type { Checked, Shown, Snapshot, SweepRequest, VariantGhosts } from './study/told';
 import type { Description } from './terms/description';
 import type { SweepProgress } from './terms/progress';
 import type { TraceAnswer } from './terms/trace';
@@ -29,6 +29,8 @@ export interface EngineService {
   /** Runs a sweep, a spread or levers of the present revision; `progress` is called with what is there, about every 50 ms, and less often where copying that many rows takes long. Resolves when done or stopped. A newer edit or a newer request for the same sweep stops it; then the last news has no rows. */
   sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void>;
   stop(sweep: string): Promise<void>;
+  /** The variants that charts show, computed for the present revision: everything of them, so not to be asked for while a hand moves the design. */
+  variantGhosts(): Promise<VariantGhosts>;
   /** Rows from … to − 1 of a sweep of the present revision that has been computed to its end. */
   table(view: TableView, from: number, to: number): Promise<TableAnswer>;
   /** All rows of it as pieces of a file, numbers in the units of the sheet; none while the sweep isn't computed. */

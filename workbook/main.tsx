@@ -29,6 +29,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     set: (texts, shown) => remote.set(texts, shown),
     sweep: (request, progress) => remote.sweep(request, proxy(progress)),
     stop: (sweep) => remote.stop(sweep),
+    variantGhosts: () => remote.variantGhosts(),
     table: (view, from, to) => remote.table(view, from, to),
     tableFile: (view, format) => remote.tableFile(view, format),
     trace: (path) => remote.trace(path),

@@ -13,6 +13,15 @@ const layState = (program: Program): State => ({
   behind: new Uint8Array(program.steps.length),
 });
 
+/** The same design with numbers of its own. */
+export function copyState(state: State): State {
+  const copy = layState(state.program);
+  copy.m.set(state.m);
+  copy.why.set(state.why);
+  copy.behind.set(state.behind);
+  return copy;
+}
+
 /** Runs everything. */
 export function startState(program: Program): State {
   const state = layState(program);

@@ -6,6 +6,7 @@ import { baselineValues, editLive, faultsOfLive, type Live, openBaseline, openLi
 import { neededFor } from '../sheet/needed';
 import { cellsOf } from '../sheet/sheets';
 import type { Library } from '../sheet/specs';
+import { variantsOf } from '../sheet/variants';
 import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/index';
 import { describeBlock } from './describe/blocks';
 import { describeTable } from './describe/tables';
@@ -24,7 +25,8 @@ import { typedSlot } from './run/axis';
 import { type StudyPorts, startStudies } from './studies';
 import { startTables } from './tables/serve';
 import type { TableFormat, TableView } from './tables/told';
-import type { Checked, Shown, Snapshot, SweepRequest } from './told';
+import type { Checked, Shown, Snapshot, SweepRequest, VariantGhosts } from './told';
+import { openVariant } from './variants/live';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
 export function startEngine(library: Library, ports: StudyPorts) {
@@ -48,6 +50,18 @@ export function startEngine(library: Library, ports: StudyPorts) {
     const now = moving();
     catchUp(now.state);
     return now;
+  }
+
+  /** A variant that charts show, once for each revision. */
+  const ghosts = { revision: -1, of: new Map<string, Live>() };
+  function ghostOf(name: string): Live | undefined {
+    if (ghosts.revision !== revision) ghosts.of.clear();
+    ghosts.revision = revision;
+    const now = present();
+    const shown = variantsOf(now.compiled.document).some((each) => each.on_charts && each.name === name);
+    const own = shown ? (ghosts.of.get(name) ?? openVariant(now, name)) : undefined;
+    if (own) ghosts.of.set(name, own);
+    return own;
   }
 
   /** Takes a design whose baseline may be another one or lie in other slots. */
@@ -94,7 +108,17 @@ export function startEngine(library: Library, ports: StudyPorts) {
       return { ...rest, faults: [...faults, ...edited.unknown.map(nowhere)] };
     },
     async sweep(request: SweepRequest, progress: (p: SweepProgress) => void): Promise<void> {
-      await running.run({ live: moving(), baseline: before }, revision, request, progress);
+      const baseline = request.variant === undefined ? before : ghostOf(request.variant);
+      await running.run({ live: moving(), baseline }, revision, request, progress);
+    },
+    async variantGhosts(): Promise<VariantGhosts> {
+      const now = present();
+      const shown = variantsOf(now.compiled.document).filter((each) => each.on_charts);
+      const variants = shown.flatMap(({ name }) => {
+        const own = ghostOf(name);
+        return own ? [{ name, values: baselineValues(now, own) }] : [];
+      });
+      return { revision, variants };
     },
     async stop(sweep: string): Promise<void> {
       running.stop(sweep);

@@ -60,11 +60,11 @@ export function startStudies({ pool, ...ports }: StudyPorts): Studies {
   }
 
   return {
-    async run({ live, baseline }, revision, { sweep, coarse, baseline: along }, progress) {
-      const key = along ? `${sweep} ${along.join(' ')}` : sweep;
+    async run({ live, baseline }, revision, { sweep, coarse, baseline: along, variant = '' }, progress) {
+      const key = along ? `${sweep} ${along.join(' ')} ${variant}` : sweep;
       stop(key);
       const planned = along
-        ? baselinePlan({ live, baseline }, revision, sweep, along)
+        ? besidePlan({ live, baseline }, revision, sweep, along, variant)
         : settledPlan(live, revision, sweep);
       if (typeof planned === 'string') {
         whole.delete(key);
@@ -102,12 +102,15 @@ export function startStudies({ pool, ...ports }: StudyPorts): Studies {
   };
 }
 
-function baselinePlan(
+/** For the baseline, or for a variant that takes its place. */
+function besidePlan(
   { live, baseline }: Designs,
   revision: number,
   name: string,
   along: readonly string[],
+  variant: string,
 ): Plan | string {
+  if (variant !== '' && !baseline) return `There is no variant called “${variant}” on the charts.`;
   const cell = findStudy<SweepCell>(live, studyKinds.trial_series, name);
   return typeof cell === 'string' ? cell : planForBaseline(cell, live, baseline, revision, along);
 }

@@ -37,6 +37,19 @@ export interface SweepRequest {
    * Their values are those of the present sweep, so that both can stand on one scale.
    */
   readonly baseline?: readonly string[];
+  /** With `baseline`: the design of this variant in the place of the baseline's. */
+  readonly variant?: string;
+}
+
+/** What the charts show of the variants that stand on them. */
+export interface VariantGhosts {
+  readonly revision: number;
+  readonly variants: readonly VariantGhost[];
+}
+export interface VariantGhost {
+  readonly name: string;
+  /** One value for each slot of the design as set, SI; NaN where it has no answer. */
+  readonly values: Float64Array;
 }
 
 /** A text as the engine reads it, SI; or what is wrong with it. */

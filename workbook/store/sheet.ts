@@ -23,6 +23,7 @@ import {
   textAt,
   tooLarge,
   type UnitSet,
+  type VariantGhost,
 } from '../../engine/index';
 import { steadyList } from './by-path';
 import { type CellCommands, createCellCommands } from './cell-commands';
@@ -44,6 +45,7 @@ import { standsOn } from './stands-on';
 import { createStudies, type Studies } from './studies';
 import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
+import { createVariantGhosts } from './variant-ghosts';
 import { createVariants, type VariantCommands } from './variants';
 
 /** Something to be told that belongs to no cell. */
@@ -104,6 +106,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly traces: Traces;
   /** Factors found from logs. */
   readonly fits: Fits;
+  /** The variants that charts show. */
+  readonly variantGhosts: ReadonlySignal<readonly VariantGhost[]>;
   /** A hand moves the design. */
   readonly moving: ReadonlySignal<boolean>;
   readonly notices: ReadonlySignal<readonly Notice[]>;
@@ -232,6 +236,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       ]);
       // A fit takes longer than anybody waits for the next place of a finger.
       if (!coarse) void fits.refresh(latest.revision);
+      if (!coarse) void ghosts.refresh(latest.revision);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
       if (latest.behind) restSoon(latest);
     },
@@ -271,10 +276,12 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
         }
         void sweeps.refresh(revision, false, baseline !== undefined);
         void fits.refresh(revision);
+        void ghosts.refresh(revision);
       });
     }
     wasDragging = dragging;
   });
+  const ghosts = createVariantGhosts(engine, editor.document);
   const reader = createReader(editor.document, snapshot, names);
   const before = createReader(editor.document, rested, names);
   const beside: Sheet['beside'] = (paths) => {
@@ -390,6 +397,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     sweeps,
     traces,
     fits,
+    variantGhosts: ghosts.shown,
     moving: editor.dragging,
     notices,
     choosing: signal(false),

@@ -11,8 +11,8 @@ export interface Sweeps {
   progress(sweep: string): ReadonlySignal<SweepProgress | undefined>;
   /** The latest design for which the progress holds: rows that come out the same again are no other progress. */
   madeFor(sweep: string): ReadonlySignal<number>;
-  /** The same sweep of the baseline along some of its axes; undefined without a baseline. It is computed only while no finger is down. */
-  ghost(sweep: string, along: readonly string[]): ReadonlySignal<SweepProgress | undefined>;
+  /** The same sweep of the baseline along some of its axes, or of a variant; undefined without a baseline. It is computed only while no finger is down. */
+  ghost(sweep: string, along: readonly string[], variant?: string): ReadonlySignal<SweepProgress | undefined>;
   /** Something on the screen shows this sweep; returns the way to say that it no longer does. */
   watch(sweep: string): () => void;
   /**
@@ -49,7 +49,7 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
   let compared = false;
 
   function entryOf(request: SweepRequest): Entry {
-    const key = [request.sweep, ...(request.baseline ?? [])].join(' ');
+    const key = [request.sweep, ...(request.baseline ?? []), request.variant ?? ''].join(' ');
     let entry = entries.get(key);
     if (!entry) {
       entry = { request, shown: signal(undefined), madeFor: signal(-1), watchers: 0, asked: -1, ended: false };
@@ -83,7 +83,7 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
   }
 
   async function askForBaseline(entry: Entry): Promise<void> {
-    if (!compared) entry.shown.value = undefined;
+    if (!compared && entry.request.variant === undefined) entry.shown.value = undefined;
     else if (!coarseNow && entry.asked !== revision) await ask(entry, false);
   }
 
@@ -91,8 +91,8 @@ export function createSweeps(engine: SweepEngine, onSheet: (sweep: string) => bo
     running,
     progress: (sweep) => entryOf({ sweep }).shown,
     madeFor: (sweep) => entryOf({ sweep }).madeFor,
-    ghost(sweep, along) {
-      const entry = entryOf({ sweep, baseline: along });
+    ghost(sweep, along, variant) {
+      const entry = entryOf({ sweep, baseline: along, ...(variant === undefined ? {} : { variant }) });
       // Asked for while something is drawn, which must not change what is being drawn.
       if (revision >= 0) queueMicrotask(() => void askForBaseline(entry));
       return entry.shown;

@@ -271,6 +271,42 @@ describe('in the engine', () => {
     );
   });
 
+  test('those on the charts are told whole, and along an axis, as the design would be with their texts typed', async () => {
+    const engine = startEngine(library, { pause: async () => {}, now: () => 0 });
+    const variants: Variant[] = [
+      { name: 'Long', changes: { bolt: 'long', a: '22 mm' }, on_charts: true },
+      { name: 'Linked', changes: { 'sum.more': 'a / 5', b: '30 mm' }, on_charts: true },
+      { name: 'Aside', changes: { bolt: 'short' } },
+    ];
+    const document = design(variants);
+    const { names } = await engine.open(document);
+    const slotOf = (path: string): number => names!.findLast((each) => each.path === path)!.slot;
+    const ghosts = await engine.variantGhosts();
+    expect(ghosts.variants.map(({ name }) => name)).toEqual(['Long', 'Linked']);
+    for (const [k, { values }] of ghosts.variants.entries()) {
+      const { changes } = variants[k]!;
+      expect(wanted.map((path) => values[slotOf(path)])).toEqual(recomputed(document, changes));
+      let last: SweepProgress | undefined;
+      await engine.sweep({ sweep: 'grid', baseline: ['a'], variant: variants[k]!.name }, (each) => {
+        last = each;
+      });
+      const { axes, columns } = last!;
+      expect(axes.map(({ path }) => path)).toEqual(['a']);
+      for (const at of [0, 7, 20]) {
+        const a = `${Number((axes[0]!.values[at]! * 1000).toPrecision(9))} mm`;
+        const [double] = recomputed(document, { ...changes, a });
+        expect(columns[0]![at]).toBeCloseTo(double!, 12);
+      }
+    }
+    let refused: SweepProgress | undefined;
+    await engine.sweep({ sweep: 'grid', baseline: ['a'], variant: 'Aside' }, (each) => {
+      refused = each;
+    });
+    expect([refused!.state, refused!.message]).toEqual(['fault', 'There is no variant called “Aside” on the charts.']);
+    // The design itself is as it was.
+    expect((await engine.set([])).values[slotOf('double')]).toBe(recomputed(document, {})[0]);
+  });
+
   test('a design whose numbers are typed in another way is the same as one that is opened anew', () => {
     const document = { ...withTable(smallDesign(), { ...table, wanted: ['lap.pull', 'parts.mass'] }) };
     const variants: Variant[] = [

@@ -194,3 +194,30 @@ test('a count is drawn in steps, a quantity with a unit straight from one design
   show({ ...counts, progress: { ...pullSweep, columns: whole } });
   expect(upright()).toEqual([false, false, false]);
 });
+
+test('variants stand beside the baseline: each with its sign, its name and its line, at most as many as can be told apart', () => {
+  const others = [
+    {
+      name: 'Nose heavy',
+      values: designValues(-0.165, 0),
+      ghost: { ...balanceGhost, columns: balanceGhost.columns.map((c) => c.map((y) => y - 0.004)) },
+    },
+    { name: 'With the engine far aft and a ply tail', values: designValues(-0.135, 2) },
+  ];
+  const svg = show({ ...balance, others });
+  const marks = [...svg.querySelectorAll('[data-panel]')].map((panel) =>
+    [...panel.querySelectorAll('[data-mark="variant"]')].map((mark) => mark.getAttribute('d')!.split('L').length),
+  );
+  // A square and a triangle in each panel.
+  for (const of of marks) expect(of).toEqual([4, 3]);
+  expect(svg.querySelectorAll('[data-line="variant"]')).toHaveLength(marks.length);
+  const dash = (of: string): string | null =>
+    svg.querySelector(`[data-line="${of}"]`)!.getAttribute('stroke-dasharray');
+  expect(dash('variant')).not.toBe(dash('baseline'));
+  const words = [...svg.querySelectorAll('text')].map((text) => text.textContent);
+  expect(words.filter((text) => text?.startsWith('Nose heavy '))).toHaveLength(marks.length);
+  expect(words.filter((text) => text?.startsWith('With the engine far a… '))).toHaveLength(marks.length);
+  expect(page.body.querySelector('figcaption')!.textContent).toContain(
+    'Square: Nose heavy. Triangle: With the engine far aft and a ply tail.',
+  );
+});

@@ -1,5 +1,6 @@
 import { expect, test, vi } from 'vitest';
-import { Chart, fetchChart, type Taker } from '../../../workbook/charts/index';
+import type { Taker } from '../../../workbook/charts/index';
+import { LineChart } from '../../../workbook/charts/line/view';
 import { openPage } from '../drawing/page';
 import { balanceChart, balanceSweep, checks, designValues, sweepNames } from './sweeps';
 
@@ -13,10 +14,9 @@ test('Enter at a value of a chart offers its design, as a variant or to be set',
     variant: (design) => void done.push(['variant', design]),
     set: (design) => void done.push(['set', design]),
   };
-  await fetchChart('line');
   const show = (taken?: Taker) =>
     page.show(
-      <Chart
+      <LineChart
         cell={balanceChart}
         progress={balanceSweep}
         names={sweepNames}

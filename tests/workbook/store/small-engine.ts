@@ -71,6 +71,7 @@ export function smallEngine() {
       asked.push(request);
     },
     stop: async () => {},
+    variantGhosts: async () => ({ revision, variants: [] }),
     table: async () => ({
       state: 'waits',
       columns: [],

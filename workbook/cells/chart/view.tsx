@@ -102,7 +102,13 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
       // The rows of a spread are fewer than the samples that it takes.
       if (progress.spread) return { ...common, progress: { ...progress, total: progress.why.length } };
       const along = baseline !== undefined && chartNeeds[cell.chart].across === 'axis';
-      return { ...common, progress, ghost: along ? sheet.sweeps.ghost(cell.series, [cell.across]).value : undefined };
+      const across = chartNeeds[cell.chart].across === 'axis';
+      const others = sheet.variantGhosts.value.map(({ name, values: own }) => ({
+        ...{ name, values: own },
+        ghost: across ? sheet.sweeps.ghost(cell.series, [cell.across], name).value : undefined,
+      }));
+      const ghost = along ? sheet.sweeps.ghost(cell.series, [cell.across]).value : undefined;
+      return { ...common, progress, ghost, others };
     }
     case 'parts': {
       const parts = sheet.cells.value.find((each) => each.kind === 'parts' && each.name === cell.of);

@@ -67,7 +67,7 @@ export function plotAlong({ across, shown }: Along, props: TraceChartProps): Plo
           label: labels[k]!,
           points: points('present', column),
         })),
-        ghosts: ghosts.map((column) => points('baseline', column)),
+        ghosts: ghosts.map((column) => ({ points: points('baseline', column) })),
         marks: [],
         zones: columns.length === 0 ? [] : limitsOfColumn(columns[0]!.info, props),
       };

@@ -18,7 +18,7 @@ import {
 } from '../frame/panels';
 import type { SweepChartProps } from '../frame/props';
 import { exact, linear } from '../frame/scales';
-import { around, type Marked, placeSpots, placesOf } from '../frame/spots';
+import { around, type Marked, placeSpots, placesOf, variantText } from '../frame/spots';
 import { roundTicks } from '../frame/ticks';
 import { inSentence } from '../frame/words';
 import type { Range } from '../frame/y-range';
@@ -81,7 +81,7 @@ export function layOutContour(
   const span: Range = extent(values.flat()) ?? [0, 1];
   const ticks = span[1] > span[0] ? roundTicks(span, LEVELS) : { values: [], text: String };
   const taken: Box[] = [];
-  const marks = [grid.now, grid.baseline].flatMap((spot) =>
+  const marks = [grid.now, grid.baseline, ...grid.others].flatMap((spot) =>
     spot ? [around({ x: x(spot.x), y: y(spot.y) }, MARK)] : [],
   );
   const limits = limitsOn(grid, props).flatMap(({ of, zone, values: own }) => {
@@ -114,6 +114,11 @@ export function layOutContour(
     const text = value === undefined ? kind : `${kind} ${formatNumber(value)}`;
     return spot ? [{ kind, at: { x: x(spot.x), y: y(spot.y) }, text }] : [];
   });
+  for (const [order, { name, spot }] of result.others.entries()) {
+    const at = grid.others[order];
+    if (spot && at)
+      marked.push({ kind: 'variant', order, at: { x: x(at.x), y: y(at.y) }, text: variantText(name, spot.y) });
+  }
   const panel: ContourPanel = {
     ...{ key: result.path, title, box, zones: [], outside: [], levels, regions, gaps, field },
     across: { range: xRange, ticks: ticksAcross(xRange, box), grid: true },

@@ -27,16 +27,19 @@ export function Curve({ points, style, steps = false }: CurveProps): JSX.Element
   );
 }
 
-/** The baseline's line: dotted, in grey, beneath the others. */
-export function GhostCurve({ points }: { points: readonly Point[] }): JSX.Element {
+/** Dots and dashes of the variants' lines, told apart without colour. */
+const VARIANT_DASHES = ['5 2.5 0.1 2.5', '0.1 2.4 0.1 5', '8 3'] as const;
+
+/** The line of another design, in grey beneath the others: the baseline's dotted, each variant's by its own dashes. */
+export function GhostCurve({ points, variant }: { points: readonly Point[]; variant?: number }): JSX.Element {
   return (
     <path
-      data-line="baseline"
+      data-line={variant === undefined ? 'baseline' : 'variant'}
       d={curvePath(points)}
       fill="none"
       stroke={ink('muted')}
       stroke-width={1.4}
-      stroke-dasharray="0.1 3.6"
+      stroke-dasharray={variant === undefined ? '0.1 3.6' : VARIANT_DASHES[variant % VARIANT_DASHES.length]}
       stroke-linecap="round"
     />
   );

@@ -27,6 +27,14 @@ export interface Panel extends Measure {
   readonly baseline: Spot | undefined;
   /** The baseline's own line, y NaN where it has no answer; empty where there is none or where it is one of the family. */
   readonly ghost: readonly Spot[];
+  /** Variants, in their order; each with its own line, as the baseline. */
+  readonly others: readonly OtherSpot[];
+}
+
+interface OtherSpot {
+  readonly name: string;
+  readonly spot: Spot | undefined;
+  readonly ghost: readonly Spot[];
 }
 
 /** A sweep as a chart of lines reads it. */
@@ -129,8 +137,13 @@ export function readFamily(props: SweepChartProps): Family | string {
     if (!up) return [];
     const column = progress.columns[progress.wanted.indexOf(path)];
     const now = spotOf(info, up, values);
-    const ghost = ghostOf(props, info, up, column, lines);
-    return [{ ...measure(up), column, now, baseline: spotOf(info, up, baseline), ghost }];
+    const line = (ghost: SweepProgress | undefined): Spot[] => ghostOf({ ...props, ghost }, info, up, column, lines);
+    const others = (props.others ?? []).map((other) => ({
+      name: other.name,
+      spot: spotOf(info, up, other.values),
+      ghost: line(other.ghost),
+    }));
+    return [{ ...measure(up), column, now, baseline: spotOf(info, up, baseline), ghost: line(props.ghost), others }];
   });
   if (panels.length === 0) return `${cell.up.join(', ')}: no such result. Choose a result for the chart.`;
   return {

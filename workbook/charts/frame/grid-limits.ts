@@ -18,7 +18,11 @@ export function limitsOn(grid: Grid, props: SweepChartProps): GridLimit[] {
     if (!info) return [];
     const of = measure(info);
     const column = progress.columns[progress.wanted.indexOf(path)];
-    const values = gridValues(grid, { ...of, column, now: undefined, baseline: undefined, ghost: [] }, props);
+    const values = gridValues(
+      grid,
+      { ...of, column, now: undefined, baseline: undefined, ghost: [], others: [] },
+      props,
+    );
     return zonesOf(of, props.checks, names, props.values).map((zone) => ({ of, zone, values }));
   });
 }

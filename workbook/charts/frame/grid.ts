@@ -17,6 +17,8 @@ export interface Grid {
   /** Present design and baseline in the numbers of both axes; undefined where one of them has no answer. */
   readonly now: Spot | undefined;
   readonly baseline: Spot | undefined;
+  /** Variants, in their order. */
+  readonly others: readonly (Spot | undefined)[];
 }
 export interface GridLine {
   readonly index: number;
@@ -50,6 +52,7 @@ export function readGrid(props: SweepChartProps): Grid | string {
     rows: thinned(up.filter((_, k) => seen(across.length - 1, k))),
     now: spotAt(props, props.values),
     baseline: props.baseline && spotAt(props, props.baseline),
+    others: (props.others ?? []).map((other) => spotAt(props, other.values)),
   };
 }
 

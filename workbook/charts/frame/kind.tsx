@@ -42,6 +42,14 @@ export interface ChartKind<P extends ChartProps, D, N extends DrawnPanel, L exte
   start?(chart: L): Point | undefined;
 }
 
+const SIGNS = ['Square', 'Triangle', 'Diamond'] as const;
+
+/** "Square: ply tail. Triangle: thin lines." for the variants that are marked. */
+function variantNote({ others = [] }: ChartProps, panels: readonly DrawnPanel[]): string {
+  const marked = new Set(panels.flatMap(({ spots }) => spots.flatMap(({ order }) => order ?? [])));
+  return others.flatMap(({ name }, k) => (marked.has(k) ? `${SIGNS[k]}: ${name}.` : [])).join(' ');
+}
+
 /** How a design of its trial series is taken. */
 function takeOf(of: ChartProps): Take | undefined {
   const { taker } = of;
@@ -66,7 +74,7 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
       <ChartFigure
         title={of.cell.title}
         about={kind.about(drawn)}
-        sentences={[...stopSentences(of), ...kind.sentences(drawn)]}
+        sentences={[...stopSentences(of), ...kind.sentences(drawn), variantNote(of, chart.panels)]}
         width={chart.width}
         height={chart.height}
         start={now?.at ?? kind.start?.(chart)}

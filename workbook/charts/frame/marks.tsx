@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { ink, LABEL_SIZE } from '../../drawing/index';
+import { signsPath } from './signs';
 import { BASELINE_RADIUS, type DrawnSpot, NOW_RADIUS } from './spots';
 import { WORD_LINE, type ZoneWords } from './zone-words';
 
@@ -72,6 +73,22 @@ export function Baseline({ spot }: { spot: DrawnSpot }): JSX.Element {
         r={BASELINE_RADIUS}
         fill={ink('paper')}
         stroke={ink('muted')}
+        stroke-width={1.2}
+      />
+      <SpotLabel spot={spot} bold={false} />
+    </g>
+  );
+}
+
+/** A variant: an open square, triangle or diamond, so that each is told apart without colour. */
+export function VariantMark({ spot }: { spot: DrawnSpot }): JSX.Element {
+  return (
+    <g>
+      <path
+        data-mark="variant"
+        d={signsPath([spot.at], 1 + (spot.order ?? 0))}
+        fill={ink('paper')}
+        stroke={ink('ink')}
         stroke-width={1.2}
       />
       <SpotLabel spot={spot} bold={false} />

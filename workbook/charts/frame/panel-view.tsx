@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { LABEL_SIZE } from '../../drawing/index';
 import { type Forbidden, Frame } from './frame';
-import { Baseline, Now, round, Words } from './marks';
+import { Baseline, Now, round, VariantMark, Words } from './marks';
 import { type AxisTitle, type DrawnPanel, TITLE_LINE, type Title } from './panels';
 import { type DrawnSpot, keyOf } from './spots';
 import type { DrawnZone } from './zones';
@@ -40,11 +40,12 @@ export function ZoneNames({ zones }: { zones: readonly DrawnZone[] }): JSX.Eleme
   );
 }
 
-/** The baseline beneath the present design. */
+/** The baseline and the variants beneath the present design. */
 export function Spots({ spots }: { spots: readonly DrawnSpot[] }): JSX.Element {
   return (
     <>
       {spots.map((spot) => spot.kind === 'baseline' && <Baseline key={keyOf(spot)} spot={spot} />)}
+      {spots.map((spot) => spot.kind === 'variant' && <VariantMark key={keyOf(spot)} spot={spot} />)}
       {spots.map((spot) => spot.kind === 'now' && <Now key={keyOf(spot)} spot={spot} />)}
     </>
   );

@@ -18,6 +18,15 @@ export interface Taker {
   set(design: readonly Place[]): void;
 }
 
+/** Another design on a chart. */
+export interface Other {
+  readonly name: string;
+  /** Every slot of the present design, SI. */
+  readonly values: Float64Array;
+  /** Its trial series along what is across; missing while it isn't computed and where there is none. */
+  readonly ghost?: SweepProgress | undefined;
+}
+
 /** What every chart is given. */
 interface Common {
   readonly cell: ChartCell;
@@ -25,6 +34,8 @@ interface Common {
   /** Every slot of the present design and, where there is one, of the baseline; SI. */
   readonly values: Float64Array;
   readonly baseline?: Float64Array | undefined;
+  /** Variants that stand on the chart beside the baseline. */
+  readonly others?: readonly Other[];
   /** A hand moves the design: scales stand still where they can. */
   readonly moving?: boolean;
   /** Checks whose limits may stand in it: those on a path that it shows do. */

@@ -6,6 +6,8 @@ export interface SampleColumn extends Measure {
   readonly values: readonly number[];
   readonly now: number;
   readonly baseline: number;
+  /** Variants, in their order. */
+  readonly others: readonly number[];
   /** Missing: the sweep was not asked for it. */
   readonly column: Float64Array | undefined;
 }
@@ -19,7 +21,8 @@ export function samplesOf(props: SweepChartProps, path: string): SampleColumn | 
   const column = progress.columns[progress.wanted.indexOf(path)];
   const shown = Array.from(column ?? [], (si, sample) => (progress.why[sample] === 0 ? of.shown(si) : Number.NaN));
   const at = (design: Float64Array | undefined): number => of.shown(design?.[info.slot] ?? Number.NaN);
-  return { ...of, values: shown, now: at(values), baseline: at(baseline), column };
+  const others = (props.others ?? []).map((other) => at(other.values));
+  return { ...of, values: shown, now: at(values), baseline: at(baseline), others, column };
 }
 
 /** Place along one axis of every sample; the last axis runs fastest. */

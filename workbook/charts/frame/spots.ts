@@ -12,7 +12,9 @@ import type { Panel, Spot } from './family';
 
 /** The present design or the baseline on a panel. */
 export interface DrawnSpot {
-  readonly kind: 'now' | 'baseline';
+  readonly kind: 'now' | 'baseline' | 'variant';
+  /** Place of a variant among those on the chart: it has a sign of its own. */
+  readonly order?: number;
   /** What it is a value of, where one panel has several. */
   readonly of?: string;
   readonly at: Point;
@@ -32,18 +34,31 @@ export const around = ({ x, y }: Point, r: number): Box => ({ left: x - r, right
 /** A design to be marked. */
 export interface Marked {
   readonly kind: DrawnSpot['kind'];
+  readonly order?: number;
   readonly of?: string;
   readonly at: Point;
   readonly text: string;
 }
 
-/** Present design and baseline on a panel of lines. */
+/** Characters of a variant's name beside its mark; the words under the chart have all of it. */
+const LONGEST_NAME = 22;
+
+/** "Ply tail 40.8", "Ply tail, engine 8 mm… 40.8". */
+export const variantText = (name: string, ...numbers: readonly number[]): string => {
+  const short = name.length <= LONGEST_NAME ? name : `${name.slice(0, LONGEST_NAME - 1).trimEnd()}…`;
+  return `${short} ${numbers.map((number) => formatNumber(number)).join(', ')}`;
+};
+
+/** Present design, baseline and variants on a panel of lines. */
 export function markedOn(panel: Panel, place: (spot: Spot) => Point): Marked[] {
   const marked: Marked[] = [];
   if (panel.now) marked.push({ kind: 'now', at: place(panel.now), text: `now ${formatNumber(panel.now.y)}` });
   if (panel.baseline) {
     const text = `baseline ${formatNumber(panel.baseline.y)}`;
     marked.push({ kind: 'baseline', at: place(panel.baseline), text });
+  }
+  for (const [order, { name, spot }] of panel.others.entries()) {
+    if (spot) marked.push({ kind: 'variant', order, at: place(spot), text: variantText(name, spot.y) });
   }
   return marked;
 }
@@ -81,7 +96,8 @@ export function placeSpots(
 }
 
 /** Tells the marks of one panel apart. */
-export const keyOf = ({ kind, of }: Pick<Marked, 'kind' | 'of'>): string => (of === undefined ? kind : `${kind} ${of}`);
+export const keyOf = ({ kind, of, order }: Pick<Marked, 'kind' | 'of' | 'order'>): string =>
+  [kind, of, order].filter((part) => part !== undefined).join(' ');
 
 /** Where the words of the last picture stood, so that they stay on their side. */
 export const placesOf = (spots: readonly DrawnSpot[] | undefined): ReadonlyMap<string, number> | undefined =>

@@ -31,11 +31,16 @@ interface DrawnLine {
   /** The same in pixels. */
   readonly placed: readonly Point[];
 }
+/** The line of another design; without an order that of the baseline. */
+interface DrawnGhost {
+  readonly order?: number;
+  readonly points: readonly Point[];
+}
 export interface LinePanel extends DrawnPanel {
   readonly panel: PlotPanel;
   readonly lines: readonly DrawnLine[];
-  /** The baseline's lines in pixels. */
-  readonly ghosts: readonly (readonly Point[])[];
+  /** Lines of the baseline and of variants in pixels. */
+  readonly ghosts: readonly DrawnGhost[];
   readonly ends: readonly EndLabel[];
   /** Pixel of a number on the panel's own axis. */
   y(value: number): number;
@@ -93,7 +98,7 @@ export function layOutPlot(plot: Plot, width: number, moving?: boolean, before?:
   const drafts = plot.panels.map((panel, n) => {
     const named = panel.shows.length > 1 ? namedLimitWords : limitWords;
     const numbers = [
-      ...[...panel.lines.map((line) => line.points), ...panel.ghosts].flatMap((points) => points.map((p) => p.y)),
+      ...[...panel.lines, ...panel.ghosts].flatMap(({ points }) => points.map((p) => p.y)),
       ...panel.marks.map(({ at }) => at.y),
     ];
     // Words under a limit near zero need room, which has no figures where nothing can lie.
@@ -123,8 +128,8 @@ export function layOutPlot(plot: Plot, width: number, moving?: boolean, before?:
     const lines = panel.lines.map(
       (line, k): DrawnLine => ({ line, style: lineStyle(k), placed: line.points.map(place) }),
     );
-    const ghosts = panel.ghosts.map((ghost) => ghost.map(place));
-    const strokes = [...lines.map((l) => l.placed), ...ghosts].flatMap(strokesOf);
+    const ghosts = panel.ghosts.map(({ points, ...ghost }): DrawnGhost => ({ ...ghost, points: points.map(place) }));
+    const strokes = [...lines.map((l) => l.placed), ...ghosts.map(({ points }) => points)].flatMap(strokesOf);
 
     const marked = panel.marks.map((mark) => ({ ...mark, at: place(mark.at) }));
     const taken: Box[] = [];

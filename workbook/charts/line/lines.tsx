@@ -8,8 +8,8 @@ import type { LinePanel } from './layout';
 /** The lines of one panel, the baseline's beneath them. */
 export const Lines = ({ panel }: { panel: LinePanel }): JSX.Element => (
   <>
-    {panel.ghosts.map((ghost, k) => (
-      <GhostCurve key={k} points={ghost} />
+    {panel.ghosts.map(({ points, order }, k) => (
+      <GhostCurve key={k} points={points} {...(order === undefined ? {} : { variant: order })} />
     ))}
     {panel.lines.map(({ line, style, placed }) => (
       <Curve key={line.key} points={placed} style={style} steps={line.steps} />

@@ -2,6 +2,7 @@ import { formatNumber } from '../../../engine/index';
 import { type Family, linePoints, type Panel, type Spot } from '../frame/family';
 import { type Zone, zonesOf } from '../frame/limits';
 import type { SweepChartProps } from '../frame/props';
+import { type Marked, variantText } from '../frame/spots';
 import { splitShared } from './shared-words';
 
 /** One line of a panel, in the numbers of its axes; y is NaN where it breaks off. */
@@ -15,11 +16,18 @@ export interface PlotLine {
 }
 /** A design that is marked on a panel. */
 interface PlotMark {
-  readonly kind: 'now' | 'baseline';
+  readonly kind: Marked['kind'];
+  readonly order?: number;
   /** What it is a value of, where a panel has several. */
   readonly of: string;
   readonly at: Spot;
   readonly text: string;
+}
+/** The line of another design. */
+export interface PlotGhost {
+  /** Place of a variant among those on the chart; missing: the baseline. */
+  readonly order?: number;
+  readonly points: readonly Spot[];
 }
 export interface PlotPanel {
   readonly path: string;
@@ -28,8 +36,8 @@ export interface PlotPanel {
   /** With unit. */
   readonly title: string;
   readonly lines: readonly PlotLine[];
-  /** The baseline's own lines. */
-  readonly ghosts: readonly (readonly Spot[])[];
+  /** The baseline's own lines, then those of the variants. */
+  readonly ghosts: readonly PlotGhost[];
   readonly marks: readonly PlotMark[];
   readonly zones: readonly Zone[];
 }
@@ -103,13 +111,20 @@ function panelOf(panels: readonly Panel[], family: Family, props: SweepChartProp
         };
       }),
     ),
-    ghosts: panels.flatMap(({ ghost }) => (ghost.length > 0 ? [ghost] : [])),
-    marks: panels.flatMap((panel) =>
-      (['now', 'baseline'] as const).flatMap((kind) => {
+    ghosts: panels.flatMap(({ ghost, others }): PlotGhost[] =>
+      [{ points: ghost }, ...others.map((other, order) => ({ order, points: other.ghost }))].filter(
+        ({ points }) => points.length > 0,
+      ),
+    ),
+    marks: panels.flatMap((panel): PlotMark[] => [
+      ...(['now', 'baseline'] as const).flatMap((kind) => {
         const at = panel[kind];
         return at ? [{ kind, of: panel.path, at, text: `${kind} ${formatNumber(at.y)}` }] : [];
       }),
-    ),
+      ...panel.others.flatMap(({ name, spot: at }, order) =>
+        at ? [{ kind: 'variant' as const, order, of: panel.path, at, text: variantText(name, at.y) }] : [],
+      ),
+    ]),
     zones: onceEach(panels.flatMap((panel) => zonesOf(panel, props.checks, props.names, props.values))),
   };
 }

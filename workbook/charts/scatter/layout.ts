@@ -17,7 +17,7 @@ import type { SweepChartProps } from '../frame/props';
 import { type Ranged, ranged } from '../frame/ranged';
 import type { SampleColumn } from '../frame/samples';
 import { linear } from '../frame/scales';
-import { around, type Marked, placeSpots, placesOf } from '../frame/spots';
+import { around, type Marked, placeSpots, placesOf, variantText } from '../frame/spots';
 import type { Range } from '../frame/y-range';
 import { wordsHeight } from '../frame/zone-words';
 import { placeZones } from '../frame/zones';
@@ -101,6 +101,11 @@ export function layOutScatter(
       const text = `${kind} ${formatNumber(a)}, ${formatNumber(b)}`;
       return Number.isFinite(a + b) ? [{ kind, at: { x: px(a), y: py(b) }, text }] : [];
     });
+    for (const [order, { name }] of (props.others ?? []).entries()) {
+      const [a, b] = [across.others[order]!, column.others[order]!];
+      const at = { x: px(a), y: py(b) };
+      if (Number.isFinite(a + b)) marked.push({ kind: 'variant', order, at, text: variantText(name, a, b) });
+    }
     return {
       ...{ key: column.path, column, title, box, zones, clouds },
       outside: [...yAxis.outside, ...(n === 0 ? xAxis.outside : [])],
@@ -126,7 +131,7 @@ export const rangedColumn = (
   words: typeof limitWords = limitWords,
 ): Ranged =>
   ranged({
-    numbers: [...column.values, column.now, column.baseline],
+    numbers: [...column.values, column.now, column.baseline, ...column.others],
     zones: zonesOf(column, checks, names, values),
     words: (zone) => wrapText(words(zone), LABEL_SIZE, wide),
     room,
