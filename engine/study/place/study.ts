@@ -46,7 +46,7 @@ export interface Slide {
 }
 
 /** What the study says beside its first note, in the preview too, where a piece of some kind stands for a role. */
-export interface Remark {
+interface Remark {
   readonly role: string;
   /** Kinds of that piece. */
   readonly of: readonly string[];
