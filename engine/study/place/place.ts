@@ -133,7 +133,8 @@ function addSlides({ study, meant, missing, taken, says }: Placing, seen: Live) 
     const slid = moot
       ? undefined
       : slideIn(slide, at(slide.of), at(slide.blank || slide.of), seen, freeName(slide.as, taken));
-    if (!slid) missing.add(slide.as);
+    if (moot) meant.set(slide.as, { path: at(slide.unless), title: titleAt(at(slide.unless), seen) });
+    else if (!slid) missing.add(slide.as);
     else if (slid.is !== 'made') {
       meant.set(slide.as, { path: slid.path, title: inSentence(slid.title) });
       if (slid.is === 'tried') ends.set(slid.path, slid.ends);
@@ -147,6 +148,9 @@ function addSlides({ study, meant, missing, taken, says }: Placing, seen: Live) 
   }
   return { made, ends };
 }
+
+const titleAt = (path: string, { compiled }: Live): string =>
+  inSentence(compiled.names.find((info) => info.path === path)?.title ?? path);
 
 function addPicks(
   { study, live, library, meant, missing, says, asks, lacks }: Placing,

@@ -189,7 +189,9 @@ describe('a study', () => {
     const start = openLive(begun(forms[0]!), library);
     expect(placed('pull_test_study', start).says).toContain('Makes a slide of pull test over weight: 5 to 50, now 10.');
     const loaded = setLive(start, [['flight.test_load', '196 N']], library).live;
-    expect(placed('pull_test_study', loaded).says.join(' ')).not.toContain('pull test over weight');
+    const { says, document } = placed('pull_test_study', loaded);
+    expect(says.join(' ')).not.toContain('pull test over weight');
+    expect(serialise(document)).toContain('Set the pull-test load to what the rule book of your class asks for');
   });
   it('tries round steps in the units of the design', () => {
     const steps = (form: (typeof forms)[number]): readonly string[] =>
