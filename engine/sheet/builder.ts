@@ -107,7 +107,9 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       ways,
     } = (like === undefined ? undefined : find(like)) ?? unitOfReading(read, { find, readable, set });
     const unitOf = text.spec.apart ? apartUnit : (name: string): string => name;
-    return { ...reach, unit: unitOf(bare), shown: unitOf(shown), suffix: behind, ways, type };
+    // A limit says its zero as a number: what is under 0° is not “under straight”.
+    const said = like === undefined || !ways ? ways : ([ways[0], ways[1]] as const);
+    return { ...reach, unit: unitOf(bare), shown: unitOf(shown), suffix: behind, ways: said, type };
   }
 
   function reachOfValue(spec: ValueSpec): Reach {

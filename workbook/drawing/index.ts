@@ -9,4 +9,4 @@ export { ScaleDrawing } from './scale-drawing';
 export { pointingStep } from './spot';
 export { textWidth, wrapText } from './text-width';
 export { useWidth } from './use-width';
-export { type Names, quantityText, valueAt, valueText } from './values';
+export { limitText, type Names, quantityText, valueAt, valueText } from './values';

@@ -21,3 +21,7 @@ export const quantityText = (
   { unit, suffix, ways }: Pick<NameInfo, 'unit' | 'suffix' | 'ways'>,
   value: number,
 ): string => formatQuantity(value, unit, { suffix, ways });
+
+/** A limit of such a quantity: its zero is said as a number. */
+export const limitText = (info: Pick<NameInfo, 'unit' | 'suffix' | 'ways'>, limit: number): string =>
+  quantityText({ ...info, ways: info.ways && [info.ways[0], info.ways[1]] }, limit);

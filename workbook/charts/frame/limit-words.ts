@@ -1,5 +1,5 @@
 import type { SweepProgress } from '../../../engine/index';
-import { quantityText } from '../../drawing/index';
+import { limitText, quantityText } from '../../drawing/index';
 import { answersOf, type Family, type FamilyLine, type Panel } from './family';
 import { type Zone, zonesOf } from './limits';
 import type { SweepChartProps } from './props';
@@ -114,7 +114,7 @@ export interface Limited {
 export function limitNotes(panels: readonly Limited[]): string[] {
   return panels.flatMap(({ zones, outside }) => {
     const limit = ({ side, limitSI, of }: Zone): string =>
-      `${of.title} ${side === 'below' ? 'at least' : 'at most'} ${quantityText(of, limitSI)}`;
+      `${of.title} ${side === 'below' ? 'at least' : 'at most'} ${limitText(of, limitSI)}`;
     const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
     return [
       ...outside

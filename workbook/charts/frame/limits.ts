@@ -1,5 +1,5 @@
 import type { CheckCell, NameInfo } from '../../../engine/index';
-import { type Names, quantityText, valueAt } from '../../drawing/index';
+import { limitText, type Names, valueAt } from '../../drawing/index';
 import type { Measure } from './measure';
 import { inSentence } from './words';
 
@@ -51,21 +51,21 @@ export function checkZones(panel: Measure, checks: readonly CheckCell[], names: 
 const withReason = (said: string, { reason }: Zone): string => (reason === '' ? said : `${said}: ${reason}`);
 
 /** "under 38 mm: nose-heavy", as a limit is written into a plot whose title says of what. */
-export const limitWords = (zone: Zone): string => withReason(limitText(zone), zone);
+export const limitWords = (zone: Zone): string => withReason(passing(zone), zone);
 
 /** "CG under 38 mm: nose-heavy", where several quantities share a plot. */
-export const namedLimitWords = (zone: Zone): string => withReason(`${zone.of.title} ${limitText(zone)}`, zone);
+export const namedLimitWords = (zone: Zone): string => withReason(`${zone.of.title} ${passing(zone)}`, zone);
 
-const limitText = ({ side, limitSI, of }: Zone): string =>
-  `${side === 'below' ? 'under' : 'over'} ${quantityText(of, limitSI)}`;
+const passing = ({ side, limitSI, of }: Zone): string =>
+  `${side === 'below' ? 'under' : 'over'} ${limitText(of, limitSI)}`;
 
 const passes = ({ side, limit }: Zone, shown: number): boolean => (side === 'below' ? shown < limit : shown > limit);
 const withComma = (said: string, { reason }: Zone): string => (reason === '' ? said : `${said}, ${reason}`);
 
 /** Said of every limit that a number of its axis has passed. */
 export const passedWords = (zones: readonly Zone[], shown: number): string[] =>
-  zones.filter((zone) => passes(zone, shown)).map((zone) => `Limit passed: ${withComma(limitText(zone), zone)}`);
+  zones.filter((zone) => passes(zone, shown)).map((zone) => `Limit passed: ${withComma(passing(zone), zone)}`);
 
 /** The same with what is limited. */
 export const passedNamed = (zone: Zone, shown: number): string[] =>
-  passes(zone, shown) ? [`Limit passed: ${withComma(`${inSentence(zone.of.title)} ${limitText(zone)}`, zone)}`] : [];
+  passes(zone, shown) ? [`Limit passed: ${withComma(`${inSentence(zone.of.title)} ${passing(zone)}`, zone)}`] : [];

@@ -26,7 +26,7 @@ const PROPELLER: Entry = {
   field: 'propeller',
   label: 'Propeller',
   hint: 'as 9x6',
-  blank: 'by the size of the engine',
+  blank: 'by the size of engine or motor',
 };
 const LINES: readonly Entry[] = [
   {
@@ -34,22 +34,22 @@ const LINES: readonly Entry[] = [
     field: 'line_length',
     label: 'Line length',
     hint: 'as 18.3 m or 60 ft',
-    blank: 'by the size of the engine',
+    blank: 'by the size of engine or motor',
   },
   {
     name: 'line_diameter',
     field: 'line_diameter',
     label: 'Line diameter',
     hint: 'as 0.38 mm or .015 in',
-    blank: 'by the size of the engine',
+    blank: 'by the size of engine or motor',
   },
   { name: 'line_count', field: 'line_count', label: 'How many lines', hint: 'as 2', blank: 'two' },
 ];
-const KNOWN: readonly Entry[] = [
+const known = (drive: FirstDesignForm['drive']): readonly Entry[] => [
   {
     name: 'weight',
     field: 'weight',
-    label: 'Weight, tank empty',
+    label: drive === 'engine' ? 'Weight, tank empty' : 'Weight with battery',
     hint: 'if it is weighed, as 850 g',
     blank: 'estimated',
   },
@@ -184,7 +184,7 @@ export function FirstDesign({ onClose }: { onClose: () => void }) {
         </fieldset>
         <fieldset>
           <legend>Weighed and timed</legend>
-          {entries(KNOWN)}
+          {entries(known(form.value.drive))}
         </fieldset>
         <p class="commands">
           <button type="submit" class="word" aria-disabled={busy.value}>
