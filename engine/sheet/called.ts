@@ -68,5 +68,6 @@ export const capital = (title: string): string => title.replace(/^\p{Ll}/u, (let
 /** At the beginning of a sentence; a title or a name stays as it is written. */
 export const atBeginning = (words: string): string => words.replace(/^(the|a) /, capital);
 
-/** "Balance waits", "Lines wait", "the length of Lines waits". */
-export const waits = (words: string): string => (/[^s]s$/.test(words) && !words.includes(' of ') ? 'wait' : 'waits');
+/** "Balance waits", "Lines wait", "the length of Lines waits", "a formula in What the wind does waits". */
+export const waits = (words: string): string =>
+  /[^s]s$/.test(words) && !/ of |^a formula in /.test(words) ? 'wait' : 'waits';

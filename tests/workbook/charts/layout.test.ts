@@ -146,10 +146,10 @@ test.each([
 test('a reason too long for its zone, and a limit too far off, stand under the chart instead', () => {
   const long = 'the model answers the elevator too late to be caught by a junior pilot '.repeat(4).trim();
   const [panel] = layOut({ checks: checks.map((c) => ({ ...c, above: long })) }, 320).panels;
-  expect(limitNotes([panel!])).toEqual([`CG aft of the root leading edge at most 55\u00a0mm: ${long}.`]);
+  expect(limitNotes([panel!])).toEqual([`CG aft of the root leading edge over 55\u00a0mm: ${long}.`]);
   const values = designValues();
   values[sweepNames.get('cg_check.low')!.slot] = -0.2;
   expect(limitNotes(layOut({ values }, 560).panels)).toEqual([
-    'Outside the picture: CG aft of the root leading edge at least −200\u00a0mm: nose-heavy: elevator runs out on grass.',
+    'Outside the picture: CG aft of the root leading edge under −200\u00a0mm: nose-heavy: elevator runs out on grass.',
   ]);
 });

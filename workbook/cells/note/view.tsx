@@ -4,8 +4,13 @@ import { type NoteCell, noteFormulas, saidPath } from '../../../engine/index';
 import { along } from '../../controls/along';
 import { WordsEntry } from '../../controls/words-entry';
 import { useSheet } from '../../store/context';
+import type { Sheet } from '../../store/sheet';
 import { RowFaults } from '../shared/row-faults';
 import { noteHtml } from './html';
+
+/** Several formulas may wait for the same: that is said once. */
+const firstToSay = (path: string, paths: readonly string[], sheet: Pick<Sheet, 'faultAt'>): number =>
+  paths.findIndex((each) => sheet.faultAt(each)?.message === sheet.faultAt(path)?.message);
 
 /** Words of the sheet. Markup typed into a note is shown as typed: raw HTML stays off. */
 export function NoteView({ cell }: { cell: NoteCell }) {
@@ -30,7 +35,7 @@ export function NoteView({ cell }: { cell: NoteCell }) {
   return (
     <>
       <div class="prose" dangerouslySetInnerHTML={{ __html: noteHtml(cell, sheet) }} />
-      <RowFaults paths={paths} />
+      <RowFaults paths={paths.filter((path, k) => firstToSay(path, paths, sheet) === k)} />
       {paths.some((path) => sheet.faultAt(path)?.state === 'fault') && (
         <p class="aside">What stands in braces is a formula. Write \{'{'} for a brace that is only a brace.</p>
       )}

@@ -1,7 +1,7 @@
 import type { SweepProgress } from '../../../engine/index';
-import { limitText, quantityText } from '../../drawing/index';
+import { quantityText } from '../../drawing/index';
 import { answersOf, type Family, type FamilyLine, type Panel } from './family';
-import { type Zone, zonesOf } from './limits';
+import { namedLimitWords, type Zone, zonesOf } from './limits';
 import type { SweepChartProps } from './props';
 import { capital, inSentence, listed } from './words';
 import type { DrawnZone } from './zones';
@@ -113,14 +113,9 @@ export interface Limited {
 /** Limits that the picture has no place for, and those whose words have no room in it. */
 export function limitNotes(panels: readonly Limited[]): string[] {
   return panels.flatMap(({ zones, outside }) => {
-    const limit = ({ side, limitSI, of }: Zone): string =>
-      `${of.title} ${side === 'below' ? 'at least' : 'at most'} ${limitText(of, limitSI)}`;
-    const because = (zone: Zone): string => (zone.reason === '' ? '' : `: ${zone.reason}`);
     return [
-      ...outside
-        .filter(({ own }) => !own)
-        .map((zone) => `Outside the picture: ${inSentence(limit(zone))}${because(zone)}.`),
-      ...zones.filter((z) => !z.words).map(({ zone }) => `${limit(zone)}${because(zone)}.`),
+      ...outside.filter(({ own }) => !own).map((zone) => `Outside the picture: ${inSentence(namedLimitWords(zone))}.`),
+      ...zones.filter((z) => !z.words).map(({ zone }) => `${capital(namedLimitWords(zone))}.`),
     ];
   });
 }

@@ -176,7 +176,7 @@ describe('a study', () => {
       return { says, note: note?.kind === 'note' ? note.text : '' };
     };
     const told =
-      'A timed lap tells the power of this engine with the propeller that flew it, and here that power stays whatever it turns: pitch changes nothing and diameter little. To compare propellers, open the commands of “engine by the timed lap”, choose “Put another kind in its place” and take “Engine by tachometer” (rpm read on one or two propellers), “Engine by its data” or “Electric motor”.';
+      'A timed lap tells the power of this engine with the propeller that flew it, and here that power stays whatever it turns: pitch changes nothing and diameter little. To compare propellers, open the commands of the engine’s piece on the sheet of the model, choose “Put another kind in its place” and take “Engine by tachometer” (rpm read on one or two propellers), “Engine by its data” or “Electric motor”.';
     const lap = asked(begun(timed));
     expect(lap.says).toEqual([told]);
     expect(lap.note).toMatch(new RegExp(`\\n\\n${told.slice(0, 60)}`));
