@@ -19,7 +19,7 @@ export interface Taker {
 }
 
 /** Another design on a chart. */
-export interface Other {
+interface Other {
   readonly name: string;
   /** Every slot of the present design, SI. */
   readonly values: Float64Array;

@@ -24,7 +24,7 @@ interface PlotMark {
   readonly text: string;
 }
 /** The line of another design. */
-export interface PlotGhost {
+interface PlotGhost {
   /** Place of a variant among those on the chart; missing: the baseline. */
   readonly order?: number;
   readonly points: readonly Spot[];
