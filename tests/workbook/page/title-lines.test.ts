@@ -7,9 +7,9 @@ test('the title block of a sheet says product, design, sheet, scale, units, date
   const rule = titleRule(2, { head: { ...head, class: 'stunt' }, sheet: '2 of 6, Model', denominator: 10 });
   expect(rule).toBe(
     '@page sheet-2 { ' +
-      String.raw`@bottom-left { content: "drawn with: Tetherwright" "\a " "units: inch and pound" "\a " "scale: 1 : 10"; } ` +
+      String.raw`@bottom-left { content: "drawn with: Tetherwright" "\a " "units: inch and pound" "\a " "scale: 1 : 10" "\a " "date: 2026-11-25"; } ` +
       String.raw`@bottom-center { content: "design: Marsh Harrier 35" "\a " "class: stunt" "\a " "drawn: A club"; } ` +
-      String.raw`@bottom-right { content: "sheet: 2 of 6, Model" "\a " "date: 2026-11-25" "\a " "page " counter(page) " of " counter(pages); } }`,
+      String.raw`@bottom-right { content: "sheet: 2 of 6, Model" "\a " "page " counter(page) " of " counter(pages); } }`,
   );
 });
 

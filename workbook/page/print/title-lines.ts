@@ -25,6 +25,7 @@ export function titleRule(number: number, { head, sheet, denominator }: PaperTit
       line('drawn with', 'Tetherwright'),
       line('units', units),
       line('scale', denominator === undefined ? 'no drawing' : `1 : ${denominator}`),
+      line('date', head.date),
     ]),
     box('center', [
       line('design', head.title),
@@ -32,7 +33,7 @@ export function titleRule(number: number, { head, sheet, denominator }: PaperTit
       line('class', head.class ?? ''),
       line('drawn', head.drawn),
     ]),
-    box('right', [line('sheet', sheet), line('date', head.date), `"page " counter(page) " of " counter(pages)`]),
+    box('right', [line('sheet', sheet), `"page " counter(page) " of " counter(pages)`]),
   ];
   return `@page ${pageName(number)} { ${boxes.join(' ')} }`;
 }
