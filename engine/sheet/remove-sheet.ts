@@ -2,6 +2,7 @@ import type { Document } from './document';
 import { textsOf } from './paths';
 import { cellsOf, sheetWith } from './sheets';
 import type { Change } from './transaction';
+import { movedVariants } from './variants';
 
 /**
  * Takes a sheet away as it came: where other pieces read one of its variables and nothing else, what it says now is
@@ -26,5 +27,12 @@ export function sheetRemoval(document: Document, id: string): readonly Change[] 
     if (value === undefined) return [];
     return [{ change: 'text', path, text: sheet.took?.[path] === value ? '' : value }];
   });
-  return [...back, { change: 'remove_sheet', id }];
+  const readBy = new Map<string, string[]>();
+  for (const { path, text } of texts) {
+    const variable = text.trim();
+    if (values.has(variable)) readBy.set(variable, [...(readBy.get(variable) ?? []), path]);
+  }
+  const variants = movedVariants(document, readBy);
+  const moved: readonly Change[] = variants === document.variants ? [] : [{ change: 'head', head: { variants } }];
+  return [...back, ...moved, { change: 'remove_sheet', id }];
 }

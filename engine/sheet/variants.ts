@@ -1,4 +1,5 @@
 import { isCompared } from './baseline';
+import { mapRows } from './cells/rows';
 import { differencesOf } from './differences';
 import type { Document, Variant } from './document';
 import type { BlockLinks } from './links';
@@ -100,6 +101,25 @@ export function chartingVariant(document: Document, name: string, shown: boolean
     return on ? { ...each, on_charts: true } : each;
   });
   return [putting(variants)];
+}
+
+/**
+ * The variants when what they change at one path is typed at others from now on: a field reads a variable that was made of
+ * it, or a variable is gone and its number stands in the fields again.
+ */
+export function movedVariants(
+  document: Document,
+  moves: ReadonlyMap<string, readonly string[]>,
+): readonly Variant[] | undefined {
+  return (
+    document.variants &&
+    mapRows(document.variants, (variant) => {
+      const entries = Object.entries(variant.changes);
+      if (!entries.some(([path]) => moves.has(path))) return variant;
+      const moved = entries.flatMap(([path, text]) => (moves.get(path) ?? [path]).map((to) => [to, text] as const));
+      return { ...variant, changes: Object.fromEntries(moved) };
+    })
+  );
 }
 
 /** What a variant changes of the design as it stands, and what has no place there any more. */

@@ -5,6 +5,7 @@ import { freeId, freeName, nameFromTitle, takenNames } from '../../sheet/free-na
 import type { Live } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
 import { cellsOf, withPiece, withPieces } from '../../sheet/sheets';
+import { movedVariants } from '../../sheet/variants';
 import type { NameInfo } from '../../terms/index';
 import { differenceFromSI, toSI, writeQuantity } from '../../units/index';
 import { slideIn } from '../place/index';
@@ -29,7 +30,9 @@ export function makeVariable(path: string, live: Live, place: MakingPlace): Maki
     slid.is === 'made'
       ? slid.variable
       : variableOf(name, title, info, { text: textAt(document, path) ?? '', ends: slid.ends });
-  const put = putVariable(withText(document, path, name) ?? document, variable, place);
+  const variants = movedVariants(document, new Map([[path, [name]]]));
+  const reading = withText(document, path, name) ?? document;
+  const put = putVariable(variants ? { ...reading, variants } : reading, variable, place);
   const { low, high } = variable;
   const says = `Makes a slide of ${inSentence(title)}: ${low} to ${high}, now ${variable.text}. It stands under “${put.piece.title}”.`;
   const done = `${capital(title)} slides now, from ${low} to ${high}, under “${put.piece.title}”.`;

@@ -6,6 +6,7 @@ import { type Live, openLive } from '../../sheet/live';
 import { putText, textAt } from '../../sheet/paths';
 import { cellsOf, freeSheetId } from '../../sheet/sheets';
 import type { Library } from '../../sheet/specs';
+import { movedVariants } from '../../sheet/variants';
 import { askedOf } from './asked';
 import { carriesFuel, driveOf } from './drive';
 import { type Meant, namedPiece, namedText } from './names';
@@ -237,10 +238,12 @@ function inOrder(own: readonly Cell[], set: readonly Cell[], models: readonly Ce
 function withStudy(grown: Document, sheet: Sheet, models: readonly Cell[], made: readonly Made[]): Document {
   // What is only being added is no part of the baseline.
   const added = new Set(models.map((model) => model.name));
-  const slid = made.reduce((now, { field, variable }) => {
+  const typed = made.reduce((now, { field, variable }) => {
     const put = added.has(field.split('.', 1)[0]!) ? putText : withText;
     return put(now, field, variable.name) ?? now;
   }, grown);
+  const variants = movedVariants(grown, new Map(made.map(({ field, variable }) => [field, [variable.name]])));
+  const slid = variants ? { ...typed, variants } : typed;
   const onSheet = new Map(slid.sheets.at(-1)!.pieces.map((piece) => [piece.id, piece]));
   const pieces = sheet.pieces.map((piece) => onSheet.get(piece.id) ?? piece);
   const blank = made.filter(({ before }) => before.trim() === '');

@@ -40,6 +40,14 @@ describe('a number that becomes a variable', () => {
     expect(says[0]).toMatch(/^Makes a slide of .*: .* to .*, now .*\. It stands under “Set these”\.$/);
   });
 
+  test('takes over what a variant changes there', () => {
+    const variants = [{ name: 'Wide', changes: { 'tail.span': '500 mm' } }];
+    const { document, path } = done(
+      makeVariable('tail.span', openLive({ ...live.compiled.document, variants }, library), model),
+    );
+    expect(document.variants).toEqual([{ name: 'Wide', changes: { [path]: '500 mm' } }]);
+  });
+
   test('stands in the piece of variables that the design has, and the sheet of that is named', () => {
     const { document, cell, path } = done(makeVariable('tail.span', live, model));
     expect(sheetOfPiece(document, cell)!.title).toBe('Decide');

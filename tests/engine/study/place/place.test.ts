@@ -125,6 +125,16 @@ describe('a study', () => {
       axes: [{ of: 'wind' }, { of: 'guide_x' }],
     });
   });
+  it('moves what a variant changes to the variable that is made, and back when it is taken off', () => {
+    const document = {
+      ...quern(),
+      variants: [{ name: 'Windy', changes: { 'air.wind': '8 m/s', tip_weight: '25 g' } }],
+    };
+    const answer = placed('wind_study', openLive(document, library));
+    expect(answer.document.variants).toEqual([{ name: 'Windy', changes: { wind: '8 m/s', tip_weight: '25 g' } }]);
+    const back = applyChanges(answer.document, sheetRemoval(answer.document, answer.sheet)).document;
+    expect(serialise(back)).toBe(serialise(document));
+  });
   it('says up to what wind the lines of a racer stay tight, which no wind looked at slackens', () => {
     const racer = forms.find(({ lap_time }) => lap_time === '2.6 s')!;
     const { document } = placed('wind_study', openLive(begun(racer), library));
