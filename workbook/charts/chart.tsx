@@ -1,6 +1,6 @@
 import type { ComponentType, JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import type { ChartCell } from '../../engine/index';
+import { useFetched } from '../drawing/index';
 import { PlaceHolder } from './frame/place-holder';
 import type { ChartProps } from './frame/props';
 import { chartKinds } from './kinds';
@@ -18,11 +18,10 @@ export async function fetchChart(kind: Kind): Promise<void> {
 /** A chart of whatever kind its cell asks for. */
 export function Chart(props: ChartProps): JSX.Element {
   const kind = props.cell.chart;
-  const [, setArrived] = useState(0);
-  useEffect(() => {
-    if (here.has(kind)) return;
-    void fetchChart(kind).then(() => setArrived((n) => n + 1));
-  }, [kind]);
-  const Kind = here.get(kind);
+  const Kind = useFetched(
+    () => here.get(kind),
+    () => fetchChart(kind),
+    kind,
+  );
   return Kind ? <Kind {...props} /> : <PlaceHolder panels={Math.max(1, props.cell.up.length)} />;
 }

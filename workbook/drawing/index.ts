@@ -8,5 +8,6 @@ export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
 export { ScaleDrawing } from './scale-drawing';
 export { pointingStep } from './spot';
 export { textWidth, wrapText } from './text-width';
+export { useFetched } from './use-fetched';
 export { useWidth } from './use-width';
 export { limitText, type Names, quantityText, valueAt, valueText } from './values';

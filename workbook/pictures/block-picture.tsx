@@ -1,6 +1,6 @@
 import type { ComponentType, JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import type { BlockCell } from '../../engine/index';
+import { useFetched } from '../drawing/index';
 import { useSheet } from '../store/context';
 import { useOnScreen } from '../store/on-screen';
 import { type PictureKind, pictureKinds } from './kinds';
@@ -30,11 +30,11 @@ function Watched({ cell, kind }: { cell: BlockCell; kind: PictureKind }): JSX.El
   const sheet = useSheet();
   const path = `${cell.name}.${kind.trace}`;
   const place = useOnScreen(() => sheet.traces.watch(path), path);
-  const [, setArrived] = useState(0);
-  useEffect(() => {
-    if (!here.has(kind)) void fetched(kind).then(() => setArrived((n) => n + 1));
-  }, [kind]);
-  const Drawn = here.get(kind);
+  const Drawn = useFetched(
+    () => here.get(kind),
+    () => fetched(kind),
+    kind,
+  );
   const trace = sheet.traces.of(path).value;
   return (
     <div class="block-picture" ref={place} aria-busy={!(trace && Drawn)}>

@@ -1,5 +1,5 @@
 import type { ComponentType, JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useFetched } from '../../drawing/index';
 import { PlaceHolder } from '../frame/place-holder';
 import type { SweepChartProps } from '../frame/props';
 
@@ -12,11 +12,6 @@ export async function fetchLeverPicture(): Promise<void> {
 
 /** The chart of a cell of levers; what draws it is fetched when the first one is to be drawn. */
 export function LeverPicture(props: SweepChartProps): JSX.Element {
-  const [, setArrived] = useState(here !== undefined);
-  useEffect(() => {
-    if (here) return;
-    void fetchLeverPicture().then(() => setArrived(true));
-  }, []);
-  const Picture = here;
+  const Picture = useFetched(() => here, fetchLeverPicture);
   return Picture ? <Picture {...props} /> : <PlaceHolder panels={Math.max(1, props.progress.wanted.length)} />;
 }
