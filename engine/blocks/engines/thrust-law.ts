@@ -72,28 +72,33 @@ const fields = {
   ...fuelFields,
 } as const;
 
+type Fields = Columns<typeof links & typeof fields>;
+
+/** Torque (N·m) on the day when the pull was read. */
+function torqueOf(m: Float64Array, f: Fields, i: number): number {
+  const typed = m[f.torque + i]!;
+  if (!Number.isNaN(typed)) return typed;
+  return staticTorque(
+    m[f.static_thrust + i]!,
+    m[f.propeller_diameter + i]!,
+    m[f.read_density + i]!,
+    m[f.shaft_speed + i]!,
+  );
+}
+
 /** Thrust, torque, power and shaft speed at every airspeed. */
-function writeLaw(
-  m: Float64Array,
-  f: Columns<typeof links & typeof fields>,
-  r: Columns<typeof engineResults>,
-  i: number,
-  stride: number,
-): void {
-  const staticThrust = m[f.static_thrust + i]!;
+function writeLaw(m: Float64Array, f: Fields, r: Columns<typeof engineResults>, i: number, stride: number): void {
   const known = m[f.read_density + i]!;
   const density = m[f.air.density + i]!;
   const turns = shaftShare(powerInAir(m, f, i, known), density, known);
   const readSpeed = m[f.shaft_speed + i]!;
   const shaftSpeed = readSpeed * turns;
-  const pitch = m[f.pitch + i]!;
-  const diameter = m[f.propeller_diameter + i]!;
-  const vanishing = turns * typedOr(m[f.zero_thrust_speed + i]!, zeroThrustSpeed(readSpeed, pitch));
+  const vanishing = turns * typedOr(m[f.zero_thrust_speed + i]!, zeroThrustSpeed(readSpeed, m[f.pitch + i]!));
   const factor = m[f.power_factor + i]! * propellerShare(turns, density, known);
-  const torque = factor * typedOr(m[f.torque + i]!, staticTorque(staticThrust, diameter, known, readSpeed));
+  const torque = factor * torqueOf(m, f, i);
   for (let k = 0; k < AIRSPEED_KNOTS.length; k++) {
     const at = k * stride + i;
-    m[r.thrust + at] = factor * straightLaw(staticThrust, vanishing, AIRSPEED_KNOTS[k]!);
+    m[r.thrust + at] = factor * straightLaw(m[f.static_thrust + i]!, vanishing, AIRSPEED_KNOTS[k]!);
     m[r.torque + at] = torque;
     m[r.power + at] = torque * shaftSpeed;
     m[r.shaft_speed + at] = shaftSpeed;

@@ -6,7 +6,7 @@ import {
   lineStiffness,
   STANDARD_GRAVITY,
 } from '../../physics/index';
-import { block } from '../block';
+import { block, type Columns } from '../block';
 import { leadoutResults } from '../leadouts/index';
 import { typedOr } from '../measures';
 import { ratedBreakingLoad } from '../wire';
@@ -14,6 +14,16 @@ import { linesCautions } from './cautions';
 import { linesFields } from './fields';
 import { linesResults } from './results';
 import { linesTheory } from './theory';
+
+/** What the kind of line brings, where nothing is typed. */
+function writeKind(m: Float64Array, f: Columns<typeof linesFields>, r: Columns<typeof linesResults>, i: number): void {
+  const kindAt = m[f.kind + i]!;
+  const kind = LINE_KINDS[kindAt]!;
+  const diameter = m[f.diameter + i]!;
+  m[r.drag_coefficient + i] = typedOr(m[f.drag_coefficient + i]!, kind.dragCoefficient);
+  m[r.stiffness + i] = typedOr(m[f.stiffness + i]!, lineStiffness(kind, diameter));
+  m[r.breaking_load + i] = typedOr(m[f.breaking_load + i]!, ratedBreakingLoad(kindAt, diameter));
+}
 
 /** The lines between handle and model. */
 export const lines = block({
@@ -33,8 +43,7 @@ export const lines = block({
   theory: linesTheory,
   cautions: linesCautions,
   run(m, f, r, i) {
-    const kindAt = m[f.kind + i]!;
-    const kind = LINE_KINDS[kindAt]!;
+    const kind = LINE_KINDS[m[f.kind + i]!]!;
     const count = m[f.count + i]!;
     const diameter = m[f.diameter + i]!;
     const reach = m[f.handle_reach + i]!;
@@ -62,11 +71,9 @@ export const lines = block({
     m[r.linear_mass + i] = perLength;
     m[r.mass + i] = mass;
     m[r.weight + i] = mass * STANDARD_GRAVITY;
-    m[r.drag_coefficient + i] = typedOr(m[f.drag_coefficient + i]!, kind.dragCoefficient);
     m[r.drag_factor + i] = m[f.drag_factor + i]!;
-    m[r.stiffness + i] = typedOr(m[f.stiffness + i]!, lineStiffness(kind, diameter));
-    m[r.breaking_load + i] = typedOr(m[f.breaking_load + i]!, ratedBreakingLoad(kindAt, diameter));
     m[r.handle_spacing + i] = m[f.handle_spacing + i]!;
+    writeKind(m, f, r, i);
     return undefined;
   },
 });
