@@ -13,6 +13,7 @@ import { GhostSign, MarkSign } from './marks';
 import { layOutPicture, type Picture } from './picture';
 import { Crosses, lengthWords, placeWords, type Spot } from './spot';
 import { pictureSummary } from './summary';
+import { textWidth } from './text-width';
 import { useWidth } from './use-width';
 import type { Names } from './values';
 
@@ -99,6 +100,10 @@ function Dimension({ d }: { d: DimensionLine }): JSX.Element {
   );
 }
 
+/** Room of a line that stays free above its letters, px. */
+const OVER_LETTERS = 2;
+
+/** Every line of the drawing ends where words lie over it. */
 function Label({ label }: { label: DrawnLabel }): JSX.Element {
   const { box, leader } = label.placed;
   const x =
@@ -106,6 +111,20 @@ function Label({ label }: { label: DrawnLabel }): JSX.Element {
   return (
     <g data-label={label.placed.key}>
       {leader && <Line s={leader} kind="thin" />}
+      {label.lines.map((line, k) => {
+        const width = textWidth(line, LABEL_SIZE);
+        const left = label.anchor === 'start' ? x : label.anchor === 'end' ? x - width : x - width / 2;
+        return (
+          <rect
+            key={line}
+            x={round(left - 1)}
+            y={round(box.top + k * LINE_HEIGHT + OVER_LETTERS)}
+            width={round(width + 2)}
+            height={LINE_HEIGHT - OVER_LETTERS}
+            fill={ink('paper')}
+          />
+        );
+      })}
       <text
         text-anchor={label.anchor}
         font-weight={label.bold ? 700 : undefined}
