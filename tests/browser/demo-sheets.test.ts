@@ -6,7 +6,9 @@ import { seeAll } from './views';
 /** A phone, a tablet and a large desk, which lay out their columns each in another way; every kind of view is held to all windows. */
 const WINDOWS = [360, 768, 1920].map((width) => ({ width, height: 900 }));
 
-test('every sheet of the demo fits into a phone, a tablet and a desk', { timeout: 600_000 }, async () => {
+test('every sheet of the demo fits into a phone, a tablet and a desk, and writes no error', {
+  timeout: 600_000,
+}, async () => {
   const sheet = await openSheet(await startBrowser(), { width: 1920, height: 900 }, { shipped: true });
   const { page } = sheet;
   const told: string[] = [];
@@ -21,5 +23,6 @@ test('every sheet of the demo fits into a phone, a tablet and a desk', { timeout
     told.push(...(await inEveryWindow(page, WINDOWS)).map((sentence) => `${title}: ${sentence}`));
   }
   expect(told).toEqual([]);
+  expect(sheet.troubles).toEqual([]);
   await sheet.close();
 });
