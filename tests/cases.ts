@@ -7,3 +7,7 @@ export const cases = (all: number): number => (LONG ? all : Math.ceil(all * SHAR
 
 /** The first of a list of seeds, as many as there are cases. */
 export const someOf = <T>(seeds: readonly T[]): readonly T[] => seeds.slice(0, cases(seeds.length));
+
+/** Of a grid in order: all of it, or as many places evenly over it. */
+export const everyFew = <T>(grid: readonly T[]): readonly T[] =>
+  LONG ? grid : grid.filter((_, k) => k % Math.round(1 / SHARE) === 0);

@@ -59,8 +59,8 @@ function factorName({ path, what, paths }: SpreadFactor): string {
 /** What the spread makes of each result, in its unit, and the shares of its variance; then why designs have no answer. */
 export function spreadTable({ results, factors, causes, samples }: SpreadTold, names: Names): string {
   const told = results.map((result) => {
-    const { unit, suffix } = names.get(result.path)!;
-    const value = (si: number): string => formatQuantity(si, unit, { suffix });
+    const { unit, suffix, ways } = names.get(result.path)!;
+    const value = (si: number): string => formatQuantity(si, unit, { suffix, ways });
     const apart = formatQuantity(result.deviation, unit, { suffix, difference: true });
     const missing = result.missing > 0 ? `; ${result.missing} of ${samples} designs have no answer` : '';
     const head = `${result.path}: mean ${value(result.mean)}, standard deviation ${apart}; ${bound('5', '%')} below ${value(result.low)}, half below ${value(result.middle)}, ${bound('95', '%')} below ${value(result.high)}${missing}\n`;

@@ -8,6 +8,7 @@ import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
 import { library } from '../../../engine/study/index';
 import { placeStudy, studies } from '../../../engine/study/place/index';
+import { someOf } from '../../cases';
 import { begun, forms } from './place/begun';
 
 const bare = begun(forms[0]!);
@@ -33,8 +34,8 @@ describe('one tank on a design', () => {
     expect(at(race, 'tank.laps')).not.toBeCloseTo(engine, 1);
     expect(at(race, 'race.fuel_usable')).toBe(at(race, 'tank.usable'));
   });
-  it('holds the fuel that the weights count, of every form with an engine', () => {
-    for (const form of forms.filter(({ drive }) => drive === 'engine')) {
+  it('holds the fuel that the weights count, of forms with an engine', () => {
+    for (const form of someOf(forms.filter(({ drive }) => drive === 'engine'))) {
       const design = studied('tank_study', begun(form));
       expect(at(design, 'tank.volume') / at(design, 'tank_volume'), form.size).toBeCloseTo(1, 4);
       expect(at(design, 'tank.fuel_apart'), form.size).toBeLessThan(1e-4);
