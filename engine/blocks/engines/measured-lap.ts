@@ -16,7 +16,7 @@ import { airThen, timedLap, timedLinks } from './timed-lap';
 export const measuredLap = block({
   kind: 'measured_lap',
   role: 'engine',
-  title: 'Engine by measured lap',
+  title: 'Engine by the timed lap',
   doc: 'A timed lap on a known set-up tells the power that the propeller gives; that power is held while the design is changed. The usual choice for a model that has flown.',
   line: ['station', 'propeller_diameter', 'pitch'],
   fields: {

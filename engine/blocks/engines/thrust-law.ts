@@ -109,7 +109,7 @@ function writeLaw(m: Float64Array, f: Fields, r: Columns<typeof engineResults>, 
 export const thrustLaw = block({
   kind: 'thrust_law',
   role: 'engine',
-  title: 'Engine by thrust law',
+  title: 'Engine by its pull at rest',
   doc: 'Thrust falls in a straight line from what a spring scale reads at rest to nothing at the speed that the propeller screws itself forward. For a model that has not flown yet; a timed lap is better.',
   line: ['station', 'propeller_diameter', 'pitch'],
   fields: { ...links, ...fields },

@@ -123,7 +123,7 @@ export const propellerFields = {
   flying_pull: pull(
     'P_m1',
     'Pull in those laps',
-    'What drag of model and lines took at that speed: the engine by measured lap tells it as the thrust of the timed lap.',
+    'What drag of model and lines took at that speed: the engine by the timed lap tells it as the thrust of the timed lap.',
   ),
   chord_30: chord('30'),
   chord_45: chord('45'),

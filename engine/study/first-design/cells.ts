@@ -349,13 +349,19 @@ function blocksOf({ drive, line_count }: FirstDesignForm, lap: KnownLap | undefi
             shaft_speed: 'shaft_speed',
           },
         )
-      : block('c20', 'engine', drive === 'engine' ? 'Engine and propeller' : 'Motor and propeller', 'thrust_law', {
-          ...mount,
-          ...drawn,
-          static_thrust: 'static_thrust',
-          read_density: AIR_OF_THE_DAY,
-          shaft_speed: 'shaft_speed',
-        }),
+      : block(
+          'c20',
+          'engine',
+          drive === 'engine' ? 'Engine by its pull at rest' : 'Motor by its pull at rest',
+          'thrust_law',
+          {
+            ...mount,
+            ...drawn,
+            static_thrust: 'static_thrust',
+            read_density: AIR_OF_THE_DAY,
+            shaft_speed: 'shaft_speed',
+          },
+        ),
     block('c21', 'leadouts', 'Leadouts', 'leadouts', {
       x: 'guide_x',
       pivot_x: 'guide_x',

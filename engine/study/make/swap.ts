@@ -33,8 +33,8 @@ export function swapKind(id: string, to: string, live: Live, library: Library): 
   const propeller = propellerFor(was, is, cell, live, library);
   const seeds = seedTexts(is, flown, document.units === 'inch_pound');
   const fields = { ...seeds, ...propeller.fields, ...Object.fromEntries(kept) };
-  const title = cell.title === was.title ? is.title : cell.title;
-  const settled = settledNames(cell, was, is, live);
+  const title = cell.title.replace(/^Motor/, 'Engine') === was.title ? is.title : cell.title;
+  const settled = settledNames(cell, was, is, live, propeller.moves);
   const changes: Change[] = [{ change: 'cell', cell: { ...cell, of: is.kind, title, fields } }, ...settled.changes];
   if (propeller.added) {
     const sheet = sheetOfPiece(document, id)!;
@@ -87,6 +87,8 @@ function bothHave(name: string, a: AnyBlock, b: AnyBlock): boolean {
 interface Propeller {
   readonly fields: Readonly<Record<string, string>>;
   readonly added?: BlockCell;
+  /** Where its sizes go. */
+  readonly moves: readonly (readonly [from: string, to: string])[];
   readonly says: readonly string[];
 }
 
@@ -96,22 +98,32 @@ function propellerFor(was: AnyBlock, is: AnyBlock, cell: BlockCell, live: Live, 
   const turns = (block: AnyBlock): boolean =>
     Object.values(block.fields).some((field) => isLink(field) && field.link === 'propeller');
   if (turns(was) === turns(is) || !('propeller_diameter' in { ...was.fields, ...is.fields }))
-    return { fields: {}, says: [] };
+    return { fields: {}, moves: [], says: [] };
   const there = standIn(document, 'propeller', library.blocks);
   if (turns(was)) {
-    if (!there) return { fields: {}, says: [] };
+    if (!there) return { fields: {}, moves: [], says: [] };
     return {
+      moves: [],
       fields: { propeller_diameter: `${there.name}.diameter`, pitch: `${there.name}.pitch` },
       says: [`Reads diameter and pitch from “${there.title}”, which stays.`],
     };
   }
-  if (there) return { fields: {}, says: [`Turns “${there.title}”.`] };
+  const movesTo = (name: string): Propeller['moves'] => [
+    [`${cell.name}.propeller_diameter`, `${name}.diameter`],
+    [`${cell.name}.pitch`, `${name}.pitch`],
+  ];
+  if (there) return { fields: {}, moves: movesTo(there.name), says: [`Turns “${there.title}”.`] };
   const flown = flownBy(live, library.blocks);
   const unit = document.units === 'inch_pound' ? 'in' : 'mm';
-  const size = (name: string, result: string): string => cell.fields[name] || textOf(flown('engine', result), unit);
-  const fields = { diameter: size('propeller_diameter', 'propeller_diameter'), pitch: size('pitch', 'pitch') };
+  const now = (result: string): string => textOf(flown('engine', result), unit);
+  const fields = {
+    diameter: cell.fields.propeller_diameter || now('propeller_diameter'),
+    pitch: cell.fields.pitch || now('pitch'),
+  };
   const added = newModel('propeller', library.blocks, { id: freeId(document), taken: takenNames(document), fields });
-  return { fields: {}, added, says: [`Adds a propeller of ${fields.diameter} by ${fields.pitch}.`] };
+  const said = (result: string): string => formatQuantity(flown('engine', result), unit);
+  const says = [`Adds a propeller of ${said('propeller_diameter')} by ${said('pitch')}.`];
+  return { fields: {}, added, moves: movesTo(added.name), says };
 }
 
 /** A lap that is timed on the design as it stands takes as long as now: trim and side force are in the drag that it is told. */

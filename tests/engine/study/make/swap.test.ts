@@ -5,6 +5,7 @@ import { textAt } from '../../../../engine/sheet/paths';
 import { cellsOf } from '../../../../engine/sheet/sheets';
 import { library } from '../../../../engine/study/library';
 import { swapKind } from '../../../../engine/study/make/index';
+import { placeStudy, studies } from '../../../../engine/study/place/index';
 import { begun, forms } from '../place/begun';
 
 let live: Live;
@@ -51,10 +52,36 @@ describe('an engine of another kind in the place of the one that is there', () =
     const made = swapped('two_stroke');
     expect(textAt(made.document, 'engine.tank_volume')).toBe(textAt(live.compiled.document, 'engine.tank_volume'));
     expect(at(made.live, 'propeller.diameter')).toBeCloseTo(at(live, 'engine.propeller_diameter'), 4);
-    expect(made.says).toContainEqual(expect.stringMatching(/^Adds a propeller of /));
+    expect(made.says).toContainEqual(expect.stringMatching(/^Adds a propeller of \d+\u00a0mm by \d+\u00a0mm\.$/));
     const back = swapped('thrust_law', made.live);
     expect(textAt(back.document, 'engine.propeller_diameter')).toBe('propeller.diameter');
     expect(back.says).toContainEqual('Reads diameter and pitch from “Propeller”, which stays.');
+  });
+
+  test('leads what runs along its propeller to the piece that has it now, so that a study goes on', () => {
+    const study = studies().find(({ name }) => name === 'which_propeller')!;
+    const placed = placeStudy(study, live, library);
+    if (!placed.ok) throw new Error(placed.message);
+    const made = swapped('tachometer', openLive(placed.document, library));
+    expect(faultsOfLive(made.live)).toEqual([]);
+    expect(made.says.join(' ')).not.toContain('Then wrong');
+    expect(named(made.document, 'pitch_series')).toMatchObject({
+      axes: [{ of: 'propeller.pitch', low: '0.75 × propeller.pitch' }, { of: 'propeller.diameter' }],
+    });
+    expect(named(made.document, 'pitch_chart')).toMatchObject({
+      across: 'propeller.pitch',
+      lines: 'propeller.diameter',
+    });
+  });
+
+  test('takes the title of its kind where it had that of the other', () => {
+    expect(engine.title).toBe('Engine by the timed lap');
+    expect(named(swapped('tachometer').document, 'engine')).toMatchObject({ title: 'Engine by tachometer' });
+    const motor = openLive(begun(forms[15]!), library);
+    const cell = named(motor.compiled.document, 'engine')!;
+    expect(cell.title).toBe('Motor by the timed lap');
+    const answer = swapKind(cell.id, 'electric', motor, library);
+    expect(answer.ok && named(answer.document, 'engine')).toMatchObject({ title: 'Electric motor' });
   });
 
   test('says what it keeps, takes away and what a lap takes then', () => {

@@ -186,12 +186,12 @@ describe('a study', () => {
       return { says, note: note?.kind === 'note' ? note.text : '' };
     };
     const told =
-      'A timed lap tells the power of this engine with the propeller that flew it, and here that power stays whatever it turns: pitch changes nothing and diameter little. To compare propellers, open the commands of the engine’s piece on the sheet of the model, choose “Put another kind in its place” and take “Engine by tachometer” (rpm read on one or two propellers), “Engine by its data” or “Electric motor”.';
+      'As long as this engine is known by a timed lap, its power stays what that lap told, whatever it turns: pitch changes nothing and diameter little. To compare propellers, open the commands of the engine’s piece on the sheet of the model, choose “Put another kind in its place” and take “Engine by tachometer” (rpm read on one or two propellers), “Engine by its data” or “Electric motor”.';
     const lap = asked(begun(timed));
     expect(lap.says).toEqual([told]);
     expect(lap.note).toMatch(new RegExp(`\\n\\n${told.slice(0, 60)}`));
     expect(asked(begun(forms[0]!)).note).toContain(
-      'This engine is known by its pull at rest and its rpm, and here both stay whatever it turns: a coarser pitch looks faster than it will be, since it slows the engine.',
+      'As long as this engine is known by its pull at rest and its rpm, both stay whatever it turns: a coarser pitch looks faster than it will be, since it slows the engine.',
     );
     expect(asked(withEngine('two_stroke')).says).toEqual([]);
   });
