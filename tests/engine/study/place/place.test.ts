@@ -186,7 +186,7 @@ describe('a study', () => {
       return { says, note: note?.kind === 'note' ? note.text : '' };
     };
     const told =
-      'As long as this engine is known by a timed lap, its power stays what that lap told, whatever it turns: pitch changes nothing and diameter little. To compare propellers, open the commands of the engine’s piece on the sheet of the model, choose “Put another kind in its place” and take “Engine by tachometer” (rpm read on one or two propellers), “Engine by its data” or “Electric motor”.';
+      'As long as this engine is known by a timed lap, its power stays what that lap told, whatever it turns: pitch changes nothing and diameter little. To compare propellers, open the engine’s piece on the sheet of the model, press “Put another kind in its place” and take “Engine by tachometer” (rpm read on one or two propellers), “Engine by its data” or “Electric motor”.';
     const lap = asked(begun(timed));
     expect(lap.says).toEqual([told]);
     expect(lap.note).toMatch(new RegExp(`\\n\\n${told.slice(0, 60)}`));
