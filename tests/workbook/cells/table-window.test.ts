@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { ROW, rowsAt, scrollTo } from '../../../workbook/cells/table/window';
+import { FINGER_ROW, ROW, rowsAt, scrollTo } from '../../../workbook/cells/table/window';
 
 const HEIGHT = 400;
 
@@ -26,11 +26,20 @@ describe('the rows that are drawn', () => {
     for (const rows of [40, 100_000, 1_000_000]) expect(rowsAt(1e9, HEIGHT, rows).to).toBe(rows);
   });
 
-  test.each([100_000, 1_000_000])('a row of %i that is gone to is seen', (rows) => {
+  test.each([
+    [100_000, ROW],
+    [1_000_000, ROW],
+    [100_000, FINGER_ROW],
+    [1_000_000, FINGER_ROW],
+  ])('a row of %i, each %i px high, is seen when it is gone to', (rows, high) => {
     for (const row of [0, 1, 777, rows >> 1, rows - 1]) {
-      const { from, to } = rowsAt(scrollTo(row, HEIGHT, rows), HEIGHT, rows);
+      const scrolled = scrollTo(row, HEIGHT, rows, high);
+      const { from, to, above } = rowsAt(scrolled, HEIGHT, rows, high);
       expect(from).toBeLessThanOrEqual(row);
       expect(to).toBeGreaterThan(row);
+      const top = above + (row - from) * high;
+      expect(top).toBeGreaterThanOrEqual(scrolled - high);
+      expect(top).toBeLessThanOrEqual(scrolled + HEIGHT);
     }
   });
 });

@@ -6,6 +6,7 @@ import { useSheet } from '../../store/context';
 import { printing } from '../../store/printing';
 import { underLeast } from '../../store/reader';
 import { spaced } from '../shared/progress-words';
+import { useRowHeight } from './row-height';
 import { orderOf, pressed } from './shown';
 import { ROW, rowsAt, rowsOnPaper, scrollTo } from './window';
 import { entryOf, headingOf } from './words';
@@ -32,7 +33,10 @@ export function TableRows({ cell, answer, busy, onRange, onTake }: RowsProps) {
   };
   const { scrolled, height } = place.value;
   const onPaper = printing.value;
-  const seen = onPaper ? rowsOnPaper(answer.from, answer.reasons.length) : rowsAt(scrolled, height, answer.rows);
+  const rowHeight = useRowHeight();
+  const seen = onPaper
+    ? rowsOnPaper(answer.from, answer.reasons.length)
+    : rowsAt(scrolled, height, answer.rows, rowHeight);
   useLayoutEffect(look);
   useLayoutEffect(() => {
     if (!onPaper) onRange(seen.from, seen.to);
@@ -41,7 +45,7 @@ export function TableRows({ cell, answer, busy, onRange, onTake }: RowsProps) {
   const withReasons = cell.groups.length === 0 && answer.causes.length > 0;
   const rows = Array.from({ length: seen.to - seen.from }, (_, k) => seen.from + k);
   const toPresent = (): void => {
-    room.current?.scrollTo({ top: scrollTo(Math.max(0, answer.present - 2), height, answer.rows) });
+    room.current?.scrollTo({ top: scrollTo(Math.max(0, answer.present - 2), height, answer.rows, rowHeight) });
     room.current?.focus();
   };
   return (
@@ -82,7 +86,12 @@ export function TableRows({ cell, answer, busy, onRange, onTake }: RowsProps) {
               const known = k >= 0 && k < answer.reasons.length;
               const present = row === answer.present;
               return (
-                <tr key={row} aria-rowindex={row + 2} class={present ? 'present' : ''} style={{ height: `${ROW}px` }}>
+                <tr
+                  key={row}
+                  aria-rowindex={row + 2}
+                  class={present ? 'present' : ''}
+                  style={{ height: `${onPaper ? ROW : rowHeight}px` }}
+                >
                   <th scope="row" class="table-number">
                     {present && <span class="table-now">{answer.exact ? 'now' : 'near'} </span>}
                     <RowNumber row={row} sample={answer.samples[k]} enters={row === seen.from} onTake={onTake} />
