@@ -46,6 +46,7 @@ export {
   logRowPath,
   MOST_LOG_ROWS,
   MOST_SPREAD_SAMPLES,
+  mendPath,
   type NotePiece,
   noteFormulas,
   notePieces,
@@ -83,6 +84,7 @@ export type {
   LogColumn,
   LogRow,
   Measure,
+  MendsCell,
   NoteCell,
   OwnRow,
   Part,
@@ -104,6 +106,7 @@ export {
   FORMAT,
   LEVER_WAYS,
   MEASURES,
+  MEND_WAYS,
   PART_SHAPES,
   SPREAD_KINDS,
   VERSION,
@@ -147,6 +150,7 @@ export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
 export type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
+export { MEND_COSTS, type Mend, type MendCost, type MendsAnswer } from './study/mends/told';
 export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/place/told';
 export { withoutNumbers, withRanges } from './study/tables/reasons';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';

@@ -8,6 +8,7 @@ import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
 import type { FitAnswer } from './study/fit/told';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
+import type { MendsAnswer } from './study/mends/told';
 import type { StudyAnswer, StudyTold } from './study/place/told';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
 import type { Checked, Shown, Snapshot, SweepRequest, VariantGhosts } from './study/told';
@@ -39,6 +40,8 @@ export interface EngineService {
   trace(path: string): Promise<TraceAnswer>;
   /** The factors of a fit cell for the present revision. A newer edit or request stops it. */
   fit(name: string): Promise<FitAnswer>;
+  /** What would bring a result of the present revision where it is wanted. A newer edit or request stops it. */
+  mends(name: string): Promise<MendsAnswer>;
   /** For each of these choices: mass of all parts made of it with each of its options, kg; none where no part is made of it. */
   madeOf(choices: readonly string[]): Promise<readonly (readonly number[])[]>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */

@@ -30,6 +30,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     sweep: (request, progress) => remote.sweep(request, proxy(progress)),
     stop: (sweep) => remote.stop(sweep),
     variantGhosts: () => remote.variantGhosts(),
+    mends: (name) => remote.mends(name),
     table: (view, from, to) => remote.table(view, from, to),
     tableFile: (view, format) => remote.tableFile(view, format),
     trace: (path) => remote.trace(path),

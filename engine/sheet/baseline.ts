@@ -17,6 +17,7 @@ const BESIDE: ReadonlySet<CellKind> = new Set([
     'table',
     'drawing',
     'variants',
+    'what_mends',
   ] as const),
 ]);
 const SLIDE_LIMIT = /^(.*)\.(low|high|step)$/;

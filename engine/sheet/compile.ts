@@ -35,6 +35,8 @@ export interface Compiled {
   read(path: string, text: string): Reading | undefined;
   /** SI value of a text that may stand at this path without any change but of value; undefined for any other. */
   constant(path: string, text: string): number | undefined;
+  /** What a kind of model stands in for: every engine is an `engine`. */
+  role(kind: string): string | undefined;
   /** Another document with the same library. */
   anew(document: Document): Compiled;
 }
@@ -99,6 +101,10 @@ export function compile(document: Document, library: Library): Compiled {
       // A line that may give anything may not turn from a length into a mass: others have been checked against it.
       const same = dimensionOf(before.type) === dimensionOf(after.type);
       return same ? after.value : undefined;
+    },
+    role(kind) {
+      const block = library.blocks.find((each) => each.kind === kind);
+      return block && (block.role ?? block.kind);
     },
     anew: (other) => compile(other, library),
   };

@@ -100,7 +100,8 @@ export type Cell =
   | CheckCell
   | LogCell
   | FitCell
-  | VariantsCell;
+  | VariantsCell
+  | MendsCell;
 export type CellKind = Cell['kind'];
 
 interface CellBase {
@@ -409,5 +410,19 @@ export interface FitCell extends CellBase {
 export interface VariantsCell extends CellBase {
   readonly kind: 'variants';
   /** Result paths. */
+  readonly wanted: readonly string[];
+}
+
+/** Exactly what is wanted, at least that, or at most. */
+export const MEND_WAYS = ['to', 'least', 'most'] as const;
+/** What would bring a result where it is wanted: everything that can be changed, each alone, the cheapest first. */
+export interface MendsCell extends CellBase {
+  readonly kind: 'what_mends';
+  /** The result; '' where none is picked yet. */
+  readonly of: string;
+  readonly way: (typeof MEND_WAYS)[number];
+  /** Text: where it is wanted. */
+  readonly text: string;
+  /** Results of which it is told what mending does to them. */
   readonly wanted: readonly string[];
 }

@@ -8,6 +8,7 @@ import { cellsOf } from '../sheet/sheets';
 import type { Library } from '../sheet/specs';
 import { variantsOf } from '../sheet/variants';
 import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/index';
+import { startSteps } from './by-steps';
 import { describeBlock } from './describe/blocks';
 import { describeTable } from './describe/tables';
 import { drawingOf, drawingOfLive } from './design/drawing';
@@ -15,10 +16,13 @@ import { forgottenIn } from './design/forgotten';
 import { massesMadeOf } from './design/made-of';
 import { settleFor, stepsShown, valuesOf } from './design/shown';
 import { traceOf } from './design/trace';
+import { faultyFit, fitSteps } from './fit/fit';
 import type { FitAnswer } from './fit/told';
-import { startFits } from './fits';
+
 import { makeChart, makeVariable, offerChart, swapKind } from './make/index';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './make/told';
+import { faultyMends, mendSteps } from './mends/mends';
+import type { MendsAnswer } from './mends/told';
 import { askedOf, placeStudy, studies } from './place/index';
 import type { StudyAnswer, StudyTold } from './place/told';
 import { typedSlot } from './run/axis';
@@ -33,7 +37,8 @@ export function startEngine(library: Library, ports: StudyPorts) {
   const blocks = new Map(library.blocks.map((block) => [block.kind, block]));
   const running = startStudies(ports);
   const tables = startTables();
-  const fits = startFits(ports);
+  const fits = startSteps<FitAnswer>(ports, { steps: fitSteps, none: (name) => faultyFit(name, '') });
+  const mends = startSteps<MendsAnswer>(ports, { steps: mendSteps, none: (name) => faultyMends(name, '') });
   let live: Live | undefined;
   let revision = 0;
   let before: Live | undefined;
@@ -124,6 +129,7 @@ export function startEngine(library: Library, ports: StudyPorts) {
       running.stop(sweep);
     },
     fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
+    mends: async (name: string): Promise<MendsAnswer> => mends.run(present(), revision, name, () => revision),
     table(view: TableView, from: number, to: number) {
       const rows = running.rows(view.series, revision);
       return tables.answer(rows ? present() : moving(), rows, view, from, to);

@@ -18,4 +18,5 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   log: 'log',
   fit: 'fit',
   variants: 'variants',
+  what_mends: 'what mends it',
 };

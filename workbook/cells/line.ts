@@ -60,6 +60,13 @@ const lines: Lines = {
   },
   log: ({ rows }) => ({ words: rows.length === 1 ? '1 flight' : `${rows.length} flights`, value: `${rows.length}` }),
   fit: ({ factors }, sheet) => ({ words: list(factors, sheet), value: '' }),
+  what_mends: ({ of, way, name }, sheet) => ({
+    words:
+      of === ''
+        ? ''
+        : `${titleOf(of, sheet)}, ${way === 'to' ? 'wanted' : `at ${way}`} ${sheet.shown(`${name}.wanted`)}`,
+    value: of === '' ? '' : sheet.shown(of),
+  }),
   variants(_, sheet) {
     const names = (sheet.part('variants') ?? []).map(({ name }) => name);
     return { words: names.join(', '), value: `${names.length}` };

@@ -8,6 +8,7 @@ import { fitOffers } from './fit/offer';
 import { formulaOffers } from './formula/offer';
 import { leversOffers } from './levers/offer';
 import { logOffers } from './log/offer';
+import { mendsOffers } from './mends/offer';
 import { noteOffers } from './note/offer';
 import { partsOffers } from './parts/offer';
 import type { Offer } from './shared/new-cell';
@@ -30,6 +31,7 @@ const offersOf: { readonly [K in CellKind]: (offered: Offered) => readonly Offer
   trial_series: () => sweepOffers,
   tolerances: () => spreadOffers,
   what_helps: () => leversOffers,
+  what_mends: () => mendsOffers,
   variants: () => variantsOffers,
   chart: () => chartOffers,
   table: () => tableOffers,

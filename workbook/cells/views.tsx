@@ -9,6 +9,7 @@ import { FitView } from './fit/view';
 import { FormulaView } from './formula/view';
 import { LeversView } from './levers/view';
 import { LogView } from './log/view';
+import { MendsView } from './mends/view';
 import { NoteView } from './note/view';
 import { PartsView } from './parts/view';
 import { SpreadView } from './spread/view';
@@ -38,4 +39,5 @@ export const views: { readonly [K in CellKind]: ComponentType<{ cell: CellOf<K> 
   log: LogView,
   fit: FitView,
   variants: VariantsView,
+  what_mends: MendsView,
 };

@@ -35,6 +35,7 @@ import { createFits, type Fits } from './fits';
 import type { Opens, SheetKeep, Version } from './keep/index';
 import { followMadeOf } from './made-of';
 import { createMakings, type Makings } from './makings';
+import { createMends, type Mends } from './mends';
 import { createOverview, type Overview } from './overview';
 import { createReader, type Reader } from './reader';
 import { createRoles, type Roles } from './roles';
@@ -106,6 +107,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly traces: Traces;
   /** Factors found from logs. */
   readonly fits: Fits;
+  /** What brings results where they are wanted. */
+  readonly mends: Mends;
   /** The variants that charts show. */
   readonly variantGhosts: ReadonlySignal<readonly VariantGhost[]>;
   /** A hand moves the design. */
@@ -212,6 +215,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const sweeps = createSweeps(engine, onSheet);
   const traces = createTraces(engine, onSheet);
   const fits = createFits(engine);
+  const mends = createMends(engine);
 
   const tell = (notice: Notice): void => {
     const standing = notices.value.filter(({ after }) => after === undefined || after === editor.document.peek());
@@ -236,6 +240,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       ]);
       // A fit takes longer than anybody waits for the next place of a finger.
       if (!coarse) void fits.refresh(latest.revision);
+      if (!coarse) void mends.refresh(latest.revision);
       if (!coarse) void ghosts.refresh(latest.revision);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
       if (latest.behind) restSoon(latest);
@@ -276,6 +281,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
         }
         void sweeps.refresh(revision, false, baseline !== undefined);
         void fits.refresh(revision);
+        void mends.refresh(revision);
         void ghosts.refresh(revision);
       });
     }
@@ -397,6 +403,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     sweeps,
     traces,
     fits,
+    mends,
     variantGhosts: ghosts.shown,
     moving: editor.dragging,
     notices,

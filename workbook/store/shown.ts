@@ -18,6 +18,8 @@ function borrowed(cell: Cell): readonly string[] {
       return [...cell.wanted, ...cell.rows.map(({ of }) => of)];
     case 'variants':
       return cell.wanted;
+    case 'what_mends':
+      return [cell.of, ...cell.wanted];
     case 'trial_series':
       return cell.axes.map(({ of }) => of);
     case 'fit':

@@ -9,6 +9,7 @@ import { formulaCell } from './formula';
 import type { CellKindOf } from './kind';
 import { leversCell } from './levers';
 import { logCell } from './log';
+import { mendsCell } from './mends';
 import { noteCell } from './note';
 import { partsCell } from './parts';
 import { spreadCell } from './spread';
@@ -38,6 +39,7 @@ const kinds: { readonly [K in CellKind]: CellKindOf<CellOf<K>> } = {
   log: logCell,
   fit: fitCell,
   variants: variantsCell,
+  what_mends: mendsCell,
 };
 
 export const cellKinds = Object.values(kinds);
@@ -57,6 +59,7 @@ export { fittedResults } from './fit';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { leverPath } from './levers';
 export { logErrorPath, logResults, logRowPath, MOST_LOG_ROWS } from './log';
+export { mendPath } from './mends';
 export { filledIn, type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';
 export { numbersKey, OFF_WAYS, offKey } from './part-row';

@@ -14,6 +14,8 @@ export interface Request {
   readonly seed?: number;
   /** Name of levers of the workbook; '' where none are asked for. */
   readonly levers: string;
+  /** Name of a list of what mends; '' where none is asked for. */
+  readonly mends: string;
   /** Name of a table of variants; '' where none is asked for. */
   readonly variants: string;
   /** Name of the variant to compute in the place of the design as set; '' for the design. */
@@ -29,7 +31,7 @@ export type Arguments =
 export const HELP = `Computes a design without a screen: the same engine and the same numbers as the page.
 
   npm run compute -- FILE [--variant NAME] [--set NAME=TEXT …] [--get NAME …] [--names] [--series NAME] [--helps NAME]
-                         [--variants NAME] [--tolerances NAME | --tolerances NAME=KIND … [--samples N] [--seed S]] [--json]
+                         [--mends NAME] [--variants NAME] [--tolerances NAME | --tolerances NAME=KIND … [--samples N] [--seed S]] [--json]
 
   FILE              a design, such as data/designs/quern-25.tetherwright.json
   --variant NAME    compute this variant of the design in its place
@@ -39,6 +41,7 @@ export const HELP = `Computes a design without a screen: the same engine and the
   --names           list every name with its unit, its kind and what it is
   --series NAME     run a trial series of the design and print its table (CSV)
   --helps NAME      try changes of the design one at a time and print what helps most, ranked
+  --mends NAME      print what would bring a result where this list wants it, the cheapest first
   --variants NAME   print the table of variants of the design: results, differences and what makes them
   --tolerances NAME
                     print what these tolerances of the design make of its results
@@ -60,6 +63,7 @@ export function readArguments(words: readonly string[]): Arguments {
   let file = '';
   let sweep = '';
   let levers = '';
+  let mends = '';
   let variants = '';
   let variant = '';
   let names = false;
@@ -140,6 +144,15 @@ export function readArguments(words: readonly string[]): Arguments {
         levers = typed;
         break;
       }
+      case '--mends': {
+        const typed = next();
+        if (!typed)
+          return nothing(
+            '--mends needs the name of a list of what mends and found none. Write it like --mends cg_mends.',
+          );
+        mends = typed;
+        break;
+      }
       case '--variants': {
         const typed = next();
         if (!typed)
@@ -159,7 +172,7 @@ export function readArguments(words: readonly string[]): Arguments {
       default:
         if (option.startsWith('-')) {
           return nothing(
-            `${option} is no option here. The options are --set, --get, --names, --series, --helps, --variants, --variant, --tolerances, --samples, --seed, --json and --help.`,
+            `${option} is no option here. The options are --set, --get, --names, --series, --helps, --mends, --variants, --variant, --tolerances, --samples, --seed, --json and --help.`,
           );
         }
         if (file)
@@ -172,7 +185,7 @@ export function readArguments(words: readonly string[]): Arguments {
   return {
     ask: 'run',
     request: {
-      ...{ file, set, get, names, sweep, levers, variants, variant, spread, spreadCell, json },
+      ...{ file, set, get, names, sweep, levers, mends, variants, variant, spread, spreadCell, json },
       ...(whole['--samples'] === undefined ? {} : { samples: whole['--samples'] }),
       ...(whole['--seed'] === undefined ? {} : { seed: whole['--seed'] }),
     },

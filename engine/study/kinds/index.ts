@@ -4,6 +4,7 @@ import { cellsOf } from '../../sheet/sheets';
 import { fit } from '../fit/index';
 import { levers } from '../levers/index';
 import type { LeversPlan } from '../levers/plan';
+import { mends } from '../mends/index';
 import type { Fill } from '../run/fill';
 import type { Gathering } from '../run/gathering';
 import type { Orderless } from '../run/plan';
@@ -18,7 +19,14 @@ import { findStudy } from './find';
 import type { StudyCell } from './kind';
 
 /** Every kind of study; one that lacks a verb does not compile. */
-export const studyKinds = { trial_series: sweep, tolerances: spread, what_helps: levers, fit, variants } satisfies {
+export const studyKinds = {
+  trial_series: sweep,
+  tolerances: spread,
+  what_helps: levers,
+  fit,
+  variants,
+  what_mends: mends,
+} satisfies {
   [K in StudyCell['kind']]: { readonly kind: K };
 };
 
@@ -31,7 +39,7 @@ interface Running {
   gather(plan: Plan): Gathering;
   plan(cell: StudyCell, live: Live, revision: number): Plan | string;
 }
-const { fit: _, ...flownOnce } = studyKinds;
+const { fit: _, what_mends: __, ...flownOnce } = studyKinds;
 const running = flownOnce as unknown as Readonly<Record<Plan['kind'], Running>>;
 
 export const gatheringOf = (plan: Plan): Gathering => running[plan.kind].gather(plan);

@@ -52,6 +52,7 @@ test('every kind of cell is one file, listed once', () => {
     trial_series: 'sweep',
     tolerances: 'spread',
     what_helps: 'levers',
+    what_mends: 'mends',
   };
   for (const kind of knownKinds) expect(files).toContain(inCode[kind] ?? kind);
 });

@@ -10,6 +10,7 @@ const inCode: Partial<Record<string, string>> = {
   trial_series: 'sweep',
   tolerances: 'spread',
   what_helps: 'levers',
+  what_mends: 'mends',
 };
 
 test('every kind of cell that the sheet knows has its file and its word on the page, and no other', () => {

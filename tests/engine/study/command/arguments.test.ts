@@ -37,6 +37,7 @@ describe('words of the command line', () => {
       spread: [],
       spreadCell: '',
       levers: '',
+      mends: '',
       variants: '',
       variant: '',
       json: true,
@@ -82,6 +83,9 @@ describe('words of the command line', () => {
     expect(message('q.json', '--series', '--json')).toBe(
       '--series needs the name of a trial series and found none. Write it like --series balance_series.',
     );
+    expect(message('q.json', '--mends')).toBe(
+      '--mends needs the name of a list of what mends and found none. Write it like --mends cg_mends.',
+    );
     expect(message('q.json', '--variants')).toBe(
       '--variants needs the name of a table of variants and found none. Write it like --variants side_by_side.',
     );
@@ -89,7 +93,7 @@ describe('words of the command line', () => {
       '--variant needs the name of a variant and found none. Write it like --variant "Ply tail".',
     );
     expect(message('q.json', '--fast')).toBe(
-      '--fast is no option here. The options are --set, --get, --names, --series, --helps, --variants, --variant, --tolerances, --samples, --seed, --json and --help.',
+      '--fast is no option here. The options are --set, --get, --names, --series, --helps, --mends, --variants, --variant, --tolerances, --samples, --seed, --json and --help.',
     );
     expect(message('q.json', 'ft')).toBe(
       'Two files are named, “q.json” and “ft”. Name one; texts with spaces need quotes.',

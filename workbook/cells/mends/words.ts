@@ -1,0 +1,46 @@
+import { bound, formatQuantity, type Mend, type MendCost, type MendsCell, type NameInfo } from '../../../engine/index';
+import { showValue } from '../../store/show';
+
+/** What it costs, over the changes that cost the same. */
+export const costTitles: Readonly<Record<MendCost, string>> = {
+  nothing: 'Costs no weight',
+  strength: 'Useful strength',
+  lighter: 'A lighter part',
+  lead: 'Weight added',
+  size: 'Another size or kind',
+};
+
+export const wayTitles: Readonly<Record<MendsCell['way'], string>> = {
+  to: 'exactly',
+  least: 'at least',
+  most: 'at most',
+};
+
+type Title = (path: string) => string;
+type OptionTitle = (path: string, option: string) => string | undefined;
+
+/** "Engine station: −158 mm", "Fin: weighs 6.2 g instead of 9.1 g", "Tail stock: light ply". */
+export function mendTitle(
+  { path, from, text }: Mend,
+  info: NameInfo | undefined,
+  title: Title,
+  optionTitle: OptionTitle,
+): string {
+  if (info?.options) return `${title(path)}: ${optionTitle(path, text) ?? text.replaceAll('_', ' ')}`;
+  const to = typedWords(text);
+  const instead = info ? ` instead of ${formatQuantity(from, info.unit)}` : '';
+  return path.endsWith('.weighed') ? `${title(path)}: weighs ${to}${instead}` : `${title(path)}: ${to}${instead}`;
+}
+
+/** A typed number as it is read: its sign and its unit as everywhere. */
+function typedWords(text: string): string {
+  const [, number, unit] = /^(-?[\d.e+-]+) (.+)$/.exec(text) ?? [];
+  return number === undefined ? text.replace(/^-/, '−') : bound(number.replace(/^-/, '−'), unit!);
+}
+
+/** "beyond its travel by 4 mm", "comes to 48.2 mm"; blank where it is met within its travel. */
+export function reachWords({ state, beyond, result }: Mend, lever: NameInfo | undefined, of: NameInfo): string {
+  if (state === 'short') return `comes to ${showValue(of, result)}`;
+  if (state === 'met' || !lever) return '';
+  return `beyond its travel by ${formatQuantity(beyond, lever.unit, { difference: true })}`;
+}
