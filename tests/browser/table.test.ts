@@ -73,7 +73,7 @@ describe.each([
 
   test('shows its first rows, and holds no more of them than are looked at', async () => {
     expect(await count(page)).toBe(`${rows} designs`);
-    expect((await entries(page, 1)).slice(0, 3)).toEqual(['1', '−170', '5']);
+    expect((await entries(page, 1)).slice(0, 3)).toEqual(['Take the design of row 1', '−170', '5']);
     expect(await page.locator('.table-room tbody tr').count()).toBeLessThan(80);
     expect(await page.locator('.table-room table').getAttribute('aria-rowcount')).toBe(String(ROWS + 1));
   });
@@ -91,7 +91,7 @@ describe.each([
     await page.getByRole('button', { name: 'Go to the row nearest to the present design' }).click();
     const marked = page.locator('.table-room tr.present');
     await expect.poll(() => marked.count()).toBe(1);
-    expect(await marked.locator('th').textContent()).toMatch(/^near \d/);
+    expect(await marked.locator('th').textContent()).toMatch(/^near Take the design of row \d/);
     const [, station, length] = (await marked.locator('th, td').allTextContents()).map((text) =>
       Number(text.replace('−', '-')),
     );
