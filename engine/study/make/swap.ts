@@ -1,6 +1,6 @@
 import { type AnyBlock, isLink } from '../../blocks/block';
 import { withText } from '../../sheet/baseline';
-import { inSentence } from '../../sheet/called';
+import { inSentence, listed } from '../../sheet/called';
 import type { BlockCell, Document } from '../../sheet/document';
 import { freeId, takenNames } from '../../sheet/free-names';
 import { keepingBaseline } from '../../sheet/keep-baseline';
@@ -56,7 +56,7 @@ export function swapKind(id: string, to: string, live: Live, library: Library): 
       : []),
     ...(gone.length > 0 ? [`Takes away ${fieldTitles(gone, was)}.`] : []),
     ...(settled.titles.length > 0
-      ? [`Formulas that read ${settled.titles.map(inSentence).join(', ')} go on with the number that it is now.`]
+      ? [`Formulas that read ${fewOf(settled.titles.map(inSentence))} go on with the number that it is now.`]
       : []),
     ...(Number.isFinite(lapThen)
       ? [`A lap takes ${formatQuantity(lapThen, 's')} then; now it takes ${formatQuantity(lap, 's')}.`]
@@ -68,12 +68,19 @@ export function swapKind(id: string, to: string, live: Live, library: Library): 
 
 /** What the fields of these texts are called, in a sentence. */
 const fieldTitles = (texts: readonly (readonly [name: string, text: string])[], block: AnyBlock): string =>
-  texts
-    .map(([name]) => {
+  fewOf(
+    texts.map(([name]) => {
       const field = block.fields[name];
       return field && 'title' in field ? inSentence(field.title) : name;
-    })
-    .join(', ');
+    }),
+  );
+
+/** So many are named before the rest is only counted. */
+const NAMED = 6;
+
+/** "a, b and 12 more": nobody reads a list of twenty. */
+const fewOf = (titles: readonly string[]): string =>
+  titles.length <= NAMED + 1 ? listed(titles) : listed([...titles.slice(0, NAMED), `${titles.length - NAMED} more`]);
 
 /** Whether a field means the same in both: a number of one dimension, one of the same options, a link to the same role. */
 function bothHave(name: string, a: AnyBlock, b: AnyBlock): boolean {

@@ -9,7 +9,7 @@ export function MakingSays({ of }: { of: MakingAnswer | undefined }) {
       {of.says.map((sentence) => (
         <li key={sentence}>{sentence}</li>
       ))}
-      <li>Undo removes it again.</li>
+      <li>Undo takes it back.</li>
     </ul>
   );
 }

@@ -115,16 +115,17 @@ describe('a chart of a number', () => {
   });
 
   test('is offered first against the variable that does most to it', () => {
-    const first = (of: string): string | undefined => {
+    const order = (of: string, ...some: readonly string[]): readonly string[] => {
       const offer = offerChart(of, live);
-      return offer.ok ? offer.others[0] : undefined;
+      return offer.ok ? offer.others.filter((path) => some.includes(path)) : [];
     };
     const before = Float64Array.from(live.state.m);
-    expect(['flight.lap_time', 'flight.nose_out', 'balance.cg_share'].map(first)).toEqual([
-      'line_length',
-      'guide_x',
-      'engine_station',
-    ]);
+    const offer = offerChart('flight.lap_time', live);
+    expect(offer.ok && offer.others[0]).toBe('line_length');
+    // As they stand on the sheet it would be station, tip, line, guide.
+    const four = ['engine_station', 'tip_weight', 'line_length', 'guide_x'] as const;
+    expect(order('flight.outboard_low', ...four)[0]).toBe('tip_weight');
+    expect(order('balance.cg_share', ...four)[0]).toBe('engine_station');
     expect(live.state.m).toEqual(before);
   });
 

@@ -87,7 +87,9 @@ describe('an engine of another kind in the place of the one that is there', () =
   test('says what it keeps, takes away and what a lap takes then', () => {
     const { says, done } = swapped('electric');
     expect(says[0]).toMatch(/^Keeps .*engine station/);
-    expect(says).toContainEqual(expect.stringMatching(/^Takes away .*timed lap/));
+    expect(says).toContainEqual(
+      expect.stringMatching(/^Takes away timed lap, weight then, [^,]+(, [^,]+){3} and \d+ more\.$/),
+    );
     expect(says.at(-1)).toMatch(/^A lap takes [\d.]+\u00a0s then; now it takes [\d.]+\u00a0s\.$/);
     expect(done).toMatch(/ is “Electric motor” now\.$/);
   });
