@@ -1,11 +1,9 @@
 import { expect, test } from 'vitest';
-import { inEveryWindow } from './misfits';
+import { DEMO_WINDOWS, inEveryWindow } from './misfits';
 import { openSheet, startBrowser } from './sheet';
 import { seeAll } from './views';
 
-/** A phone, a tablet and a large desk, which lay out their columns each in another way; every kind of view is held to all windows. */
-const WINDOWS = [360, 768, 1920].map((width) => ({ width, height: 900 }));
-
+/** A phone, a tablet and a large desk, which lay out their columns each in another way; those between are looked at with the views. */
 test('every sheet of the demo fits into a phone, a tablet and a desk, and writes no error', {
   timeout: 600_000,
 }, async () => {
@@ -20,7 +18,7 @@ test('every sheet of the demo fits into a phone, a tablet and a desk, and writes
     const options = await page.locator('option').count();
     if (options > 12) told.push(`${title}: ${options} options stand in lists that nobody has opened`);
     await seeAll(page);
-    told.push(...(await inEveryWindow(page, WINDOWS)).map((sentence) => `${title}: ${sentence}`));
+    told.push(...(await inEveryWindow(page, DEMO_WINDOWS)).map((sentence) => `${title}: ${sentence}`));
   }
   expect(told).toEqual([]);
   expect(sheet.troubles).toEqual([]);

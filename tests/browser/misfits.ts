@@ -8,6 +8,9 @@ export const WINDOWS = [
   { width: 740, height: 360 },
 ] as const;
 
+/** Those in which every sheet of the demo is looked at, each piece of it open. */
+export const DEMO_WINDOWS = [360, 768, 1920].map((width) => ({ width, height: 900 }));
+
 /** A piece is laid out by the room that it has itself: one of two columns, a wide one, a narrow one, a phone. */
 export const PIECE_WINDOWS = [1920, 1280, 820, 360].map((width) => ({ width, height: 900 }));
 

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { FLYING_DAY, openDesign } from './designs';
-import { DIALOG_WINDOWS, PIECE_WINDOWS } from './misfits';
+import { DEMO_WINDOWS, DIALOG_WINDOWS, PIECE_WINDOWS, WINDOWS } from './misfits';
 import type { Window } from './rooms';
 import { settled, showSheet } from './sheet';
 
@@ -112,7 +112,7 @@ export const views: readonly View[] = [
   {
     name: 'what can be done with a cell',
     part: ['.menu-list'],
-    windows: PIECE_WINDOWS,
+    windows: DIALOG_WINDOWS,
     async open(page) {
       await press(page, /^\d+, Set these: commands$/);
       await page.locator('.menu-list').waitFor();
@@ -167,6 +167,7 @@ export const views: readonly View[] = [
     (title): View => ({
       name: `the whole sheet ${title}, every piece open`,
       part: ONE_OF_EACH,
+      windows: WINDOWS.filter(({ width }) => !DEMO_WINDOWS.some((other) => other.width === width)),
       blueprint: OTHER_PAPER[title],
       flows: true,
       async open(page) {
@@ -191,8 +192,8 @@ export const views: readonly View[] = [
   },
   {
     name: 'a place being picked on the drawing',
-    part: ['.part-editor', '.standing'],
-    windows: PIECE_WINDOWS,
+    part: ['.standing'],
+    windows: DIALOG_WINDOWS,
     async open(page) {
       await unfoldParts(page);
       await page.locator('tr[data-part="fin"] .part-title').click();
@@ -252,7 +253,7 @@ export const views: readonly View[] = [
   {
     name: 'a sheet with faults at their places',
     part: ['[data-fault]', '.standing', '.sheet-state'],
-    windows: PIECE_WINDOWS,
+    windows: DIALOG_WINDOWS,
     async open(page) {
       await type(page, 'engine_station', 'flight.pul');
       await page.locator('[data-fault="engine_station"]').waitFor();
