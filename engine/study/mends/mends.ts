@@ -2,6 +2,7 @@ import { mendPath } from '../../sheet/cells/index';
 import type { MendsCell } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { named } from '../../sheet/named';
+import { cellsOf } from '../../sheet/sheets';
 import { findStudy } from '../kinds/find';
 import { titled } from '../run/titled';
 import { type ChoiceLever, type Lever, leversOf, type NumberLever } from './levers';
@@ -91,9 +92,14 @@ interface Found {
 
 /** What one lever does; nothing where it doesn't help. */
 export function mendsBy(lever: Lever, target: Target, live: Live): Found[] {
-  const flier = flierOf(live, lever, target.cell.of, target.cell.wanted);
+  const { of, wanted } = target.cell;
+  const flier = flierOf(live, lever, of, [...wanted, ...massesIn(live)]);
   try {
-    return lever.is === 'choice' ? byChoice(lever, target, flier) : byNumber(lever, target, flier);
+    const found = lever.is === 'choice' ? byChoice(lever, target, flier) : byNumber(lever, target, flier);
+    return found.map(({ mend, share }) => ({
+      share,
+      mend: { ...mend, effects: mend.effects.slice(0, wanted.length) },
+    }));
   } finally {
     flier.finish();
   }
@@ -118,7 +124,7 @@ function byNumber(lever: NumberLever, { wanted, isThere }: Target, flier: Flier)
   return [{ mend, share: Math.abs(value - from) / way }];
 }
 
-function byChoice(lever: ChoiceLever, { now, wanted, accepts }: Target, flier: Flier): Found[] {
+function byChoice(lever: ChoiceLever, { cell, now, wanted, accepts }: Target, flier: Flier): Found[] {
   const { path, from, options } = lever;
   const others = options.map((_, k) => k).filter((k) => k !== from);
   const flown = flier.at([...others, from]);
@@ -129,7 +135,7 @@ function byChoice(lever: ChoiceLever, { now, wanted, accepts }: Target, flier: F
     const effects = flown.others.map((column) => column[k]! - column[others.length]!);
     const mend: Mend = {
       ...{ path, from, to, text: options[to]!, result, effects, beyond: 0, state: met ? 'met' : 'short' },
-      cost: lever.cost ?? 'size',
+      cost: lever.cost ?? costOfKind(sum(effects.slice(cell.wanted.length))),
     };
     return [{ mend, share: Math.abs(result - wanted) }];
   });
@@ -137,6 +143,16 @@ function byChoice(lever: ChoiceLever, { now, wanted, accepts }: Target, flier: F
 
 /** Weight that comes off is a lighter part, weight that is added is lead. */
 const costOf = (mass: number): MendCost => (mass < 0 ? 'lighter' : 'lead');
+
+/** What another kind costs goes by the weight, where that changes at all. */
+const costOfKind = (mass: number): MendCost => (Math.abs(mass) > LEAST_MASS ? costOf(mass) : 'size');
+/** No scale of a builder tells less, kg. */
+const LEAST_MASS = 0.05e-3;
+const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0);
+
+/** Masses of the lists of parts. */
+const massesIn = ({ compiled }: Live): readonly string[] =>
+  cellsOf(compiled.document).flatMap(({ kind, name }) => (kind === 'parts' ? `${name}.mass` : []));
 
 const STATES: readonly Mend['state'][] = ['met', 'short', 'beyond'];
 

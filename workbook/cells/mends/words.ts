@@ -1,5 +1,6 @@
-import { bound, formatQuantity, type Mend, type MendCost, type MendsCell, type NameInfo } from '../../../engine/index';
+import { formatQuantity, type Mend, type MendCost, type MendsCell, type NameInfo } from '../../../engine/index';
 import { showValue } from '../../store/show';
+import { typedWords } from '../variants/words';
 
 /** What it costs, over the changes that cost the same. */
 export const costTitles: Readonly<Record<MendCost, string>> = {
@@ -30,12 +31,6 @@ export function mendTitle(
   const to = typedWords(text);
   const instead = info ? ` instead of ${formatQuantity(from, info.unit)}` : '';
   return path.endsWith('.weighed') ? `${title(path)}: weighs ${to}${instead}` : `${title(path)}: ${to}${instead}`;
-}
-
-/** A typed number as it is read: its sign and its unit as everywhere. */
-function typedWords(text: string): string {
-  const [, number, unit] = /^(-?[\d.e+-]+) (.+)$/.exec(text) ?? [];
-  return number === undefined ? text.replace(/^-/, '−') : bound(number.replace(/^-/, '−'), unit!);
 }
 
 /** "beyond its travel by 4 mm", "comes to 48.2 mm"; blank where it is met within its travel. */

@@ -15,6 +15,7 @@ import {
   stopAt,
   textInReference,
   titleAt,
+  typedWords,
 } from './words';
 
 /** One column a design: its results with their differences, then what is changed and what each change does. */
@@ -157,7 +158,7 @@ function Change({ path, at, told, info }: ChangeProps) {
   const sheet = useSheet();
   const title = titleAt(sheet, path);
   const reference = referenceOf(told);
-  const words = (text: string): string => (text === '' ? 'blank' : (sheet.optionTitle(path, text) ?? text));
+  const words = (text: string): string => (text === '' ? 'blank' : (sheet.optionTitle(path, text) ?? typedWords(text)));
   return (
     <tr data-change={path}>
       <th scope="row">{title}</th>

@@ -1,4 +1,5 @@
 import {
+  bound,
   type CheckCell,
   formatQuantity,
   type NameInfo,
@@ -70,3 +71,9 @@ export const stopAt = (
   value: (path: string) => number,
 ): CheckCell | undefined =>
   checks.find(({ of, name }) => of.trim() === path && (si < value(`${name}.low`) || si > value(`${name}.high`)));
+
+/** A typed number as it is read: its sign and its unit as everywhere. */
+export function typedWords(text: string): string {
+  const [, number, unit] = /^(-?[\d.e+-]+) (.+)$/.exec(text) ?? [];
+  return number === undefined ? text.replace(/^-/, '−') : bound(number.replace(/^-/, '−'), unit!);
+}
