@@ -1,6 +1,5 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { findChromium, launch } from '../../.ci/chromium.mjs';
-import { withSmallDemo } from './designs';
 
 /**
  * A browser's profile with one page, for one kind of window. It keeps the compiled code of the page and the process that draws it,
@@ -35,14 +34,8 @@ const kindOf = ({ width, height }: Window): string => `${width} × ${height}`;
 
 /** A room whose page nobody uses; it may have been used before. */
 export async function lendRoom(browser: Browser, window: Window): Promise<Room> {
-  const room = empty.get(browser)?.get(kindOf(window))?.pop() ?? (await smallRoom(browser, window));
+  const room = empty.get(browser)?.get(kindOf(window))?.pop() ?? (await newRoom(browser, window, 'block'));
   lent.add(room);
-  return room;
-}
-
-async function smallRoom(browser: Browser, window: Window): Promise<Room> {
-  const room = await newRoom(browser, window, 'block');
-  await withSmallDemo(room.context);
   return room;
 }
 

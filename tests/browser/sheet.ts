@@ -51,7 +51,7 @@ export async function openSheet(
   page.on('response', (response) => {
     if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
   });
-  const address = inject('address');
+  const address = inject(shipped ? 'shipped' : 'address');
   if (anew || !room.stands || !(await opensBeside(page, address))) {
     await forget(page, new URL(address));
     await page.goto(address);
