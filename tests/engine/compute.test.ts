@@ -51,7 +51,7 @@ describe('the command line', () => {
   it('ends with 1 and the sentence of a fault', () => {
     expect(main([DEMO, '--set', 'tip_weight=3 mm', '--get', 'parts.mass'])).toBe(1);
     expect(out).toBe('');
-    expect(err).toMatch(/^tip_weight: 3 mm is a length; here a mass/);
+    expect(err).toMatch(/^tip_weight: 3\u00a0mm is a length; here a mass/);
   });
 
   it('ends with 1 where the file cannot be read or is none', () => {
