@@ -58,6 +58,8 @@ beforeEach(() => {
 });
 afterEach(() => {
   page.show(null);
+  // What is to follow a drawing runs now: a file after this one would wait for it on a clock that has stopped.
+  vi.advanceTimersByTime(1000);
   vi.useRealTimers();
   vi.unstubAllGlobals();
 });
