@@ -31,7 +31,7 @@ export {
   type TablePiece,
 } from './reference/chapter';
 export { baselineOf } from './sheet/baseline';
-export { inSentence, listed } from './sheet/called';
+export { capital, inSentence, listed } from './sheet/called';
 export {
   type ChartNeeds,
   type ChartSource,

@@ -25,3 +25,27 @@ export async function openSmallDesign(page: Page): Promise<void> {
     await page.locator(`button[title="Take back: opening ${name}"]`).waitFor();
   }
 }
+
+/** The small design with a sheet “Changes” on top: what brings its CG forward, and two variants side by side. */
+export function smallDesignWithChanges(): { name: string; mimeType: string; buffer: Buffer } {
+  const small = JSON.parse(readFileSync(QUERN, 'utf8'));
+  const wanted = ['parts.mass', 'flight.pull', 'flight.lap_time'];
+  const mends = {
+    kind: 'what_mends',
+    id: 'm1',
+    name: 'cg_mends',
+    title: 'What brings the CG forward',
+    of: 'balance.cg_x',
+  };
+  const pieces = [
+    { ...mends, way: 'to', text: '40 mm', wanted },
+    { kind: 'variants', id: 'm2', name: 'side_by_side', title: 'Side by side', wanted },
+  ];
+  const variants = [
+    { name: 'Engine station: −157.5 mm instead of −150 mm', changes: { engine_station: '-157.5 mm' } },
+    { name: 'Long lines and more tip weight', changes: { line_length: '20 m', tip_weight: '26 g' } },
+  ];
+  const sheets = [{ id: 'changes', title: 'Changes', pieces }, ...small.sheets];
+  const text = JSON.stringify({ ...small, sheets, variants });
+  return { name: 'changes.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
+}

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { FLYING_DAY, openDesign } from './designs';
+import { FLYING_DAY, openDesign, smallDesignWithChanges } from './designs';
 import { DEMO_WINDOWS, DIALOG_WINDOWS, PIECE_WINDOWS, WINDOWS } from './misfits';
 import type { Window } from './rooms';
 import { settled, showSheet } from './sheet';
@@ -257,6 +257,20 @@ export const views: readonly View[] = [
     async open(page) {
       await type(page, 'engine_station', 'flight.pul');
       await page.locator('[data-fault="engine_station"]').waitFor();
+    },
+  },
+  {
+    name: 'what mends it, and variants side by side with their forms',
+    part: ['.variants'],
+    windows: PIECE_WINDOWS,
+    flows: true,
+    async open(page) {
+      await openDesign(page, smallDesignWithChanges());
+      await page.locator('[data-mend]').first().waitFor();
+      await page.locator('.variants').last().scrollIntoViewIfNeeded();
+      await page.locator('.variants-apart').last().waitFor();
+      await openFolds(page, ['.variants']);
+      await settled(page);
     },
   },
   {

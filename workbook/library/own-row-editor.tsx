@@ -110,7 +110,7 @@ function Removal({ row, says }: { row: OwnRow; says: string }) {
                   </button>
                 )}
                 {use.baseline && ', in the baseline'}
-                {use.variant !== undefined && `, in the variant ${use.variant}`}
+                {use.variant !== undefined && `, in the variant “${use.variant}”`}
               </li>
             ))}
           </ul>

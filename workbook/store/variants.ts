@@ -2,6 +2,7 @@ import {
   addingVariants,
   type BlockLinks,
   type Change,
+  capital,
   cellsOf,
   chartingVariant,
   type Document,
@@ -105,9 +106,9 @@ export function createVariants({ editor, blocks, reader, shown, told, lost, copy
     const now = document.peek();
     const name = freeVariantName(now, wanted);
     const table = cellsOf(now).some(({ kind }) => kind === 'variants') ? [] : puttingTable(now, shown());
-    const made = change(() => [...addingVariants(now, [{ name, changes: texts }]), ...table], `the variant ${name}`);
+    const made = change(() => [...addingVariants(now, [{ name, changes: texts }]), ...table], `the variant “${name}”`);
     const where = table.length > 0 ? ', in a table at the end of this sheet' : '';
-    if (made) told(`Made: the variant ${name}${where}. The design is as it was.`, document.peek());
+    if (made) told(`Made: the variant “${name}”${where}. The design is as it was.`, document.peek());
   };
   return {
     makeVariant,
@@ -126,27 +127,27 @@ export function createVariants({ editor, blocks, reader, shown, told, lost, copy
       const before = document.peek().variants?.find((each) => each.name === name)?.changes[path];
       const standing = before ?? textAt(document.peek(), path) ?? '';
       const kept = text === undefined ? undefined : textToKeep(reader.name(path), standing, text);
-      change((now) => editingVariant(now, name, path, kept), `the variant ${name}`);
+      change((now) => editingVariant(now, name, path, kept), `the variant “${name}”`);
     },
     renameVariant(name, to) {
       const fault = variantNameFault(document.peek(), name, to);
-      if (fault === undefined) change((now) => renamingVariant(now, name, to), `the name of the variant ${name}`);
+      if (fault === undefined) change((now) => renamingVariant(now, name, to), `the name of the variant “${name}”`);
       return fault;
     },
     keepVariant(name) {
-      const made = change((now) => keepingVariant(now, name, blocks()), `keeping the variant ${name}`);
+      const made = change((now) => keepingVariant(now, name, blocks()), `keeping the variant “${name}”`);
       if (made) told(`The design is set to ${name} now.`, document.peek());
     },
     baselineFromVariant(name) {
-      const made = change((now) => variantAsBaseline(now, name, blocks()), `the baseline, from the variant ${name}`);
+      const made = change((now) => variantAsBaseline(now, name, blocks()), `the baseline, from the variant “${name}”`);
       if (made) told(`${name} is the baseline now. The design is as it was.`, document.peek());
     },
     chartVariant(name, on) {
-      change((now) => chartingVariant(now, name, on), `the ghost of the variant ${name}`);
+      change((now) => chartingVariant(now, name, on), `the ghost of the variant “${name}”`);
     },
     removeVariant(name) {
-      const made = change((now) => removingVariant(now, name), `removing the variant ${name}`);
-      if (made) told(`Removed: the variant ${name}.`, document.peek());
+      const made = change((now) => removingVariant(now, name), `removing the variant “${name}”`);
+      if (made) told(`Removed: the variant “${name}”.`, document.peek());
     },
     async copyVariant(name) {
       const variant = document.peek().variants?.find((each) => each.name === name);
@@ -155,7 +156,7 @@ export function createVariants({ editor, blocks, reader, shown, told, lost, copy
       try {
         if (!copy) throw new Error('no clipboard');
         await copy(text);
-        told(`Copied: the variant ${name}. Paste it under “Add copied variants” of another design.`, document.peek());
+        told(`Copied: the variant “${name}”. Paste it under “Add copied variants” of another design.`, document.peek());
       } catch {
         lost(`The variant ${name} could not be put on the clipboard.`, text);
       }
@@ -183,8 +184,6 @@ function placeWords({ path, si }: Place, { name, optionTitle }: VariantPorts['re
   const value = option === undefined ? showValue(info, si) : (optionTitle(path, option) ?? option.replaceAll('_', ' '));
   return `${inSentence(info.title)} ${value}`;
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Key figures that a new table shows. */
 const FIRST_RESULTS = 5;

@@ -56,7 +56,7 @@ export function makeChart(wish: ChartWish, live: Live, library: Library, place: 
   };
   const grown = putPieces(document, [series, chart], place);
   const on = sheetWith(grown, place.sheet)?.title ?? '';
-  says.push(`Adds the trial series “${seriesTitle}” and the chart “${chartTitle}” to the sheet ${on}.`);
+  says.push(`Adds the trial series “${seriesTitle}” and the chart “${chartTitle}” to the sheet “${on}”.`);
   return {
     ok: true,
     document: grown,

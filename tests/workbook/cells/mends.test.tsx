@@ -77,7 +77,7 @@ test('every change that mends it stands under what it costs, and one press makes
   await vi.advanceTimersByTimeAsync(60);
   expect(sheet.document.value.variants).toEqual([
     {
-      name: expect.stringMatching(/^engine_station: −1\d\d/),
+      name: expect.stringMatching(/^Engine_station: −1\d\d/),
       changes: { engine_station: expect.stringMatching(/^-1\d\d/) },
     },
   ]);

@@ -146,7 +146,7 @@ describe('the table of variants', () => {
     expect(sheet.document.value.variants).toEqual([
       { name: 'Variant 1', changes: { a: '20 mm', b: '2 × a', bolt: 'middle' } },
     ]);
-    expect(notice(sheet)).toBe('Made: the variant Variant 1. The design is as it was.');
+    expect(notice(sheet)).toBe('Made: the variant “Variant 1”. The design is as it was.');
     sheet.setText('a', '30 mm');
     await rest();
     expect(lines()[1]).toBe('double | ✕ stop: 98.9 mm | 70.6 mm −28.3');
@@ -182,7 +182,7 @@ describe('the table of variants', () => {
     expect(sheet.document.value.variants![0]!.on_charts).toBe(true);
     await press('Remove Long bolt');
     expect(sheet.document.value.variants).toBeUndefined();
-    expect(notice(sheet)).toBe('Removed: the variant Long bolt.');
+    expect(notice(sheet)).toBe('Removed: the variant “Long bolt”.');
   });
 });
 
@@ -278,7 +278,7 @@ describe('a variant', () => {
     expect(variants).toEqual([{ name: 'a 25 mm', changes: { a: '25 mm' } }]);
     expect(sheets[0]!.pieces.at(-1)).toMatchObject({ kind: 'variants', name: 'variants', wanted: ['double'] });
     expect(notice(sheet)).toBe(
-      'Made: the variant a 25 mm, in a table at the end of this sheet. The design is as it was.',
+      'Made: the variant “a 25 mm”, in a table at the end of this sheet. The design is as it was.',
     );
     sheet.undo();
     expect(serialise(sheet.document.value)).toBe(serialise(bare));

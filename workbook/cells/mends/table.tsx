@@ -1,5 +1,5 @@
 import type { Mend, MendsAnswer, MendsCell } from '../../../engine/index';
-import { MEND_COSTS } from '../../../engine/index';
+import { capital, MEND_COSTS } from '../../../engine/index';
 import { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { effectWords, titleAt } from '../variants/words';
@@ -69,7 +69,7 @@ function Line({ cell, mend, enters }: { cell: MendsCell; mend: Mend; enters: boo
           type="button"
           class="word quiet"
           {...along(enters)}
-          onClick={() => sheet.makeVariant(title, { [mend.path]: mend.text })}
+          onClick={() => sheet.makeVariant(capital(title), { [mend.path]: mend.text })}
         >
           Make a variant<span class="unseen"> of {title}</span>
         </button>

@@ -167,7 +167,7 @@ describe('a chart of a number', () => {
     expect(textAt(made.document, 'tail.span')).toBe(chart.across);
     expect(made.done).toMatch(/^Added: CG against .*\. .* slides now, from .* to .*, under “Set these”\.$/);
     expect(made.says[0]).toMatch(/^Makes a slide of /);
-    expect(made.says[1]).toMatch(/^Adds the trial series “.*” and the chart “CG against .*” to the sheet Model\.$/);
+    expect(made.says[1]).toMatch(/^Adds the trial series “.*” and the chart “CG against .*” to the sheet “Model”\.$/);
     expect(faults(made.document)).toEqual(faults(live.compiled.document));
   });
 
