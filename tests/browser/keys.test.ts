@@ -33,6 +33,13 @@ async function goTo(): Promise<void> {
   await press('F8');
   await expect.poll(focused).toBe('Go to');
 }
+/** To the next piece; the focus comes there once it is drawn. */
+async function nextPiece(): Promise<void> {
+  const before = await focused();
+  await press('Alt+PageDown');
+  await expect.poll(focused).not.toBe(before);
+  expect(await focused()).toMatch(/^\d+, .*: commands$/);
+}
 const begin = (): Promise<void> => page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
 
 test('Tab stops of the opened design are under 60, each another one', async () => {
@@ -79,9 +86,9 @@ test('keys lead from piece to piece and from sheet to sheet', async () => {
 });
 
 test('the page of keys lists them, and closing a dialog leaves the focus where it was', async () => {
-  await press('Alt+PageDown');
+  await nextPiece();
   const before = await focused();
-  await press('F8');
+  await goTo();
   await type('keys');
   await press('Enter');
   const dialog = page.getByRole('dialog', { name: 'Keys' });
@@ -98,8 +105,7 @@ test('the page of keys lists them, and closing a dialog leaves the focus where i
 });
 
 test('the focus never falls to the page itself: a piece that is removed, a notice, Undo with nothing left to undo', async () => {
-  await press('Alt+PageDown');
-  await expect.poll(focused).toMatch(/^\d+, .*: commands$/);
+  await nextPiece();
   await press('Enter');
   await page.getByRole('menu').waitFor();
   await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('menuitem');
