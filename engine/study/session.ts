@@ -18,7 +18,6 @@ import { settleFor, stepsShown, valuesOf } from './design/shown';
 import { traceOf } from './design/trace';
 import { faultyFit, fitSteps } from './fit/fit';
 import type { FitAnswer } from './fit/told';
-
 import { makeChart, makeVariable, offerChart, swapKind } from './make/index';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './make/told';
 import { faultyMends, mendSteps } from './mends/mends';

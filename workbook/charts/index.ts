@@ -5,7 +5,7 @@ export { designAt } from './frame/design-at';
 export type { TableData } from './frame/figures';
 export { halo, round } from './frame/marks';
 export { lineStyle } from './frame/palette';
-export type { ChartProps, Hand, Taker } from './frame/props';
+export type { ChartProps, Hand } from './frame/props';
 export type { ReadSeries } from './frame/readings';
 export { causesSentence } from './frame/spread-words';
 export { changeTitle, effectsIn } from './levers/layout';

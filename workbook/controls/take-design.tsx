@@ -1,24 +1,24 @@
+import type { Place, Taker } from '../store/taker';
+
 interface TakeProps {
-  /** What makes the design: "engine station −160 mm, light ply". */
-  readonly title: string;
-  onVariant(): void;
-  onSet(): void;
+  readonly taker: Taker;
+  readonly design: readonly Place[];
   onClose(): void;
 }
 
 /** What can be done with a design that a point or a row stands for. */
-export function TakeDesign({ title, onVariant, onSet, onClose }: TakeProps) {
-  const done = (take: () => void) => () => {
-    take();
+export function TakeDesign({ taker, design, onClose }: TakeProps) {
+  const done = (take: Taker['set']) => () => {
+    take(design);
     onClose();
   };
   return (
     <fieldset class="take-design">
-      <legend>{title}</legend>
-      <button type="button" class="word" onClick={done(onVariant)}>
+      <legend>{taker.title(design)}</legend>
+      <button type="button" class="word" onClick={done(taker.variant)}>
         Take this design as a variant
       </button>
-      <button type="button" class="word" onClick={done(onSet)}>
+      <button type="button" class="word" onClick={done(taker.set)}>
         Set the design to it
       </button>
       <button type="button" class="word quiet" onClick={onClose}>

@@ -28,6 +28,7 @@ import type { Editor } from './editor';
 import { textToKeep } from './entries';
 import type { Reader } from './reader';
 import { showValue } from './show';
+import type { Place, Taker } from './taker';
 
 /** What can be done with variants. Each is one edit; none but `keepVariant` changes what is set. */
 export interface VariantCommands {
@@ -36,11 +37,7 @@ export interface VariantCommands {
    * comes with it, at the end of the shown sheet.
    */
   makeVariant(name: string, texts: VariantTexts): void;
-  /** What makes a design that lies elsewhere on the axes of a trial series: "engine station −160 mm, light ply". */
-  designTitle(design: readonly Place[]): string;
-  /** Takes such a design as a variant, called by what makes it, or sets the design to it. */
-  takeAsVariant(design: readonly Place[]): void;
-  takeDesign(design: readonly Place[]): void;
+  readonly taker: Taker;
   /** A bare number takes the unit that the entry of the design shows. Undefined: as the design has it. */
   editVariant(name: string, path: string, text: string | undefined): void;
   /** Gives what is wrong with the name where it can't have it. */
@@ -54,12 +51,6 @@ export interface VariantCommands {
   copyVariant(name: string): Promise<void>;
   /** Adds what was copied from another design; gives what was done, or why not. */
   addCopied(text: string): { readonly ok: boolean; readonly message: string };
-}
-
-/** Where a design stands along an axis: SI, or the index of an option. */
-interface Place {
-  readonly path: string;
-  readonly si: number;
 }
 
 export interface VariantPorts {
@@ -112,16 +103,19 @@ export function createVariants({ editor, blocks, reader, shown, told, lost, copy
   };
   return {
     makeVariant,
-    designTitle,
-    takeAsVariant: (design) => makeVariant(capital(designTitle(design)), textsFor(design)),
-    takeDesign(design) {
-      const title = designTitle(design);
-      const texts = Object.entries(textsFor(design));
-      const made = change(
-        (now) => texts.flatMap(([path, text]) => (textAt(now, path) === text ? [] : [{ change: 'text', path, text }])),
-        title,
-      );
-      if (made) told(`The design is set to ${title} now.`, document.peek());
+    taker: {
+      title: designTitle,
+      variant: (design) => makeVariant(capital(designTitle(design)), textsFor(design)),
+      set(design) {
+        const title = designTitle(design);
+        const texts = Object.entries(textsFor(design));
+        const made = change(
+          (now) =>
+            texts.flatMap(([path, text]) => (textAt(now, path) === text ? [] : [{ change: 'text', path, text }])),
+          title,
+        );
+        if (made) told(`The design is set to ${title} now.`, document.peek());
+      },
     },
     editVariant(name, path, text) {
       const before = document.peek().variants?.find((each) => each.name === name)?.changes[path];

@@ -210,7 +210,7 @@ describe('a design that lies elsewhere on the axes of a trial series', () => {
   test('is taken as a variant that gives what the point says to the digit, and leaves the design', async () => {
     const { sheet, grid, design } = await openGrid();
     const before = sheet.document.value.sheets;
-    sheet.takeAsVariant(design);
+    sheet.taker.variant(design);
     const { variants, sheets } = sheet.document.value;
     expect(sheets).toEqual(before);
     const [{ name, changes }] = variants as [Variant];
@@ -228,7 +228,7 @@ describe('a design that lies elsewhere on the axes of a trial series', () => {
   test('is set in one step, which is taken back in one', async () => {
     const { sheet, grid } = await openGrid();
     const before = serialise(sheet.document.value);
-    sheet.takeDesign(designAt(grid, 400));
+    sheet.taker.set(designAt(grid, 400));
     expect(sheet.document.value.variants).toEqual([]);
     await rest();
     expect(sheet.value('double')).toBeCloseTo(grid.columns[0]![400]!, 12);

@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest';
-import type { Taker } from '../../../workbook/charts/index';
 import { LineChart } from '../../../workbook/charts/line/view';
+import type { Taker } from '../../../workbook/store/taker';
 import { openPage } from '../drawing/page';
 import { balanceChart, balanceSweep, checks, designValues, sweepNames } from './sweeps';
 

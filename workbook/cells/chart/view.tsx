@@ -1,7 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { type ChartCell, chartNeeds, chartSource, textAt } from '../../../engine/index';
-import { Chart, type ChartProps, type Hand, type Taker } from '../../charts/index';
+import { Chart, type ChartProps, type Hand } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import { printing, tooOldForPaper } from '../../store/printing';
@@ -89,9 +89,8 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
   if (!snapshot) return undefined;
   const { values, baseline } = snapshot;
   const checks = sheet.checks.value.filter((check) => cell.checks?.includes(check.name) ?? true);
-  const { names, moving, optionTitle } = sheet;
+  const { names, moving, optionTitle, taker } = sheet;
   const hand = handOf(sheet);
-  const taker: Taker = { title: sheet.designTitle, variant: sheet.takeAsVariant, set: sheet.takeDesign };
   const common = { cell, names: names.value, values, baseline, moving: moving.value, checks, optionTitle, hand, taker };
   switch (chartSource(cell)) {
     case 'sweep': {

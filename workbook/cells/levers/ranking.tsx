@@ -15,11 +15,12 @@ import { changeTitle, effectsIn } from '../../charts/index';
 import { along } from '../../controls/along';
 import { TakeDesign } from '../../controls/take-design';
 import { useSheet } from '../../store/context';
+import type { Place } from '../../store/taker';
 
 /** Every change with what it does to each result, the strongest first; one that can't fly with its reason. */
 export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: SweepProgress }) {
   const sheet = useSheet();
-  const taken = useSignal<Parameters<typeof sheet.takeDesign>[0] | undefined>(undefined);
+  const taken = useSignal<readonly Place[] | undefined>(undefined);
   const { wanted } = progress;
   const at = Math.max(0, wanted.indexOf(cell.rank));
   const per = cell.per === '' ? undefined : wanted.indexOf(cell.per);
@@ -33,9 +34,8 @@ export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: 
     <>
       {taken.value && (
         <TakeDesign
-          title={sheet.designTitle(taken.value)}
-          onVariant={() => sheet.takeAsVariant(taken.value!)}
-          onSet={() => sheet.takeDesign(taken.value!)}
+          taker={sheet.taker}
+          design={taken.value}
           onClose={() => {
             taken.value = undefined;
           }}

@@ -7,6 +7,7 @@ import { useSheet } from '../../store/context';
 import { saveFile } from '../../store/files';
 import { useOnScreen } from '../../store/on-screen';
 import { createTableFeed } from '../../store/table-feed';
+import type { Place } from '../../store/taker';
 import { SweepProgressLine } from '../shared/sweep-progress';
 import { TableForm } from './form';
 import { TableRows } from './rows';
@@ -26,7 +27,7 @@ export function TableView({ cell }: { cell: TableCell }) {
   );
   const shownCell = useSignal(cell);
   shownCell.value = cell;
-  const taken = useSignal<ReturnType<typeof designAt> | undefined>(undefined);
+  const taken = useSignal<readonly Place[] | undefined>(undefined);
   const range = useSignal({ from: 0, to: FIRST_ROWS });
   const view = useComputed(() => viewOf(shownCell.value, sheet.value));
   // The same rows may be those of another design, and another one of them the present one: it's asked for each revision.
@@ -60,9 +61,8 @@ export function TableView({ cell }: { cell: TableCell }) {
           <p class="aside">The number of a row takes its design.</p>
           {taken.value && (
             <TakeDesign
-              title={sheet.designTitle(taken.value)}
-              onVariant={() => sheet.takeAsVariant(taken.value!)}
-              onSet={() => sheet.takeDesign(taken.value!)}
+              taker={sheet.taker}
+              design={taken.value}
               onClose={() => {
                 taken.value = undefined;
               }}

@@ -3,10 +3,10 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { TakeDesign } from '../../controls/take-design';
 import type { Point } from '../../drawing/index';
-import type { Place } from './design-at';
+import type { Place, Taker } from '../../store/taker';
 import { Figures, type TableData } from './figures';
 import type { Handle } from './moves';
-import type { Hand, Taker } from './props';
+import type { Hand } from './props';
 import { ReadOut } from './read-out';
 import type { ReadSeries } from './readings';
 import { isStop } from './stop-words';
@@ -58,14 +58,7 @@ export function ChartFigure(props: ChartFigureProps): JSX.Element {
       >
         {children}
       </ReadOut>
-      {take && held && (
-        <TakeDesign
-          title={take.taker.title(held)}
-          onVariant={() => take.taker.variant(held)}
-          onSet={() => take.taker.set(held)}
-          onClose={() => hold(undefined)}
-        />
-      )}
+      {take && held && <TakeDesign taker={take.taker} design={held} onClose={() => hold(undefined)} />}
       <figcaption class="chart-caption">
         {sentences.filter(isStop).map((sentence) => (
           <span key={sentence} class="too-low">{`${sentence} `}</span>

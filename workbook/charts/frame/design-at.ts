@@ -1,10 +1,5 @@
 import type { SweepProgress } from '../../../engine/index';
-
-/** Where a design stands along an axis: SI, or the index of an option. */
-export interface Place {
-  readonly path: string;
-  readonly si: number;
-}
+import type { Place } from '../../store/taker';
 
 /** What makes the design of a sample: its place along every axis of the trial series. The last axis runs fastest. */
 export function designAt({ axes }: Pick<SweepProgress, 'axes'>, sample: number): readonly Place[] {

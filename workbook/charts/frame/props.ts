@@ -1,6 +1,6 @@
 import type { ChartCell, CheckCell, PartsCell, SweepProgress, TraceAnswer } from '../../../engine/index';
 import type { Names } from '../../drawing/index';
-import type { Place } from './design-at';
+import type { Taker } from '../../store/taker';
 
 /** How the present design is moved from a chart. */
 export interface Hand {
@@ -9,13 +9,6 @@ export interface Hand {
   /** Types a number; a drag or the pressing of a key is one edit when it rests. */
   move(path: string, text: string): void;
   rest(byKeys: boolean): void;
-}
-
-/** Takes a design that a point stands for. */
-export interface Taker {
-  title(design: readonly Place[]): string;
-  variant(design: readonly Place[]): void;
-  set(design: readonly Place[]): void;
 }
 
 /** Another design on a chart. */

@@ -1,3 +1,4 @@
+import { designAt } from './design-at';
 import { type Measure, measure } from './measure';
 import type { SweepChartProps } from './props';
 
@@ -36,20 +37,15 @@ export function placesAlong({ progress }: SweepChartProps, path: string): number
 
 /** Where every axis of the sweep stands for one sample, as people read it. */
 export function designText({ progress, names, optionTitle }: SweepChartProps, sample: number): string[] {
-  let left = sample;
   if (progress.spread) return differingTexts({ progress, names }, sample);
-  const lines: string[] = [];
-  for (const { path, values } of [...progress.axes].reverse()) {
-    const si = values[left % values.length]!;
-    left = Math.floor(left / values.length);
+  return designAt(progress, sample).flatMap(({ path, si }) => {
     const info = names.get(path);
-    if (!info) continue;
+    if (!info) return [];
     const option = info.options?.[si];
     const text =
       option === undefined ? measure(info).text(si) : (optionTitle?.(path, option) ?? option.replaceAll('_', ' '));
-    lines.unshift(`${info.title} ${text}`);
-  }
-  return lines;
+    return [`${info.title} ${text}`];
+  });
 }
 
 /** Things that differ, of which a design is told. */

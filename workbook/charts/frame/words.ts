@@ -1,7 +1,4 @@
-export { inSentence, listed } from '../../../engine/index';
-
-/** A title or sentence begins with a capital. */
-export const capital = (text: string): string => (text === '' ? text : text[0]!.toUpperCase() + text.slice(1));
+export { capital, inSentence, listed } from '../../../engine/index';
 
 /** Titles without the end that all of them share behind a comma: "0.30 mm, stranded" beside "0.38 mm, stranded" is "0.30 mm". */
 export function withoutSharedEnd(titles: readonly string[]): readonly string[] {
