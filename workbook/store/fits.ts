@@ -1,73 +1,14 @@
-import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { EngineService, FitAnswer } from '../../engine/index';
+import { type Answers, createAnswers } from './answers';
 
-export interface Fits {
-  /** The last answer for a fit cell; undefined until there is one. */
-  of(name: string): ReadonlySignal<FitAnswer | undefined>;
-  /** Whether a newer answer is being computed. */
-  working(name: string): ReadonlySignal<boolean>;
-  /** Something on the screen shows it; returns the way to say that it no longer does. */
-  watch(name: string): () => void;
-  /** The design is new: what is on the screen is asked for again. */
-  refresh(revision: number): Promise<void>;
-}
+/** The last answers for pieces of fit. */
+export type Fits = Answers<FitAnswer>;
 
-interface Entry {
-  readonly shown: Signal<FitAnswer | undefined>;
-  readonly working: Signal<boolean>;
-  watchers: number;
-  /** Revision it was last asked for. */
-  asked: number;
-}
+export const createFits = (engine: Pick<EngineService, 'fit'>): Fits =>
+  createAnswers((name) => engine.fit(name), failed);
 
-/** Asks the engine for the fits that are on the screen, once for each design. */
-export function createFits(engine: Pick<EngineService, 'fit'>): Fits {
-  const entries = new Map<string, Entry>();
-  let revision = -1;
-
-  function entryOf(name: string): Entry {
-    let entry = entries.get(name);
-    if (!entry) {
-      entry = { shown: signal(undefined), working: signal(true), watchers: 0, asked: -1 };
-      entries.set(name, entry);
-    }
-    return entry;
-  }
-
-  async function ask(name: string, entry: Entry): Promise<void> {
-    const wanted = revision;
-    if (wanted < 0 || entry.asked === wanted) return;
-    entry.asked = wanted;
-    entry.working.value = true;
-    const answer = await engine.fit(name).catch((error: unknown) => failed(name, wanted, error));
-    if (entry.asked !== wanted) return;
-    // An edit that the page has not heard of yet stopped it: it is asked for again with that one.
-    if (answer.state === 'stopped') return;
-    entry.shown.value = answer;
-    entry.working.value = false;
-  }
-
-  return {
-    of: (name) => entryOf(name).shown,
-    working: (name) => entryOf(name).working,
-    watch(name) {
-      const entry = entryOf(name);
-      entry.watchers++;
-      void ask(name, entry);
-      return () => {
-        entry.watchers--;
-      };
-    },
-    async refresh(latest) {
-      revision = latest;
-      const wanted = [...entries].filter(([, entry]) => entry.watchers > 0);
-      await Promise.all(wanted.map(([name, entry]) => ask(name, entry)));
-    },
-  };
-}
-
-const failed = (fit: string, revision: number, error: unknown): FitAnswer => ({
-  ...{ revision, fit, state: 'fault', message: error instanceof Error ? error.message : String(error) },
+const failed = (fit: string, revision: number, message: string): FitAnswer => ({
+  ...{ revision, fit, state: 'fault', message },
   ...{ factors: [], correlation: [], numbers: [], freedom: 0, scatter: Number.NaN, scatterBefore: Number.NaN },
   ...{ errors: 'stated', iterations: 0, takeable: false, sentences: [] },
 });

@@ -1,38 +1,20 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import type { Document, EngineService, MendsCell } from '../../../engine/index';
 import { startEngine } from '../../../engine/study/index';
 import { MendsView } from '../../../workbook/cells/mends/view';
 import { SheetContext } from '../../../workbook/store/context';
 import { createSheet, type Sheet } from '../../../workbook/store/sheet';
 import { library, smallDesign } from '../../engine/sheet/small';
-import { openPage, type Page } from '../drawing/page';
+import type { Page } from '../drawing/page';
+import { onStoppedClock } from './stopped-clock';
 
 const cell = (change: Partial<MendsCell> = {}): MendsCell => ({
   ...{ kind: 'what_mends', id: '99', name: 'mended', title: 'Mended', of: 'parts.x', way: 'to', text: '18 mm' },
   ...{ wanted: ['parts.mass'], ...change },
 });
 let page: Page;
-
-beforeEach(() => {
-  vi.useFakeTimers();
-  page = openPage();
-  vi.stubGlobal(
-    'IntersectionObserver',
-    class {
-      constructor(private readonly seen: (entries: readonly { isIntersecting: boolean }[]) => void) {}
-      observe(): void {
-        this.seen([{ isIntersecting: true }]);
-      }
-      disconnect(): void {}
-    },
-  );
-});
-afterEach(() => {
-  page.show(null);
-  // What is to follow a drawing runs now: a file after this one would wait for it on a clock that has stopped.
-  vi.advanceTimersByTime(1000);
-  vi.useRealTimers();
-  vi.unstubAllGlobals();
+onStoppedClock((opened) => {
+  page = opened;
 });
 
 async function open(of: MendsCell): Promise<Sheet> {

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import {
   cellsOf,
   type Document,
@@ -17,7 +17,8 @@ import { createSheet, type Sheet } from '../../../workbook/store/sheet';
 import { newVariants } from '../../../workbook/store/variants';
 import { onOneSheet } from '../../engine/sheet/one-sheet';
 import { library, slideRule } from '../../engine/study/slide-rule';
-import { openPage, type Page } from '../drawing/page';
+import type { Page } from '../drawing/page';
+import { onStoppedClock } from './stopped-clock';
 
 const LONG: Variant = { name: 'Long bolt', changes: { bolt: 'long', a: '25 mm' } };
 
@@ -40,28 +41,9 @@ function designWith(variants: readonly Variant[], head: Partial<Document> = {}):
 
 let page: Page;
 let copied: string[];
-
-beforeEach(() => {
-  vi.useFakeTimers();
-  page = openPage();
+onStoppedClock((opened) => {
+  page = opened;
   copied = [];
-  vi.stubGlobal(
-    'IntersectionObserver',
-    class {
-      constructor(private readonly seen: (entries: readonly { isIntersecting: boolean }[]) => void) {}
-      observe(): void {
-        this.seen([{ isIntersecting: true }]);
-      }
-      disconnect(): void {}
-    },
-  );
-});
-afterEach(() => {
-  page.show(null);
-  // What is to follow a drawing runs now: a file after this one would wait for it on a clock that has stopped.
-  vi.advanceTimersByTime(1000);
-  vi.useRealTimers();
-  vi.unstubAllGlobals();
 });
 
 const rest = (): Promise<unknown> => vi.advanceTimersByTimeAsync(60);
