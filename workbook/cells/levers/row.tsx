@@ -1,9 +1,9 @@
 import { LEVER_WAYS, type LeverRow, type LeversCell, type LeverWay, leverPath } from '../../../engine/index';
-import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { OptionTicks } from '../shared/option-ticks';
 import { Pick, type PickOption } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
+import { SetUpEntry } from '../shared/set-up-entry';
 import { newLever, wayTitles } from './words';
 
 interface RowProps {
@@ -43,22 +43,13 @@ export function LeverRowForm({ cell, index, options, onChange, onRemove }: RowPr
               options={LEVER_WAYS.map((way) => ({ value: way, title: wayTitles[way] }))}
               onPick={(way) => onChange({ ...row, way: way as LeverWay })}
             />
-            <div>
-              <span class="set-up-word" aria-hidden="true">
-                {word}
-              </span>
-              <TextEntry
-                path={at}
-                label={`${title}, ${row.way === 'to' ? 'value' : 'by how much'}`}
-                text={row.text}
-                shown={row.text === '' ? '' : sheet.entry(at)}
-                placeholder={row.way === 'to' ? 'type a value' : 'type an amount'}
-                fault={sheet.faultAt(at)}
-                faultElsewhere
-                onCommit={(text) => sheet.setText(at, text)}
-                onUndoBeyond={sheet.undo}
-              />
-            </div>
+            <SetUpEntry
+              word={word}
+              label={`${title}, ${row.way === 'to' ? 'value' : 'by how much'}`}
+              path={at}
+              text={row.text}
+              placeholder={row.way === 'to' ? 'type a value' : 'type an amount'}
+            />
           </>
         )}
         <button type="button" class="word quiet" onClick={onRemove}>

@@ -1,11 +1,11 @@
 import { MEND_WAYS, type MendsAnswer, type MendsCell, mendPath, type NameInfo } from '../../../engine/index';
-import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import { showValue } from '../../store/show';
 import { Pick } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
 import { SetUp } from '../shared/set-up';
+import { SetUpEntry } from '../shared/set-up-entry';
 import { isResult, nameOptions, Wanted } from '../shared/wanted';
 import { MendsTable } from './table';
 import { wayTitles } from './words';
@@ -67,22 +67,13 @@ function Form({ cell }: { cell: MendsCell }) {
           options={MEND_WAYS.map((value) => ({ value, title: wayTitles[value] }))}
           onPick={(way) => change({ way: way as MendsCell['way'] })}
         />
-        <div>
-          <span class="set-up-word" aria-hidden="true">
-            Value
-          </span>
-          <TextEntry
-            path={at}
-            label={`${sheet.name(cell.of)?.title ?? 'Result'}, wanted`}
-            text={cell.text}
-            shown={cell.text === '' ? '' : sheet.entry(at)}
-            placeholder="type a value"
-            fault={sheet.faultAt(at)}
-            faultElsewhere
-            onCommit={(text) => sheet.setText(at, text)}
-            onUndoBeyond={sheet.undo}
-          />
-        </div>
+        <SetUpEntry
+          word="Value"
+          label={`${sheet.name(cell.of)?.title ?? 'Result'}, wanted`}
+          path={at}
+          text={cell.text}
+          placeholder="type a value"
+        />
       </div>
       <RowFaults paths={[at]} />
       <p class="aside">One thing is changed at a time; everything else stays as the design has it.</p>

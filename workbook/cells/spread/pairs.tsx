@@ -1,8 +1,8 @@
 import { pairPath, type SpreadCell, type SpreadPair } from '../../../engine/index';
-import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { Pick, type PickOption } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
+import { SetUpEntry } from '../shared/set-up-entry';
 import { titleOfRow } from './words';
 
 /** The first two rows that have no correlation yet. */
@@ -54,22 +54,14 @@ export function SpreadPairs({ cell, onChange }: PairsProps) {
                 options={others(pair.of)}
                 onPick={(and) => put(k, { and })}
               />
-              <div>
-                <span class="set-up-word" aria-hidden="true">
-                  Correlation
-                </span>
-                <TextEntry
-                  path={at}
-                  label={name}
-                  text={pair.text}
-                  shown={pair.text === '' ? '' : sheet.shown(at)}
-                  placeholder="−1 to 1"
-                  fault={sheet.faultAt(at)}
-                  faultElsewhere
-                  onCommit={(text) => sheet.setText(at, text)}
-                  onUndoBeyond={sheet.undo}
-                />
-              </div>
+              <SetUpEntry
+                word="Correlation"
+                label={name}
+                path={at}
+                text={pair.text}
+                shown={sheet.shown(at)}
+                placeholder="−1 to 1"
+              />
               <button type="button" class="word quiet" onClick={() => onChange(pairs.toSpliced(k, 1))}>
                 Remove<span class="unseen"> {name}</span>
               </button>

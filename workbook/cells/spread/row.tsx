@@ -1,8 +1,8 @@
 import { SPREAD_KINDS, type SpreadCell, type SpreadKind, type SpreadRow, spreadPath } from '../../../engine/index';
-import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { Pick, type PickOption } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
+import { SetUpEntry } from '../shared/set-up-entry';
 import { beginning } from './offer';
 import { titleOfRow } from './words';
 
@@ -30,22 +30,13 @@ export function SpreadRowForm({ cell, index, options, onChange, onRemove }: RowP
   const id = (part: string): string => `${cell.id}-row${index + 1}-${part}`;
   const own = info?.kind === 'part';
   const amount = (size: 'size' | 'above', word: string, placeholder: string) => (
-    <div>
-      <span class="set-up-word" aria-hidden="true">
-        {word}
-      </span>
-      <TextEntry
-        path={`${at}.${size}`}
-        label={`${title}, ${word.toLowerCase()}`}
-        text={row[size]}
-        shown={row[size] === '' ? '' : sheet.entry(`${at}.${size}`)}
-        placeholder={placeholder}
-        fault={sheet.faultAt(`${at}.${size}`)}
-        faultElsewhere
-        onCommit={(text) => sheet.setText(`${at}.${size}`, text)}
-        onUndoBeyond={sheet.undo}
-      />
-    </div>
+    <SetUpEntry
+      word={word}
+      label={`${title}, ${word.toLowerCase()}`}
+      path={`${at}.${size}`}
+      text={row[size]}
+      placeholder={placeholder}
+    />
   );
   return (
     <fieldset class="set-up-axis">

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { type Axis, type SweepCell, writeQuantity } from '../../../engine/index';
-import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { OptionTicks } from '../shared/option-ticks';
 import { Labelled, Pick, type PickOption } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
+import { SetUpEntry } from '../shared/set-up-entry';
 import { Typed } from '../shared/typed';
 
 const COUNT = 9;
@@ -97,22 +97,13 @@ function Limit({ cell, index, end, title }: LimitProps) {
   const word = end === 'low' ? 'From' : 'To';
   const own = sheet.name(`${axis.of}.${end}`) ? sheet.shown(`${axis.of}.${end}`) : '';
   return (
-    <div>
-      <span class="set-up-word" aria-hidden="true">
-        {word}
-      </span>
-      <TextEntry
-        path={path}
-        label={`${title}, ${word.toLowerCase()}`}
-        text={axis[end]}
-        shown={axis[end] === '' ? '' : sheet.entry(path)}
-        placeholder={own === '' ? 'type a value' : own}
-        fault={sheet.faultAt(path)}
-        faultElsewhere
-        onCommit={(text) => sheet.setText(path, text)}
-        onUndoBeyond={sheet.undo}
-      />
-    </div>
+    <SetUpEntry
+      word={word}
+      label={`${title}, ${word.toLowerCase()}`}
+      path={path}
+      text={axis[end]}
+      placeholder={own === '' ? 'type a value' : own}
+    />
   );
 }
 
