@@ -42,7 +42,7 @@ export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: 
         />
       )}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard. */}
-      <section class="levers-ranking" aria-label={`What each change of ${cell.title} does`} tabIndex={0}>
+      <section class="result-table levers-ranking" aria-label={`What each change of ${cell.title} does`} tabIndex={0}>
         <table>
           <caption class="unseen">{`What each change of ${cell.title} does, the strongest first`}</caption>
           <thead>

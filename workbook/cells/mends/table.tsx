@@ -11,7 +11,7 @@ export function MendsTable({ cell, answer }: { cell: MendsCell; answer: MendsAns
   const costs = MEND_COSTS.filter((cost) => answer.found.some((mend) => mend.cost === cost));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard.
-    <section class="variants-table" aria-label={`What each change of ${cell.title} does`} tabIndex={0}>
+    <section class="result-table variants-table" aria-label={`What each change of ${cell.title} does`} tabIndex={0}>
       <table>
         <caption class="unseen">{`${cell.title}, the cheapest first`}</caption>
         <thead>

@@ -12,7 +12,7 @@ export function SpreadResults({ cell, told, all }: { cell: SpreadCell; told: Spr
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard. */}
-      <section class="spread-results" aria-label={`Results of ${cell.title}`} tabIndex={0}>
+      <section class="result-table spread-results" aria-label={`Results of ${cell.title}`} tabIndex={0}>
         <table>
           <caption class="unseen">{`Results of ${cell.title}, of ${spaced(told.designs)} designs`}</caption>
           <thead>

@@ -24,7 +24,7 @@ export function VariantsTable({ cell, told }: { cell: VariantsCell; told: Varian
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard. */}
-      <section class="variants-table" aria-label={`Results of ${cell.title}`} tabIndex={0}>
+      <section class="result-table variants-table" aria-label={`Results of ${cell.title}`} tabIndex={0}>
         <table>
           <caption class="unseen">{`${cell.title}: results and what is changed`}</caption>
           <thead>
