@@ -56,16 +56,21 @@ export const HELP = `Computes a design without a screen: the same engine and the
 Ends with 0 when everything asked for has an answer, 1 with the sentence of the fault when not, 2 when the command is not understood.
 `;
 
+/** Options that take one name of the design, each with what it names and an example. */
+const ONE_NAME = {
+  '--series': { field: 'sweep', what: 'a trial series', like: 'balance_series' },
+  '--helps': { field: 'levers', what: 'a list of what helps most', like: 'pull_helps' },
+  '--mends': { field: 'mends', what: 'a list of what mends', like: 'cg_mends' },
+  '--variants': { field: 'variants', what: 'a table of variants', like: 'side_by_side' },
+  '--variant': { field: 'variant', what: 'a variant', like: '"Ply tail"' },
+} as const;
+
 /** Reads the words after `--`. Options may stand in any order; `--get` takes names until the next option or file. */
 export function readArguments(words: readonly string[]): Arguments {
   const set: (readonly [string, string])[] = [];
   const get: string[] = [];
   let file = '';
-  let sweep = '';
-  let levers = '';
-  let mends = '';
-  let variants = '';
-  let variant = '';
+  const named = { sweep: '', levers: '', mends: '', variants: '', variant: '' };
   let names = false;
   let json = false;
   const spread: (readonly [string, string])[] = [];
@@ -126,47 +131,16 @@ export function readArguments(words: readonly string[]): Arguments {
         while (inline === undefined && !isOption(words[k + 1]) && !isFile(words[k + 1]!)) get.push(words[++k]!);
         break;
       }
-      case '--series': {
-        const typed = next();
-        if (!typed)
-          return nothing(
-            '--series needs the name of a trial series and found none. Write it like --series balance_series.',
-          );
-        sweep = typed;
-        break;
-      }
-      case '--helps': {
-        const typed = next();
-        if (!typed)
-          return nothing(
-            '--helps needs the name of a list of what helps most and found none. Write it like --helps pull_helps.',
-          );
-        levers = typed;
-        break;
-      }
-      case '--mends': {
-        const typed = next();
-        if (!typed)
-          return nothing(
-            '--mends needs the name of a list of what mends and found none. Write it like --mends cg_mends.',
-          );
-        mends = typed;
-        break;
-      }
-      case '--variants': {
-        const typed = next();
-        if (!typed)
-          return nothing(
-            '--variants needs the name of a table of variants and found none. Write it like --variants side_by_side.',
-          );
-        variants = typed;
-        break;
-      }
+      case '--series':
+      case '--helps':
+      case '--mends':
+      case '--variants':
       case '--variant': {
         const typed = next();
+        const { field, what, like } = ONE_NAME[option];
         if (!typed)
-          return nothing('--variant needs the name of a variant and found none. Write it like --variant "Ply tail".');
-        variant = typed;
+          return nothing(`${option} needs the name of ${what} and found none. Write it like ${option} ${like}.`);
+        named[field] = typed;
         break;
       }
       default:
@@ -185,7 +159,7 @@ export function readArguments(words: readonly string[]): Arguments {
   return {
     ask: 'run',
     request: {
-      ...{ file, set, get, names, sweep, levers, mends, variants, variant, spread, spreadCell, json },
+      ...{ file, set, get, names, ...named, spread, spreadCell, json },
       ...(whole['--samples'] === undefined ? {} : { samples: whole['--samples'] }),
       ...(whole['--seed'] === undefined ? {} : { seed: whole['--seed'] }),
     },
