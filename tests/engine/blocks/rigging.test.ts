@@ -34,6 +34,7 @@ import { strength } from '../../../engine/blocks/strength/index';
 import { tail } from '../../../engine/blocks/tail/index';
 import { tank } from '../../../engine/blocks/tank/index';
 import { wing } from '../../../engine/blocks/wing/index';
+import { ratedBreakingLoad } from '../../../engine/blocks/wire';
 import { sameDimension, unitNamed } from '../../../engine/units/index';
 import { newRig, type Rig } from './rig';
 
@@ -255,6 +256,17 @@ describe('lines', () => {
     expect(rig.get('lines.drag_coefficient')).toBe(1.2);
   });
 
+  it('stretch and break as their kind and diameter say, where nothing is typed', () => {
+    rig.run(lines, { diameter: 0.00038 });
+    // E f π d²/4 of seven wires of stainless 302, each a third of the diameter.
+    expect(rig.get('lines.stiffness') / (193e9 * (7 / 9) * (Math.PI / 4) * 0.00038 ** 2)).toBeCloseTo(1, 12);
+    expect(rig.get('lines.breaking_load')).toBe(ratedBreakingLoad(0, 0.00038));
+    rig.run(lines, { kind: 'polyethylene_braid', diameter: 0.00076 });
+    expect(rig.get('lines.stiffness') / (60e9 * 0.7 * (Math.PI / 4) * 0.00076 ** 2)).toBeCloseTo(1, 12);
+    expect(rig.get('lines.breaking_load')).toBe(ratedBreakingLoad(2, 0.00076));
+    rig.run(lines, { stiffness: 5000, breaking_load: 120 });
+    expect([rig.get('lines.stiffness'), rig.get('lines.breaking_load')]).toEqual([5000, 120]);
+  });
   it('refuse fittings longer than the lines', () => {
     expect(rig.run(lines, { length: 3, handle_cable: 2, connectors: 1, exposed_leadout: 0.5 })).toBe('too_short');
     expect(lines.reasons.too_short).toBe(
