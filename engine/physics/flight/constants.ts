@@ -146,10 +146,19 @@ export function prepare(s: FlightSetup, c: Constants): boolean {
   c.guideBehind = s.guideX - s.cgX;
   c.guideInboard = s.cgY - s.guideY;
   c.guideAbove = s.guideZ - s.cgZ;
+  prepareWing(s, c);
+  prepareSide(s, c);
+  prepareThrust(s, c);
+  c.inertiaTurn = (s.inertiaUp - s.inertiaSpan) / (radius * radius);
+  return true;
+}
+
+/** Drag of everything but the lines, lift and moment of the wing, and where they act. */
+function prepareWing(s: FlightSetup, c: Constants): void {
   const wingDrag = positive('wing area', s.wingArea) * s.profileDrag;
   c.wingDragArea = wingDrag;
   c.wingDragMoment = wingDrag * (s.dragStation - s.cgY);
-  c.wingDragTurn = (wingDrag * s.dragStationTurn) / radius;
+  c.wingDragTurn = (wingDrag * s.dragStationTurn) / c.radius;
   c.otherDragArea = s.dragArea + s.tailDragArea;
   c.otherDragMoment = -c.otherDragArea * s.cgY;
   c.perSectionSpeed = 1 / positive('airspeed of the section values', s.sectionSpeed);
@@ -159,12 +168,8 @@ export function prepare(s: FlightSetup, c: Constants): boolean {
   c.wingAhead = s.cgX - s.wingQuarterChord;
   c.tailBehind = s.tailQuarterChord - s.cgX;
   c.liftOutboard = s.liftStation - s.cgY;
-  c.liftTurn = s.liftStationTurn / radius;
+  c.liftTurn = s.liftStationTurn / c.radius;
   c.wingMoment = s.wingArea * s.meanChord * s.momentCoefficient;
-  prepareSide(s, c);
-  prepareThrust(s, c);
-  c.inertiaTurn = (s.inertiaUp - s.inertiaSpan) / (radius * radius);
-  return true;
 }
 
 const lineScratch = {
