@@ -16,17 +16,50 @@ export interface Crew {
   readonly asked: ToSampler[];
 }
 
+/** Turns without any message after which nothing is under way. */
+const IDLE_TURNS = 50;
+
 export const sound: Manner = (_, work) => work();
 
 /**
  * Samplers in this thread behind everything that lies between two workers: messages are copied and come a turn later. The
- * k-th one to be started behaves as `manners(k)` says.
- * `haste`: how much sooner than others it's given up. The engine's own clock runs so fast that every sweep is worth sending.
+ * k-th one to be started behaves as `manners(k)` says. The engine's own clock runs so fast that every sweep is worth sending.
+ * `patience`: `whole` gives a silent one up after the time that a worker has; `while-busy` as soon as nothing is under way between
+ * them any more, however long a turn takes where others need the processor.
  */
-export function crew(size: number, library: Library, manners: (k: number) => Manner = () => sound, haste = 1): Crew {
+export function crew(
+  size: number,
+  library: Library,
+  manners: (k: number) => Manner = () => sound,
+  patience: 'whole' | 'while-busy' = 'whole',
+): Crew {
   const answered: number[] = [];
   const asked: ToSampler[] = [];
   let time = 0;
+  /** Messages that are on their way. */
+  let underWay = 0;
+  const send = (arrive: () => void): void => {
+    underWay++;
+    setImmediate(() => {
+      underWay--;
+      arrive();
+    });
+  };
+  /** Calls once nothing has been under way for some turns; what it returns calls it off. */
+  const whenIdle = (act: () => void): (() => void) => {
+    let idle = 0;
+    let off = false;
+    const look = (): void => {
+      if (off) return;
+      idle = underWay > 0 ? 0 : idle + 1;
+      if (idle > IDLE_TURNS) act();
+      else setImmediate(look);
+    };
+    setImmediate(look);
+    return () => {
+      off = true;
+    };
+  };
   const pool: PoolPorts = {
     size,
     spawn(hear, died) {
@@ -35,7 +68,7 @@ export function crew(size: number, library: Library, manners: (k: number) => Man
       let over = false;
       const tell = (answer: FromSampler): void => {
         const sent = structuredClone(answer);
-        setImmediate(() => {
+        send(() => {
           if (over) return;
           if (sent.tell === 'rows') answered[k]!++;
           hear(sent);
@@ -46,7 +79,7 @@ export function crew(size: number, library: Library, manners: (k: number) => Man
         post(message) {
           asked.push(message);
           const sent = structuredClone(message);
-          setImmediate(() => {
+          send(() => {
             if (!over) manner(sent, () => take(sent), died);
           });
         },
@@ -56,7 +89,8 @@ export function crew(size: number, library: Library, manners: (k: number) => Man
       };
     },
     later(ms, act) {
-      const timer = setTimeout(act, ms / haste);
+      if (patience === 'while-busy') return whenIdle(act);
+      const timer = setTimeout(act, ms);
       return () => clearTimeout(timer);
     },
   };

@@ -135,8 +135,8 @@ describe('a pool', () => {
 });
 
 describe('a worker that fails', () => {
-  const ends = async (manners: (k: number) => Manner, size = 2, haste = 1) => {
-    const others = crew(size, library, manners, haste);
+  const ends = async (manners: (k: number) => Manner, size = 2, patience: Parameters<typeof crew>[3] = 'whole') => {
+    const others = crew(size, library, manners, patience);
     const told = await sweep(await opened(others));
     return { others, last: told.at(-1)! };
   };
@@ -150,10 +150,10 @@ describe('a worker that fails', () => {
   };
 
   it.each([
-    ['dies', (die: () => void) => die(), 1],
-    ['falls silent', () => {}, 20],
-  ])('because it %s is replaced, and the sweep ends right', async (_, act, haste) => {
-    const { others, last } = await ends((k) => (k === 0 ? atChunk(2, act) : sound), 2, haste);
+    ['dies', (die: () => void) => die(), 'whole'],
+    ['falls silent', () => {}, 'while-busy'],
+  ] as const)('because it %s is replaced, and the sweep ends right', async (_, act, patience) => {
+    const { others, last } = await ends((k) => (k === 0 ? atChunk(2, act) : sound), 2, patience);
     expect(last.state).toBe('done');
     expect(bytesOf(last)).toBe(bytesOf(alone));
     expect(others.answered.length).toBeGreaterThan(2);
