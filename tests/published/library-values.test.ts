@@ -144,6 +144,20 @@ describe('propellers', () => {
   });
 });
 
+/* A covering with its dope is the bare covering and so many thin coats, each a row of the same table. */
+describe('doped coverings', () => {
+  const COATS = ['', '', 'two', 'three', 'four', 'five', 'six', '', 'eight'];
+  const rows = table('finishes');
+  const mass = (name: string): number => rows.find((row) => row.name === name)!.values.areal_mass!;
+  const doped = rows.filter(({ name }) => name.includes('_doped_'));
+  it.each(doped.map((row) => [row.name, row] as const))('%s', (name, row) => {
+    const [, bare, coats] = /^(\w+)_doped_(\d)$/.exec(name)!;
+    near(row.values.areal_mass!, mass(bare!) + Number(coats) * mass('dope_clear'), name);
+    expect(row.title).toContain(`with ${COATS[Number(coats)]} coats of clear dope`);
+  });
+  it('are seven', () => expect(doped).toHaveLength(7));
+});
+
 it('every table is held here', () => {
   const held = ['materials', 'finishes', 'engines', 'motors', 'class_rules', 'wire', 'line_kinds', 'sections'];
   expect(
