@@ -32,6 +32,7 @@ const TRADE: readonly (readonly [file: RegExp, word: RegExp, why: string])[] = [
   [/blocks\/(wing|tail)\//, /\bsweep\b/gi, 'how far a wing or a fin leans back'],
   [/blocks\/(control|shutoff)\//, /\blever(s| arms?)?\b/gi, 'an arm about a pivot'],
   [/blocks\/engines\/electric/, /\blithium cell\b/gi, 'a part of a battery'],
+  [/library\/tables\/packs/, /\bcells\b/gi, 'parts of a battery'],
   [/page\/(title-block|print\/)/, /\btitle block\b/gi, 'the corner of a drawing'],
   [/blocks\/tank\//, /\btakes off\b/gi, 'what a cut does to a box'],
 ];

@@ -72,8 +72,8 @@ export function libraryTable<T extends TableTold>(told: T, file: string, text: s
       else if (isOptionColumn(column)) values[name] = column.option.indexOf(row.oneOf(name, column.option));
       else values[name] = row.quantity(name, column.dimension, column.mayBeBlank && Number.NaN);
     }
-    const { name, title, source, memory } = row;
-    return { name, title, source, memory, values, words };
+    const { name, title, inchTitle, source, memory } = row;
+    return { name, title, ...(inchTitle ? { inchTitle } : {}), source, memory, values, words };
   });
   return { ...told, rows };
 }

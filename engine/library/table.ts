@@ -6,6 +6,8 @@ import { readCsv } from './csv';
 export interface Sourced {
   readonly name: string;
   readonly title: string;
+  /** What it is called in a design in inches, where that is another size's name: its fraction of an inch. */
+  readonly inchTitle?: string;
   readonly source: string;
   /** The values were recalled, not read in the source: provisional until someone opens it. */
   readonly memory: boolean;
@@ -71,6 +73,7 @@ function readerOf(values: Readonly<Record<string, string>>): RowReader {
   return {
     name,
     title: filled('title'),
+    ...(values.inch_title?.trim() ? { inchTitle: values.inch_title.trim() } : {}),
     source: sourceOf(text('source')),
     memory: memory === 'yes',
     text,

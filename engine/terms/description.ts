@@ -131,6 +131,8 @@ export interface ColumnDescription {
 export interface RowDescription {
   readonly name: string;
   readonly title: string;
+  /** What it is called in a design in inches. */
+  readonly inchTitle: string;
   /** Where it stands in a list; '' where the table has no groups. */
   readonly group: string;
   /** Column → SI value or index of an option; NaN: not known. */

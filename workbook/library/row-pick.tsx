@@ -1,8 +1,9 @@
 import { useId } from 'preact/hooks';
-import type { TableDescription } from '../../engine/index';
+import type { RowDescription, TableDescription } from '../../engine/index';
 import { Combobox, type PickOption } from '../controls/pick/index';
 import { useSheet } from '../store/context';
 import { type RowListing, rowList } from './row-list';
+import { titleTold } from './told';
 
 interface Props extends RowListing {
   readonly table: TableDescription;
@@ -16,8 +17,10 @@ interface Props extends RowListing {
 }
 
 /** One row of a table of the library. The list is made when it opens, since there may be many of these lists on a sheet. */
-export function RowPick({ table, label, value, before = [], path, onPick, ...listing }: Props) {
+export function RowPick({ table, label, value, before = [], path, onPick, ...given }: Props) {
   const sheet = useSheet();
+  const units = sheet.units();
+  const listing = { words: (row: RowDescription) => titleTold(row, units), ...given };
   const own = sheet.part('rows').filter((row) => row.table === table.name);
   return (
     <Combobox

@@ -8,6 +8,10 @@ import {
   type UnitSet,
 } from '../../engine/index';
 
+/** What a row is called in a design of these units: wire by its fraction of an inch in one in inches. */
+export const titleTold = (row: Pick<RowDescription, 'title' | 'inchTitle'>, units: UnitSet): string =>
+  units === 'inch_pound' ? row.inchTitle : row.title;
+
 /** One number of a row of the library in the unit set of the sheet; undefined where it is not known. */
 export function numberTold(column: ColumnDescription, row: RowDescription, units: UnitSet): string | undefined {
   const value = row.values[column.name] ?? Number.NaN;

@@ -5,9 +5,13 @@ import { finishes } from './finishes';
 import { lineKinds } from './line-kinds';
 import { materials } from './materials';
 import { motors } from './motors';
+import { packs } from './packs';
 import { propellers } from './propellers';
 import { sectionPoints } from './section-points';
 import { sectionRows } from './sections';
+import { smallParts } from './small-parts';
+import { stock } from './stock';
+import { tubes } from './tubes';
 import { wire } from './wire';
 
 /** Every table, once. A new one is added here and nowhere else in this folder. */
@@ -16,9 +20,13 @@ export const tables: readonly LibraryTable[] = libraryOf<LibraryTable>([
   finishes,
   lineKinds,
   wire,
+  tubes,
+  smallParts,
+  stock,
   classRules,
   engines,
   motors,
+  packs,
   propellers,
   sectionRows,
   sectionPoints,

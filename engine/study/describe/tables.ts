@@ -24,11 +24,20 @@ export function describeTable(table: LibraryTable): TableDescription {
 }
 
 function describeRow(row: LibraryRow, { columns, group }: LibraryTable): RowDescription {
-  const { name, title, values, source, memory } = row;
+  const { name, title, inchTitle = title, values, source, memory } = row;
   const words = Object.entries(columns).flatMap(([key, column]) =>
     isWordColumn(column) && key !== group ? [[column.title, row.words[key]!] as const] : [],
   );
-  return { name, title, group: groupOf(row, group, columns), values, words: Object.fromEntries(words), source, memory };
+  return {
+    name,
+    title,
+    inchTitle,
+    group: groupOf(row, group, columns),
+    values,
+    words: Object.fromEntries(words),
+    source,
+    memory,
+  };
 }
 
 /** In the words that a list of its table is grouped by. */

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { OwnRow, RowDescription } from '../../../engine/index';
 import { rowList } from '../../../workbook/library/row-list';
+import { titleTold } from '../../../workbook/library/told';
 
 const row = (name: string, group: string): RowDescription =>
   ({ name, title: `Title of ${name}`, group, values: {} }) as unknown as RowDescription;
@@ -28,4 +29,10 @@ test('a row of the library is called as the list asks', () => {
   expect(rowList([], [row('clear', 'coat')], { words: ({ title }) => `${title}, 10 g/m²` })[0]!.title).toBe(
     'Title of clear, 10 g/m²',
   );
+});
+
+test('a design in inches calls wire by its fraction of an inch', () => {
+  const wire = { title: 'Music wire, 1.60 mm (0.063 in)', inchTitle: 'Music wire, 1/16 in (0.063 in)' };
+  expect(titleTold(wire, 'metric')).toBe('Music wire, 1.60 mm (0.063 in)');
+  expect(titleTold(wire, 'inch_pound')).toBe('Music wire, 1/16 in (0.063 in)');
 });

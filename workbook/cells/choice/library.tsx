@@ -4,6 +4,7 @@ import { along } from '../../controls/along';
 import { OwnRows } from '../../library/own-rows';
 import { RowPick } from '../../library/row-pick';
 import { NamedRowTold } from '../../library/row-told';
+import { titleTold } from '../../library/told';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { feedingTexts, withOption, withoutOption } from './options';
@@ -81,7 +82,8 @@ function AddRow({ cell, table }: { cell: ChoiceCell; table: TableDescription }) 
   const picked = useSignal('');
   const offered = (name: string): boolean => cell.options.some((option) => option.name === name);
   const own = sheet.part('rows').filter((row) => row.table === table.name);
-  const rest = [...own, ...table.rows].filter((row) => !offered(row.name));
+  const known = table.rows.map(({ name, ...row }) => ({ name, title: titleTold(row, sheet.units()) }));
+  const rest = [...own, ...known].filter((row) => !offered(row.name));
   const row = rest.find((each) => each.name === picked.value) ?? rest[0];
   if (!row) return <p class="aside">Every {table.one} of the library is there.</p>;
   return (

@@ -8,6 +8,7 @@ import {
   type UnitSet,
   withUnit,
 } from '../../../engine/index';
+import { titleTold } from '../../library/told';
 import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 
 const newChoice: Contents<ChoiceCell> = {
@@ -24,10 +25,10 @@ const newChoice: Contents<ChoiceCell> = {
 /** The first rows of a table, for a start. */
 const FIRST_ROWS = 3;
 
-const newLibraryChoice = ({ name, rows }: TableDescription): Contents<ChoiceCell> => {
+const newLibraryChoice = ({ name, rows }: TableDescription, set: UnitSet): Contents<ChoiceCell> => {
   const options = rows
     .slice(0, FIRST_ROWS)
-    .map((row) => ({ name: row.name, title: row.title, pattern: 'plain' as const }));
+    .map((row) => ({ name: row.name, title: titleTold(row, set), pattern: 'plain' as const }));
   return { kind: 'choice', of: 'library', table: name, columns: [], options, text: options[0]?.name ?? '' };
 };
 
@@ -85,7 +86,7 @@ const libraryOffer = (table: TableDescription): Offer => ({
   key: `library ${table.name}`,
   word: `Choice of ${table.title.toLowerCase()}`,
   about: `One of several rows of the library or of your own; the piece of the model that it is for can follow it.`,
-  make: (document) => cellOf(document, `new_${table.name}`, table.title, newLibraryChoice(table)),
+  make: (document) => cellOf(document, `new_${table.name}`, table.title, newLibraryChoice(table, document.units)),
 });
 
 const rowsOf = (offered: Description | undefined, table: string): readonly RowDescription[] =>
