@@ -146,6 +146,7 @@ export {
   variantAsBaseline,
   variantNameFault,
 } from './sheet/variants';
+export { isRemade, remadeSentences, weighingPart } from './sheet/weighed-as';
 export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';

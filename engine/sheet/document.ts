@@ -199,6 +199,11 @@ export interface Part {
   readonly shape: PartShape;
   /** The mass of this row is fuel: it scales with the share on board. */
   readonly fuel?: boolean;
+  /**
+   * What it was made of when it was on the scale: a material, a stack or an option of a choice among them. Made of anything
+   * else it counts as re-made, by its estimate. Missing: what is weighed counts whatever it is made of.
+   */
+  readonly weighed_as?: string;
   /** Field → text: mass; area, thickness, material; stack; length, diameter; volume; x y z; size_x size_y size_z; coats_area, coat (areal mass); mass_tolerance, station_tolerance; weighed. */
   readonly fields: Readonly<Record<string, string>>;
 }

@@ -28,7 +28,7 @@ function shapeOf(document: Document): string {
     .filter(isOfDesign)
     .toSorted((a, b) => (a.id < b.id ? -1 : 1));
   return JSON.stringify([cells, document.rows], (key, value) => {
-    if (key === 'fields' || key === 'values' || key === 'folded') return undefined;
+    if (key === 'fields' || key === 'values' || key === 'folded' || key === 'weighed_as') return undefined;
     return typeof value === 'string' && !TELLING.has(key) ? '' : value;
   });
 }

@@ -128,8 +128,10 @@ export interface PartStepSpec {
   /** Four in a row: how far its mass and its place along x, y and z are off what the sheet says. 0 but in a spread. */
   readonly off: Slot;
   readonly estimate: Slot;
-  /** Weighed less estimated; NaN until weighed. */
+  /** Weighed less estimated; NaN until weighed, and where it is made of something else than then. */
   readonly difference: Slot;
+  /** What is weighed counts while this choice picks this option, or not at all: it was made of something else. Missing: always. */
+  readonly weighedAs: { readonly picked: Slot; readonly option: number } | 'something else' | undefined;
 }
 
 export interface FoldPartsSpec {

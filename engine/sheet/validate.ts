@@ -4,6 +4,7 @@ import { KEPT_NAMES } from './kept-names';
 import { withOwnIds } from './own-ids';
 import { documentSchema } from './schema';
 import { withOwnVariantNames } from './variants';
+import { withWeighedAs } from './weighed-as';
 
 /** One thing that is wrong in a file. */
 export interface FileProblem {
@@ -25,7 +26,7 @@ export function validate(file: unknown): Validated {
   if (kept.length > 0) return { ok: false, problems: kept };
   const parsed = v.safeParse(documentSchema, file);
   if (!parsed.success) return { ok: false, problems: parsed.issues.map(problemOf) };
-  return { ok: true, document: withOwnVariantNames(withOwnIds(parsed.output)) };
+  return { ok: true, document: withWeighedAs(withOwnVariantNames(withOwnIds(parsed.output))) };
 }
 
 export function problem(path: string, expected: string, found: string): FileProblem {

@@ -24,6 +24,7 @@ import {
   tooLarge,
   type UnitSet,
   type VariantGhost,
+  weighingPart,
 } from '../../engine/index';
 import { steadyList } from './by-path';
 import { type CellCommands, createCellCommands } from './cell-commands';
@@ -413,7 +414,12 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     picking: signal(undefined),
     setText(path, text) {
       const before = textAt(editor.document.value, path) ?? '';
-      setTexts([[path, textToKeep(reader.name(path), before, text)]], title(path));
+      const kept = textToKeep(reader.name(path), before, text);
+      // What it is made of is kept with what the scale says.
+      editor.settle();
+      const weighed = kept === before ? undefined : weighingPart(editor.document.value, path, kept);
+      if (weighed) editor.change(weighed, title(path));
+      else setTexts([[path, kept]], title(path));
     },
     mend({ path, repair }) {
       editor.settle();

@@ -6,7 +6,7 @@ export const partsTheory: Theory = {
     {
       title: 'Mass of a part',
       text: 'sheet m = S t ρ,  stack m = S w,  rod m = ¼ π d² l ρ,  solid m = v ρ,  finish m = S w · coats',
-      doc: 'S area, t thickness, ρ density, w mass per area. A weighed mass stands in place of the estimate. A cut-out has a negative area or volume.',
+      doc: 'S area, t thickness, ρ density, w mass per area. A weighed mass stands in place of the estimate, as long as the part is made of what it was made of on the scale. A cut-out has a negative area or volume.',
       source: 'Definition of density.',
     },
     {

@@ -11,3 +11,7 @@ export function cutFrom(part: Part): string | undefined {
 /** The same, but nothing where the scale or a tolerance of the part's own says how far its mass is off: it is off by itself then. */
 export const offWith = (part: Part): string | undefined =>
   said(part, 'weighed') !== '' || said(part, 'mass_tolerance') !== '' ? undefined : cutFrom(part);
+
+/** Whether stuff is what a part was made of: `tail_stock.faced` is the option `faced`. */
+export const isMadeOf = (stuff: string, weighedAs: string): boolean =>
+  stuff === weighedAs || stuff.endsWith(`.${weighedAs}`);

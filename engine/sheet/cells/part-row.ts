@@ -2,7 +2,8 @@ import { LENGTH, MASS, ONE, timesDimension } from '../../units/index';
 import type { Part, PartsCell } from '../document';
 import { named } from '../named';
 import type { Slot } from '../program';
-import type { Builder } from '../specs';
+import type { Builder, PartStepSpec } from '../specs';
+import { cutFrom, isMadeOf } from './cut-from';
 import { arealMassOf, densityOf, type Found } from './material';
 import { isPartField, type PartField, partFields } from './part-fields';
 
@@ -86,7 +87,7 @@ function layNumbers(cell: PartsCell, row: Part, path: string, builder: Builder):
     slot: numbers,
     title: row.title,
     symbol: 'm',
-    doc: 'Mass that counts: what the scale says, else the estimate.',
+    doc: 'Mass that counts: what the scale says, else the estimate; the estimate again where it is made of something else than when it was weighed.',
     dimension: MASS,
     unit: 'g',
     tradeUnit: 'oz',
@@ -168,7 +169,20 @@ function layStep(
     inputs.set(field.name === 'material' ? 'density' : 'areal_mass', found.slot);
   }
   const { numbers, off, estimate, difference } = laid;
-  builder.step(trade.part({ cell: cell.id, path, shape: row.shape, inputs, row: numbers, off, estimate, difference }));
+  const weighedAs = weighedAsOf(row, builder);
+  builder.step(
+    trade.part({ cell: cell.id, path, shape: row.shape, inputs, row: numbers, off, estimate, difference, weighedAs }),
+  );
+}
+
+/** Under which pick of its choice what is weighed counts; a part without a choice was made of what it says now, or of something else. */
+function weighedAsOf(row: Part, builder: Builder): PartStepSpec['weighedAs'] {
+  const stuff = cutFrom(row);
+  if (row.weighed_as === undefined || stuff === undefined) return undefined;
+  const reach = builder.find(stuff);
+  if (reach?.type?.kind !== 'option') return isMadeOf(stuff, row.weighed_as) ? undefined : 'something else';
+  const option = reach.type.options.indexOf(row.weighed_as);
+  return option < 0 ? 'something else' : { picked: reach.slot, option };
 }
 
 const stuffOf = (path: string, text: string, field: PartField, builder: Builder): Found =>

@@ -5,7 +5,7 @@ import type { Slot } from '../program';
 import type { Builder } from '../specs';
 import { cutFrom } from './cut-from';
 import { baseEntries, textsEntry } from './entries';
-import type { CellKindOf } from './kind';
+import type { CellKindOf, Rewrite } from './kind';
 import { isPartField, partFields } from './part-fields';
 import { layPart } from './part-row';
 import { mapFields, mapRows, mapTexts, withRow, withText } from './rows';
@@ -25,6 +25,7 @@ export const partsCell: CellKindOf<PartsCell> = {
         title: v.string(),
         shape: v.picklist(PART_SHAPES),
         fuel: v.optional(v.boolean()),
+        weighed_as: v.optional(v.string()),
         fields: textsEntry,
       }),
     ),
@@ -55,14 +56,21 @@ export const partsCell: CellKindOf<PartsCell> = {
     const k = cell.rows.findIndex((row) => path === `${cell.name}.${row.name}`);
     return k < 0 ? undefined : { ...cell, rows: withRow(cell.rows, k, { ...cell.rows[k]!, name: to }) };
   },
-  rewrite(cell, { formula }) {
-    const rows = mapRows(cell.rows, (row) => mapFields(row, { fields: mapTexts(row.fields, formula) }));
+  rewrite(cell, change) {
+    const { formula } = change;
+    const rows = mapRows(cell.rows, (row) =>
+      mapFields(row, { fields: mapTexts(row.fields, formula), ...weighedAsAfter(row, change) }),
+    );
     return mapFields(cell, { fuel: formula(cell.fuel), rows });
   },
   lay(cell, builder) {
     if (builder.claim(cell.name, cell.id)) layParts(cell, builder);
   },
 };
+
+/** What it was made of has the name that this has now. */
+const weighedAsAfter = (row: Part, { formula, option }: Rewrite): Partial<Part> =>
+  row.weighed_as === undefined ? {} : { weighed_as: option(cutFrom(row) ?? '', formula(row.weighed_as)) };
 
 function layParts(cell: PartsCell, builder: Builder): void {
   const { trade } = builder;

@@ -52,16 +52,17 @@ const ESTIMATES: Readonly<Record<PartShape, (at: (input: string) => number) => E
 
 /** One part row: its mass with finish, the scale's word before the estimate's, and its numbers for the fold. */
 export function partStep(spec: PartStepSpec): StepSpec {
-  const { cell, path, shape, inputs, row, off, estimate, difference } = spec;
+  const { cell, path, shape, inputs, row, off, estimate, difference, weighedAs } = spec;
   const ranged = rangedInputs(spec);
   const unusable = ranged.length;
+  const counting = typeof weighedAs === 'object' ? weighedAs : undefined;
   return {
     step: {
-      key: `part ${path}: ${shape}`,
+      key: `part ${path}: ${shape}${told(weighedAs)}`,
       kind: 'part',
       cell,
       path,
-      reads: [...inputs.values(), off, off + 1, off + 2, off + 3],
+      reads: [...inputs.values(), off, off + 1, off + 2, off + 3, ...(counting ? [counting.picked] : [])],
       writes: [...Array.from({ length: PART_STRIDE }, (_, k) => row + k), estimate, difference],
       reasons: [...ranged.map((input) => `range of ${input.path}`), 'no mass'],
       bind(column, stride) {
@@ -74,6 +75,8 @@ export function partStep(spec: PartStepSpec): StepSpec {
         const [sizeX, sizeY, sizeZ] = [at('size_x'), at('size_y'), at('size_z')];
         const [coatsArea, coat] = [at('coats_area'), at('coat')];
         const [massTolerance, stationTolerance] = [at('mass_tolerance'), at('station_tolerance')];
+        const picked = counting ? column(counting.picked) : -1;
+        const option = counting?.option ?? 0;
         const part = newPart();
         return (m, why, n) => {
           for (let i = 0; i < n; i++) {
@@ -90,9 +93,11 @@ export function partStep(spec: PartStepSpec): StepSpec {
               continue;
             }
             m[written + i] = mass;
-            m[less + i] = m[weighed + i]! - mass;
+            const remade = weighedAs === 'something else' || (picked >= 0 && m[picked + i] !== option);
+            const scale = remade ? Number.NaN : m[weighed + i]!;
+            m[less + i] = scale - mass;
             part.estimate = mass + m[offMass + i]!;
-            part.weighed = m[weighed + i]! + m[offMass + i]!;
+            part.weighed = scale + m[offMass + i]!;
             part.x = m[x + i]! + m[offX + i]!;
             part.y = m[y + i]! + m[offY + i]!;
             part.z = m[z + i]! + m[offZ + i]!;
@@ -117,6 +122,13 @@ export function partStep(spec: PartStepSpec): StepSpec {
     },
   };
 }
+
+const told = (weighedAs: PartStepSpec['weighedAs']): string =>
+  typeof weighedAs === 'object'
+    ? `, weighed as option ${weighedAs.option}`
+    : weighedAs
+      ? ', weighed as something else'
+      : '';
 
 /** Stuff that a name stands for may weigh nothing, but never less. */
 const AT_LEAST_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY];

@@ -3,6 +3,7 @@ import { openText } from '../../sheet/file';
 import { faultsOfLive, type Live, openLive } from '../../sheet/live';
 import { cellsOf } from '../../sheet/sheets';
 import type { Library } from '../../sheet/specs';
+import { remadeSentences } from '../../sheet/weighed-as';
 import type { NameInfo } from '../../terms/index';
 import { tellFit } from '../fit/command';
 import { findStudy } from '../kinds/find';
@@ -42,7 +43,7 @@ export function answer(request: Request, file: string, library: Library): Answer
   const set = setTexts(opening, [...variant.texts, ...request.set], library);
   if (!set.ok) return ended('', [...set.notes, ...set.faults], 1);
   const { live } = set;
-  const notes = [...variant.notes, ...set.notes];
+  const notes = [...variant.notes, ...set.notes, ...remadeSentences(live.compiled.document, tradedIn(request, live))];
   const sections = sectionsOf(request, live, namesByPath(live));
   const faults = sections.flatMap((section) => section.faults);
   const data = Object.assign({}, ...sections.map((section) => section.data));
@@ -50,6 +51,14 @@ export function answer(request: Request, file: string, library: Library): Answer
     ? `${JSON.stringify({ ...data, notes, faults }, null, 2)}\n`
     : sections.map((section) => section.out).join('');
   return ended(out, [...notes, ...faults], faults.length > 0 ? 1 : 0);
+}
+
+/** What the series and the levers asked for change, one by one. */
+function tradedIn({ sweep, levers }: Request, { compiled }: Live): readonly string[] {
+  return cellsOf(compiled.document).flatMap((cell) => {
+    if (cell.kind === 'trial_series' && cell.name === sweep) return cell.axes.map(({ of }) => of);
+    return cell.kind === 'what_helps' && cell.name === levers ? cell.rows.map(({ of }) => of) : [];
+  });
 }
 
 function ended(out: string, lines: readonly string[], code: 0 | 1): Answer {

@@ -1,6 +1,7 @@
-import { faultsOfLive, type Live, setLive } from '../../sheet/live';
+import { editLive, faultsOfLive, type Live, setLive } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
 import type { Library } from '../../sheet/specs';
+import { madeAsTyped } from '../../sheet/weighed-as';
 import { sentenceOf } from '../run/cause';
 import { meant } from './values';
 
@@ -30,9 +31,19 @@ export function setTexts(
       notes.push(`${path} held the formula “${before}”; now it holds “${text}”.`);
     }
   }
-  const edited = setLive(live, texts, library).live;
+  const edited = asMade(setLive(live, texts, library).live, texts, library);
   const set = new Set(texts.map(([path]) => path));
   const faults = faultsOfLive(edited).filter((fault) => fault.state === 'fault' && set.has(fault.path));
   if (faults.length > 0) return { ok: false, notes, faults: faults.map(sentenceOf) };
   return { ok: true, live: edited, notes };
+}
+
+/** What is weighed is made of what it is made of now. */
+function asMade(live: Live, texts: readonly (readonly [path: string, text: string])[], library: Library): Live {
+  const { document } = live.compiled;
+  const made = madeAsTyped(
+    document,
+    texts.map(([path]) => path),
+  );
+  return made === document ? live : editLive(live, made, library).live;
 }

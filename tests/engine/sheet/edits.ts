@@ -3,6 +3,7 @@ import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { cellsOf } from '../../../engine/sheet/sheets';
 import type { Change } from '../../../engine/sheet/transaction';
+import { weighingPart } from '../../../engine/sheet/weighed-as';
 import type { Random } from './random';
 import { part } from './small';
 
@@ -41,7 +42,9 @@ const KINDS: readonly ((document: Document, random: Random) => RandomEdit | unde
   (d, r) => {
     const rows = partsOf(d).rows;
     if (rows.length === 0) return undefined;
-    return setText(`${partsOf(d).name}.${r.pick(rows).name}.weighed`, r.pick(['', '17 g', '12']));
+    const path = `${partsOf(d).name}.${r.pick(rows).name}.weighed`;
+    const text = r.pick(['', '17 g', '12']);
+    return { says: `${path} := ${text}`, changes: weighingPart(d, path, text)! };
   },
   // Formulas in place of constants and back.
   (d, r) => {

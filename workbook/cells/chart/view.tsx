@@ -6,6 +6,7 @@ import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import { printing, tooOldForPaper } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
+import { Remade } from '../shared/remade';
 import { SetUp } from '../shared/set-up';
 import { ChartForm } from './form';
 
@@ -37,6 +38,7 @@ export function ChartView({ cell }: { cell: ChartCell }) {
   return (
     <div class="chart" ref={watched} data-chart={cell.name}>
       {!faulty && <Content of={last.current} asks={cell.series !== '' || (cell.of ?? '') !== ''} />}
+      <Remade of={axesOf(cell, sheet)} />
       <SetUp title="Set up this chart" open={faulty}>
         <ChartForm cell={cell} />
       </SetUp>
@@ -55,6 +57,12 @@ function Content({ of, asks }: { of: Drawn | undefined; asks: boolean }) {
     );
   }
   return 'fault' in of ? <p class="fault-flag fault">{of.fault}</p> : <Chart {...of} />;
+}
+
+/** What the series that it is drawn from changes. */
+function axesOf({ series }: ChartCell, sheet: Sheet): readonly string[] {
+  const sweep = sheet.cells.value.find((each) => each.kind === 'trial_series' && each.name === series);
+  return sweep?.kind === 'trial_series' ? sweep.axes.map(({ of }) => of) : [];
 }
 
 const sameSource = (a: ChartCell, b: ChartCell): boolean =>

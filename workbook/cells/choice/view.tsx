@@ -3,6 +3,7 @@ import { Swatch } from '../../controls/swatch';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { StackLayers } from '../layers/stack-layers';
+import { Remade } from '../shared/remade';
 import { RowFaults } from '../shared/row-faults';
 import { LibraryChoice } from './library';
 import { OwnOptions } from './own-options';
@@ -36,6 +37,7 @@ export function ChoiceView({ cell }: { cell: ChoiceCell }) {
         ))}
       </fieldset>
       <RowFaults paths={[cell.name]} />
+      <Remade of={[cell.name]} />
       {cell.of === 'stack' && <StackLayers cell={cell} />}
       {cell.of === 'library' ? <LibraryChoice cell={cell} /> : <OwnOptions cell={cell} />}
     </>

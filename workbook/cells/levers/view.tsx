@@ -3,6 +3,7 @@ import { LeverPicture } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import { tooOldForPaper } from '../../store/printing';
+import { Remade } from '../shared/remade';
 import { SetUp } from '../shared/set-up';
 import { SweepProgressLine } from '../shared/sweep-progress';
 import { LeversForm } from './form';
@@ -25,6 +26,7 @@ export function LeversView({ cell }: { cell: LeversCell }) {
           <RankedBy cell={cell} />
           <LeversRanking cell={cell} progress={shown} />
           <Picture cell={cell} progress={shown} />
+          <Remade of={cell.rows.map(({ of }) => of)} />
         </>
       )}
       <SetUp title="Set up these changes" open={faulty}>

@@ -3,7 +3,7 @@ import { along } from '../../controls/along';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { MomentBar } from './moment-bar';
-import { useDifference } from './scale-said';
+import { RemadeWords, useDifference } from './scale-said';
 import { shapeWords } from './shapes';
 
 interface PartRowProps {
@@ -50,6 +50,7 @@ export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
           onCommit={(text) => sheet.setText(`${path}.weighed`, text)}
           onUndoBeyond={sheet.undo}
         />
+        <RemadeWords part={part} />
         {off !== '' && (
           <span class="aside difference">
             estimate {sheet.shown(`${path}.estimate`)}, {off}

@@ -1,4 +1,4 @@
-import { formatQuantity, type Part, partFields, shownUnit } from '../../../engine/index';
+import { formatQuantity, isRemade, type Part, partFields, shownUnit } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { PartQuantity } from './field';
 
@@ -17,8 +17,18 @@ export function PartScale({ table, part }: { table: string; part: Part }) {
       <p class="aside part-scale">
         Estimated {sheet.shown(`${path}.estimate`)}.{off !== '' && ` On the scale ${off} of it.`}
       </p>
+      <RemadeWords part={part} />
     </>
   );
+}
+
+/** That it was made of something else when it was weighed, so that its estimate counts. */
+export function RemadeWords({ part }: { part: Part }) {
+  const sheet = useSheet();
+  if (!isRemade(sheet.document.value, part)) return null;
+  const then = part.weighed_as ?? '';
+  const made = sheet.optionTitle(part.fields.stack ?? part.fields.material ?? '', then) ?? then.replaceAll('_', ' ');
+  return <span class="aside remade">was weighed as “{made}”; counts as re-made, by its estimate</span>;
 }
 
 /** How much more or less the scale says than the estimate: "+1.2 g"; '' until weighed. */

@@ -1,6 +1,7 @@
 import type { Axis, NameInfo, SweepCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
+import { Remade } from '../shared/remade';
 import { SetUp } from '../shared/set-up';
 import { SweepProgressLine } from '../shared/sweep-progress';
 import { SweepForm } from './form';
@@ -18,6 +19,7 @@ export function SweepView({ cell }: { cell: SweepCell }) {
         ))}
       </ul>
       <p>Asked for: {titles.length === 0 ? 'nothing yet' : titles.join(', ')}.</p>
+      <Remade of={cell.axes.map(({ of }) => of)} />
       <SweepProgressLine cell={cell} />
       <SetUp title="Set up this trial series" open={sheet.faultAt(cell.name) !== undefined}>
         <SweepForm cell={cell} />

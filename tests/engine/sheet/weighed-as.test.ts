@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import type { Document, PartsCell } from '../../../engine/sheet/document';
+import { openText, serialise } from '../../../engine/sheet/file';
+import { openLive, setLive } from '../../../engine/sheet/live';
+import { rename } from '../../../engine/sheet/rename';
+import { cellsOf, withPiece } from '../../../engine/sheet/sheets';
+import { applyChanges } from '../../../engine/sheet/transaction';
+import { isRemade, madeAsTyped, remadeSentences, weighingPart } from '../../../engine/sheet/weighed-as';
+import { setTexts } from '../../../engine/study/command/set';
+import { library, smallDesign } from './small';
+
+const partsIn = (document: Document): PartsCell =>
+  cellsOf(document).find((cell): cell is PartsCell => cell.kind === 'parts')!;
+const rowIn = (document: Document, name: string) => partsIn(document).rows.find((row) => row.name === name)!;
+const weigh = (document: Document, path: string, text: string): Document =>
+  applyChanges(document, weighingPart(document, path, text)!).document;
+const put = (document: Document, path: string, text: string): Document =>
+  applyChanges(document, [{ change: 'text', path, text }]).document;
+const massOf = (document: Document, part: string): number => {
+  const { compiled, state } = openLive(document, library);
+  return state.m[compiled.program.slotOf.get(`parts.${part}.mass`)!]!;
+};
+
+describe('a part that was weighed', () => {
+  const before = smallDesign();
+  const weighed = weigh(before, 'parts.stab.weighed', '20 g');
+
+  test('keeps what it was made of, until it is taken off the scale again', () => {
+    expect(rowIn(weighed, 'stab')).toMatchObject({ weighed_as: 'soft', fields: { weighed: '20 g' } });
+    expect(rowIn(weigh(weighed, 'parts.stab.weighed', ''), 'stab')).toEqual(rowIn(before, 'stab'));
+  });
+
+  test('leaves nothing behind when it is undone', () => {
+    const done = applyChanges(before, weighingPart(before, 'parts.stab.weighed', '20 g')!);
+    expect(applyChanges(done.document, done.inverse).document).toEqual(before);
+  });
+
+  test('counts by its estimate with another material, and by the scale again with the first', () => {
+    expect(massOf(weighed, 'stab')).toBe(0.02);
+    const estimate = massOf(put(before, 'tail_stock', 'faced'), 'stab');
+    expect(massOf(put(weighed, 'tail_stock', 'faced'), 'stab')).toBe(estimate);
+    expect(isRemade(put(weighed, 'tail_stock', 'faced'), rowIn(weighed, 'stab'))).toBe(true);
+    expect(isRemade(weighed, rowIn(weighed, 'stab'))).toBe(false);
+    // The same without compiling anew, there and back.
+    const live = openLive(weighed, library);
+    const { program } = live.compiled;
+    const at = (path: string): number => live.state.m[program.slotOf.get(path)!]!;
+    expect(setLive(live, [['tail_stock', 'faced']], library).structure).toBe(false);
+    expect([at('parts.stab.mass'), at('parts.stab.difference')]).toEqual([estimate, Number.NaN]);
+    setLive(live, [['tail_stock', 'soft']], library);
+    expect(at('parts.stab.mass')).toBe(0.02);
+  });
+
+  test('counts by its estimate when another material is named in its place', () => {
+    const fin = weigh(before, 'parts.fin.weighed', '20 g');
+    expect(massOf(fin, 'fin')).toBe(0.02);
+    const soft = put(fin, 'parts.fin.material', 'soft_wood');
+    expect(massOf(soft, 'fin')).toBe(massOf(put(before, 'parts.fin.material', 'soft_wood'), 'fin'));
+  });
+
+  test('was made of an option that has another name now', () => {
+    const renaming = rename(weighed, 'tail_stock.soft', 'other_name');
+    expect(renaming.ok).toBe(true);
+    if (renaming.ok)
+      expect(rowIn(applyChanges(weighed, renaming.changes).document, 'stab').weighed_as).toBe('other_name');
+  });
+
+  test('is taken as made of what it is made of now where a file says nothing', () => {
+    const old = put(before, 'parts.stab.weighed', '20 g');
+    const opened = openText(serialise(old));
+    expect(opened.ok && opened.document).toEqual(weighed);
+  });
+
+  test('is made of what it is made of now where the command line types its mass', () => {
+    const set = setTexts(openLive(before, library), [['parts.stab.weighed', '20 g']], library);
+    expect(set.ok && set.live.compiled.document).toEqual(weighed);
+    expect(madeAsTyped(before, ['reserve'])).toBe(before);
+  });
+
+  test('is told where a trade changes what it is made of', () => {
+    const cell = partsIn(weighed);
+    const rows = cell.rows.map((row) => (row.name === 'stab' ? { ...row, title: 'Stabiliser' } : row));
+    const titled = withPiece(weighed, { ...cell, rows });
+    expect(remadeSentences(titled, ['tail_stock', 'cord_set'])).toEqual([
+      'Stabiliser is weighed as made of “Soft”: with another it counts as re-made, by its estimate.',
+    ]);
+    expect(remadeSentences(titled, ['cord_set'])).toEqual([]);
+    expect(remadeSentences(before, ['tail_stock'])).toEqual([]);
+  });
+});
