@@ -19,6 +19,9 @@ const TWO_SIZES = /^([0-9.]+)\s*[xX]\s*([0-9.]+)$/;
 /** Digits that are printed without a unit behind them, since they say it themselves. */
 export const saysItsUnit = (digits: string): boolean => CLOCK.test(digits) || TRADE_NUMBER.test(digits);
 
+/** A number in plain digits and a unit as the tables spell it: what most entries are. */
+const PLAIN = /^(?<number>[0-9]+(?:\.[0-9]+)?)[ \t\u00a0\u2009\u202f]*(?<unit>[^0-9\s.+\-−–(].*)?$/su;
+
 /** A text that is read as a whole; undefined where the grammar shall read it. */
 export function readLone(text: string, set: UnitSet): Expression | undefined {
   const [, before, sign, rest] = /^(\s*(?:([-−–+])\s*)?)(.*?)\s*$/s.exec(text) as unknown as [
@@ -35,6 +38,10 @@ export function readLone(text: string, set: UnitSet): Expression | undefined {
 
 function readWhole(typed: string, from: number, set: UnitSet): Literal | undefined {
   const place = { from, to: from + typed.length };
+  const plain = PLAIN.exec(typed)?.groups as { number: string; unit?: string } | undefined;
+  if (plain && (plain.unit === undefined || unitNamed(plain.unit))) {
+    return readLiteral([{ ...place, typed: plain.number, spelled: plain.unit ?? '' }], set);
+  }
   if (FRACTION.test(typed)) return readLiteral([{ ...place, typed, spelled: '' }], set);
   const clock = CLOCK.exec(typed);
   if (clock) {

@@ -12,8 +12,21 @@ export type ParseResult = { readonly ok: true; readonly expression: Expression }
 /** Longer texts are refused, so that none can nest deeper than a call stack. */
 const LONGEST = 2000;
 
+/** Texts are read again whenever a design is compiled: so many of the last ones are known. */
+const KNOWN = 4000;
+const known: Readonly<Record<UnitSet, Map<string, ParseResult>>> = { metric: new Map(), inch_pound: new Map() };
+
 /** Reads a text as an expression, or says what is wrong with it and where; `set`: the units of its examples. */
 export function parseFormula(text: string, set: UnitSet = 'metric'): ParseResult {
+  const before = known[set].get(text);
+  if (before) return before;
+  const result = parse(text, set);
+  if (known[set].size >= KNOWN) known[set].clear();
+  known[set].set(text, result);
+  return result;
+}
+
+function parse(text: string, set: UnitSet): ParseResult {
   return attempt(() => {
     if (text.length > LONGEST) refuseLength(text);
     const plain = tidied(text);

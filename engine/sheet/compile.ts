@@ -8,6 +8,7 @@ import { kindOf } from './cells/index';
 import type { Document } from './document';
 import { namesOf } from './name-infos';
 import { withTitles } from './named';
+import { once } from './once';
 import { layOwnRows } from './own-rows';
 import type { Program, Slot } from './program';
 import { computingOrder } from './rings';
@@ -39,6 +40,8 @@ export interface Compiled {
   role(kind: string): string | undefined;
   /** Another document with the same library. */
   anew(document: Document): Compiled;
+  /** The same program for a document that differs in nothing but values. */
+  at(document: Document): Compiled;
 }
 
 export function compile(document: Document, library: Library): Compiled {
@@ -63,16 +66,20 @@ export function compile(document: Document, library: Library): Compiled {
   const unbroken = breakRings(keyed, needsOf(keyed, building.size()));
   const ordered = computingOrder(needsOf(unbroken, building.size())).map((k) => unbroken[k]!);
   const steps = ordered.map((spec) => spec.step);
-  const names = namesOf(building);
-  const called = calledIn({ document, names });
+  // A later reading may lay numbers of the library, which are none of this program's.
+  const named = [...building.named];
+  // Many a design is compiled for its numbers alone: what only people read waits until somebody does.
+  const names = once(() => namesOf(named, building));
   const titled = <T extends { readonly message: string }>(told: T): T => ({
     ...told,
-    message: withTitles(told.message, called),
+    message: withTitles(told.message, calledIn({ document, names: names() })),
   });
-  const slotOf = new Map(names.map((name) => [name.path, name.slot]));
+  const slotOf = new Map(
+    named.map((each) => ('text' in each ? [each.text.spec.path, each.text.slot] : [each.value.path, each.value.slot])),
+  );
   const inputs = new Map([...building.texts].map(([path, text]) => [path, text.slot]));
   const size = building.size();
-  const shape = shapeOf(size, names, constants, steps);
+  const shape = once(() => ({ text: shapeOf(size, names(), constants, steps) }));
   const reader = { find: building.builder.find, readable: building.readable, set: document.units };
   const read = (path: string, text: string): Reading | undefined => {
     const laid = building.texts.get(path);
@@ -80,17 +87,30 @@ export function compile(document: Document, library: Library): Compiled {
     const reading = readOne(laid.spec, text, reader);
     return reading.is === 'fault' ? titled(reading) : reading;
   };
-  return {
-    document,
-    program: { shape, size, slotOf, inputs, steps, start, constants },
-    names,
-    faults: building.faults.map((fault) => ({ ...titled(fault), state: 'fault' })),
-    tell: ordered.map(
-      ({ tell }) =>
-        (reason, read) =>
-          titled(tell(reason, read)),
-    ),
-    slotRuns: new Map(building.allocations.map((run) => [run.key, run])),
+  const program: Program = {
+    get shape() {
+      return shape().text;
+    },
+    ...{ size, slotOf, inputs, steps, start, constants },
+  };
+  const faults = once(() => building.faults.map((fault): Fault => ({ ...titled(fault), state: 'fault' })));
+  const slotRuns = new Map(building.allocations.map((run) => [run.key, run]));
+  const tell = ordered.map(
+    ({ tell }): StepSpec['tell'] =>
+      (reason, read) =>
+        titled(tell(reason, read)),
+  );
+  const at = (own: Document): Compiled => ({
+    document: own,
+    program,
+    get names() {
+      return names();
+    },
+    get faults() {
+      return faults();
+    },
+    tell,
+    slotRuns,
     read,
     constant(path, text) {
       const laid = building.texts.get(path);
@@ -107,7 +127,9 @@ export function compile(document: Document, library: Library): Compiled {
       return block && (block.role ?? block.kind);
     },
     anew: (other) => compile(other, library),
-  };
+    at,
+  });
+  return at(document);
 }
 
 const dimensionOf = (type: ValueType | undefined): string =>

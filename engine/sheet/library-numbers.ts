@@ -35,8 +35,16 @@ export function valueColumns({ columns }: Pick<LibraryTable, 'columns'>): ValueC
   });
 }
 
+const known = new WeakMap<readonly LibraryTable[], ReadonlyMap<string, Given>>();
+
 /** Every number that a document may name without having it: `balsa_medium.density`, `dope_clear.areal_mass`. */
 export function libraryNumbers(tables: readonly LibraryTable[]): ReadonlyMap<string, Given> {
+  const numbers = known.get(tables) ?? numbersOf(tables);
+  known.set(tables, numbers);
+  return numbers;
+}
+
+function numbersOf(tables: readonly LibraryTable[]): ReadonlyMap<string, Given> {
   const numbers = new Map<string, Given>();
   for (const table of tables) {
     const columns = valueColumns(table);

@@ -73,7 +73,7 @@ export function setLive(
     moved.map(([slot]) => slot),
     needed,
   );
-  return { live: { compiled: { ...compiled, document }, state }, ran, structure: false, unknown };
+  return { live: { compiled: compiled.at(document), state }, ran, structure: false, unknown };
 }
 
 export const faultsOfLive = ({ compiled, state }: Live): readonly Fault[] => faultsOf(compiled, state);

@@ -5,9 +5,9 @@ import { calledIn } from './called';
 import { withTitles } from './named';
 import type { NameTold } from './specs';
 
-/** Everything that has a name, in the order of the page. */
-export function namesOf(building: Building): NameInfo[] {
-  const infos = building.named.map((each) => infoOf(each, building));
+/** What is told of everything that has a name, in the order of the page. */
+export function namesOf(named: readonly Named[], building: Building): NameInfo[] {
+  const infos = named.map((each) => infoOf(each, building));
   // What is typed for an axis or a row is called by what the axis or the row is of.
   const called = calledIn({ document: building.builder.document, names: infos });
   return infos.map((info) => ({ ...info, title: withTitles(info.title, called) }));

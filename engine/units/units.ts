@@ -44,7 +44,7 @@ export const unitSpellings: readonly string[] = [...byName.keys()]
   .sort((a, b) => b.length - a.length);
 
 export function unitNamed(name: string): Unit | undefined {
-  return byName.get(plainSpelling(name));
+  return byName.get(name) ?? byName.get(plainSpelling(name));
 }
 
 function known(name: string): Unit {

@@ -23,5 +23,5 @@ export function openVariant(live: Live, name: string): Live | undefined {
     own,
     values.map(([slot]) => slot),
   );
-  return { compiled: { ...compiled, document }, state: own };
+  return { compiled: compiled.at(document), state: own };
 }

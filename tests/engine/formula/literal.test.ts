@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { constantOf, parseFormula, printFormula, readText } from '../../../engine/formula/index';
-import { toSI, unitNamed, unitSpellings } from '../../../engine/units/index';
+import { toSI, unitNamed, unitSpellings, units } from '../../../engine/units/index';
 
 const constant = (text: string, unit?: string): number | undefined => {
   const read = unit === undefined ? parseFormula(text) : readText(text, unit);
@@ -60,5 +60,20 @@ test('every spelling of every unit is read behind a number, with a space and wit
       expect(read.ok && read.expression, text).toMatchObject({ kind: 'literal', unit: unitNamed(spelling)!.name });
     }
     expect(constant(`4 ${spelling}`)).toBe(toSI(4, spelling));
+  }
+});
+
+test('a plain number with its unit is read as the grammar reads it between parentheses', () => {
+  const moved = (e: unknown): unknown =>
+    JSON.parse(JSON.stringify(e), (key, value) => (key === 'from' || key === 'to' ? value - 1 : value));
+  for (const { name } of units) {
+    for (const number of ['5', '12.5', '0.25']) {
+      for (const text of [`${number} ${name}`, `${number}${name}`, `-${number}\u00a0${name}`, `+ ${number} ${name}`]) {
+        const plain = parseFormula(text.trim());
+        const between = parseFormula(`(${text.trim()})`);
+        expect(plain.ok, text).toBe(between.ok);
+        if (plain.ok && between.ok) expect(plain.expression, text).toEqual(moved(between.expression));
+      }
+    }
   }
 });

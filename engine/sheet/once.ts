@@ -1,0 +1,8 @@
+/** Computed when it is first asked for, and never again. */
+export function once<T extends object>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
