@@ -1,6 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
+import { printing } from '../store/printing';
+import { useTurn } from '../store/unrolling';
 
-/** What draws something, fetched when it is first to be drawn; undefined until it's here. `of`: what it draws. */
+/**
+ * What draws something, fetched when it is first to be drawn; undefined until it's here, and on a page that is opening until its
+ * turn has come. `of`: what it draws.
+ */
 export function useFetched<T>(here: () => T | undefined, fetch: () => Promise<void>, of?: unknown): T | undefined {
   const [, setArrived] = useState(0);
   const now = here();
@@ -8,5 +13,6 @@ export function useFetched<T>(here: () => T | undefined, fetch: () => Promise<vo
     // What was missing may have come since, for somebody else: nobody but this draws it anew then.
     if (now === undefined) void fetch().then(() => setArrived((n) => n + 1));
   }, [of]);
-  return now;
+  const mine = useTurn(now !== undefined);
+  return mine || printing.value ? now : undefined;
 }

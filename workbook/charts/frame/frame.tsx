@@ -2,6 +2,7 @@ import { axisX, axisY, gridX, gridY, plot, rect, ruleX, ruleY } from '@observabl
 import type { JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { type Box, ink } from '../../drawing/index';
+import { useTurn } from '../../store/unrolling';
 import type { Ticks } from './ticks';
 import type { Range } from './y-range';
 
@@ -41,10 +42,11 @@ export function Frame(props: FrameProps): JSX.Element {
   const place = useRef<SVGGElement>(null);
   const { box, across, up, forbidden } = props;
   const painting = JSON.stringify([props.width, box, across.range, written(across), up.range, written(up), forbidden]);
+  const mine = useTurn(true);
   useLayoutEffect(() => {
     const group = place.current;
-    group?.replaceChildren(...paint(props, group.ownerDocument));
-  }, [painting, props.hatch]);
+    if (mine) group?.replaceChildren(...paint(props, group.ownerDocument));
+  }, [painting, props.hatch, mine]);
   return <g ref={place} transform={`translate(0,${box.top})`} text-anchor="middle" />;
 }
 

@@ -11,15 +11,18 @@ import type { Sheet } from '../../store/sheet';
 export function watchBeforePaper(sheet: Sheet): void {
   // Each edit makes the sheet another one; what it draws stays the same mostly.
   const drawn = computed(() => JSON.stringify(sheet.shownSheet.value.pieces.flatMap(drawnOf)));
-  effect(() => {
-    const asks = JSON.parse(drawn.value) as Drawn[];
-    untracked(() => {
-      for (const { sweep, trace } of asks) {
-        if (sweep) sheet.sweeps.watch(sweep)();
-        if (trace) sheet.traces.watch(trace)();
-      }
-    });
-  });
+  // In a task of its own: the page itself comes first.
+  setTimeout(() =>
+    effect(() => {
+      const asks = JSON.parse(drawn.value) as Drawn[];
+      untracked(() => {
+        for (const { sweep, trace } of asks) {
+          if (sweep) sheet.sweeps.watch(sweep)();
+          if (trace) sheet.traces.watch(trace)();
+        }
+      });
+    }),
+  );
 }
 
 /** What a piece is drawn from. */

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { DrawingView } from '../../cells/index';
 import { useSheet } from '../../store/context';
+import { useTurn } from '../../store/unrolling';
 import { DrawingCommands } from './drawing';
 import { StandingFigures } from './figures';
 import { KeyFigures } from './key-figures';
@@ -9,15 +10,20 @@ import { Stops } from './stops';
 /** Beside every sheet: stops that are broken, the key figures, the scale drawing, and what else watches the design. */
 export function StandingColumn({ children }: { children: ComponentChildren }) {
   const title = useSheet().drawingTitle.value;
+  const drawn = useTurn(true);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a low window, so keys have to reach it.
     <aside class="standing" aria-label="Drawing and key figures" tabIndex={0}>
       <Stops />
       <KeyFigures />
-      <DrawingCommands />
-      {title !== undefined && <DrawingView title={title} />}
-      <StandingFigures />
-      {children}
+      {drawn && (
+        <>
+          <DrawingCommands />
+          {title !== undefined && <DrawingView title={title} />}
+          <StandingFigures />
+          {children}
+        </>
+      )}
     </aside>
   );
 }

@@ -4,7 +4,7 @@ import { goTo, type Place } from '../../controls/go-to';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import type { SheetState } from '../../store/sheet-state';
-import { unrolled } from '../../store/unrolling';
+import { opening } from '../../store/unrolling';
 import { FaultList } from './fault-list';
 import { useSlowState } from './slow-state';
 
@@ -22,11 +22,10 @@ export function StateWords() {
   const listing = useSignal(false);
   const leads = told.kind !== 'settled' && told.kind !== 'working';
   const { kind } = sheet.state.value;
-  const opening = unrolled.value < Number.POSITIVE_INFINITY;
   const settled = kind === 'stop' || kind === 'unlimited' ? 'settled' : kind;
   return (
     <>
-      <p class={`sheet-state ${told.kind}`} role="status" data-state={opening ? 'working' : settled}>
+      <p class={`sheet-state ${told.kind}`} role="status" data-state={opening.value ? 'working' : settled}>
         {leads ? (
           <button
             type="button"
