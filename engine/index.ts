@@ -64,6 +64,8 @@ export { copyingSheet } from './sheet/copy-sheet';
 export { type Difference, differencesOf, movedSince } from './sheet/differences';
 export type {
   Axis,
+  BestCell,
+  BestGoal,
   BlockCell,
   Cell,
   CellKind,
@@ -103,6 +105,7 @@ export type {
   VariantsCell,
 } from './sheet/document';
 export {
+  BEST_WAYS,
   FORMAT,
   LEVER_WAYS,
   MEASURES,
@@ -147,6 +150,8 @@ export {
   variantNameFault,
 } from './sheet/variants';
 export { isRemade, remadeSentences, weighingPart } from './sheet/weighed-as';
+export type { BestAnswer, BestProgress, TriedDesign } from './study/best/told';
+export { noneSentences } from './study/best/words';
 export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';

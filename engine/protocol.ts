@@ -4,6 +4,7 @@
  */
 
 import type { Document } from './sheet/document';
+import type { BestAnswer, BestProgress } from './study/best/told';
 import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
 import type { FitAnswer } from './study/fit/told';
@@ -42,6 +43,10 @@ export interface EngineService {
   fit(name: string): Promise<FitAnswer>;
   /** What would bring a result of the present revision where it is wanted. A newer edit or request stops it. */
   mends(name: string): Promise<MendsAnswer>;
+  /** The designs that no other beats in everything that is wanted, for the present revision; `progress` is called on the way. A newer edit or request stops it. */
+  best(name: string, progress: (p: BestProgress) => void): Promise<BestAnswer>;
+  /** Ends that search with what it has found so far. */
+  haltBest(name: string): Promise<void>;
   /** For each of these choices: mass of all parts made of it with each of its options, kg; none where no part is made of it. */
   madeOf(choices: readonly string[]): Promise<readonly (readonly number[])[]>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */

@@ -1,6 +1,7 @@
 export { correlateShares, lowerTriangle } from './correlated';
 export { type Determination, determine } from './covariance';
 export { solveDense } from './dense';
+export { beats, spreadOver, startFront } from './front';
 export { gaussLegendre, integrate } from './gauss-legendre';
 export { latinHypercube } from './latin-hypercube';
 export { type LeastSquares, leastSquares, leastSquaresSteps } from './least-squares';

@@ -18,6 +18,7 @@ const BESIDE: ReadonlySet<CellKind> = new Set([
     'drawing',
     'variants',
     'what_mends',
+    'best_compromises',
   ] as const),
 ]);
 const SLIDE_LIMIT = /^(.*)\.(low|high|step)$/;

@@ -101,7 +101,8 @@ export type Cell =
   | LogCell
   | FitCell
   | VariantsCell
-  | MendsCell;
+  | MendsCell
+  | BestCell;
 export type CellKind = Cell['kind'];
 
 interface CellBase {
@@ -429,5 +430,24 @@ export interface MendsCell extends CellBase {
   /** Text: where it is wanted. */
   readonly text: string;
   /** Results of which it is told what mending does to them. */
+  readonly wanted: readonly string[];
+}
+
+export const BEST_WAYS = ['least', 'most'] as const;
+/** A result of which the least or the most is wanted. */
+export interface BestGoal {
+  readonly of: string;
+  readonly way: (typeof BEST_WAYS)[number];
+}
+/** Designs along some axes that none of the others beats in everything that is wanted. */
+export interface BestCell extends CellBase {
+  readonly kind: 'best_compromises';
+  /** Values that are tried first; the best designs are looked for more closely between them. */
+  readonly axes: readonly Axis[];
+  /** Two or three. */
+  readonly goals: readonly BestGoal[];
+  /** Checks, and results that the design stops for, whose limits a design keeps; missing: every one. */
+  readonly keeps?: readonly string[];
+  /** Other results that are told of each. */
   readonly wanted: readonly string[];
 }

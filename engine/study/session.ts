@@ -8,6 +8,8 @@ import { cellsOf } from '../sheet/sheets';
 import type { Library } from '../sheet/specs';
 import { variantsOf } from '../sheet/variants';
 import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/index';
+import { type BestNews, bestSteps, faultyBest } from './best/best';
+import type { BestAnswer, BestProgress } from './best/told';
 import { startSteps } from './by-steps';
 import { describeBlock } from './describe/blocks';
 import { describeTable } from './describe/tables';
@@ -38,6 +40,11 @@ export function startEngine(library: Library, ports: StudyPorts) {
   const tables = startTables();
   const fits = startSteps<FitAnswer>(ports, { steps: fitSteps, none: (name) => faultyFit(name, '') });
   const mends = startSteps<MendsAnswer>(ports, { steps: mendSteps, none: (name) => faultyMends(name, '') });
+  const best = startSteps<BestAnswer, BestNews>(ports, {
+    steps: bestSteps,
+    none: (name) => faultyBest(name, ''),
+    soFar: (news) => news.soFar(),
+  });
   let live: Live | undefined;
   let revision = 0;
   let before: Live | undefined;
@@ -129,6 +136,17 @@ export function startEngine(library: Library, ports: StudyPorts) {
     },
     fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
     mends: async (name: string): Promise<MendsAnswer> => mends.run(present(), revision, name, () => revision),
+    best: async (name: string, progress: (p: BestProgress) => void): Promise<BestAnswer> =>
+      best.run(
+        present(),
+        revision,
+        name,
+        () => revision,
+        ({ soFar: _, ...news }) => progress({ best: name, ...news }),
+      ),
+    async haltBest(name: string): Promise<void> {
+      best.halt(name);
+    },
     table(view: TableView, from: number, to: number) {
       const rows = running.rows(view.series, revision);
       return tables.answer(rows ? present() : moving(), rows, view, from, to);

@@ -19,4 +19,5 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   fit: 'fit',
   variants: 'variants',
   what_mends: 'what mends it',
+  best_compromises: 'best compromises',
 };

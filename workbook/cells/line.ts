@@ -67,6 +67,10 @@ const lines: Lines = {
         : `${titleOf(of, sheet)}, ${way === 'to' ? 'wanted' : `at ${way}`} ${sheet.shown(`${name}.wanted`)}`,
     value: of === '' ? '' : sheet.shown(of),
   }),
+  best_compromises: ({ goals }, sheet) => ({
+    words: goals.map(({ of, way }) => `${way} ${titleOf(of, sheet)}`).join(', '),
+    value: '',
+  }),
   variants(_, sheet) {
     const names = (sheet.part('variants') ?? []).map(({ name }) => name);
     return { words: names.join(', '), value: `${names.length}` };

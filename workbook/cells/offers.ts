@@ -1,4 +1,5 @@
 import type { CellKind, Description } from '../../engine/index';
+import { bestOffers } from './best/offer';
 import { blockOffer } from './block/offer';
 import { chartOffers } from './chart/offer';
 import { checkOffers } from './check/offer';
@@ -32,6 +33,7 @@ const offersOf: { readonly [K in CellKind]: (offered: Offered) => readonly Offer
   tolerances: () => spreadOffers,
   what_helps: () => leversOffers,
   what_mends: () => mendsOffers,
+  best_compromises: () => bestOffers,
   variants: () => variantsOffers,
   chart: () => chartOffers,
   table: () => tableOffers,

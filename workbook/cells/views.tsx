@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import type { Cell, CellKind } from '../../engine/index';
+import { BestView } from './best/view';
 import { BlockView } from './block/view';
 import { ChartView } from './chart/view';
 import { CheckView } from './check/view';
@@ -40,4 +41,5 @@ export const views: { readonly [K in CellKind]: ComponentType<{ cell: CellOf<K> 
   fit: FitView,
   variants: VariantsView,
   what_mends: MendsView,
+  best_compromises: BestView,
 };

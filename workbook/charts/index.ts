@@ -1,3 +1,4 @@
+export { BestPicture, fetchBestPicture } from './best/picture';
 export { Chart, fetchChart } from './chart';
 export { ChartFigure } from './frame/chart-figure';
 export { Curve, GhostCurve } from './frame/curve';

@@ -10,10 +10,11 @@ const FOLLOWS: ReadonlySet<CellKind> = new Set([
   'fit',
   'variants',
   'what_mends',
+  'best_compromises',
 ]);
 
 /** Tables with so many columns that half of a wide window cuts them. */
-const WHOLE: ReadonlySet<CellKind> = new Set(['parts', 'log', 'fit', 'variants', 'what_mends']);
+const WHOLE: ReadonlySet<CellKind> = new Set(['parts', 'log', 'fit', 'variants', 'what_mends', 'best_compromises']);
 
 /** A folded piece is two lines, an open one takes room: about so many lines, and so many where its kind is tall. */
 const FOLDED_LINES = 2;

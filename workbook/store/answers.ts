@@ -8,6 +8,8 @@ export interface Answers<A> {
   working(name: string): ReadonlySignal<boolean>;
   /** Something on the screen shows it; returns the way to say that it no longer does. */
   watch(name: string): () => void;
+  /** Asks for one again, though the design is the same. */
+  again(name: string): void;
   /** The design is new and at rest: what is on the screen is asked for again. */
   refresh(revision: number): Promise<void>;
 }
@@ -21,7 +23,7 @@ interface Entry<A> {
 }
 
 /** Asks once for each design. `failed`: the answer where the asking itself came to nothing. */
-export function createAnswers<A extends { readonly state: 'settled' | 'fault' | 'stopped' }>(
+export function createAnswers<A extends { readonly state: 'settled' | 'fault' | 'stopped' | 'halted' }>(
   askFor: (name: string) => Promise<A>,
   failed: (name: string, revision: number, message: string) => A,
 ): Answers<A> {
@@ -60,6 +62,11 @@ export function createAnswers<A extends { readonly state: 'settled' | 'fault' | 
       return () => {
         entry.watchers--;
       };
+    },
+    again(name) {
+      const entry = entryOf(name);
+      entry.asked = -1;
+      void ask(name, entry);
     },
     async refresh(latest) {
       revision = latest;

@@ -26,6 +26,7 @@ import {
   type VariantGhost,
   weighingPart,
 } from '../../engine/index';
+import { type Bests, createBests } from './best';
 import { steadyList } from './by-path';
 import { type CellCommands, createCellCommands } from './cell-commands';
 import { createEditor } from './editor';
@@ -110,6 +111,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly fits: Fits;
   /** What brings results where they are wanted. */
   readonly mends: Mends;
+  /** Designs that no other beats in what is wanted. */
+  readonly bests: Bests;
   /** The variants that charts show. */
   readonly variantGhosts: ReadonlySignal<readonly VariantGhost[]>;
   /** A hand moves the design. */
@@ -217,6 +220,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const traces = createTraces(engine, onSheet);
   const fits = createFits(engine);
   const mends = createMends(engine);
+  const bests = createBests(engine);
 
   const tell = (notice: Notice): void => {
     const standing = notices.value.filter(({ after }) => after === undefined || after === editor.document.peek());
@@ -242,6 +246,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       // A fit takes longer than anybody waits for the next place of a finger.
       if (!coarse) void fits.refresh(latest.revision);
       if (!coarse) void mends.refresh(latest.revision);
+      if (!coarse) void bests.refresh(latest.revision);
       if (!coarse) void ghosts.refresh(latest.revision);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
       if (latest.behind) restSoon(latest);
@@ -283,6 +288,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
         void sweeps.refresh(revision, false, baseline !== undefined);
         void fits.refresh(revision);
         void mends.refresh(revision);
+        void bests.refresh(revision);
         void ghosts.refresh(revision);
       });
     }
@@ -405,6 +411,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     traces,
     fits,
     mends,
+    bests,
     variantGhosts: ghosts.shown,
     moving: editor.dragging,
     notices,

@@ -20,6 +20,8 @@ function borrowed(cell: Cell): readonly string[] {
       return cell.wanted;
     case 'what_mends':
       return [cell.of, ...cell.wanted];
+    case 'best_compromises':
+      return [...cell.goals.map(({ of }) => of), ...cell.wanted, ...cell.axes.map(({ of }) => of)];
     case 'trial_series':
       return cell.axes.map(({ of }) => of);
     case 'fit':

@@ -1,4 +1,5 @@
 import type { Cell, CellKind } from '../document';
+import { bestCell } from './best';
 import { blockCell } from './block';
 import { chartCell } from './chart';
 import { checkCell } from './check';
@@ -40,6 +41,7 @@ const kinds: { readonly [K in CellKind]: CellKindOf<CellOf<K>> } = {
   fit: fitCell,
   variants: variantsCell,
   what_mends: mendsCell,
+  best_compromises: bestCell,
 };
 
 export const cellKinds = Object.values(kinds);
@@ -52,6 +54,7 @@ export function kindOf<C extends Cell>(cell: C): CellKindOf<C> {
 
 export const knownKinds = Object.keys(kinds) as readonly CellKind[];
 
+export { axisPath } from './axes';
 export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS } from './chart-kinds';
 export { reasonPath } from './check';
 export { offWith } from './cut-from';
@@ -64,5 +67,4 @@ export { filledIn, type NotePiece, noteFormulas, notePieces, saidPath } from './
 export { isPartField, type PartField, partFields } from './part-fields';
 export { numbersKey, OFF_WAYS, offKey } from './part-row';
 export { isPartNumber, MOST_SPREAD_SAMPLES, pairPath, spreadPath } from './spread';
-export { axisPath } from './sweep';
 export { keptPath } from './table';

@@ -1,6 +1,7 @@
 import type { Compiled } from '../../sheet/compile';
 import type { Live } from '../../sheet/live';
 import { cellsOf } from '../../sheet/sheets';
+import { best } from '../best/index';
 import { fit } from '../fit/index';
 import { levers } from '../levers/index';
 import type { LeversPlan } from '../levers/plan';
@@ -26,6 +27,7 @@ export const studyKinds = {
   fit,
   variants,
   what_mends: mends,
+  best_compromises: best,
 } satisfies {
   [K in StudyCell['kind']]: { readonly kind: K };
 };
@@ -39,7 +41,7 @@ interface Running {
   gather(plan: Plan): Gathering;
   plan(cell: StudyCell, live: Live, revision: number): Plan | string;
 }
-const { fit: _, what_mends: __, ...flownOnce } = studyKinds;
+const { fit: _, what_mends: __, best_compromises: ___, ...flownOnce } = studyKinds;
 const running = flownOnce as unknown as Readonly<Record<Plan['kind'], Running>>;
 
 export const gatheringOf = (plan: Plan): Gathering => running[plan.kind].gather(plan);

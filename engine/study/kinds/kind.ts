@@ -7,7 +7,16 @@ import type { Orderless } from '../run/plan';
 /** Cells that fly the design more than once. */
 export type StudyCell = Extract<
   Cell,
-  { readonly kind: 'trial_series' | 'tolerances' | 'what_helps' | 'fit' | 'variants' | 'what_mends' }
+  {
+    readonly kind:
+      | 'trial_series'
+      | 'tolerances'
+      | 'what_helps'
+      | 'fit'
+      | 'variants'
+      | 'what_mends'
+      | 'best_compromises';
+  }
 >;
 
 /** One of the things that were asked for: as text, as plain data, and what has no answer. */

@@ -1,4 +1,4 @@
-import type { SweepCell } from '../../sheet/document';
+import type { Axis } from '../../sheet/document';
 import { named } from '../../sheet/named';
 import type { Program } from '../../sheet/program';
 import { type PlannedAxis, typedSlot } from '../run/axis';
@@ -11,11 +11,11 @@ export type Axes =
 const MOST_DESIGNS = 1_000_000;
 
 /**
- * The values along every axis of a sweep, for the design as it stands. `options(path)` lists the options of a choice.
- * What a compiled document has found wrong with the sweep is not looked for again.
+ * The values along every axis of a study, for the design as it stands. `options(path)` lists the options of a choice.
+ * What a compiled document has found wrong with it is not looked for again.
  */
 export function axesOf(
-  cell: SweepCell,
+  cell: { readonly name: string; readonly axes: readonly Axis[] },
   program: Program,
   design: Float64Array,
   options: (path: string) => readonly string[] | undefined,

@@ -53,6 +53,7 @@ test('every kind of cell is one file, listed once', () => {
     tolerances: 'spread',
     what_helps: 'levers',
     what_mends: 'mends',
+    best_compromises: 'best',
   };
   for (const kind of knownKinds) expect(files).toContain(inCode[kind] ?? kind);
 });

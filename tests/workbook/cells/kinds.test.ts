@@ -11,6 +11,7 @@ const inCode: Partial<Record<string, string>> = {
   tolerances: 'spread',
   what_helps: 'levers',
   what_mends: 'mends',
+  best_compromises: 'best',
 };
 
 test('every kind of cell that the sheet knows has its file and its word on the page, and no other', () => {

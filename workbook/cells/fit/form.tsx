@@ -4,7 +4,7 @@ import { titleOf } from '../shared/offer';
 import { AddFrom, Pick } from '../shared/pick';
 import { Tick } from '../shared/tick';
 import { nameOptions } from '../shared/wanted';
-import { isAxis } from '../sweep/form';
+import { isAxis } from '../sweep/axes-form';
 
 /** To which log, which factors, by which readings. */
 export function FitForm({ cell }: { cell: FitCell }) {

@@ -4,7 +4,7 @@ import { useSheet } from '../../store/context';
 import { AddFrom, Pick } from '../shared/pick';
 import { RowFaults } from '../shared/row-faults';
 import { isResult, nameOptions } from '../shared/wanted';
-import { isAxis } from '../sweep/form';
+import { isAxis } from '../sweep/axes-form';
 import { withColumn, withoutColumn } from './edits';
 import { PULL_IN_POUNDS, USUAL_ERRORS } from './offer';
 

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Axis, type SweepCell, writeQuantity } from '../../../engine/index';
+import { type Axis, writeQuantity } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { OptionTicks } from '../shared/option-ticks';
@@ -26,8 +26,15 @@ export function newAxis(of: string, sheet: Sheet): Axis {
   return { ...bare, low: text(low!), high: text(high!) };
 }
 
+/** A piece that flies the design along axes. */
+export interface WithAxes {
+  readonly id: string;
+  readonly name: string;
+  readonly axes: readonly Axis[];
+}
+
 interface SweepAxisProps {
-  readonly cell: SweepCell;
+  readonly cell: WithAxes;
   readonly index: number;
   readonly options: readonly PickOption[];
   onChange(axis: Axis): void;
@@ -84,7 +91,7 @@ export function SweepAxis({ cell, index, options, onChange, onRemove }: SweepAxi
 }
 
 interface LimitProps {
-  readonly cell: SweepCell;
+  readonly cell: WithAxes;
   readonly index: number;
   readonly end: 'low' | 'high';
   readonly title: string;

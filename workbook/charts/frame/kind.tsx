@@ -53,8 +53,9 @@ function variantNote({ others = [] }: ChartProps, panels: readonly DrawnPanel[])
 /** How a design of its trial series is taken. */
 function takeOf(of: ChartProps): Take | undefined {
   const { taker } = of;
-  if (!taker || !('progress' in of) || of.progress.axes.length === 0) return undefined;
-  return { taker, designOf: (sample) => designAt(of.progress, sample) };
+  if (!taker || !('progress' in of)) return undefined;
+  if (of.designOf) return { taker, designOf: of.designOf };
+  return of.progress.axes.length === 0 ? undefined : { taker, designOf: (sample) => designAt(of.progress, sample) };
 }
 
 /** The component that draws a kind of chart as wide as its place. */

@@ -1,6 +1,6 @@
 import type { ChartCell, CheckCell, PartsCell, SweepProgress, TraceAnswer } from '../../../engine/index';
 import type { Names } from '../../drawing/index';
-import type { Taker } from '../../store/taker';
+import type { Place, Taker } from '../../store/taker';
 
 /** How the present design is moved from a chart. */
 export interface Hand {
@@ -48,6 +48,8 @@ export interface SweepChartProps extends Common {
   readonly progress: SweepProgress;
   /** The same sweep of the baseline along what is across; missing without a baseline and while it is not computed. */
   readonly ghost?: SweepProgress | undefined;
+  /** Where a sample stands that is no point of a grid; missing: at its place along the axes. */
+  designOf?(sample: number): readonly Place[];
 }
 
 /** A chart of a weight and balance table. */

@@ -36,9 +36,10 @@ export function placesAlong({ progress }: SweepChartProps, path: string): number
 }
 
 /** Where every axis of the sweep stands for one sample, as people read it. */
-export function designText({ progress, names, optionTitle }: SweepChartProps, sample: number): string[] {
+export function designText(props: SweepChartProps, sample: number): string[] {
+  const { progress, names, optionTitle, designOf = (at: number) => designAt(progress, at) } = props;
   if (progress.spread) return differingTexts({ progress, names }, sample);
-  return designAt(progress, sample).flatMap(({ path, si }) => {
+  return designOf(sample).flatMap(({ path, si }) => {
     const info = names.get(path);
     if (!info) return [];
     const option = info.options?.[si];

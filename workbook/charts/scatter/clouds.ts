@@ -1,8 +1,13 @@
 import { LABEL_SIZE, type Point, textWidth } from '../../drawing/index';
-import { readLines } from '../frame/family';
 import { type LineStyle, lineStyle } from '../frame/palette';
-import type { SweepChartProps } from '../frame/props';
-import { placesAlong, type SampleColumn } from '../frame/samples';
+import type { SampleColumn } from '../frame/samples';
+
+/** Designs that are told apart by their signs. */
+export interface Groups {
+  readonly labels: readonly string[];
+  /** Sample → which of them it is of. */
+  readonly of: readonly number[];
+}
 
 export interface Cloud {
   readonly key: string;
@@ -26,11 +31,10 @@ export const SIGN_ROOM = 12;
 const NAME_GAP = 14;
 
 /** Signs with their names, on as many lines as they need. */
-export function keyOf(props: SweepChartProps, width: number): KeyEntry[] {
-  if (props.cell.lines === '') return [];
+export function keyOf(groups: Groups | undefined, width: number): KeyEntry[] {
   let left = 0;
   let line = 0;
-  return readLines(props, props.cell.lines).map((label, sign) => {
+  return (groups?.labels ?? []).map((label, sign) => {
     const room = SIGN_ROOM + textWidth(label, LABEL_SIZE);
     if (left > 0 && left + room > width) {
       left = 0;
@@ -50,13 +54,11 @@ const isDrawn = (sample: number, share: number): boolean =>
 export function cloudsOf(
   across: SampleColumn,
   up: SampleColumn,
-  props: SweepChartProps,
+  groups: Groups | undefined,
   px: (value: number) => number,
   py: (value: number) => number,
 ): Cloud[] {
-  const places = props.cell.lines === '' ? undefined : placesAlong(props, props.cell.lines);
-  const labels = places ? readLines(props, props.cell.lines) : [''];
-  const clouds = labels.map((label, sign) => ({
+  const clouds = (groups?.labels ?? ['']).map((label, sign) => ({
     ...{ key: `${sign}`, label, sign, style: lineStyle(sign) },
     points: [] as (Point & { sample: number })[],
   }));
@@ -64,7 +66,7 @@ export function cloudsOf(
   for (const [sample, a] of across.values.entries()) {
     if (!isDrawn(sample, share)) continue;
     const b = up.values[sample] ?? Number.NaN;
-    if (Number.isFinite(a + b)) clouds[places?.[sample] ?? 0]!.points.push({ x: px(a), y: py(b), sample });
+    if (Number.isFinite(a + b)) clouds[groups?.of[sample] ?? 0]!.points.push({ x: px(a), y: py(b), sample });
   }
   return clouds;
 }

@@ -21,12 +21,13 @@ import { around, type Marked, placeSpots, placesOf, variantText } from '../frame
 import type { Range } from '../frame/y-range';
 import { wordsHeight } from '../frame/zone-words';
 import { placeZones } from '../frame/zones';
-import { type Cloud, cloudsOf, type KeyEntry, keyOf } from './clouds';
+import { type Cloud, cloudsOf, type Groups, type KeyEntry, keyOf } from './clouds';
 
 /** Results against a result. */
 export interface ScatterData {
   readonly across: SampleColumn;
   readonly ups: readonly SampleColumn[];
+  readonly groups?: Groups | undefined;
 }
 export interface ScatterPanel extends DrawnPanel {
   readonly column: SampleColumn;
@@ -47,7 +48,7 @@ const SIDE_WORDS_SHARE = 0.22;
 const MOST_KEPT_OFF = 250;
 
 export function layOutScatter(
-  { across, ups }: ScatterData,
+  { across, ups, groups }: ScatterData,
   props: SweepChartProps,
   width: number,
   before?: ScatterLayout,
@@ -77,7 +78,7 @@ export function layOutScatter(
   const px = linear(xAxis.range, left, right);
   const xTicks = ticksAcross(xAxis.range, { left, right });
 
-  const key = keyOf(props, width);
+  const key = keyOf(groups, width);
   let top = key.length === 0 ? 0 : (Math.max(...key.map((each) => each.line)) + 1) * TITLE_LINE + 5;
   const panels = ups.map((column, n): ScatterPanel => {
     const yAxis = yAxes[n]!;
@@ -85,7 +86,7 @@ export function layOutScatter(
     const box: Box = { left, right, top: plotTop, bottom: plotTop + height };
     top = box.bottom + PANEL_GAP;
     const py = linear(yAxis.range, box.bottom, box.top);
-    const clouds = cloudsOf(across, column, props, px, py);
+    const clouds = cloudsOf(across, column, groups, px, py);
     const keepOff = clouds
       .flatMap((cloud) => cloud.points)
       .slice(0, MOST_KEPT_OFF)

@@ -1,21 +1,29 @@
 import type { JSX } from 'preact';
 import { LABEL_SIZE } from '../../drawing/index';
 import { aboutChart } from '../frame/about';
-import { chartOf } from '../frame/kind';
+import { readLines } from '../frame/family';
+import { type ChartKind, chartOf } from '../frame/kind';
 import { round } from '../frame/marks';
 import type { SweepChartProps } from '../frame/props';
-import { samplesOf } from '../frame/samples';
+import { placesAlong, samplesOf } from '../frame/samples';
 import { signsPath } from '../frame/signs';
 import { type KeyEntry, SIGN_ROOM } from './clouds';
 import { layOutScatter, type ScatterData, type ScatterLayout, type ScatterPanel } from './layout';
 import { scatterReadings, scatterSentences, scatterTable } from './words';
 
-/** Results against a result, one sign for each design. */
-export const ScatterChart = chartOf({
-  read,
+/** How every cloud of designs is drawn and read. */
+export const scatterDrawing = {
   layOut: layOutScatter,
   Whole: Key,
   Under: Clouds,
+  readings: scatterReadings,
+  table: scatterTable,
+} satisfies Partial<ChartKind<SweepChartProps, ScatterData, ScatterPanel, ScatterLayout>>;
+
+/** Results against a result, one sign for each design. */
+export const ScatterChart = chartOf({
+  ...scatterDrawing,
+  read,
   about: ({ data: { across, ups }, chart }) =>
     aboutChart(
       'A sign for each design:',
@@ -24,15 +32,16 @@ export const ScatterChart = chartOf({
       chart.key.map(({ label }) => label),
     ).replace(': of', ':'),
   sentences: scatterSentences,
-  readings: scatterReadings,
-  table: scatterTable,
 });
 
 function read(props: SweepChartProps): ScatterData | string {
   const across = samplesOf(props, props.cell.across);
   const ups = props.cell.up.flatMap((path) => samplesOf(props, path) ?? []);
+  const { lines } = props.cell;
+  const places = lines === '' ? undefined : placesAlong(props, lines);
+  const groups = places && { labels: readLines(props, lines), of: places };
   return across && ups.length > 0
-    ? { across, ups }
+    ? { across, ups, groups }
     : `${[props.cell.across, ...props.cell.up].join(', ')}: no such result. Choose two results of the trial series for the chart.`;
 }
 

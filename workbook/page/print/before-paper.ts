@@ -1,6 +1,6 @@
 import { computed, effect, untracked } from '@preact/signals';
 import { type Cell, chartSource } from '../../../engine/index';
-import { fetchChart, fetchLeverPicture } from '../../charts/index';
+import { fetchBestPicture, fetchChart, fetchLeverPicture } from '../../charts/index';
 import { fetchPicture } from '../../pictures/index';
 import type { Sheet } from '../../store/sheet';
 
@@ -41,6 +41,9 @@ function drawnOf(piece: Cell): Drawn[] {
     case 'what_helps':
       void fetchLeverPicture();
       return [{ sweep: piece.name }];
+    case 'best_compromises':
+      void fetchBestPicture();
+      return [];
     case 'trial_series':
     case 'tolerances':
     case 'variants':

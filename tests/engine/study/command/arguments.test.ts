@@ -38,6 +38,7 @@ describe('words of the command line', () => {
       spreadCell: '',
       levers: '',
       mends: '',
+      best: '',
       variants: '',
       variant: '',
       json: true,
@@ -86,6 +87,9 @@ describe('words of the command line', () => {
     expect(message('q.json', '--mends')).toBe(
       '--mends needs the name of a list of what mends and found none. Write it like --mends cg_mends.',
     );
+    expect(message('q.json', '--best')).toBe(
+      '--best needs the name of best compromises and found none. Write it like --best weight_or_pull.',
+    );
     expect(message('q.json', '--variants')).toBe(
       '--variants needs the name of a table of variants and found none. Write it like --variants side_by_side.',
     );
@@ -93,7 +97,7 @@ describe('words of the command line', () => {
       '--variant needs the name of a variant and found none. Write it like --variant "Ply tail".',
     );
     expect(message('q.json', '--fast')).toBe(
-      '--fast is no option here. The options are --set, --get, --names, --series, --helps, --mends, --variants, --variant, --tolerances, --samples, --seed, --json and --help.',
+      '--fast is no option here. The options are --set, --get, --names, --series, --helps, --mends, --best, --variants, --variant, --tolerances, --samples, --seed, --json and --help.',
     );
     expect(message('q.json', 'ft')).toBe(
       'Two files are named, “q.json” and “ft”. Name one; texts with spaces need quotes.',

@@ -1,0 +1,45 @@
+import type { PlannedAxis } from '../run/axis';
+import { positions } from '../sweep/lattice';
+
+/** How often steps are halved about the best designs. */
+export const ROUNDS = 4;
+/** Places that the finest steps make of one of the first. */
+export const FINEST = 2 ** ROUNDS;
+
+/** A design by its place along each axis in the finest steps: whole numbers. */
+export type Place = readonly number[];
+
+/** Every design of the first grid. */
+export function* firstPlaces(axes: readonly PlannedAxis[], order: Uint32Array): Iterable<Place> {
+  const counts = axes.map(({ values }) => values.length);
+  const at = new Uint32Array(counts.length);
+  for (const sample of order) {
+    positions(sample, counts, at);
+    yield Array.from(at, (k) => k * FINEST);
+  }
+}
+
+/** What is at a place along an axis: between two of the values of the first grid it goes evenly from one to the other. */
+export function valueAt({ values }: PlannedAxis, place: number): number {
+  const k = Math.floor(place / FINEST);
+  const part = (place % FINEST) / FINEST;
+  const low = values[k]!;
+  return part === 0 ? low : low + part * (values[k + 1]! - low);
+}
+
+/** The places one step to any side in any number of the axes that are numbers; an option stays. */
+export function placesAround(place: Place, axes: readonly PlannedAxis[], step: number): readonly Place[] {
+  let around: Place[] = [[]];
+  for (const [a, { choice, values }] of axes.entries()) {
+    const here = place[a]!;
+    const last = (values.length - 1) * FINEST;
+    const ways = choice ? [here] : [here, here - step, here + step].filter((to) => to >= 0 && to <= last);
+    around = around.flatMap((begun) => ways.map((to) => [...begun, to]));
+  }
+  return around.slice(1);
+}
+
+/** Tells places apart. */
+export function keyOf(place: Place, axes: readonly PlannedAxis[]): number {
+  return place.reduce((key, k, a) => key * (axes[a]!.values.length * FINEST) + k, 0);
+}
