@@ -65,6 +65,7 @@ function Design({ room, paper }: Shown) {
   const answered = sheet.snapshot.value !== undefined && sheet.offered.value !== undefined;
   if (!answered && sheet.notices.value.length === 0) return null;
   const phone = room.value === 'phone';
+  const all = unrolled.value === Number.POSITIVE_INFINITY;
   return (
     <>
       {room.value !== 'wide' && <SetLine />}
@@ -72,16 +73,14 @@ function Design({ room, paper }: Shown) {
       <div class={`columns ${room.value}`}>
         {room.value === 'wide' && <SetColumn />}
         <Pieces room={room} />
-        {unrolled.value > 0 &&
-          (phone ? (
-            <PhoneFigures paper={paper} />
-          ) : (
-            <StandingColumn>
-              <PaperChoice paper={paper} />
-            </StandingColumn>
-          ))}
+        {unrolled.value > 0 && !phone && (
+          <StandingColumn>
+            <PaperChoice paper={paper} />
+          </StandingColumn>
+        )}
+        {all && phone && <PhoneFigures paper={paper} />}
       </div>
-      {unrolled.value === Number.POSITIVE_INFINITY && <TitleBlock />}
+      {all && <TitleBlock />}
     </>
   );
 }
