@@ -58,6 +58,7 @@ export {
   saidPath,
   spreadPath,
   type Text,
+  weighingPaths,
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';
 export { copyingSheet } from './sheet/copy-sheet';
@@ -103,6 +104,7 @@ export type {
   VariablesCell,
   Variant,
   VariantsCell,
+  WeighingCell,
 } from './sheet/document';
 export {
   BEST_WAYS,
@@ -161,6 +163,7 @@ export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/p
 export { withoutNumbers, withRanges } from './study/tables/reasons';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
 export type { Shown, Snapshot, SweepRequest, VariantGhost, VariantGhosts } from './study/told';
+export type { CgStep, WeighedPart, WeighingAnswer } from './study/weighing/told';
 export type {
   BlockDescription,
   ColumnDescription,

@@ -13,6 +13,7 @@ import type { MendsAnswer } from './study/mends/told';
 import type { StudyAnswer, StudyTold } from './study/place/told';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
 import type { Checked, Shown, Snapshot, SweepRequest, VariantGhosts } from './study/told';
+import type { WeighingAnswer } from './study/weighing/told';
 import type { Description } from './terms/description';
 import type { SweepProgress } from './terms/progress';
 import type { TraceAnswer } from './terms/trace';
@@ -47,6 +48,8 @@ export interface EngineService {
   best(name: string, progress: (p: BestProgress) => void): Promise<BestAnswer>;
   /** Ends that search with what it has found so far. */
   haltBest(name: string): Promise<void>;
+  /** What a bench tells of the present revision: what is weighed, where the CG comes to lie, what is to be weighed next. */
+  weighing(name: string): Promise<WeighingAnswer>;
   /** For each of these choices: mass of all parts made of it with each of its options, kg; none where no part is made of it. */
   madeOf(choices: readonly string[]): Promise<readonly (readonly number[])[]>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */

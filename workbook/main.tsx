@@ -33,6 +33,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     mends: (name) => remote.mends(name),
     best: (name, progress) => remote.best(name, proxy(progress)),
     haltBest: (name) => remote.haltBest(name),
+    weighing: (name) => remote.weighing(name),
     table: (view, from, to) => remote.table(view, from, to),
     tableFile: (view, format) => remote.tableFile(view, format),
     trace: (path) => remote.trace(path),

@@ -286,6 +286,7 @@ export {
   stintsOf,
   thrustInStandardAir,
 } from './race/index';
+export { type RestMass, restMass } from './rest-mass';
 export { type SectionFacts, sectionAt, WING_SHARE_OF_SECTION_LIFT } from './section';
 export {
   dragGrowth,

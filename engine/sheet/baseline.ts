@@ -19,6 +19,7 @@ const BESIDE: ReadonlySet<CellKind> = new Set([
     'variants',
     'what_mends',
     'best_compromises',
+    'weighing',
   ] as const),
 ]);
 const SLIDE_LIMIT = /^(.*)\.(low|high|step)$/;

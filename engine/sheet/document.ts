@@ -102,7 +102,8 @@ export type Cell =
   | FitCell
   | VariantsCell
   | MendsCell
-  | BestCell;
+  | BestCell
+  | WeighingCell;
 export type CellKind = Cell['kind'];
 
 interface CellBase {
@@ -450,4 +451,17 @@ export interface BestCell extends CellBase {
   readonly keeps?: readonly string[];
   /** Other results that are told of each. */
   readonly wanted: readonly string[];
+}
+
+/** The bench: the parts of a table come on the scale one after another, and it is told where the CG comes to lie. */
+export interface WeighingCell extends CellBase {
+  readonly kind: 'weighing';
+  /** Name of the table of parts; '' where there is none. */
+  readonly parts: string;
+  /** Parts in the order in which they came on the scale: `parts.fin`. Weighed ones that it doesn't name came before, as the table has them. */
+  readonly order: readonly string[];
+  /** Text: where the CG is wanted; '' = nowhere. */
+  readonly text: string;
+  /** Text: how far it may lie from there to either side; '' = not at all. */
+  readonly within: string;
 }

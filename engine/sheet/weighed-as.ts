@@ -57,9 +57,21 @@ export function weighingPart(document: Document, path: string, text: string): re
     const now = asMadeNow(document, { ...part, fields: { ...part.fields, weighed: text } });
     const rows = cell.rows.map((row) => (row === part ? { ...now, fields: part.fields } : row));
     const made: Change[] = now.weighed_as === part.weighed_as ? [] : [{ change: 'cell', cell: { ...cell, rows } }];
-    return [...made, { change: 'text', path, text }];
+    return [...made, { change: 'text', path, text }, ...listing(document, cell.name, part, text)];
   }
   return undefined;
+}
+
+/** The lists of what came on the scale with a part as the last, or without it. */
+function listing(document: Document, table: string, part: Part, text: string): readonly Change[] {
+  const path = `${table}.${part.name}`;
+  return cellsOf(document).flatMap((cell): Change[] => {
+    if (cell.kind !== 'weighing' || cell.parts !== table) return [];
+    const others = cell.order.filter((each) => each !== path);
+    const order = text.trim() === '' ? others : [...others, path];
+    const same = order.length === cell.order.length && order.every((each, k) => each === cell.order[k]);
+    return same ? [] : [{ change: 'cell', cell: { ...cell, order } }];
+  });
 }
 
 /** The document with what these parts are made of now, once their weighed masses (paths) are typed. */

@@ -32,6 +32,8 @@ import { startTables } from './tables/serve';
 import type { TableFormat, TableView } from './tables/told';
 import type { Checked, Shown, Snapshot, SweepRequest, VariantGhosts } from './told';
 import { openVariant } from './variants/live';
+import type { WeighingAnswer } from './weighing/told';
+import { weighingOf } from './weighing/weighing';
 
 /** The engine with one document open: what the worker serves, and the command line and tests call. */
 export function startEngine(library: Library, ports: StudyPorts) {
@@ -147,6 +149,7 @@ export function startEngine(library: Library, ports: StudyPorts) {
     async haltBest(name: string): Promise<void> {
       best.halt(name);
     },
+    weighing: async (name: string): Promise<WeighingAnswer> => ({ ...weighingOf(present(), name), revision }),
     table(view: TableView, from: number, to: number) {
       const rows = running.rows(view.series, revision);
       return tables.answer(rows ? present() : moving(), rows, view, from, to);

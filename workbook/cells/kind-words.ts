@@ -20,4 +20,5 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   variants: 'variants',
   what_mends: 'what mends it',
   best_compromises: 'best compromises',
+  weighing: 'weighing',
 };

@@ -71,6 +71,13 @@ const lines: Lines = {
     words: goals.map(({ of, way }) => `${way} ${titleOf(of, sheet)}`).join(', '),
     value: '',
   }),
+  weighing: ({ parts }, sheet) => ({
+    words:
+      parts === ''
+        ? ''
+        : `${sheet.shown(`${parts}.weighed_share`)} weighed, CG when finished ${sheet.shown(`${parts}.x`)}`,
+    value: parts === '' ? '' : sheet.shown(`${parts}.weighed_share`),
+  }),
   variants(_, sheet) {
     const names = (sheet.part('variants') ?? []).map(({ name }) => name);
     return { words: names.join(', '), value: `${names.length}` };

@@ -18,6 +18,7 @@ import { sweepOffers } from './sweep/offer';
 import { tableOffers } from './table/offer';
 import { variablesOffers } from './variables/offer';
 import { variantsOffers } from './variants/offer';
+import { weighingOffers } from './weighing/offer';
 
 type Offered = Description | undefined;
 
@@ -34,6 +35,7 @@ const offersOf: { readonly [K in CellKind]: (offered: Offered) => readonly Offer
   what_helps: () => leversOffers,
   what_mends: () => mendsOffers,
   best_compromises: () => bestOffers,
+  weighing: () => weighingOffers,
   variants: () => variantsOffers,
   chart: () => chartOffers,
   table: () => tableOffers,

@@ -18,6 +18,7 @@ import { SweepView } from './sweep/view';
 import { TableView } from './table/view';
 import { VariablesView } from './variables/view';
 import { VariantsView } from './variants/view';
+import { WeighingView } from './weighing/view';
 
 /** A cell of one kind. */
 export type CellOf<K extends CellKind> = Extract<Cell, { readonly kind: K }>;
@@ -42,4 +43,5 @@ export const views: { readonly [K in CellKind]: ComponentType<{ cell: CellOf<K> 
   variants: VariantsView,
   what_mends: MendsView,
   best_compromises: BestView,
+  weighing: WeighingView,
 };

@@ -11,6 +11,7 @@ const FOLLOWS: ReadonlySet<CellKind> = new Set([
   'variants',
   'what_mends',
   'best_compromises',
+  'weighing',
 ]);
 
 /** Tables with so many columns that half of a wide window cuts them. */

@@ -50,6 +50,7 @@ import { createSweeps, type Sweeps } from './sweeps';
 import { createTraces, type Traces } from './traces';
 import { createVariantGhosts } from './variant-ghosts';
 import { createVariants, type VariantCommands } from './variants';
+import { createWeighings, type Weighings } from './weighings';
 
 /** Something to be told that belongs to no cell. */
 export interface Notice {
@@ -113,6 +114,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly mends: Mends;
   /** Designs that no other beats in what is wanted. */
   readonly bests: Bests;
+  /** What benches tell. */
+  readonly weighings: Weighings;
   /** The variants that charts show. */
   readonly variantGhosts: ReadonlySignal<readonly VariantGhost[]>;
   /** A hand moves the design. */
@@ -221,6 +224,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const fits = createFits(engine);
   const mends = createMends(engine);
   const bests = createBests(engine);
+  const weighings = createWeighings(engine);
 
   const tell = (notice: Notice): void => {
     const standing = notices.value.filter(({ after }) => after === undefined || after === editor.document.peek());
@@ -247,6 +251,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       if (!coarse) void fits.refresh(latest.revision);
       if (!coarse) void mends.refresh(latest.revision);
       if (!coarse) void bests.refresh(latest.revision);
+      if (!coarse) void weighings.refresh(latest.revision);
       if (!coarse) void ghosts.refresh(latest.revision);
       if (coarse) await Promise.race([swept, new Promise((resolve) => setTimeout(resolve, LONGEST_SETTLING))]);
       if (latest.behind) restSoon(latest);
@@ -289,6 +294,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
         void fits.refresh(revision);
         void mends.refresh(revision);
         void bests.refresh(revision);
+        void weighings.refresh(revision);
         void ghosts.refresh(revision);
       });
     }
@@ -412,6 +418,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     fits,
     mends,
     bests,
+    weighings,
     variantGhosts: ghosts.shown,
     moving: editor.dragging,
     notices,

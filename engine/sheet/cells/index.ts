@@ -18,6 +18,7 @@ import { sweepCell } from './sweep';
 import { tableCell } from './table';
 import { variablesCell } from './variables';
 import { variantsCell } from './variants';
+import { weighingCell } from './weighing';
 
 /** A cell of one kind. */
 type CellOf<K extends CellKind> = Extract<Cell, { readonly kind: K }>;
@@ -42,6 +43,7 @@ const kinds: { readonly [K in CellKind]: CellKindOf<CellOf<K>> } = {
   variants: variantsCell,
   what_mends: mendsCell,
   best_compromises: bestCell,
+  weighing: weighingCell,
 };
 
 export const cellKinds = Object.values(kinds);
@@ -68,3 +70,4 @@ export { isPartField, type PartField, partFields } from './part-fields';
 export { numbersKey, OFF_WAYS, offKey } from './part-row';
 export { isPartNumber, MOST_SPREAD_SAMPLES, pairPath, spreadPath } from './spread';
 export { keptPath } from './table';
+export { weighingPaths } from './weighing';

@@ -78,6 +78,7 @@ function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   if (request.levers !== '') sections.push(studySection(studyKinds.what_helps, live, request.levers, names));
   if (request.mends !== '') sections.push(studySection(studyKinds.what_mends, live, request.mends, names));
   if (request.best !== '') sections.push(studySection(studyKinds.best_compromises, live, request.best, names));
+  if (request.weighing !== '') sections.push(studySection(studyKinds.weighing, live, request.weighing, names));
   if (request.variants !== '') sections.push(studySection(studyKinds.variants, live, request.variants, names));
   return sections.length > 0 ? sections : overview(live, names);
 }

@@ -16,6 +16,7 @@ import { sweep } from '../sweep/index';
 import type { SweepPlan } from '../sweep/plan';
 import { variants } from '../variants/index';
 import type { VariantsPlan } from '../variants/plan';
+import { weighing } from '../weighing/index';
 import { findStudy } from './find';
 import type { StudyCell } from './kind';
 
@@ -28,6 +29,7 @@ export const studyKinds = {
   variants,
   what_mends: mends,
   best_compromises: best,
+  weighing,
 } satisfies {
   [K in StudyCell['kind']]: { readonly kind: K };
 };
@@ -41,7 +43,7 @@ interface Running {
   gather(plan: Plan): Gathering;
   plan(cell: StudyCell, live: Live, revision: number): Plan | string;
 }
-const { fit: _, what_mends: __, best_compromises: ___, ...flownOnce } = studyKinds;
+const { fit: _, what_mends: __, best_compromises: ___, weighing: ____, ...flownOnce } = studyKinds;
 const running = flownOnce as unknown as Readonly<Record<Plan['kind'], Running>>;
 
 export const gatheringOf = (plan: Plan): Gathering => running[plan.kind].gather(plan);

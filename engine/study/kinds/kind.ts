@@ -15,7 +15,8 @@ export type StudyCell = Extract<
       | 'fit'
       | 'variants'
       | 'what_mends'
-      | 'best_compromises';
+      | 'best_compromises'
+      | 'weighing';
   }
 >;
 

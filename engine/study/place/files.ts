@@ -8,6 +8,7 @@ import raceStudy from '../../../data/studies/race_study.json?raw';
 import tankStudy from '../../../data/studies/tank_study.json?raw';
 import tipWeightStudy from '../../../data/studies/tip_weight_study.json?raw';
 import tolerancesStudy from '../../../data/studies/tolerances_study.json?raw';
+import weighingStudy from '../../../data/studies/weighing_study.json?raw';
 import whichLines from '../../../data/studies/which_lines.json?raw';
 import whichPropeller from '../../../data/studies/which_propeller.json?raw';
 import windStudy from '../../../data/studies/wind_study.json?raw';
@@ -22,6 +23,7 @@ export const studyFiles: readonly string[] = [
   windStudy,
   tankStudy,
   gearStudy,
+  weighingStudy,
   pullTestStudy,
   controlsStudy,
   raceStudy,

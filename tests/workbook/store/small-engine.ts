@@ -78,6 +78,10 @@ export function smallEngine() {
       present: { goals: [], keeps: true, beatenBy: 0 },
     }),
     haltBest: async () => {},
+    weighing: async (weighing) => ({
+      ...{ revision, weighing, state: 'settled', parts: [], next: '', history: [], done: 0, wanted: 0, within: 0 },
+      ...{ weighed: { mass: 0, x: 0, y: 0 }, finished: { mass: 0, x: 0, band: 0 } },
+    }),
     variantGhosts: async () => ({ revision, variants: [] }),
     table: async () => ({
       state: 'waits',

@@ -87,7 +87,7 @@ describe('a study', () => {
         .map(({ name }) => `${name}.json`)
         .toSorted(),
     );
-    expect(studies().length).toBe(13);
+    expect(studies().length).toBe(14);
   });
   it('asks which choice is meant where there are several, and takes the answer', () => {
     const live = openLive(quern(), library);
