@@ -20,20 +20,23 @@ export function beats(a: readonly number[], b: readonly number[]): boolean {
 export interface Front<P extends Costed> {
   /** Whether it stands among them now. Costs are numbers: RangeError for NaN or another count of them. */
   add(point: P): boolean;
+  /** Whether such a point would stand among them. */
+  takes(costs: readonly number[]): boolean;
   points(): readonly P[];
 }
 
 export function startFront<P extends Costed>(respects: number): Front<P> {
   let points: P[] = [];
+  const takes = (costs: readonly number[]): boolean =>
+    !points.some(({ costs: other }) => other.every((cost, k) => cost <= costs[k]!));
   return {
+    takes,
     add(point) {
       const { costs } = point;
       if (costs.length !== respects || costs.some(Number.isNaN)) {
         throw new RangeError(`A point of a front has ${respects} costs, found ${costs.join(', ')}`);
       }
-      for (const { costs: other } of points) {
-        if (other.every((cost, k) => cost <= costs[k]!)) return false;
-      }
+      if (!takes(costs)) return false;
       points = points.filter((other) => !beats(costs, other.costs));
       points.push(point);
       return true;

@@ -28,7 +28,7 @@ export function createBests(engine: Pick<EngineService, 'best' | 'haltBest'>): B
 }
 
 const failed = (best: string, revision: number, message: string): BestAnswer => ({
-  ...{ revision, best, state: 'fault', message, axes: [], goals: [], wanted: [], tried: 0, kept: 0, unanswered: 0 },
+  ...{ revision, best, state: 'fault', message, axes: [], goals: [], wanted: [], tried: 0, unanswered: 0 },
   ...{ reason: '', broken: [], front: 0, shown: [], beaten: [] },
   present: { goals: [], keeps: false, beatenBy: 0 },
 });

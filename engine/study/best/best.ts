@@ -4,8 +4,8 @@ import type { Live } from '../../sheet/live';
 import { findStudy } from '../kinds/find';
 import { flierAlong } from './fly';
 import { BEST, type BestPlan, planBest } from './plan';
-import { type BestPoint, type Found, type Searching, search } from './search';
-import type { BestAnswer, TriedDesign } from './told';
+import { type BestPoint, costsOf, type Found, type Searching, search } from './search';
+import type { BestAnswer } from './told';
 
 type Answer = Omit<BestAnswer, 'revision'>;
 
@@ -51,33 +51,34 @@ export function answerOf(live: Live, plan: BestPlan, found: Found, state: 'settl
   const { points, others, ...counts } = found;
   const inFirst = (a: BestPoint, b: BestPoint): number => a.costs[0]! - b.costs[0]!;
   const shown = spreadOver(points, MOST_SHOWN).toSorted(inFirst);
-  const best = new Set(points.map(({ design }) => design));
+  const best = new Set(points.map(({ design }) => design.at));
   return {
     ...{ best: cell.name, state, goals: cell.goals, wanted: cell.wanted, ...counts },
     axes: axes.map(({ path }) => path),
     front: points.length,
-    shown: shown.map(({ design }) => told(design)),
-    beaten: others.filter((design) => !best.has(design)).map(told),
+    shown: shown.map(({ design }) => design),
+    beaten: others.filter(
+      ({ at, goals }) => !best.has(at) && points.some((point) => beats(point.costs, costsOf(cell, goals))),
+    ),
     present: presentIn(live, plan, points),
   };
 }
 
-const told = ({ at, goals, others }: TriedDesign): TriedDesign => ({ at, goals, others });
-
 function presentIn(live: Live, plan: BestPlan, points: readonly BestPoint[]): Answer['present'] {
-  const flier = flierAlong(live, plan);
+  const goals = plan.cell.goals.map(({ of }) => of);
+  const flier = flierAlong(live, plan, { goals, limits: plan.limits, wanted: [] });
   try {
     const [now] = flier.at([plan.axes.map(({ slot }) => live.state.m[slot]!)]);
-    const { goals, reason, breaks } = now!;
-    const costs = goals.map((value, g) => (plan.cell.goals[g]!.way === 'least' ? value : -value));
-    const beatenBy = goals.some(Number.isNaN) ? 0 : points.filter((point) => beats(point.costs, costs)).length;
-    return { goals, keeps: reason === '' && breaks.length === 0, beatenBy };
+    const { goals: values, reason, breaks } = now!;
+    const costs = costsOf(plan.cell, values);
+    const beatenBy = values.some(Number.isNaN) ? 0 : points.filter((point) => beats(point.costs, costs)).length;
+    return { goals: values, keeps: reason === '' && breaks.length === 0, beatenBy };
   } finally {
     flier.finish();
   }
 }
 
 export const faultyBest = (best: string, message: string): Answer => ({
-  ...{ best, state: 'fault', message, axes: [], goals: [], wanted: [], tried: 0, kept: 0, unanswered: 0, reason: '' },
+  ...{ best, state: 'fault', message, axes: [], goals: [], wanted: [], tried: 0, unanswered: 0, reason: '' },
   ...{ broken: [], front: 0, shown: [], beaten: [], present: { goals: [], keeps: false, beatenBy: 0 } },
 });

@@ -8,10 +8,10 @@ type Answer = Omit<BestAnswer, 'revision'>;
 
 /** "engine_station −150 mm, tail_stock light: parts.mass 812 g, flight.pull 5.2 N; flight.lap_time 3.10 s". */
 export function bestTable(answer: Answer, names: Names): string {
-  const { goals, tried, kept, front, shown } = answer;
+  const { goals, tried, front, shown } = answer;
   const head = `Wanted: ${goals.map(({ of, way }) => `${way} ${of}`).join(', ')}\n`;
   if (front === 0) return `${head}${noneSentences(answer, (path) => names.get(path)?.title ?? path).join(' ')}\n`;
-  const counts = `${tried} designs tried, ${kept} keep every limit, none beats ${front === 1 ? 'this one' : `these ${front}`}`;
+  const counts = `${tried} designs tried; of those that keep every limit none beats ${front === 1 ? 'this one' : `these ${front}`}`;
   const some = shown.length < front ? `, of which ${shown.length} are listed` : '';
   return `${head}${counts}${some}\n${shown.map((design) => lineOf(design, answer, names)).join('')}`;
 }

@@ -1,5 +1,6 @@
 import type { Live } from '../../sheet/live';
 import type { PlannedAxis } from '../run/axis';
+import { cone } from '../run/cone';
 import { fillTogether } from '../run/fill';
 import { planCore } from '../run/plan';
 import { CHUNK, startRunner } from '../run/runner';
@@ -23,20 +24,28 @@ export const TOGETHER = CHUNK;
 const pathsOf = ({ path, low, high }: Limit): readonly string[] =>
   [path, low, high].filter((each) => each !== undefined);
 
+/** What is read off each design. */
+interface ReadOff {
+  /** Paths of what is wanted. */
+  readonly goals: readonly string[];
+  readonly limits: readonly Limit[];
+  readonly wanted: readonly string[];
+}
+
 /** Flies the design at other places along the axes, everything else as it is. */
-export function flierAlong({ compiled, state }: Live, { cell, axes: planned, limits }: BestPlan) {
+export function flierAlong(
+  { compiled, state }: Live,
+  { cell, axes: planned }: BestPlan,
+  { goals, limits, wanted }: ReadOff,
+) {
   const axes = planned.map((axis) => ({ ...axis, values: new Float64Array(TOGETHER) }));
-  const results = [...cell.goals.map(({ of }) => of), ...limits.flatMap(pathsOf), ...cell.wanted];
-  const paths = [...new Set(results)];
+  const paths = [...new Set([...goals, ...limits.flatMap(pathsOf), ...wanted])];
   const column = new Map(paths.map((path, w) => [path, w]));
   const start = { revision: 0, name: cell.name, values: state.m, why: state.why };
   const plan = { kind: 'best_compromises', ...planCore(compiled.program, start, axes, paths), axes, key: '' };
   const runner = startRunner(compiled, plan, fillTogether(plan));
   /** What has to have an answer: a result that the design stops for may be one that it doesn't ask for. */
-  const needed = [
-    ...cell.goals.map(({ of }) => of),
-    ...limits.filter(({ least }) => least === undefined).flatMap(pathsOf),
-  ];
+  const needed = [...goals, ...limits.filter(({ least }) => least === undefined).flatMap(pathsOf)];
   return {
     /** At most TOGETHER of them. */
     at(places: readonly (readonly number[])[]): readonly Flown[] {
@@ -47,8 +56,8 @@ export function flierAlong({ compiled, state }: Live, { cell, axes: planned, lim
         const lacks = needed.some((path) => Number.isNaN(value(path)));
         return {
           at,
-          goals: cell.goals.map(({ of }) => value(of)),
-          others: cell.wanted.map(value),
+          goals: goals.map(value),
+          others: wanted.map(value),
           reason: lacks ? rows.sentences[rows.why[k]! - 1]! : '',
           breaks: lacks ? [] : limits.filter((limit) => !keeps(limit, value)).map(({ path }) => path),
         };
@@ -56,6 +65,17 @@ export function flierAlong({ compiled, state }: Live, { cell, axes: planned, lim
     },
     finish: runner.finish,
   };
+}
+
+/** Whether a limit takes long to look at: a slow piece stands between the axes and it. */
+export function isSlow(limit: Limit, { compiled: { program } }: Live, { axes }: BestPlan): boolean {
+  const slots = pathsOf(limit).map((path) => program.slotOf.get(path)!);
+  const steps = cone(
+    program,
+    axes.map(({ slot }) => slot),
+    slots,
+  );
+  return steps.some((step) => program.steps[step]!.slow === true);
 }
 
 function keeps({ path, low, high, least }: Limit, value: (path: string) => number): boolean {

@@ -1,10 +1,10 @@
 import { spreadOver, startFront } from '../../numerics/index';
 import type { Live } from '../../sheet/live';
 import { lattice } from '../sweep/lattice';
-import { withoutNumbers } from '../tables/reasons';
-import { type Flown, flierAlong, TOGETHER } from './fly';
+import { type Flown, flierAlong, isSlow, TOGETHER } from './fly';
 import { FINEST, firstPlaces, keyOf, type Place, placesAround, ROUNDS, valueAt } from './grid';
 import { type BestPlan, gridOf } from './plan';
+import { startTally } from './tally';
 import type { BestProgress, BrokenLimit, TriedDesign } from './told';
 
 /** A design on the front: what is wanted as costs, so that less is better, and where it stands. */
@@ -17,13 +17,12 @@ export interface BestPoint {
 /** What was found so far. */
 export interface Found {
   readonly tried: number;
-  readonly kept: number;
   readonly unanswered: number;
   readonly reason: string;
   readonly broken: readonly BrokenLimit[];
   readonly points: readonly BestPoint[];
-  /** Some of the designs of the first grid that keep every limit, the best ones among them. */
-  readonly others: readonly TriedDesign[];
+  /** Some of the designs of the first grid that keep the limits that are quickly looked at. */
+  readonly others: readonly Pick<TriedDesign, 'at' | 'goals'>[];
 }
 
 /** News of a search, and what it would give if it ended here. */
@@ -34,42 +33,68 @@ export interface Searching extends Omit<BestProgress, 'best'> {
 /** Designs around the best ones that are tried at most in one pass, and passes with steps of one length. */
 const MOST_AROUND = 2500;
 const PASSES = 2;
-/** Designs that a picture shows beside the best ones. */
-const MOST_OTHERS = 1500;
+
+/** What takes long is flown for few at a time: those that come in on the front keep others from being flown. */
+const FEW = 8;
+
+interface Candidate {
+  readonly costs: readonly number[];
+  readonly place: Place;
+  readonly flown: Flown;
+}
 
 /** Flies the first grid, then looks closer about the designs that nothing beats. Yields between pieces of its work. */
 export function* search(live: Live, plan: BestPlan): Generator<Searching, Found, void> {
   const { axes, cell } = plan;
   const front = startFront<BestPoint>(cell.goals.length);
   const seen = new Set<number>();
-  const tally = startTally(gridOf(axes));
-  const flier = flierAlong(live, plan);
+  const grid = gridOf(axes);
+  const tally = startTally(grid);
+  const [slow, quick] = [true, false].map((is) => plan.limits.filter((limit) => isSlow(limit, live, plan) === is));
+  const goals = cell.goals.map(({ of }) => of);
+  const first = flierAlong(live, plan, { goals, limits: quick!, wanted: [] });
+  // What takes long is flown only where it counts.
+  const then = flierAlong(live, plan, { goals: [], limits: slow!, wanted: cell.wanted });
   const found = (): Found => ({ ...tally.found(), points: front.points() });
 
-  function take(place: Place, flown: Flown, first: boolean): void {
-    tally.count(flown, first);
-    if (flown.reason !== '' || flown.breaks.length > 0) return;
-    const costs = flown.goals.map((value, g) => (cell.goals[g]!.way === 'least' ? value : -value));
-    front.add({ costs, place, design: flown });
+  function flyTogether(places: readonly Place[], onGrid: boolean): void {
+    const flown = first.at(places.map((place) => place.map((at, a) => valueAt(axes[a]!, at))));
+    for (const each of flown) tally.count(each, onGrid);
+    const costs = flown.map((each) => costsOf(cell, each.goals));
+    const good = [...flown.keys()].filter(
+      (k) => flown[k]!.reason === '' && flown[k]!.breaks.length === 0 && front.takes(costs[k]!),
+    );
+    for (let from = 0; from < good.length; from += FEW) {
+      const some = good.slice(from, from + FEW).filter((k) => front.takes(costs[k]!));
+      lookCloser(some.map((k) => ({ costs: costs[k]!, place: places[k]!, flown: flown[k]! })));
+    }
+  }
+
+  function lookCloser(all: readonly Candidate[]): void {
+    if (all.length === 0) return;
+    const later = then.at(all.map(({ flown }) => flown.at));
+    for (const [n, { costs, place, flown }] of all.entries()) {
+      const { others, reason, breaks } = later[n]!;
+      tally.outLater(later[n]!);
+      if (reason === '' && breaks.length === 0) {
+        front.add({ costs, place, design: { at: flown.at, goals: flown.goals, others } });
+      }
+    }
   }
 
   function* fly(places: Iterable<Place>, round: number): Generator<Searching, void, void> {
     let some: Place[] = [];
-    const flush = (): void => {
-      const values = some.map((place) => place.map((at, a) => valueAt(axes[a]!, at)));
-      for (const [k, flown] of flier.at(values).entries()) take(some[k]!, flown, round === 0);
-      some = [];
-    };
     for (const place of places) {
       const key = keyOf(place, axes);
       if (seen.has(key)) continue;
       seen.add(key);
       some.push(place);
       if (some.length < TOGETHER) continue;
-      flush();
-      yield { tried: tally.tried(), grid: gridOf(axes), round, rounds: ROUNDS, found };
+      flyTogether(some, round === 0);
+      some = [];
+      yield { tried: tally.tried(), grid, round, rounds: ROUNDS, found };
     }
-    if (some.length > 0) flush();
+    if (some.length > 0) flyTogether(some, round === 0);
   }
 
   try {
@@ -96,40 +121,11 @@ export function* search(live: Live, plan: BestPlan): Generator<Searching, Found,
     }
     return found();
   } finally {
-    flier.finish();
+    first.finish();
+    then.finish();
   }
 }
 
-/** Counts what designs give. */
-function startTally(grid: number) {
-  const broken = new Map<string, number>();
-  const reasons = new Map<string, { count: number; readonly sentence: string }>();
-  const others: TriedDesign[] = [];
-  const every = Math.max(1, Math.ceil(grid / MOST_OTHERS));
-  let tried = 0;
-  let kept = 0;
-  let unanswered = 0;
-  return {
-    tried: () => tried,
-    count(flown: Flown, first: boolean): void {
-      tried++;
-      if (flown.reason !== '') {
-        unanswered++;
-        const key = withoutNumbers(flown.reason);
-        const known = reasons.get(key);
-        if (known) known.count++;
-        else reasons.set(key, { count: 1, sentence: flown.reason });
-        return;
-      }
-      for (const path of flown.breaks) broken.set(path, (broken.get(path) ?? 0) + 1);
-      if (flown.breaks.length > 0) return;
-      if (first && kept % every === 0) others.push(flown);
-      kept++;
-    },
-    found: () => ({
-      ...{ tried, kept, unanswered, others },
-      reason: [...reasons.values()].sort((a, b) => b.count - a.count)[0]?.sentence ?? '',
-      broken: [...broken].map(([path, count]) => ({ path, count })).sort((a, b) => b.count - a.count),
-    }),
-  };
-}
+/** What is wanted as costs: less is better. */
+export const costsOf = ({ goals }: BestPlan['cell'], values: readonly number[]): readonly number[] =>
+  values.map((value, g) => (goals[g]!.way === 'least' ? value : -value));

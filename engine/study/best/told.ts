@@ -10,7 +10,7 @@ export interface TriedDesign {
   readonly others: readonly number[];
 }
 
-/** What kept designs out. */
+/** What kept designs out: limits that take long are looked at only where nothing else does. */
 export interface BrokenLimit {
   /** The check, or the result that the design stops for. */
   readonly path: string;
@@ -38,9 +38,8 @@ export interface BestAnswer {
   readonly axes: readonly string[];
   readonly goals: readonly BestGoal[];
   readonly wanted: readonly string[];
-  /** Designs that were flown, and those of them that have an answer and keep every limit. */
+  /** Designs that were flown, and those of them that have no answer. */
   readonly tried: number;
-  readonly kept: number;
   readonly unanswered: number;
   /** Why most of those have no answer; '' where all have one. */
   readonly reason: string;
@@ -49,8 +48,8 @@ export interface BestAnswer {
   /** Of those that nothing beats, so many in all; some of them, the best in the first wish first. */
   readonly front: number;
   readonly shown: readonly TriedDesign[];
-  /** Some of the designs that keep every limit and are beaten. */
-  readonly beaten: readonly TriedDesign[];
+  /** Some of the designs of the first grid that those beat. */
+  readonly beaten: readonly Pick<TriedDesign, 'at' | 'goals'>[];
   /** The design as set. */
   readonly present: {
     readonly goals: readonly number[];

@@ -1,3 +1,4 @@
+import bestWay from '../../../data/studies/best_way.json?raw';
 import controlsStudy from '../../../data/studies/controls_study.json?raw';
 import engineAndTail from '../../../data/studies/engine_and_tail.json?raw';
 import gearStudy from '../../../data/studies/gear_study.json?raw';
@@ -27,6 +28,7 @@ export const studyFiles: readonly string[] = [
   pullTestStudy,
   controlsStudy,
   raceStudy,
+  bestWay,
   tolerancesStudy,
   logStudy,
 ];

@@ -207,7 +207,7 @@ function remarked(pieces: readonly Cell[], { study, live, library, meant, says }
 
 /** Only a variable has limits of its own: what else is tried is given them. */
 function withEnds(cell: Cell, ends: ReadonlyMap<string, readonly [string, string]>): Cell {
-  if (cell.kind !== 'trial_series') return cell;
+  if (cell.kind !== 'trial_series' && cell.kind !== 'best_compromises') return cell;
   const axes = cell.axes.map((axis) => {
     const [low, high] = ends.get(axis.of) ?? [];
     return low !== undefined && high !== undefined && axis.low === '' ? { ...axis, low, high } : axis;

@@ -38,10 +38,11 @@ const costsOf = (goals: readonly BestGoal[], values: readonly number[]): readonl
 
 describe('best compromises', () => {
   test('of a small design are those that none of the others beats', () => {
-    const { state, front, shown, tried, kept } = found(cellOf());
+    const { state, front, shown, tried, unanswered } = found(cellOf());
     expect(state).toBe('settled');
     expect(front).toBeGreaterThan(5);
-    expect(tried).toBe(kept);
+    expect(tried).toBeGreaterThan(25);
+    expect(unanswered).toBe(0);
     for (const a of shown) {
       for (const b of shown) {
         const [x, y] = [costsOf(cellOf().goals, a.goals), costsOf(cellOf().goals, b.goals)];
@@ -100,10 +101,9 @@ describe('best compromises', () => {
     const kept = found(cellOf({ keeps: ['stop'] }), limit);
     expect(kept.shown.length).toBeGreaterThan(0);
     for (const { goals } of kept.shown) expect(goals[1]).toBeLessThanOrEqual(middle);
-    expect(kept.kept).toBeLessThan(kept.tried);
-    expect(kept.broken).toEqual([{ path: 'stop', count: kept.tried - kept.kept }]);
+    expect(kept.broken).toEqual([{ path: 'stop', count: expect.any(Number) }]);
     const { keeps: _, ...all } = cellOf();
-    expect(found(all, limit).broken.map(({ path }) => path)).toEqual(['cg_band', 'stop']);
+    expect(found(all, limit).broken.map(({ path }) => path)).toEqual(['cg_band']);
     expect(Math.max(...found(cellOf({ keeps: [] }), limit).shown.map(({ goals }) => goals[1]!))).toBeGreaterThan(
       middle,
     );

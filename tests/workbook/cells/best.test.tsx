@@ -56,7 +56,7 @@ const button = (words: string): HTMLButtonElement =>
 test('the best designs stand in a chart and in a table, and a press makes a variant of a row', async () => {
   const sheet = await open(cell());
   expect(plain(page.body.querySelector('p[role="status"]'))).toMatchInlineSnapshot(
-    `"209 designs were tried. For least all-up weight and most pull none of them beats these 65. 24 that lie far apart are listed. 27 of these beat the design as set."`,
+    `"209 designs were tried. Of those that keep every limit none beats these 65 for least all-up weight and most pull. 24 that lie far apart are listed. 27 of these beat the design as set."`,
   );
   const rows = [...page.body.querySelectorAll('.best-table tbody tr')];
   expect(rows).toHaveLength(24);
@@ -117,7 +117,7 @@ test('how far it has come is said in words', () => {
 
 test('what was found until it was ended says so, and how the design as set compares', () => {
   const answer: Omit<BestAnswer, 'present'> = {
-    ...{ revision: 1, best: 'best', axes: ['a'], wanted: [], tried: 40, kept: 30, unanswered: 0 },
+    ...{ revision: 1, best: 'best', axes: ['a'], wanted: [], tried: 40, unanswered: 0 },
     ...{ reason: '', broken: [], front: 1, shown: [{ at: [1], goals: [1, 2], others: [] }], beaten: [] },
     state: 'halted',
     goals: [
@@ -130,7 +130,7 @@ test('what was found until it was ended says so, and how the design as set compa
       .join(' ')
       .replaceAll('\u00a0', ' ');
   expect(said({ goals: [1, 2], keeps: true, beatenBy: 1 })).toBe(
-    'Ended before all was tried. 40 designs were tried, 30 of them keep every limit. For least mass and most pull none of them beats this one. One of these beats the design as set.',
+    'Ended before all was tried. 40 designs were tried. Of those that keep every limit none beats this one for least mass and most pull. One of these beats the design as set.',
   );
   expect(said({ goals: [1, 2], keeps: false, beatenBy: 1 })).toMatch(/The design as set breaks a limit\.$/);
   expect(said({ goals: [1, Number.NaN], keeps: false, beatenBy: 0 })).toMatch(/The design as set has no answer\.$/);

@@ -73,7 +73,7 @@ export function smallEngine() {
     stop: async () => {},
     mends: async (mends) => ({ ...{ revision, mends, state: 'settled', met: true, found: [] }, now: 0, wanted: 0 }),
     best: async (best) => ({
-      ...{ revision, best, state: 'settled', axes: [], goals: [], wanted: [], tried: 0, kept: 0, unanswered: 0 },
+      ...{ revision, best, state: 'settled', axes: [], goals: [], wanted: [], tried: 0, unanswered: 0 },
       ...{ reason: '', broken: [], front: 0, shown: [], beaten: [] },
       present: { goals: [], keeps: true, beatenBy: 0 },
     }),

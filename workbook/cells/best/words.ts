@@ -21,14 +21,13 @@ export function searchWords(progress: BestProgress | undefined): string {
 /** What was found, in sentences. */
 export function foundWords(answer: BestAnswer, names: (path: string) => NameInfo | undefined): readonly string[] {
   const titleOf: Titles = (path) => names(path)?.title ?? path;
-  const { state, tried, kept, front, shown, present } = answer;
+  const { state, tried, front, shown, present } = answer;
   const ended = state === 'halted' ? ['Ended before all was tried.'] : [];
   if (front === 0) return [...ended, ...noneSentences(answer, titleOf)];
-  const limits = kept === tried ? '' : `, ${spaced(kept)} of them keep every limit`;
   return [
     ...ended,
-    `${bound(spaced(tried), 'designs')} were tried${limits}.`,
-    `For ${wishes(answer, titleOf)} none of them beats ${front === 1 ? 'this one' : `these ${spaced(front)}`}.`,
+    `${bound(spaced(tried), 'designs')} were tried.`,
+    `Of those that keep every limit none beats ${front === 1 ? 'this one' : `these ${spaced(front)}`} for ${wishes(answer, titleOf)}.`,
     ...(shown.length < front ? [`${shown.length} that lie far apart are listed.`] : []),
     presentWords(present),
   ];

@@ -87,7 +87,7 @@ describe('a study', () => {
         .map(({ name }) => `${name}.json`)
         .toSorted(),
     );
-    expect(studies().length).toBe(14);
+    expect(studies().length).toBe(15);
   });
   it('asks which choice is meant where there are several, and takes the answer', () => {
     const live = openLive(quern(), library);
