@@ -22,11 +22,12 @@ export function copyState(state: State): State {
   return copy;
 }
 
-/** Runs everything. */
-export function startState(program: Program): State {
+/** Runs everything; `needed`: see `catchUp`. */
+export function startState(program: Program, needed?: Uint8Array): State {
   const state = layState(program);
   state.m.set(program.start);
-  state.run(program.steps.keys(), 1);
+  state.behind.fill(1);
+  catchUp(state, needed);
   return state;
 }
 

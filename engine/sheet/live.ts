@@ -3,7 +3,7 @@ import { baselineOf, withText } from './baseline';
 import { type Compiled, compile } from './compile';
 import type { Document } from './document';
 import { carry, run, type State, startState } from './evaluate';
-import type { Slot } from './program';
+import type { Program, Slot } from './program';
 import { faultsOf } from './sentences';
 import type { Library } from './specs';
 
@@ -27,6 +27,15 @@ export function openLive(document: Document, library: Library): Live {
   const compiled = compile(document, library);
   return { compiled, state: startState(compiled.program) };
 }
+
+/** The same without what is slow and what follows from it, which stay behind. */
+export function openQuick(document: Document, library: Library): Live {
+  const compiled = compile(document, library);
+  return { compiled, state: startState(compiled.program, quick(compiled.program)) };
+}
+
+/** Nothing slow is asked for: what `setLive` takes as needed. */
+export const quick = ({ steps }: Program): Uint8Array => new Uint8Array(steps.length);
 
 /** The same document after edits of any kind. What didn't change keeps its values. */
 export function editLive(live: Live, document: Document, library: Library): Edited {

@@ -1,6 +1,6 @@
 import { keptText } from '../../formula/index';
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
-import { faultsOfLive, type Live, openLive, setLive } from '../../sheet/live';
+import { faultsOfLive, type Live, openLive, openQuick, quick, setLive } from '../../sheet/live';
 import { fromSI, inUnitsOf, type UnitSet, unparted } from '../../units/index';
 import { library } from '../library';
 import { sentenceOf } from '../run/cause';
@@ -144,7 +144,7 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
     guide_x: station(0.33 * chord),
   };
   const first = documentOf(form, start, {});
-  const light = form.weight === '' ? undefined : tooLight(form, openLive(first, library));
+  const light = form.weight === '' ? undefined : tooLight(form, openQuick(first, library));
   if (light) return { ok: false, problems: [light] };
   let { live, trim: found } = trim(first, chord);
   if (form.lap_time !== '') {
@@ -153,7 +153,7 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
     for (let k = 0; k < TRIMS; k++)
       ({ live, trim: found } = trim(documentOf(form, found, knownOf(timed, live)), chord));
     for (let k = 0; k < DRAGS && !flownAgain(form, live); k++) {
-      live = openLive(documentOf(form, found, knownOf(timed, live)), library);
+      live = openQuick(documentOf(form, found, knownOf(timed, live)), library);
     }
   }
   const guide = guideSlide(valueAt(live, 'guide_x'), chord, set);
@@ -169,9 +169,10 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
 
 /** Slides of nose and tail weight that reach what is advised wherever the engine stands. */
 function ballastOf(live: Live, chord: number, set: UnitSet): NonNullable<Known['ballast']> {
-  const copy = openLive(live.compiled.document, library);
+  const copy = openQuick(live.compiled.document, library);
   const needed = (weight: 'nose_weight' | 'tail_weight', station: number): Slide => {
-    const moved = setLive(copy, [['engine_station', typedIn[set].station(station * chord)]], library).live;
+    const texts = [['engine_station', typedIn[set].station(station * chord)]] as const;
+    const moved = setLive(copy, texts, library, quick(copy.compiled.program)).live;
     const advised = valueAt(moved, weight) + valueAt(moved, `ballast.${weight}`);
     return ballastSlide(Number.isFinite(advised) ? advised : 0, set);
   };

@@ -1,5 +1,5 @@
 import type { Document } from '../../sheet/document';
-import { type Live, openLive, setLive } from '../../sheet/live';
+import { type Live, openQuick, quick, setLive } from '../../sheet/live';
 import { fromSI, type UnitSet } from '../../units/index';
 import { library } from '../library';
 import type { Trim } from './cells';
@@ -39,12 +39,12 @@ export const typedIn: Readonly<
  * a little out. Where the engine would have to stand too far ahead or too near the wing, weight in nose or tail does the rest.
  */
 export function trim(document: Document, chord: number): { readonly live: Live; readonly trim: Trim } {
-  let live = openLive(document, library);
+  let live = openQuick(document, library);
   const { station: stationText, weight: weightText } = typedIn[document.units];
   const none = { nose_weight: weightText(0), tail_weight: weightText(0) };
   const at = (path: string): number => valueAt(live, path);
   const set = (texts: Partial<Trim>): void => {
-    live = setLive(live, Object.entries(texts), library).live;
+    live = setLive(live, Object.entries(texts), library, quick(live.compiled.program)).live;
   };
   const kept = (value: number, otherwise: number): number => (Number.isFinite(value) ? value : otherwise);
 
