@@ -216,6 +216,7 @@ export {
   PART_STRIDE,
   type PartRow,
   rodMass,
+  runMass,
   SCALE_SPREAD,
   STATION_SPREAD,
   sheetMass,
@@ -223,6 +224,14 @@ export {
   stackMass,
   writePart,
 } from './part';
+export {
+  SECTION_FILL,
+  sectionVolume,
+  stripVolume,
+  taperedVolume,
+  triangleVolume,
+  tubeVolume,
+} from './part-volume';
 export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures } from './planform';
 export {
   ADVANCE_KNOTS,

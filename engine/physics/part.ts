@@ -21,6 +21,11 @@ export function rodMass(length: number, diameter: number, density: number): numb
   return 0.25 * Math.PI * d * d * nonNegative('length', length) * nonNegative('density', density);
 }
 
+/** m = l μ: length l (m) of wire, line or tube of mass per length μ (kg/m). Derivation: definition of mass per length. */
+export function runMass(length: number, linearMass: number): number {
+  return nonNegative('length', length) * nonNegative('mass per length', linearMass);
+}
+
 /** m = v ρ: solid of volume v (m³), density ρ (kg/m³). Derivation: definition of density. */
 export function solidMass(volume: number, density: number): number {
   return volume * nonNegative('density', density);

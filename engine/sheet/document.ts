@@ -192,7 +192,20 @@ export interface PartsCell extends CellBase {
   readonly fuel: string;
   readonly rows: readonly Part[];
 }
-export const PART_SHAPES = ['point', 'sheet', 'stack', 'rod', 'solid'] as const;
+export const PART_SHAPES = [
+  'point',
+  'sheet',
+  'stack',
+  'rod',
+  'solid',
+  'strip',
+  'tube',
+  'tapered',
+  'triangle',
+  'ribs',
+  'core',
+  'run',
+] as const;
 export type PartShape = (typeof PART_SHAPES)[number];
 /** Which texts a shape needs: see `partFields` in cells/parts.ts. */
 export interface Part {

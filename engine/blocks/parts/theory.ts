@@ -1,13 +1,20 @@
-import { ESTIMATE_SPREAD, SCALE_SPREAD, STATION_SPREAD } from '../../physics/index';
+import { ESTIMATE_SPREAD, SCALE_SPREAD, SECTION_FILL, STATION_SPREAD } from '../../physics/index';
 import type { Theory } from '../block';
 
 export const partsTheory: Theory = {
   equations: [
     {
       title: 'Mass of a part',
-      text: 'sheet m = S t ρ,  stack m = S w,  rod m = ¼ π d² l ρ,  solid m = v ρ,  finish m = S w · coats',
-      doc: 'S area, t thickness, ρ density, w mass per area. A weighed mass stands in place of the estimate, as long as the part is made of what it was made of on the scale. A cut-out has a negative area or volume.',
+      text: 'sheet m = S t ρ,  stack m = S w,  rod m = ¼ π d² l ρ,  solid m = v ρ,  run m = l μ,  finish m = S w · coats',
+      doc: 'S area, t thickness, ρ density, w mass per area, μ mass per length; of several, times n. A weighed mass stands in place of the estimate, as long as the part is made of what it was made of on the scale. A cut-out has a negative area or volume.',
       source: 'Definition of density.',
+    },
+    {
+      title: 'Volume of a shape',
+      text: `strip v = l a t,  triangle v = ½ l a h,  tube v = π (d − t) t l\ntapered v = l [(a_1 t_1 + a_2 t_2)/3 + (a_1 t_2 + a_2 t_1)/6]\nribs, core v = ${SECTION_FILL.toPrecision(3)} (t/c) l (c_1² + c_1 c_2 + c_2²)/3 · (1 − s)`,
+      doc: 'l length, of a rib the thickness of its sheet; a width, t thickness or wall, h height, d outer diameter; c chord and t/c the thickness of its section; s share cut away. m = v ρ, ribs times their number: they stand evenly along a straight taper.',
+      source:
+        'Derivation: prisms and straight tapers; area of a four-digit section, E. N. Jacobs, K. E. Ward and R. M. Pinkerton, NACA Report 460, 1933, thickness distribution.',
     },
     {
       title: 'Mass and CG',

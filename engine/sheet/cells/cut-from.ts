@@ -2,9 +2,12 @@ import type { Part } from '../document';
 
 const said = ({ fields }: Part, name: string): string => fields[name]?.trim() ?? '';
 
-/** The material or stack from which a part is cut. */
+/** Text that names what a part of this shape is cut from, where it isn't its material. */
+const STUFF: Partial<Record<Part['shape'], string>> = { stack: 'stack', run: 'wire' };
+
+/** The material, stack or wire from which a part is cut. */
 export function cutFrom(part: Part): string | undefined {
-  const stuff = said(part, part.shape === 'stack' ? 'stack' : 'material');
+  const stuff = said(part, STUFF[part.shape] ?? 'material');
   return part.shape === 'point' || stuff === '' ? undefined : stuff;
 }
 

@@ -1,4 +1,4 @@
-import { AREAL_MASS, DENSITY, type Dimension, sameDimension } from '../../units/index';
+import { AREAL_MASS, DENSITY, type Dimension, LINEAR_MASS, sameDimension } from '../../units/index';
 import { named } from '../named';
 import type { Slot } from '../program';
 import type { Builder } from '../specs';
@@ -12,6 +12,10 @@ export const densityOf = (of: string, stuff: string, builder: Builder): Found =>
 /** The areal mass that a stack text names: a choice of stacks, one of its options, or any name that has one. */
 export const arealMassOf = (of: string, stack: string, builder: Builder): Found =>
   numberOf(of, stack, 'areal_mass', AREAL_MASS, 'stack', builder);
+
+/** The mass per length that the text of a part off the roll names: a wire, a line, a tube, or any name that has one. */
+export const linearMassOf = (of: string, wire: string, builder: Builder): Found =>
+  numberOf(of, wire, 'linear_mass', LINEAR_MASS, 'wire, line or tube', builder);
 
 function numberOf(
   of: string,

@@ -1,6 +1,6 @@
 import type { Dimension } from '../../units/index';
-import { AREA, AREAL_MASS, LENGTH, MASS, VOLUME } from '../../units/index';
-import type { PartShape } from '../document';
+import { AREA, AREAL_MASS, LENGTH, MASS, ONE, VOLUME } from '../../units/index';
+import type { Part, PartShape } from '../document';
 
 /** A text of a part row: a quantity, or the name of a material or a stack. */
 export interface PartField {
@@ -22,6 +22,7 @@ export interface PartField {
 
 const ANY: readonly [number, number] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 const FROM_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
+const NOTHING_TO_ALL: readonly [number, number] = [0, 1];
 /** Farther from the datum than this is a slip of the unit. */
 const STATION: readonly [number, number] = [-10, 10];
 
@@ -29,7 +30,7 @@ const mass: PartField = {
   name: 'mass',
   title: 'Mass',
   symbol: 'm',
-  doc: 'Mass of the part. Negative: a cut-out.',
+  doc: 'Mass of the part; of one, where there are several. Negative: a cut-out.',
   dimension: MASS,
   unit: 'g',
   range: ANY,
@@ -47,7 +48,7 @@ const thickness: PartField = {
   name: 'thickness',
   title: 'Thickness',
   symbol: 't',
-  doc: 'Thickness of the sheet.',
+  doc: 'Thickness of the sheet, of a strip the smaller side.',
   dimension: LENGTH,
   unit: 'mm',
   range: FROM_NOTHING,
@@ -66,23 +67,73 @@ const stack: PartField = {
   doc: 'Name of a choice of stacks, or of one of its options.',
   unit: '',
 };
-const length: PartField = {
-  name: 'length',
-  title: 'Length',
-  symbol: 'l',
-  doc: 'Length of the rod or wire, straightened.',
+const measured = (name: string, title: string, symbol: string, doc: string, blank?: number): PartField => ({
+  name,
+  title,
+  symbol,
+  doc,
   dimension: LENGTH,
   unit: 'mm',
+  blank,
   range: FROM_NOTHING,
-};
-const diameter: PartField = {
-  name: 'diameter',
-  title: 'Diameter',
-  symbol: 'd',
-  doc: 'Diameter of the rod or wire.',
-  dimension: LENGTH,
-  unit: 'mm',
-  range: FROM_NOTHING,
+});
+const share = (name: string, title: string, symbol: string, doc: string, blank?: number): PartField => ({
+  name,
+  title,
+  symbol,
+  doc,
+  dimension: ONE,
+  unit: '%',
+  blank,
+  range: NOTHING_TO_ALL,
+});
+const length = measured('length', 'Length', 'l', 'Length of it, of what is bent straightened.');
+const diameter = measured('diameter', 'Diameter', 'd', 'Outer diameter.');
+const wall = measured('wall', 'Wall', 't', 'Thickness of the wall of a tube.');
+const width = measured('width', 'Width', 'a', 'Width of it, of a strip the larger side, of a triangle one leg.');
+const height = measured('height', 'Height', 'h', 'Height of the triangle above its width: the other leg.');
+const AS_THERE = 'Blank: the same.';
+const widthEnd = measured(
+  'width_end',
+  'Width at the other end',
+  'a_2',
+  `Where the sheet tapers in plan. ${AS_THERE}`,
+  Number.NaN,
+);
+const thicknessEnd = measured(
+  'thickness_end',
+  'Thickness at the other end',
+  't_2',
+  `Where the sheet is sanded to a taper. ${AS_THERE}`,
+  Number.NaN,
+);
+const chord = measured('chord', 'Chord', 'c', 'Chord of the first rib, or of the core at its root.');
+const tipChord = measured(
+  'tip_chord',
+  'Chord at the tip',
+  'c_2',
+  `Chord of the last rib, or of the core at its tip. ${AS_THERE}`,
+  Number.NaN,
+);
+const ratio = share(
+  'section_thickness',
+  'Thickness over chord',
+  't/c',
+  'Of the wing section. A section of the library gives it.',
+);
+const cutAway = share(
+  'cut_away',
+  'Cut away',
+  's',
+  'Share of it that lightening holes, slots and notches take away.',
+  0,
+);
+const wire: PartField = {
+  name: 'wire',
+  title: 'Wire, line or tube',
+  symbol: '',
+  doc: 'Name of a wire, a line or a tube, or of a choice among things that have a mass per length.',
+  unit: '',
 };
 const volume: PartField = {
   name: 'volume',
@@ -100,6 +151,13 @@ const NEEDS: Readonly<Record<PartShape, readonly PartField[]>> = {
   stack: [area, stack],
   rod: [length, diameter, material],
   solid: [volume, material],
+  strip: [length, width, thickness, material],
+  tube: [length, diameter, wall, material],
+  tapered: [length, width, widthEnd, thickness, thicknessEnd, material],
+  triangle: [length, width, height, material],
+  ribs: [chord, tipChord, ratio, thickness, cutAway, material],
+  core: [length, chord, tipChord, ratio, cutAway, material],
+  run: [length, wire],
 };
 
 const station = (name: string, title: string, doc: string, blank?: number, words?: string): PartField => ({
@@ -126,6 +184,17 @@ const size = (axis: string, doc: string): PartField => ({
 });
 
 const COMMON: readonly PartField[] = [
+  {
+    name: 'count',
+    title: 'How many',
+    words: 'number of them',
+    symbol: 'n',
+    doc: 'How many of them there are, together in one place. What the scale says is of all. Negative: cut-outs.',
+    dimension: ONE,
+    unit: '',
+    blank: 1,
+    range: ANY,
+  },
   station('x', 'Station', 'Its centre of gravity aft of the wing root leading edge.'),
   station(
     'y',
@@ -140,7 +209,7 @@ const COMMON: readonly PartField[] = [
     title: 'Weighed',
     words: 'weighed mass',
     symbol: 'm_w',
-    doc: 'Mass on the scale. It replaces the estimate; blank until weighed.',
+    doc: 'Mass on the scale, of all of them together. It replaces the estimate; blank until weighed.',
     dimension: MASS,
     unit: 'g',
     blank: Number.NaN,
@@ -153,7 +222,7 @@ const COMMON: readonly PartField[] = [
     name: 'coats_area',
     title: 'Finished area',
     symbol: 'S_f',
-    doc: 'Area that is doped, painted or covered, both faces counted.',
+    doc: 'Area that is doped, painted or covered, both faces counted; of one, where there are several.',
     dimension: AREA,
     unit: 'cm²',
     blank: 0,
@@ -203,6 +272,13 @@ const FIELDS: Readonly<Record<PartShape, readonly PartField[]>> = {
   stack: fieldsOf('stack'),
   rod: fieldsOf('rod'),
   solid: fieldsOf('solid'),
+  strip: fieldsOf('strip'),
+  tube: fieldsOf('tube'),
+  tapered: fieldsOf('tapered'),
+  triangle: fieldsOf('triangle'),
+  ribs: fieldsOf('ribs'),
+  core: fieldsOf('core'),
+  run: fieldsOf('run'),
 };
 
 /** The texts of a part row of this shape, in reading order. */
@@ -212,3 +288,7 @@ const ALL = new Set([...Object.values(NEEDS).flat(), ...COMMON].map((field) => f
 
 /** Whether a part of some shape has this text: what one shape doesn't use is kept for the day the shape changes back. */
 export const isPartField = (name: string): boolean => ALL.has(name);
+
+/** Whether what is typed as its mass is the mass that counts: of several it is that of one. */
+export const massIsTyped = ({ shape, fields }: Part): boolean =>
+  shape === 'point' && (fields.count ?? '').trim() === '';

@@ -4,8 +4,8 @@ import { named } from '../named';
 import type { Slot } from '../program';
 import type { Builder, PartStepSpec } from '../specs';
 import { cutFrom, isMadeOf } from './cut-from';
-import { arealMassOf, densityOf, type Found } from './material';
-import { isPartField, type PartField, partFields } from './part-fields';
+import { arealMassOf, densityOf, type Found, linearMassOf } from './material';
+import { isPartField, massIsTyped, type PartField, partFields } from './part-fields';
 
 export interface LaidPart {
   /** Where its row of numbers begins. */
@@ -68,7 +68,13 @@ function layTexts(cell: PartsCell, row: Part, path: string, builder: Builder): M
   return inputs;
 }
 
-const EXAMPLES: Readonly<Record<string, string>> = { g: '12 g', 'cm²': '120 cm²', mm: '45 mm', 'cm³': '30 cm³' };
+const EXAMPLES: Readonly<Record<string, string>> = {
+  g: '12 g',
+  'cm²': '120 cm²',
+  mm: '45 mm',
+  'cm³': '30 cm³',
+  '%': '15 %',
+};
 
 const missing = (path: string, field: PartField): string =>
   `${named(path)} needs its ${field.title.toLowerCase()}. Type it, such as “${EXAMPLES[field.unit] ?? ''}”.`;
@@ -91,7 +97,7 @@ function layNumbers(cell: PartsCell, row: Part, path: string, builder: Builder):
     dimension: MASS,
     unit: 'g',
     tradeUnit: 'oz',
-    settable: row.shape === 'point',
+    settable: massIsTyped(row),
   });
   builder.value({
     ...told,
@@ -160,13 +166,13 @@ function layStep(
     if (field.dimension) continue;
     const at = `${path}.${field.name}`;
     const text = row.fields[field.name]?.trim() ?? '';
-    const found = text === '' ? { fault: unnamed(path, field) } : stuffOf(path, text, field, builder);
+    const found = text === '' ? { fault: unnamed(path, field) } : STUFF[field.name]!.find(path, text, builder);
     if (found.fault !== undefined) {
       const to = text === '' ? {} : { from: 0, to: row.fields[field.name]!.length };
       builder.broken({ cell: cell.id, path: at, kind: 'part', writes }, { ...to, message: found.fault });
       return;
     }
-    inputs.set(field.name === 'material' ? 'density' : 'areal_mass', found.slot);
+    inputs.set(STUFF[field.name]!.number, found.slot);
   }
   const { numbers, off, estimate, difference } = laid;
   const weighedAs = weighedAsOf(row, builder);
@@ -185,8 +191,14 @@ function weighedAsOf(row: Part, builder: Builder): PartStepSpec['weighedAs'] {
   return option < 0 ? 'something else' : { picked: reach.slot, option };
 }
 
-const stuffOf = (path: string, text: string, field: PartField, builder: Builder): Found =>
-  field.name === 'material' ? densityOf(path, text, builder) : arealMassOf(path, text, builder);
+/** What the texts that are names give, and how it is found. */
+const STUFF: Readonly<
+  Record<string, { readonly number: string; find(of: string, name: string, builder: Builder): Found }>
+> = {
+  material: { number: 'density', find: densityOf },
+  stack: { number: 'areal_mass', find: arealMassOf },
+  wire: { number: 'linear_mass', find: linearMassOf },
+};
 
 const unnamed = (path: string, field: PartField): string =>
   `${named(path)} needs its ${field.title.toLowerCase()}. Pick one.`;

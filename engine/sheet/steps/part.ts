@@ -3,9 +3,15 @@ import {
   newPart,
   PART_STRIDE,
   rodMass,
+  runMass,
+  sectionVolume,
   sheetMass,
   solidMass,
   stackMass,
+  stripVolume,
+  taperedVolume,
+  triangleVolume,
+  tubeVolume,
   writePart,
 } from '../../physics/index';
 import { partFields } from '../cells/part-fields';
@@ -48,7 +54,51 @@ const ESTIMATES: Readonly<Record<PartShape, (at: (input: string) => number) => E
       m[to] = solidMass(m[volume + i]!, m[density + i]!);
     };
   },
+  strip(at) {
+    const [length, width, thickness, density] = [at('length'), at('width'), at('thickness'), at('density')];
+    return (m, i, to) => {
+      m[to] = solidMass(stripVolume(m[length + i]!, m[width + i]!, m[thickness + i]!), m[density + i]!);
+    };
+  },
+  tube(at) {
+    const [length, diameter, wall, density] = [at('length'), at('diameter'), at('wall'), at('density')];
+    return (m, i, to) => {
+      m[to] = solidMass(tubeVolume(m[length + i]!, m[diameter + i]!, m[wall + i]!), m[density + i]!);
+    };
+  },
+  tapered(at) {
+    const [length, width, widthEnd] = [at('length'), at('width'), at('width_end')];
+    const [thickness, thicknessEnd, density] = [at('thickness'), at('thickness_end'), at('density')];
+    return (m, i, to) => {
+      const v = taperedVolume(m[length + i]!, m[width + i]!, m[widthEnd + i]!, m[thickness + i]!, m[thicknessEnd + i]!);
+      m[to] = solidMass(v, m[density + i]!);
+    };
+  },
+  triangle(at) {
+    const [length, width, height, density] = [at('length'), at('width'), at('height'), at('density')];
+    return (m, i, to) => {
+      m[to] = solidMass(triangleVolume(m[length + i]!, m[width + i]!, m[height + i]!), m[density + i]!);
+    };
+  },
+  ribs: (at) => ofSection(at, 'thickness'),
+  core: (at) => ofSection(at, 'length'),
+  run(at) {
+    const [length, linearMass] = [at('length'), at('linear_mass')];
+    return (m, i, to) => {
+      m[to] = runMass(m[length + i]!, m[linearMass + i]!);
+    };
+  },
 };
+
+/** A rib as deep as its sheet, or a core as long as its panel. */
+function ofSection(at: (input: string) => number, depth: string): Estimate {
+  const [length, chord, tipChord] = [at(depth), at('chord'), at('tip_chord')];
+  const [ratio, cutAway, density] = [at('section_thickness'), at('cut_away'), at('density')];
+  return (m, i, to) => {
+    const v = sectionVolume(m[length + i]!, m[chord + i]!, m[tipChord + i]!, m[ratio + i]!, m[cutAway + i]!);
+    m[to] = solidMass(v, m[density + i]!);
+  };
+}
 
 /** One part row: its mass with finish, the scale's word before the estimate's, and its numbers for the fold. */
 export function partStep(spec: PartStepSpec): StepSpec {
@@ -73,7 +123,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
         const [offMass, offX, offY, offZ] = [column(off), column(off + 1), column(off + 2), column(off + 3)];
         const [x, y, z, weighed] = [at('x'), at('y'), at('z'), at('weighed')];
         const [sizeX, sizeY, sizeZ] = [at('size_x'), at('size_y'), at('size_z')];
-        const [coatsArea, coat] = [at('coats_area'), at('coat')];
+        const [coatsArea, coat, count] = [at('coats_area'), at('coat'), at('count')];
         const [massTolerance, stationTolerance] = [at('mass_tolerance'), at('station_tolerance')];
         const picked = counting ? column(counting.picked) : -1;
         const option = counting?.option ?? 0;
@@ -87,7 +137,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
               continue;
             }
             bare(m, i, written + i);
-            const mass = m[written + i]! + finishMass(m[coatsArea + i]!, m[coat + i]!);
+            const mass = m[count + i]! * (m[written + i]! + finishMass(m[coatsArea + i]!, m[coat + i]!));
             if (Number.isNaN(mass)) {
               why[i] = 1 + unusable;
               continue;
@@ -114,7 +164,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
     tell(reason, read) {
       const input = ranged[reason];
       if (input) return { path: input.path, message: tellBreach(input, read(input.slot)) };
-      const stuff = shape === 'stack' ? 'areal mass of its stack' : 'density of its material';
+      const stuff = LACKING[shape] ?? 'density of its material';
       return {
         path,
         message: `${named(path)} has no mass: the ${stuff} is not known. Name another, or give that one a value.`,
@@ -129,6 +179,12 @@ const told = (weighedAs: PartStepSpec['weighedAs']): string =>
     : weighedAs
       ? ', weighed as something else'
       : '';
+
+/** What isn't known where a part has no mass, but for the density of a material. */
+const LACKING: Partial<Record<PartShape, string>> = {
+  stack: 'areal mass of its stack',
+  run: 'mass per length of its wire',
+};
 
 /** Stuff that a name stands for may weigh nothing, but never less. */
 const AT_LEAST_NOTHING: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
@@ -150,6 +206,11 @@ function rangedInputs({ path, shape, inputs }: PartStepSpec): Ranged[] {
   if (arealMass !== undefined) {
     const words = `The areal mass of what ${named(path)} is made of`;
     ranged.push({ path: `${path}.stack`, words, slot: arealMass, unit: 'g/m²', range: AT_LEAST_NOTHING });
+  }
+  const linearMass = inputs.get('linear_mass');
+  if (linearMass !== undefined) {
+    const words = `The mass per length of what ${named(path)} is made of`;
+    ranged.push({ path: `${path}.wire`, words, slot: linearMass, unit: 'g/m', range: AT_LEAST_NOTHING });
   }
   return ranged;
 }

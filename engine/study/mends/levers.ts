@@ -1,3 +1,4 @@
+import { massIsTyped } from '../../sheet/cells/part-fields';
 import type { ChoiceCell, Document, PartsCell, Variable } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
@@ -156,7 +157,7 @@ function partLevers(cell: PartsCell, live: Live): NumberLever[] {
     const mass = valueAt(live, `${at}.mass`);
     if (!(mass > 0) || row.fuel) return levers;
     const unit = live.compiled.names.find(({ path }) => path === `${at}.mass`)?.unit ?? 'g';
-    const path = row.shape === 'point' && isNumber(live, `${at}.mass`) && WEIGHT.test(row.title) ? `${at}.mass` : '';
+    const path = massIsTyped(row) && isNumber(live, `${at}.mass`) && WEIGHT.test(row.title) ? `${at}.mass` : '';
     const number = { is: 'number', unit, from: mass } as const;
     if (path !== '') {
       const travel = [0, Infinity] as const;

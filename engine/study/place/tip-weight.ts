@@ -1,4 +1,5 @@
 import { inSentence } from '../../sheet/called';
+import { massIsTyped } from '../../sheet/cells/part-fields';
 import type { Document } from '../../sheet/document';
 import type { Live } from '../../sheet/live';
 import { cellsOf } from '../../sheet/sheets';
@@ -11,7 +12,7 @@ export function tipWeightIn(document: Document, { compiled, state }: Live): Mean
     .flatMap((cell) =>
       cell.kind === 'parts' ? cell.rows.map((row) => ({ row, path: `${cell.name}.${row.name}` })) : [],
     )
-    .filter(({ row }) => row.shape === 'point' && !row.fuel)
+    .filter(({ row }) => massIsTyped(row) && !row.fuel)
     .map(({ row, path }) => ({ row, path, y: state.m[slotOf.get(`${path}.y`) ?? -1] ?? Number.NaN }))
     .filter(({ y }) => y > 0)
     .sort((a, b) => b.y - a.y);

@@ -229,7 +229,7 @@ describe('a part', () => {
   });
   test('with a field that no part has', () => {
     expect(ofPart('fin', 'point', { mass: '3', x: '0', weihed: '3' })).toEqual([
-      'parts.fin.weihed: fin has nothing called “weihed”. It has mass, x, y, z, weighed, size_x, size_y, size_z, coats_area, coat, mass_tolerance, station_tolerance. Did you mean weighed?',
+      'parts.fin.weihed: fin has nothing called “weihed”. It has mass, count, x, y, z, weighed, size_x, size_y, size_z, coats_area, coat, mass_tolerance, station_tolerance. Did you mean weighed?',
     ]);
   });
   test('of stuff whose weight is not known', () => {

@@ -68,6 +68,7 @@ export function changePart(cell: PartsCell, name: string, change: (part: Part) =
 export interface FirstTexts {
   readonly material: string;
   readonly stack: string;
+  readonly wire: string;
 }
 
 /** The part in another shape. What the old shape had is kept for the day it changes back; what the new one needs and lacks begins at nothing. */

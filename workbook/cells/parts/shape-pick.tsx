@@ -20,7 +20,7 @@ export function PartShape({ cell, part }: { cell: PartsCell; part: Part }) {
               value={shape}
               checked={shape === part.shape}
               onChange={() => {
-                const first = { material: firstMaterial(sheet), stack: firstStack(sheet) };
+                const first = { material: firstMaterial(sheet), stack: firstStack(sheet), wire: firstWire(sheet) };
                 sheet.changeCell(changePart(cell, part.name, (row) => reshaped(row, shape, first, sheet.units())));
               }}
             />
@@ -52,6 +52,12 @@ function firstMaterial(sheet: Sheet): string {
   const usual = library.find((each) => each.name === 'balsa_medium') ?? library[0];
   return sheet.document.peek().rows.find((each) => each.table === 'materials')?.name ?? usual?.name ?? '';
 }
+
+const firstWire = (sheet: Sheet): string =>
+  sheet.offered
+    .peek()
+    ?.tables.find((each) => each.name === 'wire')
+    ?.rows.find((each) => each.name === 'wire_1_60')?.name ?? '';
 
 const firstStack = (sheet: Sheet): string =>
   sheet.cells.peek().find((each) => each.kind === 'choice' && each.of === 'stack')?.name ?? '';

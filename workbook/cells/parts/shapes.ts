@@ -14,6 +14,25 @@ const shapes: Readonly<Record<PartShape, ShapeWords>> = {
   stack: { word: 'stack of layers', doc: 'Area cut from a stack of sheets and glue lines.', made: ['stack'] },
   rod: { word: 'rod or wire', doc: 'Length, diameter and material.', made: ['material', 'diameter'] },
   solid: { word: 'solid', doc: 'Volume and material.', made: ['material'] },
+  strip: { word: 'strip or square', doc: 'Length, two sides and material.', made: ['material', 'width', 'thickness'] },
+  tube: { word: 'tube', doc: 'Length, outer diameter, wall and material.', made: ['material', 'diameter', 'wall'] },
+  tapered: {
+    word: 'tapered sheet',
+    doc: 'Length, width and thickness at both ends, and material.',
+    made: ['material', 'thickness'],
+  },
+  triangle: {
+    word: 'triangle',
+    doc: 'Triangle stock or a gusset: length, the two legs, and material.',
+    made: ['material', 'width', 'height'],
+  },
+  ribs: {
+    word: 'ribs',
+    doc: 'Section, chord, thickness of the sheet, what is cut away, and material; how many stands below.',
+    made: ['material', 'thickness'],
+  },
+  core: { word: 'foam core', doc: 'Section, chords, span, what is cut away, and material.', made: ['material'] },
+  run: { word: 'wire, line or tube', doc: 'A length off the roll, by its mass per length.', made: ['wire', 'length'] },
 };
 
 export const shapeList: readonly (ShapeWords & { readonly shape: PartShape })[] = PART_SHAPES.map((shape) => ({
@@ -25,5 +44,7 @@ export const shapeList: readonly (ShapeWords & { readonly shape: PartShape })[] 
 export function shapeWords(part: Part): string {
   const { word, made } = shapes[part.shape];
   const said = made.map((field) => (part.fields[field] ?? '').replaceAll('_', ' ')).filter((text) => text !== '');
-  return [part.fuel ? 'fuel' : word, ...said].join(', ');
+  const count = (part.fields.count ?? '').trim();
+  const many = count === '' ? [] : [`${count} of them`];
+  return [part.fuel ? 'fuel' : word, ...many, ...said].join(', ');
 }

@@ -92,7 +92,7 @@ describe('the rows of a table', () => {
 });
 
 describe('another shape', () => {
-  const first = { material: 'balsa_medium', stack: 'tail_stock' };
+  const first = { material: 'balsa_medium', stack: 'tail_stock', wire: 'wire_1_60' };
   test('has every text that it needs, and keeps what the old one had', () => {
     for (const shape of PART_SHAPES) {
       const made = reshaped(part('horn', 'Horn'), shape, first);
@@ -109,7 +109,7 @@ describe('another shape', () => {
     });
   });
   test('lacks what the sheet has none of', () => {
-    expect(reshaped(part('horn', 'Horn'), 'stack', { material: '', stack: '' }).fields.stack).toBeUndefined();
+    expect(reshaped(part('horn', 'Horn'), 'stack', { material: '', stack: '', wire: '' }).fields.stack).toBeUndefined();
   });
 });
 
