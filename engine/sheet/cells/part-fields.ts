@@ -117,9 +117,9 @@ const tipChord = measured(
 );
 const ratio = share(
   'section_thickness',
-  'Thickness over chord',
+  'Section thickness',
   't/c',
-  'Of the wing section. A section of the library gives it.',
+  'Thickness of the wing section over its chord. A section of the library gives it.',
 );
 const cutAway = share(
   'cut_away',

@@ -96,7 +96,7 @@ describe('what is wrong is said where it is', () => {
     ));
   test('of a size that lacks', () =>
     expect(weighed('ribs', { ...BALSA, chord: '220 mm', thickness: '2 mm' }).faults).toContain(
-      'parts.it.section_thickness: it needs its thickness over chord. Type it, such as “15\u00a0%”.',
+      'parts.it.section_thickness: it needs its section thickness. Type it, such as “15\u00a0%”.',
     ));
   test('of more cut away than there is', () =>
     expect(

@@ -3,8 +3,10 @@ import { type Part, type PartsCell, partFields } from '../../../engine/index';
 import { PartCommands } from './commands';
 import { PartQuantity } from './field';
 import { PartFinish } from './finish';
+import { MassFromLibrary, SectionPick, SizeOfTrade, WirePick } from './from-library';
 import { PartScale } from './scale-said';
 import { PartShape } from './shape-pick';
+import { ShapePicture } from './shape-picture';
 import { PartStation } from './station';
 import { MaterialPick, StackPick } from './stuff';
 import { PartTitles } from './titles';
@@ -26,6 +28,7 @@ export function PartEditor({ cell, part, isNew, onOpen }: EditorProps) {
       <div class="part-group">
         <PartTitles cell={cell} part={part} isNew={isNew} onOpen={onOpen} />
         <PartShape cell={cell} part={part} />
+        <ShapePicture table={table} part={part} />
         <PartNeeds table={table} part={part} />
       </div>
       <div class="part-group">
@@ -50,18 +53,24 @@ export function PartEditor({ cell, part, isNew, onOpen }: EditorProps) {
   );
 }
 
+/** Texts that name something other than a material. */
+const NAMED: Readonly<Record<string, typeof StackPick>> = { stack: StackPick, wire: WirePick };
+
 /** The fields that a shape has before those that every part has. */
 function PartNeeds({ table, part }: { table: string; part: Part }) {
   const fields = partFields(part.shape);
   return (
     <>
+      {part.shape === 'point' && <MassFromLibrary table={table} part={part} />}
+      {(part.shape === 'ribs' || part.shape === 'core') && <SectionPick table={table} part={part} />}
+      <SizeOfTrade table={table} part={part} />
       {fields
         .slice(
           0,
           fields.findIndex(({ name }) => name === 'x'),
         )
         .map((field) => {
-          const Field = field.dimension ? PartQuantity : field.name === 'stack' ? StackPick : MaterialPick;
+          const Field = field.dimension ? PartQuantity : (NAMED[field.name] ?? MaterialPick);
           return <Field key={field.name} table={table} part={part} field={field} />;
         })}
     </>

@@ -31,9 +31,19 @@ export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
           aria-controls={`part-${path}`}
           onClick={() => onOpen(part.name)}
         >
-          {part.title || part.name}
+          <span class="part-name">{part.title || part.name}</span>
+          <span class="words">
+            {' '}
+            {shapeWords(part)}
+            {off !== '' && '; '}
+            {off !== '' && (
+              <span class="difference">
+                estimate {sheet.shown(`${path}.estimate`)}, {off}
+              </span>
+            )}
+          </span>
         </button>
-        <span class="words">{shapeWords(part)}</span>
+        <RemadeWords part={part} />
         {fault && !isOpen && <span class="fault-words">{fault.message}</span>}
       </th>
       <td data-label="mass" class="part-mass" data-value={`${path}.mass`}>
@@ -50,19 +60,13 @@ export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
           onCommit={(text) => sheet.setText(`${path}.weighed`, text)}
           onUndoBeyond={sheet.undo}
         />
-        <RemadeWords part={part} />
-        {off !== '' && (
-          <span class="aside difference">
-            estimate {sheet.shown(`${path}.estimate`)}, {off}
-          </span>
-        )}
       </td>
       {['x', 'y', 'z'].map((axis) => (
         <td key={axis} data-label={axis} data-value={`${path}.${axis}`}>
           {sheet.shown(`${path}.${axis}`)}
         </td>
       ))}
-      <td data-label="share of the moment" class="moment-cell">
+      <td data-label="moment" class="moment-cell">
         <MomentBar path={path} most={most} />
       </td>
     </tr>

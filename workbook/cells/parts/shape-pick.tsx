@@ -1,4 +1,4 @@
-import type { Part, PartsCell } from '../../../engine/index';
+import type { Part, PartsCell, PartShape as Shape } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { changePart, reshaped, withFuel } from './edits';
@@ -20,7 +20,11 @@ export function PartShape({ cell, part }: { cell: PartsCell; part: Part }) {
               value={shape}
               checked={shape === part.shape}
               onChange={() => {
-                const first = { material: firstMaterial(sheet), stack: firstStack(sheet), wire: firstWire(sheet) };
+                const first = {
+                  material: firstMaterial(sheet, shape),
+                  stack: firstStack(sheet),
+                  wire: firstWire(sheet),
+                };
                 sheet.changeCell(changePart(cell, part.name, (row) => reshaped(row, shape, first, sheet.units())));
               }}
             />
@@ -47,9 +51,10 @@ export function PartShape({ cell, part }: { cell: PartsCell; part: Part }) {
   );
 }
 
-function firstMaterial(sheet: Sheet): string {
+function firstMaterial(sheet: Sheet, shape: Shape): string {
   const library = sheet.offered.peek()?.tables.find((each) => each.name === 'materials')?.rows ?? [];
-  const usual = library.find((each) => each.name === 'balsa_medium') ?? library[0];
+  const usual =
+    library.find(({ name }) => name === (shape === 'core' ? 'foam_extruded' : 'balsa_medium')) ?? library[0];
   return sheet.document.peek().rows.find((each) => each.table === 'materials')?.name ?? usual?.name ?? '';
 }
 

@@ -74,6 +74,10 @@ test('a shape says what it is made of', () => {
   expect(shapeWords({ ...tank, shape: 'rod' })).toBe('rod or wire, music wire, 2 mm');
   expect(shapeWords({ ...tank, shape: 'point' })).toBe('weight');
   expect(shapeWords({ ...tank, shape: 'solid', fuel: true })).toBe('fuel, music wire');
+  const screws = { name: 'b', title: 'B', fields: { mass: 'screw_m3x16.mass', count: '4' } };
+  expect(shapeWords({ ...screws, shape: 'point' })).toBe('weight, 4 of them');
+  const ribs = { name: 'c', title: 'C', fields: { count: '12', material: 'balsa_medium', thickness: '2 mm' } };
+  expect(shapeWords({ ...ribs, shape: 'ribs' })).toBe('ribs, 12 of them, balsa medium, 2 mm');
 });
 
 test('bars are drawn against the longest, in tenths', () => {
