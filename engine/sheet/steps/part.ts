@@ -100,6 +100,14 @@ function ofSection(at: (input: string) => number, depth: string): Estimate {
   };
 }
 
+/** Adds the mass of the coats at `m[to]`, and counts as many as there are. */
+function finishedOf(at: (input: string) => number): Estimate {
+  const [area, coat, count] = [at('coats_area'), at('coat'), at('count')];
+  return (m, i, to) => {
+    m[to] = m[count + i]! * (m[to]! + finishMass(m[area + i]!, m[coat + i]!));
+  };
+}
+
 /** One part row: its mass with finish, the scale's word before the estimate's, and its numbers for the fold. */
 export function partStep(spec: PartStepSpec): StepSpec {
   const { cell, path, shape, inputs, row, off, estimate, difference, weighedAs } = spec;
@@ -123,7 +131,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
         const [offMass, offX, offY, offZ] = [column(off), column(off + 1), column(off + 2), column(off + 3)];
         const [x, y, z, weighed] = [at('x'), at('y'), at('z'), at('weighed')];
         const [sizeX, sizeY, sizeZ] = [at('size_x'), at('size_y'), at('size_z')];
-        const [coatsArea, coat, count] = [at('coats_area'), at('coat'), at('count')];
+        const finished = finishedOf(at);
         const [massTolerance, stationTolerance] = [at('mass_tolerance'), at('station_tolerance')];
         const picked = counting ? column(counting.picked) : -1;
         const option = counting?.option ?? 0;
@@ -137,17 +145,17 @@ export function partStep(spec: PartStepSpec): StepSpec {
               continue;
             }
             bare(m, i, written + i);
-            const mass = m[count + i]! * (m[written + i]! + finishMass(m[coatsArea + i]!, m[coat + i]!));
+            finished(m, i, written + i);
+            const mass = m[written + i]!;
             if (Number.isNaN(mass)) {
               why[i] = 1 + unusable;
               continue;
             }
-            m[written + i] = mass;
             const remade = weighedAs === 'something else' || (picked >= 0 && m[picked + i] !== option);
-            const scale = remade ? Number.NaN : m[weighed + i]!;
-            m[less + i] = scale - mass;
+            m[less + i] = m[weighed + i]! - mass;
             part.estimate = mass + m[offMass + i]!;
-            part.weighed = scale + m[offMass + i]!;
+            part.weighed = m[weighed + i]! + m[offMass + i]!;
+            if (remade) m[less + i] = part.weighed = Number.NaN;
             part.x = m[x + i]! + m[offX + i]!;
             part.y = m[y + i]! + m[offY + i]!;
             part.z = m[z + i]! + m[offZ + i]!;

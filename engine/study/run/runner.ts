@@ -49,6 +49,7 @@ export function startRunner(compiled: Compiled, plan: Orderless, fill: Fill): Ru
   fillBench(bench, plan.base, plan.why, CHUNK);
   const now = new Float64Array(plan.axes.length);
   const places = plan.axes.map((axis) => bench.column(axis.slot));
+  const starts = plan.wanted.map(({ slot }) => bench.column(slot));
   freeAxes(bench, plan);
 
   function runSome(samples: Uint32Array): void {
@@ -67,9 +68,9 @@ export function startRunner(compiled: Compiled, plan: Orderless, fill: Fill): Ru
       for (let from = 0; from < samples.length; from += CHUNK) {
         const some = samples.subarray(from, from + CHUNK);
         runSome(some);
-        for (const [w, { slot }] of plan.wanted.entries()) {
-          const start = bench.column(slot);
-          columns[w]!.set(bench.m.subarray(start, start + some.length), from);
+        for (let w = 0; w < columns.length; w++) {
+          const start = starts[w]!;
+          for (let i = 0; i < some.length; i++) columns[w]![from + i] = bench.m[start + i]!;
         }
         for (let i = 0; i < some.length; i++) {
           if (lacks(columns, from + i)) why[from + i] = codeOf(codes, reasonOf(compiled, bench, plan, i));
