@@ -154,6 +154,7 @@ export {
 export { isRemade, remadeSentences, weighingPart } from './sheet/weighed-as';
 export type { BestAnswer, BestProgress, TriedDesign } from './study/best/told';
 export { noneSentences } from './study/best/words';
+export type { Culprit, Reconciliation } from './study/design/culprit';
 export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';

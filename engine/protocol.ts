@@ -5,6 +5,7 @@
 
 import type { Document } from './sheet/document';
 import type { BestAnswer, BestProgress } from './study/best/told';
+import type { Reconciliation } from './study/design/culprit';
 import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
 import type { FitAnswer } from './study/fit/told';
@@ -54,6 +55,8 @@ export interface EngineService {
   madeOf(choices: readonly string[]): Promise<readonly (readonly number[])[]>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */
   forgotten(parts: string): Promise<readonly ForgottenThing[]>;
+  /** How the CG that a piece has found stands to the table, and what the table may lack. */
+  reconcile(found: string): Promise<Reconciliation>;
   /** Questions that can be put on any design, in the order of the builder's year. */
   studies(): Promise<readonly StudyTold[]>;
   /** The open design with a study on it as one more sheet, and what that adds; nothing is changed. `answers`: pick → choice. */

@@ -34,6 +34,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     best: (name, progress) => remote.best(name, proxy(progress)),
     haltBest: (name) => remote.haltBest(name),
     weighing: (name) => remote.weighing(name),
+    reconcile: (found) => remote.reconcile(found),
     table: (view, from, to) => remote.table(view, from, to),
     tableFile: (view, format) => remote.tableFile(view, format),
     trace: (path) => remote.trace(path),

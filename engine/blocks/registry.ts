@@ -6,6 +6,7 @@ import { body } from './body/index';
 import { control } from './control/index';
 import { electric, measuredLap, tachometer, thrustLaw, twoStroke } from './engines/index';
 import { flight } from './flight/index';
+import { foundCg } from './found-cg/index';
 import { gear } from './gear/index';
 import { glide } from './glide/index';
 import { lap } from './lap/index';
@@ -38,6 +39,7 @@ export const blocks: readonly AnyBlock[] = [
   lines,
   balance,
   ballast,
+  foundCg,
   flight,
   lineShape,
   lap,

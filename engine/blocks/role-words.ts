@@ -6,6 +6,7 @@ const WORDS: Readonly<Record<string, string>> = {
   lap: 'lap in wind',
   line_shape: 'shape of the lines',
   control: 'control linkage',
+  found_cg: 'finding of the CG',
 };
 
 /** What a builder calls whatever fills a role, in the middle of a sentence: "fuselage". */

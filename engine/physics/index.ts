@@ -145,6 +145,17 @@ export {
   tipMach,
 } from './flight-figures';
 export {
+  cgOnScales,
+  explainingMass,
+  type FoundAt,
+  fingertipCg,
+  foundTogether,
+  hangingCg,
+  MOST_DROOP,
+  type Support,
+  tipScaleCg,
+} from './found-cg';
+export {
   alongLeg,
   energyToYield,
   type GearLeg,

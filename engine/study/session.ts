@@ -16,6 +16,7 @@ import { describeTable } from './describe/tables';
 import { drawingOf, drawingOfLive } from './design/drawing';
 import { forgottenIn } from './design/forgotten';
 import { massesMadeOf } from './design/made-of';
+import { reconcile } from './design/reconcile';
 import { settleFor, stepsShown, valuesOf } from './design/shown';
 import { traceOf } from './design/trace';
 import { faultyFit, fitSteps } from './fit/fit';
@@ -166,6 +167,9 @@ export function startEngine(library: Library, ports: StudyPorts) {
     },
     async forgotten(parts: string) {
       return forgottenIn(present(), parts, library);
+    },
+    async reconcile(found: string) {
+      return reconcile(present(), found, library);
     },
     studies: async (): Promise<readonly StudyTold[]> =>
       studies().map((study) => askedOf(study, present().compiled.document, library.blocks)),

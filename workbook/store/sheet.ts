@@ -15,6 +15,7 @@ import {
   type NameInfo,
   type Opened,
   openText,
+  type Reconciliation,
   type Repair,
   readText,
   type Snapshot,
@@ -180,6 +181,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   madeOf(choice: string): readonly number[];
   /** What a parts cell lacks of the things that are often forgotten. */
   forgotten(parts: string): Promise<readonly ForgottenThing[]>;
+  /** How the CG that a piece has found stands to the table. */
+  reconcile(found: string): Promise<Reconciliation>;
   openFile(file: File): Promise<void>;
   /** Opens the design that comes with the program, as it came. */
   openDemo(): Promise<void>;
@@ -472,6 +475,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     },
     madeOf: followMadeOf(engine, editor.document, snapshot, editor.dragging),
     forgotten: (parts) => engine.forgotten(parts),
+    reconcile: (found) => engine.reconcile(found),
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
     tableNamed: (name) => description.value?.tables.find((table) => table.name === name),
     refusals,

@@ -17,6 +17,7 @@ import { planDesigns } from '../spread/plan';
 import type { Request } from './arguments';
 import { tellBreaches, tellCheck } from './checks';
 import { nameData, nameLine } from './names';
+import { tellReconciled } from './reconcile';
 import { setTexts } from './set';
 import { meant, namesByPath, tellValue } from './values';
 import { variantTexts } from './variant';
@@ -44,7 +45,7 @@ export function answer(request: Request, file: string, library: Library): Answer
   if (!set.ok) return ended('', [...set.notes, ...set.faults], 1);
   const { live } = set;
   const notes = [...variant.notes, ...set.notes, ...remadeSentences(live.compiled.document, tradedIn(request, live))];
-  const sections = sectionsOf(request, live, namesByPath(live));
+  const sections = sectionsOf(request, live, namesByPath(live), library);
   const faults = sections.flatMap((section) => section.faults);
   const data = Object.assign({}, ...sections.map((section) => section.data));
   const out = request.json
@@ -65,7 +66,7 @@ function ended(out: string, lines: readonly string[], code: 0 | 1): Answer {
   return { out, err: lines.map((line) => `${line}\n`).join(''), code };
 }
 
-function sectionsOf(request: Request, live: Live, names: Names): Section[] {
+function sectionsOf(request: Request, live: Live, names: Names, library: Library): Section[] {
   const sections: Section[] = [];
   if (request.names) sections.push(listNames(names));
   if (request.spread.length > 0) return [...sections, typedSpread(request, live, names)];
@@ -79,6 +80,7 @@ function sectionsOf(request: Request, live: Live, names: Names): Section[] {
   if (request.mends !== '') sections.push(studySection(studyKinds.what_mends, live, request.mends, names));
   if (request.best !== '') sections.push(studySection(studyKinds.best_compromises, live, request.best, names));
   if (request.weighing !== '') sections.push(studySection(studyKinds.weighing, live, request.weighing, names));
+  if (request.reconcile !== '') sections.push(tellReconciled(request.reconcile, live, names, library));
   if (request.variants !== '') sections.push(studySection(studyKinds.variants, live, request.variants, names));
   return sections.length > 0 ? sections : overview(live, names);
 }

@@ -20,6 +20,8 @@ export interface Request {
   readonly best: string;
   /** Name of a bench; '' where none is asked for. */
   readonly weighing: string;
+  /** Name of a piece that has found the CG; '' where none is asked for. */
+  readonly reconcile: string;
   /** Name of a table of variants; '' where none is asked for. */
   readonly variants: string;
   /** Name of the variant to compute in the place of the design as set; '' for the design. */
@@ -35,7 +37,7 @@ export type Arguments =
 export const HELP = `Computes a design without a screen: the same engine and the same numbers as the page.
 
   npm run compute -- FILE [--variant NAME] [--set NAME=TEXT …] [--get NAME …] [--names] [--series NAME] [--helps NAME]
-                         [--mends NAME] [--best NAME] [--weighing NAME] [--variants NAME] [--tolerances NAME |
+                         [--mends NAME] [--best NAME] [--weighing NAME] [--reconcile NAME] [--variants NAME] [--tolerances NAME |
                          --tolerances NAME=KIND … [--samples N] [--seed S]] [--json]
 
   FILE              a design, such as data/designs/quern-25.tetherwright.json
@@ -49,6 +51,7 @@ export const HELP = `Computes a design without a screen: the same engine and the
   --mends NAME      print what would bring a result where this list wants it, the cheapest first
   --best NAME       print the best compromises: designs that no other beats in everything that is wanted
   --weighing NAME   print what this bench tells: the CG when finished, what the rest may weigh, which part is next
+  --reconcile NAME  print how the CG found stands to the table of parts, and what the table may lack
   --variants NAME   print the table of variants of the design: results, differences and what makes them
   --tolerances NAME
                     print what these tolerances of the design make of its results
@@ -70,6 +73,7 @@ const ONE_NAME = {
   '--mends': { field: 'mends', what: 'a list of what mends', like: 'cg_mends' },
   '--best': { field: 'best', what: 'best compromises', like: 'weight_or_pull' },
   '--weighing': { field: 'weighing', what: 'a bench', like: 'bench' },
+  '--reconcile': { field: 'reconcile', what: 'a piece that has found the CG', like: 'found_cg' },
   '--variants': { field: 'variants', what: 'a table of variants', like: 'side_by_side' },
   '--variant': { field: 'variant', what: 'a variant', like: '"Ply tail"' },
 } as const;
@@ -79,7 +83,7 @@ export function readArguments(words: readonly string[]): Arguments {
   const set: (readonly [string, string])[] = [];
   const get: string[] = [];
   let file = '';
-  const named = { sweep: '', levers: '', mends: '', best: '', weighing: '', variants: '', variant: '' };
+  const named = { sweep: '', levers: '', mends: '', best: '', weighing: '', reconcile: '', variants: '', variant: '' };
   let names = false;
   let json = false;
   const spread: (readonly [string, string])[] = [];
@@ -145,6 +149,7 @@ export function readArguments(words: readonly string[]): Arguments {
       case '--mends':
       case '--best':
       case '--weighing':
+      case '--reconcile':
       case '--variants':
       case '--variant': {
         const typed = next();
@@ -157,7 +162,7 @@ export function readArguments(words: readonly string[]): Arguments {
       default:
         if (option.startsWith('-')) {
           return nothing(
-            `${option} is no option here. The options are --set, --get, --names, --series, --helps, --mends, --best, --weighing, --variants, --variant, --tolerances, --samples, --seed, --json and --help.`,
+            `${option} is no option here. The options are --set, --get, --names, --series, --helps, --mends, --best, --weighing, --reconcile, --variants, --variant, --tolerances, --samples, --seed, --json and --help.`,
           );
         }
         if (file)

@@ -127,7 +127,12 @@ function propellerFor(was: AnyBlock, is: AnyBlock, cell: BlockCell, live: Live, 
     diameter: cell.fields.propeller_diameter || now('propeller_diameter'),
     pitch: cell.fields.pitch || now('pitch'),
   };
-  const added = newModel('propeller', library.blocks, { id: freeId(document), taken: takenNames(document), fields });
+  const added = newModel('propeller', library.blocks, {
+    id: freeId(document),
+    taken: takenNames(document),
+    fields,
+    isOpen: false,
+  });
   const said = (result: string): string => formatQuantity(flown('engine', result), unit);
   const says = [`Adds a propeller of ${said('propeller_diameter')} by ${said('pitch')}.`];
   return { fields: {}, added, moves: movesTo(added.name), says };

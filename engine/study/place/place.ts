@@ -96,7 +96,9 @@ function addModels({ study, live, library, meant, missing, taken, ids, says }: P
       says.push(`Leaves out ${inSentence(titleOf(role, library.blocks))}: no part of this design is fuel.`);
       continue;
     }
-    const piece = there ?? newModel(role, library.blocks, { id: ids(), taken, fields: study.fields[role] ?? {} });
+    const fields = study.fields[role] ?? {};
+    const piece =
+      there ?? newModel(role, library.blocks, { id: ids(), taken, fields, isOpen: study.open.includes(role) });
     if (!there) {
       models.push(piece);
       taken.add(piece.name);

@@ -23,10 +23,19 @@ export function linkedRoles(role: string, blocks: readonly AnyBlock[]): readonly
 export function newModel(
   role: string,
   blocks: readonly AnyBlock[],
-  { id, taken, fields }: Pick<BlockCell, 'id' | 'fields'> & { readonly taken: ReadonlySet<string> },
+  rest: Pick<BlockCell, 'id' | 'fields'> & { readonly taken: ReadonlySet<string>; readonly isOpen: boolean },
 ): BlockCell {
   const { kind, title } = blockFor(role, blocks);
-  return { kind: 'model', id, name: freeName(kind, taken), title, folded: true, of: kind, fields };
+  const { id, taken, fields, isOpen } = rest;
+  return {
+    kind: 'model',
+    id,
+    name: freeName(kind, taken),
+    title,
+    ...(isOpen ? {} : { folded: true }),
+    of: kind,
+    fields,
+  };
 }
 
 /** The kind of piece that is added for a role. */

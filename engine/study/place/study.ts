@@ -14,6 +14,8 @@ export interface Study {
   readonly tells: string;
   /** Roles of the model that its pieces read; those that are missing are added. */
   readonly needs: readonly string[];
+  /** Of these, roles that the study is about: a piece that is added for one stands open. */
+  readonly open: readonly string[];
   /** It asks about fuel: nothing for a design that carries none. */
   readonly fuel: boolean;
   /** Of these, roles of which a model that carries no fuel has no use: what reads them is left out. */
@@ -84,6 +86,7 @@ export const studySchema = v.strictObject({
   question: text,
   tells: text,
   needs: v.array(text),
+  open: v.optional(v.array(text), []),
   fuel: v.optional(v.boolean(), false),
   fuelled: v.optional(v.array(text), []),
   fields: v.optional(v.record(text, v.record(text, text)), {}),

@@ -87,6 +87,7 @@ it('takes through optional links only numbers of the same dimension that every p
     expect(idle, `${kind} takes nothing by it`).toEqual([]);
   }
   expect(takes).toEqual([
+    'found_cg.station = body.tail_x',
     'flight.filling = tank.usable',
     'tank.length = body.tank_length',
     'tank.width = body.tank_width',

@@ -78,6 +78,7 @@ export function smallEngine() {
       present: { goals: [], keeps: true, beatenBy: 0 },
     }),
     haltBest: async () => {},
+    reconcile: async () => ({ state: 'unmeasured', differs: [], culprits: [] }),
     weighing: async (weighing) => ({
       ...{ revision, weighing, state: 'settled', parts: [], next: '', history: [], done: 0, wanted: 0, within: 0 },
       ...{ weighed: { mass: 0, x: 0, y: 0 }, finished: { mass: 0, x: 0, band: 0 } },

@@ -4,6 +4,7 @@ import { CautionFor } from '../../page/standing/caution';
 import { BlockPicture } from '../../pictures/index';
 import { useSheet } from '../../store/context';
 import { FieldRow } from './field';
+import { FoundCg } from './found-cg';
 import { KeepRow } from './keep-row';
 import { LinkRow } from './link';
 import { OtherKinds } from './other-kinds';
@@ -18,6 +19,7 @@ export function BlockView({ cell }: { cell: BlockCell }) {
     <div class="block">
       <p class="aside">{block.doc}</p>
       <OtherKinds cell={cell} block={block} />
+      {cell.of === 'found_cg' && <FoundCg cell={cell} />}
       <Fields cell={cell} block={block} />
       <Results cell={cell} block={block} />
       <KeepRow cell={cell} block={block} />

@@ -40,6 +40,7 @@ describe('words of the command line', () => {
       mends: '',
       best: '',
       weighing: '',
+      reconcile: '',
       variants: '',
       variant: '',
       json: true,
@@ -98,7 +99,7 @@ describe('words of the command line', () => {
       '--variant needs the name of a variant and found none. Write it like --variant "Ply tail".',
     );
     expect(message('q.json', '--fast')).toBe(
-      '--fast is no option here. The options are --set, --get, --names, --series, --helps, --mends, --best, --weighing, --variants, --variant, --tolerances, --samples, --seed, --json and --help.',
+      '--fast is no option here. The options are --set, --get, --names, --series, --helps, --mends, --best, --weighing, --reconcile, --variants, --variant, --tolerances, --samples, --seed, --json and --help.',
     );
     expect(message('q.json', 'ft')).toBe(
       'Two files are named, “q.json” and “ft”. Name one; texts with spaces need quotes.',
