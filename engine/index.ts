@@ -16,9 +16,10 @@ export {
   literalIn,
   printFormula,
   type Repair,
+  readEntry,
   readText,
 } from './formula/index';
-export { csvLine, readCsvTable } from './library/csv';
+export { type Between, csvLine, readCsvLines, readCsvTable } from './library/csv';
 export type { EngineService, FirstDesignService } from './protocol';
 export {
   type Chapter,

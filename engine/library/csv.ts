@@ -25,6 +25,13 @@ export const readCsvTable = (text: string): readonly (readonly string[])[] => {
   return splitRecords(text, heading.includes('\t') ? '\t' : ',').map((record) => record.fields);
 };
 
+/** What may stand between two fields. */
+export type Between = ',' | ';' | '\t';
+
+/** Fields of every line that has any, the heading's among them, with the number of the line that they begin on. */
+export const readCsvLines = (text: string, between: Between): readonly { line: number; fields: readonly string[] }[] =>
+  splitRecords(text, between);
+
 function splitRecords(text: string, between: string): { line: number; fields: string[] }[] {
   const records: { line: number; fields: string[] }[] = [];
   let line = 1;

@@ -91,7 +91,7 @@ const length = measured('length', 'Length', 'l', 'Length of it, of what is bent 
 const diameter = measured('diameter', 'Diameter', 'd', 'Outer diameter.');
 const wall = measured('wall', 'Wall', 't', 'Thickness of the wall of a tube.');
 const width = measured('width', 'Width', 'a', 'Width of it, of a strip the larger side, of a triangle one leg.');
-const height = measured('height', 'Height', 'h', 'Height of the triangle above its width: the other leg.');
+const height = measured('height', 'Height of the triangle', 'h', 'Above its width: the other leg.');
 const AS_THERE = 'Blank: the same.';
 const widthEnd = measured(
   'width_end',

@@ -14,6 +14,7 @@ import {
   rename,
   shownUnit,
   type UnitSet,
+  weighingPart,
   withUnit,
 } from '../../../engine/index';
 
@@ -29,11 +30,26 @@ export function withPart(cell: PartsCell, part: Part, after?: string): PartsCell
  */
 export function addingPart(cell: PartsCell, part: Part, after?: string): readonly Change[] {
   const { weighed = '' } = part.fields;
-  const weightless = { ...part, fields: { ...part.fields, weighed: '0 g' } };
   return [
-    { change: 'cell', cell: withPart(cell, weightless, after) },
+    { change: 'cell', cell: withPart(cell, weightless(part), after) },
     { change: 'text', path: `${cell.name}.${part.name}.weighed`, text: weighed },
   ];
+}
+
+const weightless = (part: Part): Part => ({ ...part, fields: { ...part.fields, weighed: '0 g' } });
+
+/** The same of many parts, below those that are there. What is weighed keeps what it is made of. */
+export function addingParts(document: Document, cell: PartsCell, parts: readonly Part[]): readonly Change[] {
+  const changes: Change[] = [{ change: 'cell', cell: { ...cell, rows: [...cell.rows, ...parts.map(weightless)] } }];
+  let now = applyChanges(document, changes).document;
+  for (const { name, fields } of parts) {
+    const path = `${cell.name}.${name}.weighed`;
+    const text = fields.weighed ?? '';
+    const weighing = weighingPart(now, path, text) ?? [{ change: 'text', path, text }];
+    now = applyChanges(now, weighing).document;
+    changes.push(...weighing);
+  }
+  return changes;
 }
 
 /** Weighs nothing and stands at the datum until somebody says otherwise, so that the sheet stays settled. */

@@ -13,6 +13,7 @@ import { PartEditor } from './editor';
 import { newPart, withPart } from './edits';
 import { OftenForgotten } from './forgotten';
 import { longestBar } from './moment-bar';
+import { PasteParts } from './paste/paste-parts';
 import { PartRow } from './row';
 import { partsCsv } from './table-csv';
 import { takenNames } from './taken';
@@ -105,6 +106,7 @@ export function PartsView({ cell }: { cell: PartsCell }) {
           </button>
         )}
       </p>
+      <PasteParts cell={cell} />
       <OftenForgotten cell={cell} />
       <div class="fuel">
         <span>Fuel on board</span>

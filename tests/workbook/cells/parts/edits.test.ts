@@ -11,6 +11,7 @@ import {
 } from '../../../../engine/index';
 import {
   addingPart,
+  addingParts,
   changePart,
   copyOf,
   movePart,
@@ -88,6 +89,24 @@ describe('the rows of a table', () => {
     const fuel = changePart(table, 'horn', (row) => withFuel(row, true));
     expect(fuel.rows[1]!.fuel).toBe(true);
     expect(changePart(fuel, 'horn', (row) => withFuel(row, false))).toEqual(table);
+  });
+});
+
+describe('many parts at once', () => {
+  const sheet: Document = { ...smallSheet, sheets: onOneSheet([table]) };
+  test('come in as weighing nothing, so that a baseline sees the change, and have their weight then', () => {
+    const screws = part('screws', 'Screws', { mass: '1 g', count: '4', x: '0 mm' });
+    const fin: Part = {
+      ...part('skid', 'Skid', { area: '1 dm²', thickness: '2 mm', material: 'balsa_medium', weighed: '3 g' }),
+      shape: 'sheet',
+    };
+    const changes = addingParts(sheet, table, [screws, fin]);
+    const [first] = changes;
+    const put = first?.change === 'cell' && first.cell.kind === 'parts' ? first.cell.rows.slice(-2) : [];
+    expect(put.map((row) => row.fields.weighed)).toEqual(['0 g', '0 g']);
+    const after = cellsOf(applyChanges(sheet, changes).document).find((cell) => cell.name === 'parts') as PartsCell;
+    expect(after.rows.slice(0, -2)).toEqual(table.rows);
+    expect(after.rows.slice(-2)).toEqual([screws, { ...fin, weighed_as: 'balsa_medium' }]);
   });
 });
 

@@ -1,0 +1,88 @@
+import { type PartsCell, readCsvLines } from '../../../../engine/index';
+import { useSheet } from '../../../store/context';
+import type { Separators } from '../../shared/separators';
+import { addingParts } from '../edits';
+import { takenNames } from '../taken';
+import { columnFaults, type PasteColumn, proposedColumns } from './columns';
+import { knownNames } from './known-names';
+import { PastedTable } from './pasted-table';
+import { readParts } from './read-parts';
+
+interface Props {
+  readonly cell: PartsCell;
+  readonly text: string;
+  readonly separators: Separators;
+  /** Columns as a person matched them; undefined: as their headings say. */
+  readonly matched: readonly PasteColumn[] | undefined;
+  onMatch(columns: readonly PasteColumn[]): void;
+  onAdded(count: number): void;
+}
+
+/** So many faults are told at once: whoever mends these sees the next. */
+const MOST_TOLD = 20;
+
+/** Columns matched, what comes of the rows, what is wrong with which line; and the press that takes all of them, or none. */
+export function PastedRows({ cell, text, separators, matched, onMatch, onAdded }: Props) {
+  const sheet = useSheet();
+  const { between, decimal } = separators;
+  if (!between || !decimal) return null;
+  const lines = readable(() => readCsvLines(text, between));
+  if (typeof lines === 'string') {
+    return (
+      <p class="fault-words" role="alert">
+        The text can’t be read: {lines}. Close the quote, or leave the quotes out.
+      </p>
+    );
+  }
+  const [heading, ...rest] = lines;
+  if (!heading || rest.length === 0) {
+    return <p class="aside">There are no rows yet. The first line names the columns, each line below it is a part.</p>;
+  }
+  const columns = matched ?? proposedColumns(heading.fields, sheet.units());
+  const wrong = columnFaults(columns);
+  const reading = { decimal, units: sheet.units(), known: knownNames(sheet) };
+  const read = readParts(text, between, columns, reading, takenNames(sheet, cell));
+  const count = read.parts.length;
+  const told = [
+    ...wrong,
+    ...(wrong.length > 0 ? [] : read.faults.map(({ line, message }) => `Line ${line}: ${message}`)),
+  ];
+  return (
+    <>
+      <PastedTable columns={columns} lines={rest} parts={wrong.length > 0 ? [] : read.parts} onMatch={onMatch} />
+      {told.length > 0 && (
+        <div class="paste-faults" role="alert">
+          <p>Nothing is taken until this is mended, in the text above or in the columns:</p>
+          <ul>
+            {told.slice(0, MOST_TOLD).map((fault) => (
+              <li key={fault} class="fault-words">
+                {fault}
+              </li>
+            ))}
+          </ul>
+          {told.length > MOST_TOLD && <p class="aside">{told.length - MOST_TOLD} more.</p>}
+        </div>
+      )}
+      {read.totals > 0 && <p class="aside">The totals at the end of a saved table are left out.</p>}
+      <button
+        type="button"
+        class="word"
+        disabled={told.length > 0 || count === 0}
+        onClick={() => {
+          sheet.edit((document) => addingParts(document, cell, read.parts), 'parts that were pasted');
+          onAdded(count);
+        }}
+      >
+        {count === 1 ? 'Add this part' : `Add these ${count} parts`}
+      </button>
+    </>
+  );
+}
+
+function readable<T>(work: () => T): T | string {
+  try {
+    return work();
+  } catch (error) {
+    return (error as Error).message;
+  }
+}
