@@ -1,7 +1,7 @@
 import { type UnitSet, unitNamed } from '../units/index';
 import { digitsOf, numberOf } from './digits';
 import type { Expression, Literal } from './expression';
-import { refuse } from './fault';
+import { inPlace, refuse } from './fault';
 import { readLiteral } from './literal';
 import { scanUnit } from './scan';
 
@@ -14,6 +14,7 @@ const FRACTION = /^[0-9]+\/[0-9]+$/;
 const CLOCK = /^(?:([0-9]+):)?([0-9]+):([0-5][0-9](?:\.[0-9]+)?)(?:\s*(?:s|sec|min)\.?)?$/;
 /** An engine by its trade number, hundredths of a cubic inch; 049 and 061 are thousandths. Common practice, no source. */
 const TRADE_NUMBER = /^an? +\.?([0-9]{2,3})$/i;
+const FRACTION_BEHIND = /^([0-9]+)\s*([^\s0-9]+)\s+([0-9]+\/[0-9]+)$/;
 const TWO_SIZES = /^([0-9.]+)\s*[xX]\s*([0-9.]+)$/;
 
 /** Digits that are printed without a unit behind them, since they say it themselves. */
@@ -51,6 +52,13 @@ function readWhole(typed: string, from: number, set: UnitSet): Literal | undefin
   }
   const trade = TRADE_NUMBER.exec(typed);
   if (trade) return { kind: 'literal', ...place, digits: typed, number: displacementNumbered(trade[1]!), unit: 'in³' };
+  const behind = FRACTION_BEHIND.exec(typed);
+  if (behind && RULED.has(unitNamed(behind[2]!)?.name ?? '')) {
+    const [, whole, unit, fraction] = behind;
+    const meant = `${whole} ${fraction} ${unit}`;
+    const found = `${fraction} stands behind ${whole} ${unit} without a unit.`;
+    return refuse(place, found, 'The unit stands behind the fraction.', `Write ${meant}.`, inPlace(place, meant));
+  }
   const sizes = TWO_SIZES.exec(typed);
   if (sizes) {
     const [, diameter, pitch] = sizes;
@@ -73,7 +81,7 @@ const displacementNumbered = (digits: string): number => Number(`0.${digits}`);
  * place, so that every place in the text stays what it is. Commas in parentheses stand between arguments.
  */
 export function tidied(text: string): string {
-  const plain = text.includes('(') ? text : text.replace(COMMAS, plainNumber);
+  const plain = joined(text.includes('(') ? text : text.replace(COMMAS, plainNumber));
   const hyphened = HYPHENED.exec(plain);
   if (!hyphened) return plain;
   const [, whole, fraction, unit] = hyphened as unknown as [string, string, string, string];
@@ -81,6 +89,16 @@ export function tidied(text: string): string {
     ? `${whole} ${fraction}${plain.slice(whole.length + 1 + fraction.length)}`
     : plain;
 }
+
+/** `2 lb and 10 oz`, `4 ft and 1 in`: the word is left out, since amounts are no conditions. */
+function joined(text: string): string {
+  const [, amount, unit] = AND_MORE.exec(text) ?? [];
+  if (amount === undefined || !CONTINUED.has(unitNamed(unit!)?.name ?? '')) return text;
+  return `${amount}    ${text.slice(amount.length + 4)}`;
+}
+
+const AND_MORE = /^(\s*[-−–+]?\s*[0-9][0-9.\s/]*([^\s0-9]+)) and(?=\s+[0-9.]+\s*[^\s0-9]+\s*$)/su;
+const CONTINUED: ReadonlySet<string> = new Set(['yd', 'ft', 'lb', 'h', 'min', 'm', 'kg']);
 
 const HYPHENED = /^(\s*[-−–+]?\s*[0-9]+)-([0-9]+[/⁄][0-9]+|[¼½¾⅓⅔⅛⅜⅝⅞])\s*(\S.*?)\s*$/s;
 const RULED: ReadonlySet<string> = new Set(['in', 'ft', 'oz', 'lb']);
