@@ -149,7 +149,7 @@ test('a number of its notes is followed by a comma where its unit would read on,
       .flatMap((note) => note.text.split(/(?<=[.;]) /))
       .filter((sentence) => sentence.startsWith(start));
   expect(text('To bring it to')).toEqual([
-    'To bring it to {ballast.wanted_x}, the engine would move {ballast.engine_shift}.',
+    'To bring it to {ballast.wanted_x}, shift the engine: {ballast.engine_shift}.',
   ]);
   expect(text('{race.laps} laps')).toEqual(['{race.laps} laps take {race.time}, stops for fuel: {race.stops};']);
   expect(text('more than 20')).toEqual(['more than 20 m/s (45 mph) is not looked at.']);
