@@ -35,6 +35,12 @@ export const partsTheory: Theory = {
       source: 'JCGM 100, eq. 10, independent tolerances, first order.',
     },
     {
+      title: 'On the bench',
+      text: 'b_k = 1 − s_x,k²/s_x²,  m_r = m_k (x_0 − x_k)/(x_r − x_0)',
+      doc: 'b_k share of the band that goes once part k has been on the scale at its estimate, s_x,k the uncertainty then. m_r what is not weighed yet may weigh for a CG at x_0: its own CG at x_r, what is known m_k with its CG at x_k; between the ends of what is allowed where x_0 may lie to either side.',
+      source: 'Derivation: moments about the wanted CG.',
+    },
+    {
       title: 'Stacks of layers',
       text: 'w = Σ w_i,  t = Σ t_i\nz̄ = Σ E_i t_i z_i/Σ E_i t_i,  D = Σ E_i [t_i³/12 + t_i (z_i − z̄)²]',
       doc: 'w mass per area, D bending stiffness per width; layers that do not slip.',

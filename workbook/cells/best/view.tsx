@@ -2,6 +2,7 @@ import type { BestAnswer, BestCell, ChartCell, SweepProgress } from '../../../en
 import { BestPicture } from '../../charts/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
+import { Remade } from '../shared/remade';
 import { SetUp } from '../shared/set-up';
 import { BestForm } from './form';
 import { BestProgressLine } from './progress';
@@ -27,6 +28,7 @@ export function BestView({ cell }: { cell: BestCell }) {
           <BestTable cell={cell} answer={shown} />
         </>
       )}
+      <Remade of={cell.axes.map(({ of }) => of)} />
       <SetUp title="Set up what is wanted" open={faulty || answer?.state === 'fault'}>
         <BestForm cell={cell} />
       </SetUp>

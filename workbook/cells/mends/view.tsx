@@ -3,6 +3,7 @@ import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import { showValue } from '../../store/show';
 import { Pick } from '../shared/pick';
+import { Remade } from '../shared/remade';
 import { RowFaults } from '../shared/row-faults';
 import { SetUp } from '../shared/set-up';
 import { SetUpEntry } from '../shared/set-up-entry';
@@ -23,6 +24,7 @@ export function MendsView({ cell }: { cell: MendsCell }) {
     <div class="variants" ref={watched} aria-busy={working}>
       {!faulty && <p role="status">{working || !shown ? 'Working.' : statusOf(shown, cell, info)}</p>}
       {shown?.state === 'settled' && shown.found.length > 0 && <MendsTable cell={cell} answer={shown} />}
+      {shown && <Remade of={shown.found.map(({ path }) => path)} />}
       <SetUp title="Set up what is wanted" open={faulty || answer?.state === 'fault'}>
         <Form cell={cell} />
       </SetUp>

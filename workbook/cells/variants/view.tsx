@@ -2,6 +2,7 @@ import { type SweepProgress, setNow, type VariantsCell } from '../../../engine/i
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
 import { tooOldForPaper } from '../../store/printing';
+import { Remade } from '../shared/remade';
 import { SetUp } from '../shared/set-up';
 import { Wanted } from '../shared/wanted';
 import { OneVariant } from './one';
@@ -27,6 +28,7 @@ export function VariantsView({ cell }: { cell: VariantsCell }) {
           Move the slides and make one of what is set, or take a design from a point of a chart or a row of a table.
         </p>
       )}
+      <Remade of={[...new Set(variants.flatMap(({ changes }) => Object.keys(changes)))]} />
       <button
         type="button"
         class="word"
