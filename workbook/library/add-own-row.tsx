@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import type { ColumnDescription, OwnRow, TableDescription } from '../../engine/index';
 import { useSheet } from '../store/context';
+import { MeasuredForm } from './measured-form';
 import { addRow, draftFaults, emptyDraft, rowOf } from './own-edits';
 
 /** The form of a row that is not there yet. It becomes one when all is said that its table needs. */
@@ -57,6 +58,14 @@ export function AddOwnRow({ table, onDone }: { table: TableDescription; onDone(r
           )}
         </Line>
       ))}
+      <MeasuredForm
+        table={table}
+        onUse={(column, formula, source) => {
+          const { values, source: said } = draft.value;
+          const from = said.trim() === '' ? source : said;
+          draft.value = { ...draft.value, source: from, values: { ...values, [column]: formula } };
+        }}
+      />
       <Line label="Source">
         {(id) => (
           <input
