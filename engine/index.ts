@@ -152,7 +152,7 @@ export {
   variantAsBaseline,
   variantNameFault,
 } from './sheet/variants';
-export { isRemade, remadeSentences, weighingPart } from './sheet/weighed-as';
+export { isRemade, remadeSentences, weighedAsTitle, weighingPart } from './sheet/weighed-as';
 export type { BestAnswer, BestProgress, TriedDesign } from './study/best/told';
 export { noneSentences } from './study/best/words';
 export type { Culprit, Reconciliation } from './study/design/culprit';

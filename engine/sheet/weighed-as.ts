@@ -23,6 +23,14 @@ export function isRemade(document: Document, part: Part): boolean {
   return isWeighed(part) && then !== undefined && now !== undefined && !isMadeOf(now, then);
 }
 
+/** What a part was made of when it was weighed, by its title; '' where nothing is known. */
+export function weighedAsTitle(document: Document, part: Part): string {
+  const { weighed_as: then = '' } = part;
+  const choice = cellsOf(document).find(({ kind, name }) => kind === 'choice' && name === cutFrom(part));
+  const option = choice?.kind === 'choice' ? choice.options.find(({ name }) => name === then) : undefined;
+  return option?.title ?? then.replaceAll('_', ' ');
+}
+
 /** What a trade of these choices makes of parts that are weighed: a sentence for all that were weighed as one option. */
 export function remadeSentences(document: Document, choices: readonly string[]): readonly string[] {
   return cellsOf(document).flatMap((cell) => {
@@ -33,7 +41,7 @@ export function remadeSentences(document: Document, choices: readonly string[]):
     return [...new Set(weighed.map((part) => part.weighed_as!))].map((then) => {
       const parts = weighed.filter((part) => part.weighed_as === then);
       const titles = listed(parts.map(({ title, name }, k) => (k === 0 ? title || name : inSentence(title || name))));
-      const made = cell.options.find(({ name }) => name === then)?.title ?? then.replaceAll('_', ' ');
+      const made = weighedAsTitle(document, parts[0]!);
       const [are, count, their] = parts.length === 1 ? ['is', 'it counts', 'its'] : ['are', 'they count', 'their'];
       return `${titles} ${are} weighed as made of “${made}”: with another ${count} as re-made, by ${their} estimate.`;
     });

@@ -11,9 +11,9 @@ export function cutFrom(part: Part): string | undefined {
   return part.shape === 'point' || stuff === '' ? undefined : stuff;
 }
 
-/** The same, but nothing where the scale or a tolerance of the part's own says how far its mass is off: it is off by itself then. */
-export const offWith = (part: Part): string | undefined =>
-  said(part, 'weighed') !== '' || said(part, 'mass_tolerance') !== '' ? undefined : cutFrom(part);
+/** The same, but nothing where the scale, unless it counts as re-made, or a tolerance of the part's own says how far its mass is off: it is off by itself then. */
+export const offWith = (part: Part, isRemade: boolean): string | undefined =>
+  (said(part, 'weighed') !== '' && !isRemade) || said(part, 'mass_tolerance') !== '' ? undefined : cutFrom(part);
 
 /** Whether stuff is what a part was made of: `tail_stock.faced` is the option `faced`. */
 export const isMadeOf = (stuff: string, weighedAs: string): boolean =>

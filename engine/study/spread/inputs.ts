@@ -6,6 +6,7 @@ import type { Live } from '../../sheet/live';
 import { named } from '../../sheet/named';
 import type { Slot } from '../../sheet/program';
 import { cellsOf } from '../../sheet/sheets';
+import { isRemade } from '../../sheet/weighed-as';
 import { wiringOf } from '../../sheet/wiring';
 import type { SpreadFactor } from '../../terms/index';
 import { typedSlot } from '../run/axis';
@@ -128,7 +129,7 @@ function inputsOfParts(rowed: readonly SpreadInput[], live: Live): SpreadInput[]
     return factor;
   };
   return tablesOf(live).flatMap(({ name, rows }) => {
-    const cuts = rows.map(offWith);
+    const cuts = rows.map((row) => offWith(row, isRemade(live.compiled.document, row)));
     return rows.flatMap((row, k) => {
       const path = `${name}.${row.name}`;
       const place: SpreadFactor = { path: `${path}.x`, what: 'place' };

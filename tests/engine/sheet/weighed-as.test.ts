@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Document, PartsCell } from '../../../engine/sheet/document';
+import type { Document, PartsCell, SpreadCell } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { openLive, setLive } from '../../../engine/sheet/live';
 import { rename } from '../../../engine/sheet/rename';
@@ -7,6 +7,7 @@ import { cellsOf, withPiece } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { isRemade, madeAsTyped, remadeSentences, weighingPart } from '../../../engine/sheet/weighed-as';
 import { setTexts } from '../../../engine/study/command/set';
+import { inputsOf } from '../../../engine/study/spread/inputs';
 import { library, smallDesign } from './small';
 
 const partsIn = (document: Document): PartsCell =>
@@ -19,6 +20,11 @@ const put = (document: Document, path: string, text: string): Document =>
 const massOf = (document: Document, part: string): number => {
   const { compiled, state } = openLive(document, library);
   return state.m[compiled.program.slotOf.get(`parts.${part}.mass`)!]!;
+};
+
+const tolerances: SpreadCell = {
+  ...{ kind: 'tolerances', id: 'id_shop', name: 'shop', title: 'Shop', rows: [], parts: true },
+  ...{ wanted: ['parts.x'], samples: 100, seed: 1 },
 };
 
 describe('a part that was weighed', () => {
@@ -75,6 +81,22 @@ describe('a part that was weighed', () => {
     const set = setTexts(openLive(before, library), [['parts.stab.weighed', '20 g']], library);
     expect(set.ok && set.live.compiled.document).toEqual(weighed);
     expect(madeAsTyped(before, ['reserve'])).toBe(before);
+  });
+
+  test('is off with all that is cut from the same while it counts as re-made', () => {
+    const cell = partsIn(before);
+    const other = { ...rowIn(before, 'stab'), name: 'half', title: 'Half' };
+    const two = withPiece(before, { ...cell, rows: [...cell.rows, other] });
+    const both = weigh(weigh(two, 'parts.stab.weighed', '20 g'), 'parts.half.weighed', '20 g');
+    const factors = (document: Document): unknown => {
+      const spread = inputsOf(tolerances, openLive(document, library));
+      if (typeof spread === 'string') throw new Error(spread);
+      const masses = ['parts.stab.mass', 'parts.half.mass'];
+      return spread.filter(({ path }) => masses.includes(path)).map(({ factor }) => factor?.what);
+    };
+    expect(factors(two)).toEqual(['stuff', 'stuff']);
+    expect(factors(both)).toEqual(['mass', 'mass']);
+    expect(factors(put(both, 'tail_stock', 'faced'))).toEqual(['stuff', 'stuff']);
   });
 
   test('is told where a trade changes what it is made of', () => {

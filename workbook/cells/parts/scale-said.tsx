@@ -1,4 +1,4 @@
-import { formatQuantity, isRemade, type Part, partFields, shownUnit } from '../../../engine/index';
+import { formatQuantity, isRemade, type Part, partFields, shownUnit, weighedAsTitle } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import { PartQuantity } from './field';
 
@@ -26,8 +26,7 @@ export function PartScale({ table, part }: { table: string; part: Part }) {
 export function RemadeWords({ part }: { part: Part }) {
   const sheet = useSheet();
   if (!isRemade(sheet.document.value, part)) return null;
-  const then = part.weighed_as ?? '';
-  const made = sheet.optionTitle(part.fields.stack ?? part.fields.material ?? '', then) ?? then.replaceAll('_', ' ');
+  const made = weighedAsTitle(sheet.document.value, part);
   return <span class="aside remade">was weighed as “{made}”; counts as re-made, by its estimate</span>;
 }
 
