@@ -38,6 +38,15 @@ const offlineInPage: Plugin = {
   },
 };
 
+/** What the maker of PDFs would fetch to read pages and pictures, which nobody asks of it. */
+const NEVER_ASKED = /^(?:canvg|html2canvas|dompurify)$/;
+const withoutReaders: Plugin = {
+  name: 'without-readers',
+  enforce: 'pre',
+  resolveId: (id) => (NEVER_ASKED.test(id) ? '\0never-asked' : undefined),
+  load: (id) => (id === '\0never-asked' ? 'export default undefined;' : undefined),
+};
+
 /** Keeps every file of the page for the flying field, where there's no connection. */
 const offline = VitePWA({
   filename: 'offline.js',
@@ -54,7 +63,7 @@ const offline = VitePWA({
     icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
   },
   workbox: {
-    globPatterns: ['**/*.{html,js,css,svg,json,csv,ttf,woff2}'],
+    globPatterns: ['**/*.{html,js,css,svg,json,csv,ttf,woff,woff2}'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     inlineWorkboxRuntime: true,
     cleanupOutdatedCaches: true,
@@ -71,7 +80,7 @@ export default defineConfig({
   root: `${here}workbook`,
   base: './',
   cacheDir: `${here}.cache/vite`,
-  plugins: [policyInPage, offlineInPage, offline],
+  plugins: [policyInPage, offlineInPage, withoutReaders, offline],
   worker: { format: 'es' },
   // The policy refuses data: fonts, so nothing is written into the style sheet.
   build: {

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { inflateSync } from 'node:zlib';
 import { beforeAll, expect, test } from 'vitest';
 import { DESK, figure, openSheet, type Sheet, settled, showSheet, startBrowser } from './sheet';
 
@@ -54,4 +56,63 @@ test('a field of a block leads to its place in the reference, beside the sheet, 
   expect(await page.locator('.one-sheet.shown').getAttribute('aria-label')).toBe('Model');
   // In the page of the design that stands already.
   expect(context.pages().filter((each) => !each.url().includes('reference')).length).toBe(1);
+});
+
+/** Width and height of the one page of a PDF, mm. */
+const pageOf = (pdf: Buffer): readonly number[] =>
+  /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/
+    .exec(pdf.toString('latin1'))!
+    .slice(1)
+    .map((points) => (Number(points) * 25.4) / 72);
+/** Everything that is packed in a PDF. */
+const unpacked = (pdf: Buffer): string =>
+  [...pdf.toString('latin1').matchAll(/stream\r?\n([\s\S]*?)\r?\nendstream/g)]
+    .map(([, packed]) => {
+      try {
+        return inflateSync(Buffer.from(packed!, 'latin1')).toString('latin1');
+      } catch {
+        return '';
+      }
+    })
+    .join('\n');
+
+test('a chart is saved as a figure of its size on paper, text as text, the same bytes each time, without a connection', async () => {
+  const { page } = sheet;
+  await showSheet(page, 'Decide');
+  await page
+    .getByRole('button', { name: /^Save figure/ })
+    .first()
+    .click();
+  const dialog = page.getByRole('dialog');
+  const save = async (): Promise<Buffer> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      dialog.getByRole('button', { name: 'Save', exact: true }).click(),
+    ]);
+    return readFileSync(await download.path());
+  };
+  await dialog.locator('.figure-preview svg').waitFor();
+  const pdf = await save();
+  expect((await save()).equals(pdf)).toBe(true);
+  expect(pageOf(pdf)[0]).toBeCloseTo(85, 2);
+  const inside = unpacked(pdf);
+  expect(inside).toMatch(/\bBT\b[\s\S]*\bTf\b[\s\S]*<[0-9a-f]+> Tj/i);
+  expect(inside).toContain('begincmap');
+  expect(pdf.toString('latin1')).toContain('/FontFile2');
+  await dialog.getByLabel('175\u00a0mm').check();
+  await dialog.getByLabel('SVG', { exact: true }).check();
+  const svg = (await save()).toString();
+  expect(svg).toContain('width="175mm"');
+  expect(svg).toContain('@font-face{font-family:B612');
+  expect(svg).toMatch(/<text[^>]*>now 46\.0<\/text>/);
+  expect(svg).not.toContain('var(--');
+  await dialog.getByLabel('PNG', { exact: true }).check();
+  await dialog.getByLabel(/^Dots an inch/).fill('150');
+  await dialog.getByLabel(/^Dots an inch/).press('Enter');
+  const png = await save();
+  // 175 mm at 150 dots an inch.
+  expect(png.readUInt32BE(16)).toBe(1033);
+  expect(png.subarray(37, 41).toString()).toBe('pHYs');
+  expect((await save()).equals(png)).toBe(true);
+  await dialog.getByRole('button', { name: 'Close' }).click();
 });

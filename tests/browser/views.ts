@@ -156,6 +156,14 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'a figure to be saved',
+    ...IN_DIALOG,
+    async open(page) {
+      await press(page, /^Save figure/);
+      await dialog(page);
+    },
+  },
+  {
     name: 'what to print',
     ...IN_DIALOG,
     async open(page) {

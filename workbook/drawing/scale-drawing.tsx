@@ -156,17 +156,27 @@ function ToThePilot({ picture }: { picture: Picture }): JSX.Element | null {
   );
 }
 
+/** Narrower than this the words of the drawing leave no room for a long line. */
+const ROOM_FOR_LONG = 360;
+
 /** Shows whether the printer has kept the size. */
 function PaperRule({ frame, unit }: { frame: Frame; unit: string }): JSX.Element {
   const inches = unit === 'in';
-  const length = (inches ? 0.0508 : 0.05) * PIXELS_PER_METRE;
+  const short = frame.width < ROOM_FOR_LONG;
+  const metres = (inches ? 0.0508 : 0.05) / (short ? 2 : 1);
   const [right, y] = [frame.width - 2, frame.height - 4];
-  const left = right - length;
+  const left = right - metres * PIXELS_PER_METRE;
+  const length = inches ? `${short ? 1 : 2} in` : `${short ? 25 : 50} mm`;
   return (
-    <g data-rule={inches ? '2 in' : '50 mm'}>
-      <path d={`M${left},${y - 6}V${y}H${right}V${y - 6}`} fill="none" {...stroke('thin')} />
-      <text x={(left + right) / 2} y={y - 4} text-anchor="middle" font-size={SMALL_SIZE}>
-        {`this line is ${inches ? '2 in' : '50 mm'} long on paper`}
+    <g data-rule={length}>
+      <path d={`M${round(left)},${y - 6}V${y}H${right}V${y - 6}`} fill="none" {...stroke('thin')} />
+      <text
+        x={short ? right : (left + right) / 2}
+        y={short ? y - 8 : y - 4}
+        text-anchor={short ? 'end' : 'middle'}
+        font-size={SMALL_SIZE}
+      >
+        {`this line is ${length} long on paper`}
       </text>
     </g>
   );

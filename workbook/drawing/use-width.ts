@@ -1,8 +1,9 @@
 import type { RefObject } from 'preact';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useContext, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { FigureWidth } from '../store/figures';
 import { PAPER_WIDTH, printing } from '../store/printing';
 
-/** Width of an element in whole pixels, followed as it changes; `fallback` until it is known. On paper it is the same for all. */
+/** Width of an element in whole pixels, followed as it changes; `fallback` until it is known. On paper it is the same for all, and a figure says its own. */
 export function useWidth(fallback: number): [RefObject<HTMLDivElement | null>, number] {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(fallback);
@@ -18,5 +19,6 @@ export function useWidth(fallback: number): [RefObject<HTMLDivElement | null>, n
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
-  return [ref, printing.value ? PAPER_WIDTH : width];
+  const ofFigure = useContext(FigureWidth);
+  return [ref, ofFigure ?? (printing.value ? PAPER_WIDTH : width)];
 }

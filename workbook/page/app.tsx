@@ -1,6 +1,9 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
+import { useFetched } from '../drawing/index';
+import type { FigureDialog } from '../figure/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
+import { figureAsked } from '../store/figures';
 import { askingToPrint, printing } from '../store/printing';
 import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
@@ -50,6 +53,7 @@ export function App({ room, paper }: Shown) {
           <LiveSummary />
           {printing.value && <PageStyle />}
           {askingToPrint.value && <PrintDialog />}
+          {figureAsked.value && <SavingFigure />}
         </div>
       </div>
     </>
@@ -97,6 +101,27 @@ function PhoneFigures({ paper }: Pick<Shown, 'paper'>) {
     </aside>
   );
 }
+
+/** The form of a figure to be saved, fetched when the first one is. */
+function SavingFigure() {
+  const Dialog = useFetched(
+    () => figureDialog,
+    async () => {
+      figureDialog = (await import('../figure/index')).FigureDialog;
+    },
+  );
+  const asked = figureAsked.value;
+  if (!Dialog || !asked) return null;
+  return (
+    <Dialog
+      of={asked}
+      onClose={() => {
+        figureAsked.value = undefined;
+      }}
+    />
+  );
+}
+let figureDialog: typeof FigureDialog | undefined;
 
 /** The form of a first design, while it is open. */
 function Beginning() {

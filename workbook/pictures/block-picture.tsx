@@ -1,5 +1,6 @@
 import type { ComponentType, JSX } from 'preact';
 import type { BlockCell } from '../../engine/index';
+import { SaveFigure } from '../controls/save-figure';
 import { useFetched } from '../drawing/index';
 import { useSheet } from '../store/context';
 import { useOnScreen } from '../store/on-screen';
@@ -42,7 +43,10 @@ function Watched({ cell, kind }: { cell: BlockCell; kind: PictureKind }): JSX.El
         // Why there is none is said above, at the block's own fault.
         <p class="aside">{trace.message}</p>
       ) : (
-        <Drawn cell={cell} trace={trace} />
+        <>
+          <Drawn cell={cell} trace={trace} />
+          <SaveFigure title={cell.title} draw={() => <Drawn cell={cell} trace={trace} />} />
+        </>
       )}
     </div>
   );

@@ -1,5 +1,8 @@
+import { useContext } from 'preact/hooks';
+import { SaveFigure } from '../../controls/save-figure';
 import { type Arrangement, type Place, ScaleDrawing } from '../../drawing/index';
 import { useSheet } from '../../store/context';
+import { FigureWidth } from '../../store/figures';
 import { printing } from '../../store/printing';
 import { placeTexts } from '../parts/place';
 
@@ -8,6 +11,7 @@ export function DrawingView({ title, arrangement }: { title: string; arrangement
   const sheet = useSheet();
   const snapshot = sheet.snapshot.value;
   const picking = sheet.picking.value;
+  const inFigure = useContext(FigureWidth) !== undefined;
   if (!snapshot) return null;
   const pick = (place: Place, metresPerPixel: number): void => {
     if (!picking) return;
@@ -16,15 +20,18 @@ export function DrawingView({ title, arrangement }: { title: string; arrangement
   };
   const at = (axis: string): number => sheet.value(`${picking?.path}.${axis}`);
   return (
-    <ScaleDrawing
-      shapes={snapshot.drawing}
-      ghost={snapshot.ghost}
-      names={sheet.names.value}
-      values={snapshot.values}
-      title={title}
-      arrangement={printing.value ? 'paper' : arrangement}
-      spot={picking && { x: at('x'), y: at('y'), z: at('z') }}
-      onPick={picking && pick}
-    />
+    <>
+      <ScaleDrawing
+        shapes={snapshot.drawing}
+        ghost={snapshot.ghost}
+        names={sheet.names.value}
+        values={snapshot.values}
+        title={title}
+        arrangement={printing.value || inFigure ? 'paper' : arrangement}
+        spot={picking && { x: at('x'), y: at('y'), z: at('z') }}
+        onPick={picking && pick}
+      />
+      {arrangement !== 'strip' && <SaveFigure title={title} draw={() => <DrawingView title={title} />} />}
+    </>
   );
 }

@@ -1,6 +1,7 @@
 import './charts.css';
 import type { ComponentChildren, JSX } from 'preact';
 import { useState } from 'preact/hooks';
+import { SaveFigure } from '../../controls/save-figure';
 import { TakeDesign } from '../../controls/take-design';
 import type { Point } from '../../drawing/index';
 import type { Place, Taker } from '../../store/taker';
@@ -32,6 +33,8 @@ export interface ChartFigureProps {
   readonly hand?: Hand | undefined;
   /** How the design that a point stands for is taken. */
   readonly take?: Take | undefined;
+  /** The chart by itself, to be saved as a figure; missing: it can't be. */
+  readonly draw?: (() => JSX.Element) | undefined;
   readonly series: () => readonly ReadSeries[];
   readonly table: () => TableData;
   readonly children: ComponentChildren;
@@ -39,7 +42,7 @@ export interface ChartFigureProps {
 
 /** What every chart has: a picture that can be read out, a sentence or two under it, and its numbers. */
 export function ChartFigure(props: ChartFigureProps): JSX.Element {
-  const { title, about = '', width, height, start, handles, hand, take, series, table, children } = props;
+  const { title, about = '', width, height, start, handles, hand, take, draw, series, table, children } = props;
   // The design as it was pressed: the trial series may have other samples by then.
   const [held, hold] = useState<readonly Place[] | undefined>(undefined);
   const sentences = props.sentences.filter((sentence) => sentence !== '');
@@ -66,6 +69,7 @@ export function ChartFigure(props: ChartFigureProps): JSX.Element {
         {sentences.filter((sentence) => !isStop(sentence)).join(' ')}
       </figcaption>
       <Figures title={title} table={table} />
+      {draw && <SaveFigure title={title} draw={draw} />}
     </figure>
   );
 }

@@ -82,6 +82,7 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
         handles={kind.moves ? handlesOf(kind.moves(data), chart.panels, of) : []}
         hand={of.hand}
         take={takeOf(of)}
+        draw={() => <Chart {...of} />}
         series={() => kind.readings(drawn)}
         table={() => kind.table(drawn)}
       >
@@ -104,7 +105,7 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
     );
   }
 
-  return function Chart(of: P): JSX.Element {
+  function Chart(of: P): JSX.Element {
     const [host, measured] = useWidth(of.width ?? PLAIN_WIDTH);
     const data = kind.read(of);
     return (
@@ -112,5 +113,6 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
         {typeof data === 'string' ? <p>{data}</p> : <Picture of={of} data={data} width={of.width ?? measured} />}
       </div>
     );
-  };
+  }
+  return Chart;
 }

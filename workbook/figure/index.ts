@@ -1,0 +1,1 @@
+export { FigureDialog } from './dialog';
