@@ -83,7 +83,11 @@ describe('engines of the library', () => {
     expect(row.values.displacement! * 1e6).toBeCloseTo(figure.displacement_cm3, 9);
   });
   it('turn as fast as S. Menon and C. P. Cadou met, and give no less than theirs', () => {
-    const { speed_range_rpm_typical: range, torque_range_N_m_converted: torques } = published.small_glow_two_stroke;
+    const {
+      speed_range_rpm_typical: range,
+      torque_range_N_m_converted: torques,
+      peak_power_W: powers,
+    } = published.small_glow_two_stroke;
     for (const { name, values, words } of engines.rows) {
       expect(words, name).toEqual({});
       if (name.includes('racing')) continue;
@@ -91,7 +95,9 @@ describe('engines of the library', () => {
       expect(rpm, name).toBeGreaterThan(range[0]);
       expect(rpm, name).toBeLessThan(range[1]);
       expect(values.peak_torque!, name).toBeLessThan(torques[1]);
-      expect(values.peak_torque!, name).toBeGreaterThan(0.9 * torques[0] - 0.001);
+      // Their smallest, 0.16 cm³, gave 8 W, and less torque than they give for the usual ones.
+      if (values.displacement! < 0.7e-6) expect(values.peak_power!, name).toBeGreaterThan(powers[0]);
+      else expect(values.peak_torque!, name).toBeGreaterThan(0.9 * torques[0] - 0.001);
     }
   });
 });

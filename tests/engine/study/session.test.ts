@@ -151,6 +151,7 @@ describe('an open document', () => {
     expect(tables[2]!.rows[1]).toEqual({
       name: 'thick_cord',
       title: 'Thick cord',
+      inchTitle: 'Thick cord',
       group: '',
       values: { weave: 1, diameter: 0.0005, strength: Number.NaN },
       words: {},
