@@ -55,7 +55,9 @@ const orderIn = (sheet: Sheet) =>
 
 test('the bench says which part is next, and each weighing is one step that can be taken back', async () => {
   const sheet = await open(cell());
-  expect(said('[role="status"]')).toBe('0 of 5 parts weighed, 0 % of the mass.');
+  expect(said('[role="status"]')).toBe(
+    '0 of 5 parts weighed, 0 % of the mass. Finished, it has 50 % of its fuel on board, as the table says.',
+  );
   expect(said('.bench-figures')).toBe('CG when finished12.8 mm ± 7.9 mmwanted18 mm ± 2 mmCG of what is weighed–');
   expect(said('.bench-title')).toBe('engine');
   expect(said('.bench-next .aside')).toBe(

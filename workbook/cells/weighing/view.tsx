@@ -58,6 +58,7 @@ function Bench({ table, answer }: { table: PartsCell; answer: WeighingAnswer }) 
       <p role="status">
         {weighed} of {rows.length} parts weighed, {percent(answer.done)} of the mass.
         {next ? '' : ' Every part has been on the scale.'}
+        {fuelWords(table, sheet.value(`${table.name}.fuel`))}
       </p>
       {next && <NextPart {...next} written={written} />}
       {rest !== '' && <p>{rest}</p>}
@@ -70,6 +71,14 @@ function Bench({ table, answer }: { table: PartsCell; answer: WeighingAnswer }) 
       </ul>
     </>
   );
+}
+
+/** The finished model has the fuel on board with which the table counts. */
+function fuelWords({ rows }: PartsCell, share: number): string {
+  if (!rows.some(({ fuel }) => fuel)) return '';
+  return share > 0
+    ? ` Finished, it has ${percent(share)} of its fuel on board, as the table says.`
+    : ' Finished, its tank is empty, as the table says.';
 }
 
 /** The CG when finished, where it is wanted, and what has been on the scale by itself. */
