@@ -26,7 +26,7 @@ export async function openSmallDesign(page: Page): Promise<void> {
   }
 }
 
-/** The small design with a sheet “Changes” on top: what brings its CG forward, and two variants side by side. */
+/** The small design with a sheet “Changes” on top: what brings its CG forward, the best compromises, and two variants side by side. */
 export function smallDesignWithChanges(): { name: string; mimeType: string; buffer: Buffer } {
   const small = JSON.parse(readFileSync(QUERN, 'utf8'));
   const wanted = ['parts.mass', 'flight.pull', 'flight.lap_time'];
@@ -39,6 +39,17 @@ export function smallDesignWithChanges(): { name: string; mimeType: string; buff
   };
   const pieces = [
     { ...mends, way: 'to', text: '40 mm', wanted },
+    {
+      ...{
+        kind: 'best_compromises',
+        id: 'm3',
+        name: 'best',
+        title: 'Least weight and most pull',
+        wanted: wanted.slice(2),
+      },
+      axes: ['engine_station', 'tip_weight'].map((of) => ({ of, low: '', high: '', count: 5 })),
+      goals: wanted.slice(0, 2).map((of, k) => ({ of, way: k === 0 ? 'least' : 'most' })),
+    },
     { kind: 'variants', id: 'm2', name: 'side_by_side', title: 'Side by side', wanted },
   ];
   const variants = [

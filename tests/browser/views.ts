@@ -268,8 +268,8 @@ export const views: readonly View[] = [
     },
   },
   {
-    name: 'what mends it, and variants side by side with their forms',
-    part: ['.variants'],
+    name: 'what mends it, best compromises, and variants side by side with their forms',
+    part: ['.variants', '.best'],
     windows: PIECE_WINDOWS,
     flows: true,
     async open(page) {
@@ -277,7 +277,8 @@ export const views: readonly View[] = [
       await page.locator('[data-mend]').first().waitFor();
       await page.locator('.variants').last().scrollIntoViewIfNeeded();
       await page.locator('.variants-apart').last().waitFor();
-      await openFolds(page, ['.variants']);
+      await page.locator('.best-table').waitFor();
+      await openFolds(page, ['.variants', '.best']);
       await settled(page);
     },
   },
