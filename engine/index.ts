@@ -19,7 +19,7 @@ export {
   readEntry,
   readText,
 } from './formula/index';
-export { type Between, csvLine, readCsvLines, readCsvTable } from './library/csv';
+export { type Between, csvLine, readCsvLines } from './library/csv';
 export type { EngineService, FirstDesignService } from './protocol';
 export {
   type Chapter,

@@ -19,12 +19,6 @@ export function readCsv(text: string): CsvRecord[] {
   });
 }
 
-/** Fields of every line, the heading's first, whatever their number. Between fields stands a comma, or a tab where the heading has one. */
-export const readCsvTable = (text: string): readonly (readonly string[])[] => {
-  const heading = text.slice(0, Math.max(0, text.indexOf('\n')) || text.length);
-  return splitRecords(text, heading.includes('\t') ? '\t' : ',').map((record) => record.fields);
-};
-
 /** What may stand between two fields. */
 export type Between = ',' | ';' | '\t';
 

@@ -1,4 +1,5 @@
-import { csvLine, type LogCell, type LogRow, MOST_LOG_ROWS, readCsvTable } from '../../../engine/index';
+import { csvLine, type LogCell, type LogRow, MOST_LOG_ROWS, readCsvLines } from '../../../engine/index';
+import { type ChosenSeparators, type Decimal, withPoint } from '../shared/separators';
 
 /** What each column of a log is called, for people: column name → title. */
 export type Titles = ReadonlyMap<string, string>;
@@ -32,10 +33,10 @@ export type Pasted =
  * Rows from comma-separated values (RFC 4180) or from cells copied in columns, with a heading line. A column is known by its name or its
  * title, with or without a unit behind a comma; a unit in the heading stands behind each number below it.
  */
-export function rowsFromCsv(cell: LogCell, titles: Titles, text: string): Pasted {
+export function rowsFromCsv(cell: LogCell, titles: Titles, text: string, separators: ChosenSeparators): Pasted {
   let table: readonly (readonly string[])[];
   try {
-    table = readCsvTable(text);
+    table = readCsvLines(text, separators.between).map(({ fields }) => fields);
   } catch (error) {
     return no(`The text can’t be read: ${(error as Error).message}. Close the quote, or leave the quotes out.`);
   }
@@ -55,7 +56,7 @@ export function rowsFromCsv(cell: LogCell, titles: Titles, text: string): Pasted
   const off = lines.findIndex((fields) => fields.length !== heading.length);
   if (off >= 0) {
     return no(
-      `Row ${off + 1} has ${lines[off]!.length} fields; the heading has ${heading.length}. A field with a comma in it stands in double quotes.`,
+      `Row ${off + 1} has ${lines[off]!.length} fields; the heading has ${heading.length}. A field with the separator in it stands in double quotes.`,
     );
   }
   if (cell.rows.length + lines.length > MOST_LOG_ROWS) {
@@ -63,8 +64,28 @@ export function rowsFromCsv(cell: LogCell, titles: Titles, text: string): Pasted
       `That would make ${cell.rows.length + lines.length} rows. At most ${MOST_LOG_ROWS} are allowed in one log.`,
     );
   }
-  return { ok: true, rows: lines.map((fields) => rowOf(fields, columns as readonly Column[])) };
+  const known = columns as readonly Column[];
+  const strayed = strayIn(lines, known, separators.decimal);
+  if (strayed) return no(strayed);
+  return { ok: true, rows: lines.map((fields) => rowOf(fields, known, separators.decimal)) };
 }
+
+/** The first number that has the other sign for its decimals, in a sentence. */
+function strayIn(
+  lines: readonly (readonly string[])[],
+  columns: readonly Column[],
+  decimal: Decimal,
+): string | undefined {
+  for (const [row, fields] of lines.entries()) {
+    for (const [k, { name }] of columns.entries()) {
+      const read = isWords(name) ? { text: '' } : withPoint(fields[k]!, decimal);
+      if ('wrong' in read) return `Row ${row + 1}, ${name}: ${read.wrong}. Write it so, or choose the other sign.`;
+    }
+  }
+  return undefined;
+}
+
+const isWords = (name: string): boolean => name === 'flight' || name === 'note';
 
 interface Column {
   readonly name: string;
@@ -82,8 +103,13 @@ function columnOf(cell: LogCell, titles: Titles, head: string): Column | undefin
   return name === undefined ? undefined : { name, unit };
 }
 
-function rowOf(fields: readonly string[], columns: readonly Column[]): LogRow {
-  const at = new Map(columns.map(({ name, unit }, k) => [name, withUnit(fields[k]!.trim(), unit)]));
+function rowOf(fields: readonly string[], columns: readonly Column[], decimal: Decimal): LogRow {
+  const at = new Map(
+    columns.map(({ name, unit }, k) => {
+      const read = isWords(name) ? { text: fields[k]! } : withPoint(fields[k]!, decimal);
+      return [name, withUnit(('text' in read ? read.text : '').trim(), unit)];
+    }),
+  );
   const values = [...at].filter(([name, text]) => text !== '' && !(FIXED as readonly string[]).includes(name));
   return {
     label: at.get('flight') ?? '',

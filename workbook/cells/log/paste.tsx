@@ -11,12 +11,13 @@ export function PasteRows({ cell }: { cell: LogCell }) {
     <PasteRoom
       id={`${cell.id}-paste`}
       title="Paste flights"
+      reads
       label={`Comma-separated values, or rows copied from a table; the first line names the columns: ${names.join(', ')}`}
       rows={4}
       word="Add these flights"
-      onTake={(text) => {
+      onTake={(text, separators) => {
         const titles = new Map(cell.columns.map(({ name, of }) => [name, sheet.name(of)?.title ?? of]));
-        const pasted = rowsFromCsv(cell, titles, text);
+        const pasted = rowsFromCsv(cell, titles, text, separators);
         if (!pasted.ok) return pasted;
         sheet.changeCell({ ...cell, rows: [...cell.rows, ...pasted.rows] });
         const count = pasted.rows.length;

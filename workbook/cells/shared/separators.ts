@@ -6,6 +6,12 @@ export interface Separators {
   readonly decimal: Decimal | undefined;
 }
 
+/** Both are chosen. */
+export interface ChosenSeparators extends Separators {
+  readonly between: Between;
+  readonly decimal: Decimal;
+}
+
 export type Decimal = '.' | ',';
 
 export const BETWEEN_WORDS: readonly (readonly [Between, string])[] = [

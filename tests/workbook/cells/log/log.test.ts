@@ -19,7 +19,8 @@ const TITLES = new Map([
   ['pull', 'Pull at the handle'],
   ['wind', 'Wind'],
 ]);
-const paste = (text: string) => rowsFromCsv(LOG, TITLES, text);
+const paste = (text: string, between: ',' | ';' | '\t' = ',', decimal: '.' | ',' = '.') =>
+  rowsFromCsv(LOG, TITLES, text, { between, decimal });
 
 describe('rows of a log as CSV', () => {
   it('come back as they went', () => {
@@ -31,12 +32,24 @@ describe('rows of a log as CSV', () => {
   });
 
   it('are known by title, take the unit of the heading, and may come from copied cells', () => {
-    expect(paste('Flight\t"Pull at the handle, lbf"\tTime\n7\t5.5\t50\n8\t24 N\t')).toEqual({
+    expect(paste('Flight\t"Pull at the handle, lbf"\tTime\n7\t5.5\t50\n8\t24 N\t', '\t')).toEqual({
       ok: true,
       rows: [
         row('7', { laps: '', time: '50', values: { pull: '5.5 lbf' } }),
         row('8', { laps: '', values: { pull: '24 N' } }),
       ],
+    });
+  });
+
+  it('have the separators that were chosen', () => {
+    expect(paste('flight;time;note\n7;50,2;hot, calm', ';', ',')).toEqual({
+      ok: true,
+      rows: [row('7', { laps: '', time: '50.2', note: 'hot, calm' })],
+    });
+    expect(paste('flight;time\n7;50\n8;50.2', ';', ',')).toEqual({
+      ok: false,
+      message:
+        'Row 2, time: “50.2” has a point between its digits, where decimals have a comma. Write it so, or choose the other sign.',
     });
   });
 
@@ -50,7 +63,7 @@ describe('rows of a log as CSV', () => {
     ['time,flight,time\n1,2,3', 'The heading has two columns for time. Remove one of them from the text.'],
     [
       'flight,time\n1,50\n2,50,5',
-      'Row 2 has 3 fields; the heading has 2. A field with a comma in it stands in double quotes.',
+      'Row 2 has 3 fields; the heading has 2. A field with the separator in it stands in double quotes.',
     ],
     [
       'flight,note\n1,"open',
