@@ -39,8 +39,8 @@ export interface EngineService {
   table(view: TableView, from: number, to: number): Promise<TableAnswer>;
   /** All rows of it as pieces of a file, numbers in the units of the sheet; none while the sweep isn't computed. */
   tableFile(view: TableView, format: TableFormat): Promise<readonly (string | Uint8Array<ArrayBuffer>)[]>;
-  /** A trace of the present revision and of the baseline, computed when asked for: cell.trace, such as lap.ring. */
-  trace(path: string): Promise<TraceAnswer>;
+  /** A trace of the present revision and of the baseline, computed when asked for: cell.trace, such as lap.ring. `variant`: this variant, which charts show, in the place of the baseline; not to be asked for while a hand moves the design. */
+  trace(path: string, variant?: string): Promise<TraceAnswer>;
   /** The factors of a fit cell for the present revision. A newer edit or request stops it. */
   fit(name: string): Promise<FitAnswer>;
   /** What would bring a result of the present revision where it is wanted. A newer edit or request stops it. */

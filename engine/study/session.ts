@@ -157,10 +157,12 @@ export function startEngine(library: Library, ports: StudyPorts) {
     },
     tableFile: (view: TableView, format: TableFormat) =>
       tables.file(present(), running.rows(view.series, revision), view, format),
-    async trace(path: string): Promise<TraceAnswer> {
+    async trace(path: string, variant?: string): Promise<TraceAnswer> {
       const now = moving();
       settleFor(now, [], ownerOf(path, now));
-      return { revision, ...traceOf(now, baseline, blocks, path) };
+      if (variant === undefined) return { revision, ...traceOf(now, baseline, blocks, path) };
+      const own = ghostOf(variant);
+      return { revision, ...traceOf(now, own && baselineValues(now, own), blocks, path) };
     },
     async madeOf(choices: readonly string[]) {
       return choices.map((choice) => massesMadeOf(present(), choice));

@@ -43,6 +43,18 @@ describe('a trace of an open document', () => {
     expect(baseline![1]![2]).toBe(Math.sqrt(0.01 * 0.02));
   });
 
+  it('tells a variant that charts show in the place of the baseline, and nothing in the place of one that they do not', async () => {
+    const variants = [
+      { name: 'Long', changes: { a: '30 mm' }, on_charts: true },
+      { name: 'Aside', changes: { a: '40 mm' } },
+    ];
+    const engine = await opened({ ...slideRule(), baseline: { a: '10 mm' }, variants });
+    const { present, baseline } = await engine.trace('root.steps', 'Long');
+    expect(present[1]![2]).toBe(Math.sqrt(0.02 * 0.04));
+    expect(baseline![1]![2]).toBe(Math.sqrt(0.03 * 0.06));
+    expect((await engine.trace('root.steps', 'Aside')).baseline).toBeUndefined();
+  });
+
   it('goes by the name that the block has in the document', async () => {
     const document = slideRule();
     const cells = cellsOf(document).map((cell) => (cell.id === '3' ? { ...cell, name: 'wurzel' } : cell));

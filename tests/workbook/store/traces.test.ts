@@ -3,14 +3,17 @@ import type { TraceAnswer } from '../../../engine/index';
 import { createTraces } from '../../../workbook/store/traces';
 
 function heldTraces(onSheet: (path: string) => boolean = () => true) {
-  const asked: { path: string; give(revision: number): void; fail(error: Error): void }[] = [];
+  const asked: { path: string; variant?: string; give(revision: number): void; fail(error: Error): void }[] = [];
   const traces = createTraces(
     {
-      trace: (path) =>
+      trace: (path, variant) =>
         new Promise<TraceAnswer>((resolve, reject) => {
           const give = (revision: number) =>
-            resolve({ revision, path, title: 'Ring', doc: '', columns: [], present: [] });
-          asked.push({ path, give, fail: reject });
+            resolve({
+              ...{ revision, path, title: 'Ring', doc: '', columns: [], present: [] },
+              ...(variant === undefined ? {} : { baseline: [Float64Array.of(revision)] }),
+            });
+          asked.push({ path, give, fail: reject, ...(variant === undefined ? {} : { variant }) });
         }),
     },
     onSheet,
@@ -75,4 +78,23 @@ test('what runs along something on a sheet that is not shown waits', () => {
   expect(asked.map(({ path }) => path)).toEqual(['lap.ring']);
   traces.watch('tank.drain');
   expect(asked.map(({ path }) => path)).toEqual(['lap.ring', 'tank.drain']);
+});
+
+test('a variant is asked for where the design is at rest, once for each design, and stays as it was until then', async () => {
+  const { asked, traces } = heldTraces();
+  const ofVariant = () => asked.filter(({ variant }) => variant === 'Ply tail');
+  void traces.refresh(1, true);
+  const ghost = traces.ghost('lap.ring', 'Ply tail');
+  traces.ghost('lap.ring', 'Ply tail');
+  expect(ofVariant()).toHaveLength(1);
+  ofVariant()[0]!.give(1);
+  await turn();
+  expect(ghost.value).toEqual([Float64Array.of(1)]);
+  void traces.refresh(2, false);
+  traces.ghost('lap.ring', 'Ply tail');
+  expect(ofVariant()).toHaveLength(1);
+  expect(ghost.value).toEqual([Float64Array.of(1)]);
+  void traces.refresh(2, true);
+  traces.ghost('lap.ring', 'Ply tail');
+  expect(ofVariant()).toHaveLength(2);
 });

@@ -118,12 +118,17 @@ function drawn(cell: ChartCell, sheet: Sheet): Drawn | undefined {
       return { ...common, progress, ghost, others };
     }
     case 'parts': {
+      const others = sheet.variantGhosts.value;
       const parts = sheet.cells.value.find((each) => each.kind === 'parts' && each.name === cell.of);
-      return parts?.kind === 'parts' ? { ...common, parts } : undefined;
+      return parts?.kind === 'parts' ? { ...common, parts, others } : undefined;
     }
     case 'trace': {
       const trace = cell.of ? sheet.traces.of(cell.of).value : undefined;
-      return trace && !tooOldForPaper(() => trace.revision, snapshot) ? { ...common, trace } : undefined;
+      if (!trace || tooOldForPaper(() => trace.revision, snapshot)) return undefined;
+      const others = sheet.variantGhosts.value.map(({ name, values: own }) => ({
+        ...{ name, values: own, trace: sheet.traces.ghost(trace.path, name).value },
+      }));
+      return { ...common, trace, others };
     }
   }
 }

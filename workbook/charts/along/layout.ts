@@ -3,9 +3,10 @@ import { quantityText } from '../../drawing/index';
 import type { Spot } from '../frame/family';
 import { titleWithUnit } from '../frame/measure';
 import type { TraceChartProps } from '../frame/props';
+import { variantText } from '../frame/spots';
 import { limitsOfColumn } from '../frame/trace-limits';
 import { inSentence } from '../frame/words';
-import { byUnit, type Plot, type PlotPanel, titlesOf } from '../line/plot';
+import { byUnit, type Plot, type PlotMark, type PlotPanel, titlesOf } from '../line/plot';
 
 /** A column of a trace as a chart reads it. */
 export interface AlongColumn {
@@ -51,9 +52,18 @@ export function plotAlong({ across, shown }: Along, props: TraceChartProps): Plo
     const values = numbersOf(props.trace[of], column);
     return places[of].flatMap((x, k) => (Number.isFinite(x) ? [{ x, y: values[k] ?? Number.NaN }] : []));
   };
+  const others = (props.others ?? []).flatMap(({ name, trace }, order) => {
+    if (!trace || trace.length === 0) return [];
+    const at = numbersOf(trace, across);
+    const spots = (column: AlongColumn): Spot[] => {
+      const values = numbersOf(trace, column);
+      return at.flatMap((x, k) => (Number.isFinite(x) ? [{ x, y: values[k] ?? Number.NaN }] : []));
+    };
+    return [{ order, name, at, spots }];
+  });
   return {
     acrossTitle: across.title,
-    across: [...places.present, ...places.baseline],
+    across: [...places.present, ...places.baseline, ...others.flatMap(({ at }) => at)],
     panels: byUnit(shown).map((columns): PlotPanel => {
       const { title, labels } = titlesOf(columns);
       const names = columns.map(({ info }) => info.name);
@@ -67,8 +77,17 @@ export function plotAlong({ across, shown }: Along, props: TraceChartProps): Plo
           label: labels[k]!,
           points: points('present', column),
         })),
-        ghosts: ghosts.map((column) => ({ points: points('baseline', column) })),
-        marks: [],
+        ghosts: [
+          ...ghosts.map((column) => ({ points: points('baseline', column) })),
+          ...others.flatMap(({ order, spots }) => columns.map((column) => ({ order, points: spots(column) }))),
+        ],
+        marks: others.flatMap(({ order, name, spots }) =>
+          columns.flatMap((column): PlotMark[] => {
+            const at = spots(column).findLast(({ y }) => Number.isFinite(y));
+            const of = column.info.name;
+            return at ? [{ kind: 'variant', order, of, at, text: variantText(name, at.y) }] : [];
+          }),
+        ),
         zones: columns.length === 0 ? [] : limitsOfColumn(columns[0]!.info, props),
       };
     }),

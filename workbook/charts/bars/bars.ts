@@ -1,4 +1,4 @@
-import type { NameInfo } from '../../../engine/index';
+import type { NameInfo, SweepProgress } from '../../../engine/index';
 import { valueAt } from '../../drawing/index';
 import { type Family, readFamily } from '../frame/family';
 import { type Measure, measure, sampleAt } from '../frame/measure';
@@ -28,6 +28,8 @@ export interface BarGroup {
   readonly bars: readonly Bar[];
   /** SI value of the baseline, NaN where there is none. */
   readonly baseline: number;
+  /** SI values of the variants on the chart, in their order; NaN where one has none. */
+  readonly others?: readonly number[];
   /** Bars that go opposite ways share a line. */
   readonly opposed?: true;
 }
@@ -67,11 +69,13 @@ export function barsOfSweep(props: SweepChartProps): BarData | string {
         return typeof si === 'number' ? [{ key: line.key, label: line.label, si, style, present, sample }] : [];
       });
       const then = ghost && ghostColumn && sampleAt(ghost, ghostColumn, k);
+      const others = (props.others ?? []).map(({ ghost: own }) => valueIn(own, cell.across, panel.path, k));
       return {
         key: String(across),
         label: family.options?.[across] ?? family.across.text(across),
         bars,
         baseline: typeof then === 'number' ? then : Number.NaN,
+        others,
       };
     });
     return { ...panel, groups };
@@ -79,8 +83,15 @@ export function barsOfSweep(props: SweepChartProps): BarData | string {
   return { across: family, panels, of: family.across.title, held: family.held, missing: 0, total: 0 };
 }
 
+/** Result of a variant at one place across. */
+function valueIn(own: SweepProgress | undefined, across: string, path: string, k: number): number {
+  const column = own?.axes[0]?.path === across ? own.columns[own.wanted.indexOf(path)] : undefined;
+  const value = own && column && sampleAt(own, column, k);
+  return typeof value === 'number' ? value : Number.NaN;
+}
+
 /** Bars of every part, the greatest first. */
-export function barsOfParts({ parts, cell, names, values, baseline }: PartsChartProps): BarData | string {
+export function barsOfParts({ parts, cell, names, values, baseline, others = [] }: PartsChartProps): BarData | string {
   let missing = 0;
   const panels = cell.up.flatMap((name): BarPanel[] => {
     const infos = parts.rows.map((row) => names.get(`${parts.name}.${row.name}.${name}`));
@@ -94,7 +105,9 @@ export function barsOfParts({ parts, cell, names, values, baseline }: PartsChart
         return [];
       }
       const bars = [{ key: row.name, label: '', si, style: 0, present: false }];
-      return [{ key: row.name, label: row.title, bars, baseline: baseline?.[info!.slot] ?? Number.NaN }];
+      const then = baseline?.[info!.slot] ?? Number.NaN;
+      const own = others.map((other) => other.values[info!.slot] ?? Number.NaN);
+      return [{ key: row.name, label: row.title, bars, baseline: then, others: own }];
     });
     groups.sort((a, b) => Math.abs(b.bars[0]!.si) - Math.abs(a.bars[0]!.si));
     return [{ ...measure({ ...first, title: titleOf(first) }), path: `${parts.name}.${name}`, groups }];

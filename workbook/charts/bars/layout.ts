@@ -41,6 +41,8 @@ export interface DrawnGroup {
   readonly bars: readonly DrawnBar[];
   /** Pixel of the baseline's value. */
   readonly baseline: number | undefined;
+  /** Pixels of the values of variants. */
+  readonly others: readonly { readonly order: number; readonly at: number }[];
 }
 export interface BarPanelDrawn extends DrawnPanel {
   readonly panel: BarPanel;
@@ -95,6 +97,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
     const numbers = groups.flatMap((g) => [
       ...g.bars.map((bar) => panel.shown(bar.si + (bar.error ?? 0))),
       panel.shown(g.baseline),
+      ...(g.others ?? []).map((si) => panel.shown(si)),
     ]);
     const axis = ranged({
       numbers: [0, ...numbers.map(exact)],
@@ -136,7 +139,9 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
         };
       });
       const baseline = Number.isFinite(group.baseline) ? x(panel.shown(group.baseline)) : undefined;
-      const group_ = { key: group.key, name, above, label: group.label, top: y, bottom: y + high, bars, baseline };
+      const others = apart(group).map(([order, si]) => ({ order, at: x(panel.shown(si)) }));
+      const of = { key: group.key, name, above, label: group.label, bars, baseline, others };
+      const group_ = { ...of, top: y, bottom: y + high };
       y += high + (above ? GAP_ABOVE : GROUP_GAP);
       return group_;
     });
@@ -152,7 +157,14 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
       up: { range: [0, 1] },
     };
   });
-  return { width, height: top - PANEL_GAP + 2, panels, left: notDrawn };
+  const variants = panels.flatMap(({ groups }) => groups.flatMap(({ others }) => others.map(({ order }) => order)));
+  return { width, height: top - PANEL_GAP + 2, panels, left: notDrawn, variants };
+}
+
+/** Variants that say something else than the bar of the present design, where there is one. */
+function apart({ bars, others = [] }: BarGroup): (readonly [order: number, si: number])[] {
+  const [only] = bars.length === 1 ? bars : [];
+  return [...others.entries()].filter(([, si]) => Number.isFinite(si) && si !== only?.si);
 }
 
 const stripHeight = (lines: readonly string[]): number => (lines.join('') === '' ? 0 : lines.length * WORD_LINE + 8);

@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { ink, LABEL_SIZE } from '../../drawing/index';
+import { VariantLine } from '../frame/curve';
 import { type ChartKind, chartOf } from '../frame/kind';
 import { halo, round } from '../frame/marks';
 import type { ChartProps, PartsChartProps, SweepChartProps } from '../frame/props';
@@ -114,6 +115,9 @@ function Group({ group, zero, edge }: { group: DrawnGroup; zero: number; edge: n
           no answer
         </text>
       )}
+      {group.others.map(({ order, at }) => (
+        <VariantLine key={order} from={{ x: at, y: group.bottom + 2 }} to={{ x: at, y: group.top - 2 }} order={order} />
+      ))}
       {group.baseline !== undefined && (
         <line
           data-line="baseline"

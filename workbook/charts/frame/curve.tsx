@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { ink, type Point } from '../../drawing/index';
 import { curvePath, stepPath } from './curve-path';
+import { VariantSign } from './marks';
 import type { LineStyle } from './palette';
 
 const WIDTH = 1.8;
@@ -29,6 +30,16 @@ export function Curve({ points, style, steps = false }: CurveProps): JSX.Element
 
 /** Dots and dashes of the variants' lines, told apart without colour. */
 const VARIANT_DASHES = ['5 2.5 0.1 2.5', '0.1 2.4 0.1 5', '8 3'] as const;
+
+/** A straight line of a variant across what is drawn of the present design, with its sign at its end. */
+export function VariantLine({ from, to, order }: { from: Point; to: Point; order: number }): JSX.Element {
+  return (
+    <g>
+      <GhostCurve points={[from, to]} variant={order} />
+      <VariantSign at={to} order={order} />
+    </g>
+  );
+}
 
 /** The line of another design, in grey beneath the others: the baseline's dotted, each variant's by its own dashes. */
 export function GhostCurve({ points, variant }: { points: readonly Point[]; variant?: number }): JSX.Element {

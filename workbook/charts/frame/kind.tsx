@@ -45,8 +45,8 @@ export interface ChartKind<P extends ChartProps, D, N extends DrawnPanel, L exte
 const SIGNS = ['Square', 'Triangle', 'Diamond'] as const;
 
 /** "Square: ply tail. Triangle: thin lines." for the variants that are marked. */
-function variantNote({ others = [] }: ChartProps, panels: readonly DrawnPanel[]): string {
-  const marked = new Set(panels.flatMap(({ spots }) => spots.flatMap(({ order }) => order ?? [])));
+function variantNote({ others = [] }: ChartProps, { panels, variants = [] }: Laid<DrawnPanel>): string {
+  const marked = new Set([...variants, ...panels.flatMap(({ spots }) => spots.flatMap(({ order }) => order ?? []))]);
   return others.flatMap(({ name }, k) => (marked.has(k) ? `${SIGNS[k]}: ${name}.` : [])).join(' ');
 }
 
@@ -75,7 +75,7 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
       <ChartFigure
         title={of.cell.title}
         about={kind.about(drawn)}
-        sentences={[...stopSentences(of), ...kind.sentences(drawn), variantNote(of, chart.panels)]}
+        sentences={[...stopSentences(of), ...kind.sentences(drawn), variantNote(of, chart)]}
         width={chart.width}
         height={chart.height}
         start={now?.at ?? kind.start?.(chart)}

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { ink, LABEL_SIZE } from '../../drawing/index';
+import { ink, LABEL_SIZE, type Point } from '../../drawing/index';
 import { signsPath } from './signs';
 import { BASELINE_RADIUS, type DrawnSpot, NOW_RADIUS } from './spots';
 import { WORD_LINE, type ZoneWords } from './zone-words';
@@ -80,17 +80,24 @@ export function Baseline({ spot }: { spot: DrawnSpot }): JSX.Element {
   );
 }
 
-/** A variant: an open square, triangle or diamond, so that each is told apart without colour. */
+/** Sign of a variant: an open square, triangle or diamond, so that each is told apart without colour. */
+export function VariantSign({ at, order }: { at: Point; order: number }): JSX.Element {
+  return (
+    <path
+      data-mark="variant"
+      d={signsPath([at], 1 + order)}
+      fill={ink('paper')}
+      stroke={ink('ink')}
+      stroke-width={1.2}
+    />
+  );
+}
+
+/** A variant with its value. */
 export function VariantMark({ spot }: { spot: DrawnSpot }): JSX.Element {
   return (
     <g>
-      <path
-        data-mark="variant"
-        d={signsPath([spot.at], 1 + (spot.order ?? 0))}
-        fill={ink('paper')}
-        stroke={ink('ink')}
-        stroke-width={1.2}
-      />
+      <VariantSign at={spot.at} order={spot.order ?? 0} />
       <SpotLabel spot={spot} bold={false} />
     </g>
   );

@@ -35,6 +35,8 @@ export interface Laid<P extends DrawnPanel = DrawnPanel> {
   readonly height: number;
   readonly panels: readonly P[];
   readonly xTitle?: AxisTitle;
+  /** Places of the variants that are drawn without a mark on a panel. */
+  readonly variants?: readonly number[];
 }
 
 /** Heights of the plots by their number, on a wide and on a narrow place. */

@@ -18,6 +18,8 @@ interface Other {
   readonly values: Float64Array;
   /** Its trial series along what is across; missing while it isn't computed and where there is none. */
   readonly ghost?: SweepProgress | undefined;
+  /** What runs along something in it, where the chart is of that. */
+  readonly trace?: TraceAnswer['present'] | undefined;
 }
 
 /** What every chart is given. */

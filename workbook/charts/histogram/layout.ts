@@ -14,7 +14,7 @@ import {
 import type { SweepChartProps } from '../frame/props';
 import type { SampleColumn } from '../frame/samples';
 import { linear } from '../frame/scales';
-import { type Marked, placeSpots, placesOf } from '../frame/spots';
+import { type Marked, placeSpots, placesOf, variantText } from '../frame/spots';
 import { roundTicks } from '../frame/ticks';
 import { inSentence } from '../frame/words';
 import type { Range } from '../frame/y-range';
@@ -106,6 +106,11 @@ export function layOutHistogram(
       const text = `${kind} ${formatNumber(value)}`;
       return Number.isFinite(value) ? [{ kind, at: { x: x(value), y: box.bottom }, text }] : [];
     });
+    for (const [order, { name }] of (props.others ?? []).entries()) {
+      const value = column.others[order]!;
+      const at = { x: x(value), y: box.bottom };
+      if (Number.isFinite(value)) marked.push({ kind: 'variant', order, at, text: variantText(name, value) });
+    }
     return {
       ...{ key: column.path, column, title, box, bins: bars, zones, outside: xAxis.outside, percentiles },
       across: { range: xAxis.range, ticks: ticksAcross(xAxis.range, box) },

@@ -15,7 +15,7 @@ export interface PlotLine {
   readonly steps?: boolean;
 }
 /** A design that is marked on a panel. */
-interface PlotMark {
+export interface PlotMark {
   readonly kind: Marked['kind'];
   readonly order?: number;
   /** What it is a value of, where a panel has several. */

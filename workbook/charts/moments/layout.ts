@@ -22,6 +22,8 @@ export interface Side {
   readonly total: number;
   /** What all moments of this side came to in the baseline; NaN without one. */
   readonly baseline: number;
+  /** And in the variants on the chart, in their order. */
+  readonly others: readonly number[];
   /** The greatest first. */
   readonly moments: readonly Moment[];
 }
@@ -38,24 +40,29 @@ export interface Moments {
 const SMALL = 0.025;
 
 /** The moments of all parts about the CG, by the side on which they lie. */
-export function readMoments({ parts, names, values, baseline }: PartsChartProps): Moments | string {
+export function readMoments({ parts, names, values, baseline, others = [] }: PartsChartProps): Moments | string {
   const infos = parts.rows.map((row) => names.get(`${parts.name}.${row.name}.moment`));
   const unit = infos.find((info) => info !== undefined)?.unit ?? '';
   const shown = (column: Float64Array | undefined): number[] =>
     infos.map((info) => (info && column ? fromSI(column[info.slot]!, info.unit) : Number.NaN));
   const now = shown(values);
   const then = shown(baseline);
+  const elsewhere = others.map((other) => shown(other.values));
   const side = (name: string, sign: 1 | -1): Side => {
     const on = parts.rows.flatMap((row, k) => {
       const size = sign * now[k]!;
       return size > 0 ? [{ key: row.name, title: row.title, size }] : [];
     });
     const total = on.reduce((sum, each) => sum + each.size, 0);
-    const before = then.filter(Number.isFinite).map((size) => Math.max(0, sign * size));
+    const totalOf = (sizes: readonly number[]): number => {
+      const known = sizes.filter(Number.isFinite);
+      return known.length === 0 ? Number.NaN : known.reduce((sum, size) => sum + Math.max(0, sign * size), 0);
+    };
     return {
       name,
       total,
-      baseline: before.length === 0 ? Number.NaN : before.reduce((a, b) => a + b, 0),
+      baseline: totalOf(then),
+      others: elsewhere.map(totalOf),
       moments: gather(on, total),
     };
   };
@@ -95,6 +102,8 @@ export interface DrawnSide {
   readonly names: number;
   readonly moments: readonly DrawnMoment[];
   readonly baseline: number | undefined;
+  /** Heights of what variants come to. */
+  readonly others: readonly { readonly order: number; readonly at: number }[];
 }
 export interface MomentLayout extends Laid {
   readonly top: number;
@@ -115,7 +124,8 @@ const AXIS_PAD = 7;
 /** Two stacks back to back with the scale between them and the names outside. */
 export function layOutMoments(moments: Moments, _of: PartsChartProps, width: number): MomentLayout {
   const { nose, tail } = moments;
-  const most = Math.max(nose.total, tail.total, nose.baseline || 0, tail.baseline || 0) || 1;
+  const all = [nose, tail].flatMap(({ total, baseline, others }) => [total, baseline, ...others]);
+  const most = Math.max(...all.filter(Number.isFinite)) || 1;
   const range: Range = [0, most];
   const bar = Math.round(Math.min(64, Math.max(34, width * 0.1)));
   const first = roundTicks(range, 6);
@@ -150,14 +160,21 @@ export function layOutMoments(moments: Moments, _of: PartsChartProps, width: num
       names: at,
       moments: side.moments.map((each, k) => ({ ...each, ...stack[k]!, lines: lines[k]!, at: middles[k]! })),
       baseline: Number.isFinite(side.baseline) ? y(side.baseline) : undefined,
+      others: [...side.others.entries()].flatMap(([order, total]) =>
+        Number.isFinite(total) && total !== side.total ? [{ order, at: y(total) }] : [],
+      ),
     };
   };
   const noseLeft = Math.round(middle - axis / 2 - bar);
   const tailLeft = Math.round(middle + axis / 2);
+  const [noseDrawn, tailDrawn] = [
+    drawn(nose, names[0]!, noseLeft, noseLeft - NAME_OFF),
+    drawn(tail, names[1]!, tailLeft, tailLeft + bar + NAME_OFF),
+  ];
   return {
     ...{ width, height: bottom + 8, panels: [], top: TOP, bottom, ticks: roundTicks(range, 6), y },
-    nose: drawn(nose, names[0]!, noseLeft, noseLeft - NAME_OFF),
-    tail: drawn(tail, names[1]!, tailLeft, tailLeft + bar + NAME_OFF),
+    ...{ nose: noseDrawn, tail: tailDrawn },
+    variants: [noseDrawn, tailDrawn].flatMap(({ others }) => others.map(({ order }) => order)),
   };
 }
 

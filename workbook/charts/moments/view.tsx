@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { ink, LABEL_SIZE, lineKinds } from '../../drawing/index';
+import { VariantLine } from '../frame/curve';
 import { chartOf, type Drawn } from '../frame/kind';
 import { round } from '../frame/marks';
 import { lineStyle } from '../frame/palette';
@@ -98,6 +99,14 @@ function Stack({ drawn, style, chart, outward }: StackProps): JSX.Element {
         </g>
       ))}
       <line x1={drawn.left - 3} x2={drawn.right + 3} y1={chart.bottom} y2={chart.bottom} stroke={ink('ink')} />
+      {drawn.others.map(({ order, at }) => (
+        <VariantLine
+          key={order}
+          from={{ x: outward < 0 ? drawn.right + 4 : drawn.left - 4, y: at }}
+          to={{ x: outward < 0 ? drawn.left - 6 : drawn.right + 6, y: at }}
+          order={order}
+        />
+      ))}
       {drawn.baseline !== undefined && (
         <line
           data-line="baseline"

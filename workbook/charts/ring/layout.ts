@@ -37,6 +37,7 @@ export interface RingLayout extends Laid {
   readonly ticks: Ticks;
   readonly present: readonly RingPoint[];
   readonly baseline: readonly RingPoint[];
+  readonly others: readonly { readonly order: number; readonly points: readonly RingPoint[] }[];
   readonly extremes: readonly RingExtreme[];
   readonly zones: readonly Zone[];
   /** Wind, flight and compass, where the angle is that of a lap. */
@@ -75,7 +76,8 @@ export function layOutRing(
     Array.from(arrays?.[0] ?? [], (angle, k) => ({ angle, value: fromSI(arrays![index]![k]!, column.unit) }));
   const present = read(trace.present);
   const baseline = read(trace.baseline);
-  const numbers = [...present, ...baseline].map(({ value }) => value).filter(Number.isFinite);
+  const others = (props.others ?? []).map((other) => read(other.trace));
+  const numbers = [...present, ...baseline, ...others.flat()].map(({ value }) => value).filter(Number.isFinite);
   const zones = limitsOfColumn(column, props).filter(({ limit }) => Number.isFinite(limit));
   const high = Math.max(...numbers, ...zones.map(({ limit }) => limit));
   const low = Math.min(...numbers, ...zones.map(({ limit }) => limit));
@@ -100,11 +102,16 @@ export function layOutRing(
       Number.isFinite(each.value + each.angle) ? [{ ...each, at: place(each.angle, Math.max(0, r(each.value))) }] : [],
     );
   const points = drawn(present);
+  const ghosts = others
+    .map((list, order) => ({ order, points: drawn(list) }))
+    .filter((ghost) => ghost.points.length > 0);
   return {
     ...{ width, height: centre.y + radius + EDGE, panels: [], title, centre, radius, range, r, place, zones },
     ticks: roundTicks(range, RINGS),
     present: points,
     baseline: drawn(baseline),
+    others: ghosts,
+    variants: ghosts.map(({ order }) => order),
     extremes: extremesOf(points, centre, radius, place),
     compass,
     missing: present.length - points.length,

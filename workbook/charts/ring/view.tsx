@@ -5,7 +5,7 @@ import { aboutChart } from '../frame/about';
 import { Curve, GhostCurve } from '../frame/curve';
 import { chartOf, type Drawn } from '../frame/kind';
 import type { Zone } from '../frame/limits';
-import { halo, round } from '../frame/marks';
+import { halo, round, VariantSign } from '../frame/marks';
 import { titleWithUnit } from '../frame/measure';
 import { lineStyle } from '../frame/palette';
 import { TitleWords } from '../frame/panel-view';
@@ -60,6 +60,9 @@ function Ring({ data: { column }, chart, hatch }: Drawing & { hatch: string }): 
       {SPOKES.map((turn) => (
         <Spoke key={turn} turn={turn} chart={chart} />
       ))}
+      {chart.others.map(({ order, points }) => (
+        <GhostCurve key={order} points={closed(points)} variant={order} />
+      ))}
       {chart.baseline.length > 0 && <GhostCurve points={closed(chart.baseline)} />}
       <Curve points={closed(chart.present)} style={lineStyle(0)} />
       {chart.ticks.values.map((value) => {
@@ -79,6 +82,9 @@ function Ring({ data: { column }, chart, hatch }: Drawing & { hatch: string }): 
           )
         );
       })}
+      {chart.others.map(({ order, points }) => (
+        <VariantSign key={order} at={greatestOf(points).at} order={order} />
+      ))}
       <LapSigns chart={chart} />
       {chart.extremes.map((each) => (
         <Extreme key={each.kind} of={each} unit={column.suffix || column.unit} />
@@ -114,6 +120,9 @@ function Spoke({ turn, chart }: { turn: number; chart: RingLayout }): JSX.Elemen
 }
 
 /** The first point again at the end, where the trace does not come round by itself. */
+/** Where the sign of a variant stands. */
+const greatestOf = (points: readonly RingPoint[]): RingPoint => points.reduce((a, b) => (b.value > a.value ? b : a));
+
 const closed = (points: readonly RingPoint[]) =>
   points.length > 2 ? [...points.map(({ at }) => at), points[0]!.at] : points.map(({ at }) => at);
 
