@@ -26,7 +26,7 @@ export async function openSmallDesign(page: Page): Promise<void> {
   }
 }
 
-/** The small design with a sheet “Changes” on top: what brings its CG forward, the best compromises, and two variants side by side. */
+/** The small design with a sheet “Changes” on top: what brings its CG forward, the best compromises, two variants side by side, the bench with parts on it, and a CG that was found. */
 export function smallDesignWithChanges(): { name: string; mimeType: string; buffer: Buffer } {
   const small = JSON.parse(readFileSync(QUERN, 'utf8'));
   const wanted = ['parts.mass', 'flight.pull', 'flight.lap_time'];
@@ -51,12 +51,29 @@ export function smallDesignWithChanges(): { name: string; mimeType: string; buff
       goals: wanted.slice(0, 2).map((of, k) => ({ of, way: k === 0 ? 'least' : 'most' })),
     },
     { kind: 'variants', id: 'm2', name: 'side_by_side', title: 'Side by side', wanted },
+    {
+      ...{ kind: 'weighing', id: 'm4', name: 'bench', title: 'Weigh the parts', parts: 'parts' },
+      ...{ order: ['parts.engine', 'parts.stabiliser'], text: '40 mm', within: '3 mm' },
+    },
+    {
+      ...{ kind: 'model', id: 'm5', name: 'found_cg', title: 'Find the CG', of: 'found_cg' },
+      fields: { finger: '60 mm', whole: '900 g' },
+    },
   ];
+  const onScale: Readonly<Record<string, string>> = { engine: '174 g', stabiliser: '16 g' };
+  const weighed = (row: { name: string; fields: object }): object => {
+    const text = onScale[row.name];
+    return text === undefined ? row : { ...row, weighed_as: 'light_ply', fields: { ...row.fields, weighed: text } };
+  };
+  const others = small.sheets.map((sheet: { pieces: { kind: string; rows: [] }[] }) => ({
+    ...sheet,
+    pieces: sheet.pieces.map((piece) => (piece.kind === 'parts' ? { ...piece, rows: piece.rows.map(weighed) } : piece)),
+  }));
   const variants = [
     { name: 'Engine station: −157.5 mm instead of −150 mm', changes: { engine_station: '-157.5 mm' } },
     { name: 'Long lines and more tip weight', changes: { line_length: '20 m', tip_weight: '26 g' } },
   ];
-  const sheets = [{ id: 'changes', title: 'Changes', pieces }, ...small.sheets];
+  const sheets = [{ id: 'changes', title: 'Changes', pieces }, ...others];
   const text = JSON.stringify({ ...small, sheets, variants });
   return { name: 'changes.tetherwright.json', mimeType: 'application/json', buffer: Buffer.from(text) };
 }

@@ -268,8 +268,8 @@ export const views: readonly View[] = [
     },
   },
   {
-    name: 'what mends it, best compromises, and variants side by side with their forms',
-    part: ['.variants', '.best'],
+    name: 'what mends it, best compromises, variants side by side, the bench and a CG found, with their forms',
+    part: ['.variants', '.best', '.bench', '.found-cg'],
     windows: PIECE_WINDOWS,
     flows: true,
     async open(page) {
@@ -278,7 +278,10 @@ export const views: readonly View[] = [
       await page.locator('.variants').last().scrollIntoViewIfNeeded();
       await page.locator('.variants-apart').last().waitFor();
       await page.locator('.best-table').waitFor();
-      await openFolds(page, ['.variants', '.best']);
+      await page.locator('.bench').scrollIntoViewIfNeeded();
+      await page.locator('.bench-rows').waitFor();
+      await page.locator('.found-culprits').waitFor();
+      await openFolds(page, ['.variants', '.best', '.bench']);
       await settled(page);
     },
   },
