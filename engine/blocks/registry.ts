@@ -16,6 +16,7 @@ import { lineShape } from './line-shape/index';
 import { lines } from './lines/index';
 import { measuredPropeller, propeller } from './propeller/index';
 import { race } from './race/index';
+import { room } from './room/index';
 import { shutoff } from './shutoff/index';
 import { strength } from './strength/index';
 import { tail } from './tail/index';
@@ -47,6 +48,7 @@ export const blocks: readonly AnyBlock[] = [
   glide,
   tank,
   gear,
+  room,
   strength,
   control,
   shutoff,

@@ -307,6 +307,7 @@ export {
   thrustInStandardAir,
 } from './race/index';
 export { type RestMass, restMass } from './rest-mass';
+export { rearmostEngine, type SideBox, sideGap } from './room';
 export { type SectionFacts, sectionAt, WING_SHARE_OF_SECTION_LIFT } from './section';
 export {
   dragGrowth,

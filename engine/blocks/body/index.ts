@@ -29,6 +29,10 @@ const PASSED_ON = [
   'wheel_diameter',
   'wheel_track',
   'wire_diameter',
+  'tank_x',
+  'tank_z',
+  'tank_length',
+  'tank_height',
 ] as const;
 
 /** Fuselage, and everything that stands in the air beside wing and lines. */

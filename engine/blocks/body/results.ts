@@ -77,6 +77,10 @@ export const bodyResults = {
   wheel_diameter: place('d_w', 'Wheel diameter', 'Of each wheel.'),
   wheel_track: place('t_w', 'Track', 'Between the wheels.'),
   wire_diameter: place('d_g', 'Gear wire diameter', 'Of the legs.'),
+  tank_x: place('x_k', 'Tank station', 'Of its middle, aft of the wing root leading edge.'),
+  tank_z: place('z_k', 'Tank height above the line', 'Of its middle above the reference line.'),
+  tank_length: place('l_k', 'Tank length', 'Seen from the side.'),
+  tank_height: place('h_k', 'Tank height', 'Seen from the front.'),
   drag_area: {
     ...SMALL_AREA,
     symbol: 'C_D A',

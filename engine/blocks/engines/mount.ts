@@ -15,7 +15,7 @@ const length = (
 ): Field => ({ ...MILLIMETRES, symbol, title, doc, default: value, range });
 const drawn = (symbol: string, title: string, doc: string, value: number, range: readonly [number, number]): Field => ({
   ...length(symbol, title, doc, value, range),
-  basis: 'Only for the drawing.',
+  basis: 'For the drawing, and for the room along the body.',
   advanced: true,
 });
 
@@ -124,6 +124,9 @@ function writeStand(
   m[r.height + i] = m[f.height + i]!;
   m[r.side_thrust + i] = m[f.side_thrust + i]!;
   m[r.down_thrust + i] = m[f.down_thrust + i]!;
+  m[r.engine_length + i] = m[f.engine_length + i]!;
+  m[r.engine_width + i] = m[f.engine_width + i]!;
+  m[r.bearer_rear + i] = m[f.bearer_rear + i]!;
 }
 
 /** Of an engine whose propeller is a piece of its own. */

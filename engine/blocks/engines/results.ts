@@ -77,6 +77,21 @@ export const engineResults = {
     doc: 'How far the shaft points down.',
     detail: true,
   },
+  engine_length: {
+    ...MILLIMETRES,
+    symbol: 'l_e',
+    title: 'Engine length',
+    doc: 'From backplate to drive washer.',
+    detail: true,
+  },
+  engine_width: { ...MILLIMETRES, symbol: 'w_e', title: 'Engine width', doc: 'Over the lugs.', detail: true },
+  bearer_rear: {
+    ...MILLIMETRES,
+    symbol: 'x_b2',
+    title: 'Rear of the bearers',
+    doc: 'Aft of the wing root leading edge.',
+    detail: true,
+  },
   rotor_inertia: {
     dimension: INERTIA,
     unit: 'g·cm²',
