@@ -9,9 +9,12 @@ import { applyChanges } from '../../../engine/sheet/transaction';
 import { weighingPart } from '../../../engine/sheet/weighed-as';
 import { answer } from '../../../engine/study/command/answer';
 import { readArguments } from '../../../engine/study/command/arguments';
+import { library as tradeLibrary } from '../../../engine/study/library';
 import { weighingOf } from '../../../engine/study/weighing/weighing';
 import { writeQuantity } from '../../../engine/units/index';
+import { someOf } from '../../cases';
 import { library, smallDesign } from '../sheet/small';
+import { begun, forms } from './place/begun';
 
 const bench = (change: Partial<WeighingCell> = {}): WeighingCell => ({
   ...{ kind: 'weighing', id: '99', name: 'bench', title: 'Bench', parts: 'parts', order: [] },
@@ -207,4 +210,27 @@ test('the command line tells the same', () => {
     'parts',
     'history',
   ]);
+});
+
+test.each(someOf([0, 1, 4, 7, 11]))('a begun model is weighed to its end as the bench says, model %d', (k) => {
+  const of = begun(forms[k]!);
+  const [first, ...others] = of.sheets;
+  const table = cellsOf(of).find(({ kind }) => kind === 'parts')!.name;
+  const pieces = [...first!.pieces, bench({ parts: table, text: '', within: '' })];
+  let document: Document = { ...of, sheets: [{ ...first!, pieces }, ...others] };
+  const bands: number[] = [];
+  for (;;) {
+    const { next, parts, finished, history, message } = weighingOf(openLive(document, tradeLibrary), 'bench');
+    expect(message).toBeUndefined();
+    // As it was told before the part came on the scale at just its estimate.
+    if (bands.length > 0) expect(finished.band).toBeCloseTo(bands.at(-1)!, 12);
+    expect(history).toHaveLength(bands.length + 1);
+    if (next === '') break;
+    const part = parts.find(({ path }) => path === next)!;
+    bands.push(part.band);
+    const weighing = weighingPart(document, `${next}.weighed`, inGrams(part.estimate));
+    document = applyChanges(document, weighing!).document;
+  }
+  expect(bands.length).toBeGreaterThan(8);
+  expect(bands.at(-1)).toBeLessThan(bands[0]!);
 });
