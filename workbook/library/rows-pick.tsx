@@ -3,7 +3,7 @@ import type { OwnRow, RowDescription, TableDescription, UnitSet } from '../../en
 import { Combobox, type PickOption } from '../controls/pick/index';
 import { useSheet } from '../store/context';
 import { rowList } from './row-list';
-import { titleTold } from './told';
+import { numberTold, titleTold } from './told';
 
 interface Props {
   readonly tables: readonly TableDescription[];
@@ -46,7 +46,9 @@ export function rowsWith(
   const lists = tables.map((table) => {
     const mine = own.filter((row) => row.table === table.name);
     const giving = table.rows.filter((row) => !Number.isNaN(row.values[column] ?? Number.NaN));
-    return rowList(mine, giving, { words }).map((option) =>
+    const given = table.columns.find(({ name }) => name === column);
+    const detail = (row: RowDescription) => given && numberTold(given, row, units);
+    return rowList(mine, giving, { words, detail }).map((option) =>
       option.group === 'library' ? { ...option, group: `library: ${table.title.toLowerCase()}` } : option,
     );
   });

@@ -29,6 +29,15 @@ describe('what is typed narrows a list', () => {
     expect(values(typed)).toEqual(found);
   });
 
+  test('also by what an option gives', () => {
+    const woods = [
+      { value: 'light', title: 'Balsa, contest grade', group: 'balsa', detail: '80\u00a0kg/m³' },
+      { value: 'hard', title: 'Balsa, hard', group: 'balsa', detail: '200\u00a0kg/m³' },
+    ];
+    expect(findOptions(woods, 'balsa 200').shown.map(({ value }) => value)).toEqual(['hard']);
+    expect(findOptions(woods, '80').shown.map(({ value }) => value)).toEqual(['light']);
+  });
+
   test('as it is written before its words apart', () => {
     const pieces = ['3, Engine, and weights to balance with', '1, Weight and balance'].map((title) => ({
       value: title,

@@ -3,6 +3,7 @@ import { FaultFlag } from '../../controls/fault-flag';
 import { OwnRows } from '../../library/own-rows';
 import { RowPick } from '../../library/row-pick';
 import { NamedRowTold } from '../../library/row-told';
+import { numberTold } from '../../library/told';
 import { useSheet } from '../../store/context';
 
 interface StuffProps {
@@ -53,9 +54,18 @@ export function MaterialList(props: {
       title: name.replaceAll('_', ' ').replace('.', ': '),
       group: 'choices of this sheet',
     }));
+  const density = library.columns.find(({ name }) => name === 'density');
   const none = blank === undefined ? [] : [{ value: '', title: blank }];
   return (
-    <RowPick table={library} path={path} label={label} value={text} before={[...none, ...choices]} onPick={onPick} />
+    <RowPick
+      table={library}
+      path={path}
+      label={label}
+      value={text}
+      before={[...none, ...choices]}
+      detail={(row) => density && numberTold(density, row, sheet.units())}
+      onPick={onPick}
+    />
   );
 }
 

@@ -26,9 +26,15 @@ export function PickListBox({ id, found: { shown, more }, active, now, idOf, onT
         aria-selected={place === active}
         class={option.value === now ? 'now' : ''}
         data-value={option.value}
+        aria-description={option.detail}
         onClick={() => onTake(option)}
       >
         {option.title}
+        {option.detail && (
+          <span class="pick-detail" aria-hidden="true">
+            {option.detail}
+          </span>
+        )}
       </div>
     );
   };

@@ -4,6 +4,8 @@ export interface PickOption {
   readonly title: string;
   /** Options of one group stand together under its title. */
   readonly group?: string;
+  /** What it gives, beside its title: "135 kg/m³". */
+  readonly detail?: string;
 }
 
 /** Lines that are shown at once: as many as somebody reads before typing is quicker. */
@@ -16,17 +18,17 @@ export interface Found {
 }
 
 /**
- * The options whose title or group has a word that begins with each word of what is typed, in the order of the list: first those
+ * The options whose title, group or detail has a word that begins with each word of what is typed, in the order of the list: first those
  * whose title begins with it, then those whose title has it, then those whose title has its words. Groups stay together.
  */
 export function findOptions(options: readonly PickOption[], typed: string): Found {
   const words = wordsOf(typed);
   const first = plain(typed);
-  const rank = ({ title, group = '' }: PickOption): number => {
+  const rank = ({ title, group = '', detail = '' }: PickOption): number => {
     if (words.length === 0) return 0;
     if (plain(title).startsWith(first)) return 0;
     if (plain(title).includes(` ${first}`)) return 1;
-    return fits(title, words) ? 2 : fits(`${title} ${group}`, words) ? 3 : UNFIT;
+    return fits(title, words) ? 2 : fits(`${title} ${group} ${detail}`, words) ? 3 : UNFIT;
   };
   const ranked = options.map((option) => ({ option, rank: rank(option) })).filter((each) => each.rank < UNFIT);
   const all = together(ranked.toSorted((a, b) => a.rank - b.rank).map(({ option }) => option));

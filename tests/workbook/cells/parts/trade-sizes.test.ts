@@ -44,11 +44,13 @@ test('rows of several tables that give a mass per length stand by their groups, 
     value: 'wire_1_60',
     title: 'Music wire, 1/16 in (0.063 in)',
     group: 'library: music wire',
+    detail: '0.169\u00a0oz/ft',
   });
   expect(offered).toContainEqual({
     value: 'fuel_tube_medium',
     title: 'Fuel tube, medium, 3/16 × 3/32 in',
     group: 'library: fuel tube',
+    detail: '0.182\u00a0oz/ft',
   });
   const packs = rowsWith([described('packs'), described('motors')], 'mass', [], 'metric');
   expect(new Set(packs.map(({ group }) => group))).toEqual(
