@@ -15,6 +15,7 @@ import { Pieces } from './pieces';
 import { PageStyle } from './print/page-style';
 import { PrintDialog } from './print/print-dialog';
 import type { Room } from './room';
+import { CopyVariant } from './set/copy-to-design';
 import { SetColumn } from './set/set-column';
 import { SetLine } from './set/set-line';
 import { StandingColumn } from './standing/column';
@@ -54,6 +55,7 @@ export function App({ room, paper }: Shown) {
           {printing.value && <PageStyle />}
           {askingToPrint.value && <PrintDialog />}
           {figureAsked.value && <SavingFigure />}
+          <CopyVariant />
         </div>
       </div>
     </>

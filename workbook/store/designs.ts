@@ -15,6 +15,7 @@ import {
 import { DAYS_TO_BRING_BACK, type Design, type Keeper, type Version } from './keep/index';
 import { momentWords } from './moment-words';
 import { refusal, type Sheet } from './sheet';
+import { variantInto } from './variants';
 
 /** The designs of this machine, their versions, and all that can be done with them. */
 export interface Designs {
@@ -41,6 +42,10 @@ export interface Designs {
   openDesign(design: Design): void;
   /** Opens another design with a copy of a sheet of the open one behind its own. */
   copySheetTo(design: Design, sheet: string): void;
+  /** The variant of the open design for which another design is to be picked. */
+  readonly copying: Signal<string | undefined>;
+  /** Opens another design with a copy of a variant of the open one. */
+  copyVariantTo(design: Design, variant: string): void;
   copyDesign(design: Design): void;
   deleteDesign(design: Design): Promise<void>;
   bringBack(design: Design): Promise<void>;
@@ -169,6 +174,17 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         const next = applyChanges(to, changes).document;
         sheet.replace(next, `opening ${design.title} with a copy of a sheet`, () => keeper.begin(design));
         sheet.showSheet(next.sheets.at(-1)!.id);
+      });
+    },
+    copying: signal(undefined),
+    copyVariantTo(design, name) {
+      const variant = sheet.document.value.variants?.find((each) => each.name === name);
+      if (!variant || design.id === keeper.open.value) return;
+      withText(design.text, design.title, (to) => {
+        const { changes, sheet: shows } = variantInto(to, variant);
+        const next = applyChanges(to, changes).document;
+        sheet.replace(next, `opening ${design.title} with a copy of a variant`, () => keeper.begin(design));
+        if (shows !== undefined) sheet.showSheet(shows);
       });
     },
     copyDesign: (design) => withText(design.text, design.title, copy),

@@ -17,6 +17,7 @@ import {
   renamingVariant,
   takenNames,
   textAt,
+  type Variant,
   type VariantsCell,
   type VariantTexts,
   variantAsBaseline,
@@ -187,6 +188,15 @@ export const newVariants = (document: Document): VariantsCell => ({
   ...{ kind: 'variants', id: freeId(document), name: freeName('variants', takenNames(document)), title: 'Variants' },
   wanted: document.figures.slice(0, FIRST_RESULTS),
 });
+
+/** A variant of another design, with a table of variants where there is none yet; `sheet`: id of the one that shows it. */
+export function variantInto(document: Document, { changes, ...variant }: Variant) {
+  const name = freeVariantName(document, variant.name);
+  const there = document.sheets.find(({ pieces }) => pieces.some(({ kind }) => kind === 'variants'));
+  const sheet = there ?? document.sheets[0];
+  const table = there || !sheet ? [] : puttingTable(document, sheet.id);
+  return { changes: [...addingVariants(document, [{ name, changes }]), ...table], sheet: sheet?.id };
+}
 
 function puttingTable(document: Document, sheet: string): readonly Change[] {
   const at = document.sheets.find(({ id }) => id === sheet)?.pieces.length ?? 0;

@@ -91,6 +91,27 @@ test('a sheet is copied into another design, which is opened with it, and Undo g
   expect(sheet.document.value.title).toBe(was);
 });
 
+test('a variant is copied into another design, which is opened with it and a table of variants, and Undo goes back', async () => {
+  const { sheet, designs, listed, keeper } = await open();
+  sheet.makeVariant('Light tip', { tip_weight: '5 g' });
+  const variants = { ...other('Other'), variants: [{ name: 'Light tip', changes: { tip_weight: '7 g' } }] };
+  await sheet.openFile(file(variants));
+  designs.openDesign((await listed()).find((each) => each.title === 'Small sheet')!);
+  const kept = (await listed()).find((each) => each.title === 'Other')!;
+  designs.copyVariantTo(kept, 'Gone');
+  expect(sheet.document.value.title).toBe('Small sheet');
+  designs.copyVariantTo(kept, 'Light tip');
+  expect([sheet.document.value.title, keeper.open.value]).toEqual(['Other', kept.id]);
+  // Its own of that name stays.
+  expect(sheet.document.value.variants).toEqual([
+    { name: 'Light tip', changes: { tip_weight: '7 g' } },
+    { name: 'Light tip 2', changes: { tip_weight: '5 g' } },
+  ]);
+  expect(sheet.shownSheet.value.pieces.map(({ kind }) => kind)).toContain('variants');
+  sheet.undo();
+  expect(sheet.document.value.title).toBe('Small sheet');
+});
+
 test('a design is opened from the list with what was kept of it, and Undo goes back to the one before', async () => {
   const { sheet, designs, tip, listed, keeper } = await open();
   sheet.setText('tip_weight', '30 g');

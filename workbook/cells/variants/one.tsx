@@ -3,6 +3,7 @@ import { MOST_ON_CHARTS, type NameInfo, textAt, type Variant } from '../../../en
 import { along } from '../../controls/along';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
+import { useDesigns } from '../../store/designs';
 import { AddFrom, Labelled, Pick } from '../shared/pick';
 import { Tick } from '../shared/tick';
 import { Typed } from '../shared/typed';
@@ -12,6 +13,7 @@ import { titleAt } from './words';
 /** What can be done with one variant, and under it what it changes. */
 export function OneVariant({ id, variant }: { id: string; variant: Variant }) {
   const sheet = useSheet();
+  const designs = useDesigns();
   const { name } = variant;
   const of = <span class="unseen"> {name}</span>;
   return (
@@ -27,6 +29,18 @@ export function OneVariant({ id, variant }: { id: string; variant: Variant }) {
         <button type="button" class="word" {...along()} onClick={() => void sheet.copyVariant(name)}>
           Copy{of}
         </button>
+        {designs && (
+          <button
+            type="button"
+            class="word"
+            {...along()}
+            onClick={() => {
+              designs.copying.value = name;
+            }}
+          >
+            Copy to a design{of}
+          </button>
+        )}
         <button type="button" class="word quiet" {...along()} onClick={() => sheet.removeVariant(name)}>
           Remove{of}
         </button>

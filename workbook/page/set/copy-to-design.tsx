@@ -1,11 +1,18 @@
 import { useEffect } from 'preact/hooks';
-import { useDesigns } from '../../store/designs';
+import { type Designs, useDesigns } from '../../store/designs';
 import { momentWords } from '../../store/moment-words';
-import type { SheetTold } from '../../store/sheet-set';
 import { ChoiceDialog } from './choice-dialog';
 
-/** The other designs of this machine: a press opens one with a copy of the sheet behind its own. */
-export function CopyToDesign({ told, onClose }: { told: SheetTold; onClose(): void }) {
+type Design = NonNullable<Designs['list']['value']>[number];
+
+interface CopyProps {
+  readonly title: string;
+  choose(designs: Designs, design: Design): void;
+  onClose(): void;
+}
+
+/** The other designs of this machine: a press opens one with a copy of something of this one. */
+export function CopyToDesign({ title, choose, onClose }: CopyProps) {
   const designs = useDesigns();
   useEffect(() => void designs?.readList(), [designs]);
   const list = designs?.list.value;
@@ -13,12 +20,12 @@ export function CopyToDesign({ told, onClose }: { told: SheetTold; onClose(): vo
   const others = list.filter(({ id, deleted }) => deleted === undefined && id !== designs.open.value);
   return (
     <ChoiceDialog
-      title={`Copy the sheet “${told.title}” to`}
+      title={title}
       places={others.map((design) => ({
         key: design.id,
         words: design.title || 'Untitled design',
         aside: `changed ${momentWords(design.changed, Date.now())}`,
-        choose: () => designs.copySheetTo(design, told.id),
+        choose: () => choose(designs, design),
       }))}
       onClose={onClose}
     >
@@ -26,5 +33,21 @@ export function CopyToDesign({ told, onClose }: { told: SheetTold; onClose(): vo
         There is no other design on this machine yet. Begin one or open a file, then come back to this one by “Open”.
       </p>
     </ChoiceDialog>
+  );
+}
+
+/** The design to which a variant is copied, where one is to be. */
+export function CopyVariant() {
+  const copying = useDesigns()?.copying;
+  const name = copying?.value;
+  if (!copying || name === undefined) return null;
+  return (
+    <CopyToDesign
+      title={`Copy the variant “${name}” to`}
+      choose={(designs, design) => designs.copyVariantTo(design, name)}
+      onClose={() => {
+        copying.value = undefined;
+      }}
+    />
   );
 }

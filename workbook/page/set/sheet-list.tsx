@@ -55,7 +55,13 @@ export function SheetList({ onShown }: { onShown?(): void }) {
           </li>
         ))}
       </ol>
-      {copying.value && <CopyToDesign told={copying.value} onClose={() => (copying.value = undefined)} />}
+      {copying.value && (
+        <CopyToDesign
+          title={`Copy the sheet “${copying.value.title}” to`}
+          choose={(designs, design) => designs.copySheetTo(design, copying.value!.id)}
+          onClose={() => (copying.value = undefined)}
+        />
+      )}
     </>
   );
 }
