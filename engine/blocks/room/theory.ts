@@ -17,7 +17,7 @@ export const roomTheory: Theory = {
   ],
   notModelled: [
     'What stands beside each other across the body: a tank on the other side of a profile fuselage has room here only by its height.',
-    'Round corners, screws, silencer, and what needle and levers pass over as they turn.',
+    'Round corners, screws, silencer, and what needle and control arms pass over as they turn.',
     'Formers and doublers of a built-up fuselage.',
   ],
 };
