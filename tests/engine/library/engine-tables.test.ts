@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { electric } from '../../../engine/blocks/engines/electric';
 import { bladeShapes, FUEL_KINDS } from '../../../engine/library/index';
 import { engines, readEngines } from '../../../engine/library/tables/engines';
 import { motors, readMotors } from '../../../engine/library/tables/motors';
+import { packs } from '../../../engine/library/tables/packs';
 import { propellers, readPropellers } from '../../../engine/library/tables/propellers';
 import { twoStrokeTorque } from '../../../engine/physics/index';
 
@@ -58,5 +60,13 @@ describe('propellers by size', () => {
   it('refuse a blade shape that is not there', () => {
     const text = 'name,title,diameter,pitch,shape,memory,source\nx,X,9 in,6 in,round,yes,S\n';
     expect(() => readPropellers('propellers.csv', text)).toThrow(/^propellers\.csv: line 2: shape is "round"/);
+  });
+});
+
+describe('packs by cells and capacity', () => {
+  it('give an electric motor what is typed of its pack, and no field of it otherwise', () => {
+    const fields = Object.keys(electric.fields);
+    const given = Object.keys(packs.columns).filter((name) => fields.includes(name));
+    expect(given).toEqual(['capacity', 'voltage', 'pack_resistance']);
   });
 });
