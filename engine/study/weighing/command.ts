@@ -49,7 +49,8 @@ function partLine({ path, state, mass, share, band, mayWeigh }: WeighedPart, uni
   if (state === 'weighed') return `${path}: ${units.mass(mass)}, weighed`;
   const how = state === 'remade' ? 'estimated as re-made' : 'estimated';
   const may = Number.isNaN(mayWeigh) ? '' : `; by itself it may weigh ${units.mass(mayWeigh)}`;
-  return `${path}: ${units.mass(mass)}, ${how}; weighed it takes ${percent(share)} of the band, to ± ${units.apart(band)}${may}`;
+  const takes = share > 0 ? `${percent(share)} of the band, to ± ${units.apart(band)}` : 'nothing of the band';
+  return `${path}: ${units.mass(mass)}, ${how}; weighed it takes ${takes}${may}`;
 }
 
 export const weighingData = ({ parts, history, weighed, finished, rest, ...answer }: Answer) => ({
