@@ -1,4 +1,5 @@
 import { LABEL_SIZE } from '../drawing/index';
+import { BLACK, WHITE } from '../theme/tokens';
 import { colourName, type Look, seriesOf, standing } from './colours';
 import { hatchOf } from './hatches';
 
@@ -43,11 +44,11 @@ function inBlack(element: Element): void {
   const [fill, stroke] = [element.getAttribute('fill') ?? '', element.getAttribute('stroke') ?? ''];
   if (colourName(stroke) === 'hairline')
     for (const [name, value] of Object.entries(GRID)) element.setAttribute(name, value);
-  if (colourName(fill) === 'hairline') element.setAttribute('fill', '#ffffff');
+  if (colourName(fill) === 'hairline') element.setAttribute('fill', WHITE);
   const n = seriesOf(fill);
   if (n === undefined || element.tagName.toLowerCase() === 'text' || element.tagName.toLowerCase() === 'tspan') return;
   // The mark is put before all ids later.
-  element.setAttribute('fill', isSign(element) ? (n === 0 ? '#ffffff' : '#000000') : `url(#hatch${n})`);
+  element.setAttribute('fill', isSign(element) ? (n === 0 ? WHITE : BLACK) : `url(#hatch${n})`);
 }
 
 /** Signs of designs are told apart by their outline: they are too small for a hatch. */

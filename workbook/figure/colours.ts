@@ -1,10 +1,7 @@
-import { series, tokens } from '../theme/tokens';
+import { BLACK, series, tokens, WHITE } from '../theme/tokens';
 
 /** In the colours of light paper on white; or in black alone, which a photocopier keeps. */
 export type Look = 'colour' | 'black';
-
-const WHITE = '#ffffff';
-const BLACK = '#000000';
 
 /** Names of the theme → their colours on white paper. */
 const colours = new Map<string, string>([
@@ -22,7 +19,7 @@ const COVERS: ReadonlySet<string> = new Set(['paper', 'desk']);
 
 const NAMED = /^var\(--([a-z-]+)/;
 
-/** "var(--ink, #22313a)" → "ink"; undefined for what is no colour of the theme. */
+/** "var(--ink, …)" → "ink"; undefined for what is no colour of the theme. */
 export const colourName = (value: string): string | undefined => NAMED.exec(value.trim())?.[1];
 
 /** A colour that holds without the sheet around it. */

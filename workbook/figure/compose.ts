@@ -1,5 +1,5 @@
 import { LABEL_SIZE, wrapText } from '../drawing/index';
-import { fontFamily } from '../theme/tokens';
+import { fontFamily, WHITE } from '../theme/tokens';
 
 const SVG = 'http://www.w3.org/2000/svg';
 /** Pixels of a millimetre at 96 an inch. */
@@ -89,7 +89,7 @@ export function composeFigure({ pictures, title, caption, alt, width: widthMm, i
     fill: ink,
   }) as SVGSVGElement;
   root.append(make('title', {}, title), make('desc', {}, alt));
-  root.append(make('rect', { width: round(width), height: round(height), fill: '#ffffff' }), ...body);
+  root.append(make('rect', { width: round(width), height: round(height), fill: WHITE }), ...body);
   return root;
 }
 

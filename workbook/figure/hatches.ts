@@ -1,3 +1,5 @@
+import { BLACK } from '../theme/tokens';
+
 const SVG = 'http://www.w3.org/2000/svg';
 
 /** Lines of the hatches by which areas are told apart in black: rising, dots, crossed, level, upright. */
@@ -13,7 +15,7 @@ export function hatchOf(n: number, id: string, document: Document): Element {
   const line = document.createElementNS(SVG, 'path');
   const d = LINES[n % LINES.length]!;
   const wide = d === LINES[1] ? '1.6' : '0.6';
-  set(line, { d, stroke: '#000000', 'stroke-width': wide, 'stroke-linecap': 'round', fill: 'none' });
+  set(line, { d, stroke: BLACK, 'stroke-width': wide, 'stroke-linecap': 'round', fill: 'none' });
   pattern.append(line);
   return pattern;
 }

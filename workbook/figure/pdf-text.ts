@@ -1,4 +1,5 @@
 import { LABEL_SIZE, textWidth } from '../drawing/index';
+import { WHITE } from '../theme/tokens';
 
 const SVG = 'http://www.w3.org/2000/svg';
 /** Share of the type size that stands above the line. */
@@ -20,7 +21,7 @@ export function paperUnderWords(svg: SVGSVGElement): void {
       const paper = svg.ownerDocument.createElementNS(SVG, 'rect');
       const at = { x: left - 1, y: Number(line.getAttribute('y') ?? 0) - ABOVE * size, width: width + 2, height: size };
       for (const [name, value] of Object.entries(at)) paper.setAttribute(name, String(Math.round(value * 100) / 100));
-      paper.setAttribute('fill', '#ffffff');
+      paper.setAttribute('fill', WHITE);
       const turn = text.getAttribute('transform');
       if (turn !== null) paper.setAttribute('transform', turn);
       text.before(paper);

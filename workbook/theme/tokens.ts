@@ -45,3 +45,7 @@ export const series = [
 ] as const;
 
 export const fontFamily = "B612, 'DejaVu Sans', sans-serif";
+
+/** Of a printed figure, whatever paper lies on the screen. */
+export const WHITE = '#ffffff';
+export const BLACK = '#000000';
