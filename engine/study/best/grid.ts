@@ -1,3 +1,4 @@
+import { fromSI, toSI } from '../../units/index';
 import type { PlannedAxis } from '../run/axis';
 import { positions } from '../sweep/lattice';
 
@@ -19,8 +20,28 @@ export function* firstPlaces(axes: readonly PlannedAxis[], order: Uint32Array): 
   }
 }
 
-/** What is at a place along an axis: between two of the values of the first grid it goes evenly from one to the other. */
-export function valueAt({ values }: PlannedAxis, place: number): number {
+/** An axis of a search. */
+export interface BestAxis extends PlannedAxis {
+  /** Unit in which its numbers are typed; '' = plain number. */
+  readonly unit: string;
+}
+
+/**
+ * What is at a place along an axis: between two of the values of the first grid it goes evenly from one to the other. A number is
+ * rounded to as many digits of its unit as tell the finest steps apart, so that it can be typed; the ends stay as they are.
+ */
+export function valueAt(axis: BestAxis, place: number): number {
+  const { values, choice, unit } = axis;
+  const even = evenAt(axis, place);
+  if (choice || place === 0 || place === (values.length - 1) * FINEST) return even;
+  const finest = Math.abs(fromSI(evenAt(axis, 1), unit) - fromSI(values[0]!, unit));
+  const decimals = Math.min(MOST_DECIMALS, Math.max(0, Math.ceil(-Math.log10(finest))));
+  return toSI(Number(fromSI(even, unit).toFixed(decimals)), unit);
+}
+
+const MOST_DECIMALS = 15;
+
+function evenAt({ values }: PlannedAxis, place: number): number {
   const k = Math.floor(place / FINEST);
   const part = (place % FINEST) / FINEST;
   const low = values[k]!;

@@ -5,6 +5,7 @@ import { cellsOf } from '../../sheet/sheets';
 import type { PlannedAxis } from '../run/axis';
 import { titled } from '../run/titled';
 import { axesOf } from '../sweep/axes';
+import type { BestAxis } from './grid';
 
 export const BEST = {
   kind: 'best_compromises',
@@ -24,7 +25,7 @@ export interface Limit {
 
 export interface BestPlan {
   readonly cell: BestCell;
-  readonly axes: readonly PlannedAxis[];
+  readonly axes: readonly BestAxis[];
   readonly limits: readonly Limit[];
 }
 
@@ -44,7 +45,13 @@ export function planBest(cell: BestCell, live: Live): BestPlan | string {
       live,
     );
   }
-  return { cell, axes: axes.axes, limits: limitsOf(cell, live) };
+  const unitOf = (of: string): string =>
+    compiled.names.find(({ path, settable }) => path === of && settable)?.unit ?? '';
+  return {
+    cell,
+    axes: axes.axes.map((axis) => ({ ...axis, unit: unitOf(axis.path) })),
+    limits: limitsOf(cell, live),
+  };
 }
 
 export const gridOf = (axes: readonly PlannedAxis[]): number =>

@@ -65,6 +65,14 @@ describe('best compromises', () => {
     }
   });
 
+  test('have numbers that can be typed: as many digits as tell the steps apart', () => {
+    const { shown } = found(cellOf({ axes: [axis('tip_weight', 4), axis('cord_length', 4)] }));
+    const grams = shown.map(({ at }) => String(Number((at[0]! * 1000).toPrecision(12))));
+    // A step of a sixteenth of a third of 50 g is 1.04 g.
+    for (const text of grams) expect(text).toMatch(/^\d+(\.\d)?$/);
+    expect(new Set(shown.map(({ at }) => at.join())).size).toBe(shown.length);
+  });
+
   test('are the same when the wishes stand in another order', () => {
     const { goals } = cellOf();
     const sorted = (answer: ReturnType<typeof found>) => answer.shown.map(({ at }) => at.join()).sort();
