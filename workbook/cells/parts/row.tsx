@@ -32,22 +32,19 @@ export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
           onClick={() => onOpen(part.name)}
         >
           <span class="part-name">{part.title || part.name}</span>
-          <span class="words">
-            {' '}
-            {shapeWords(part)}
-            {off !== '' && '; '}
-            {off !== '' && (
-              <span class="difference">
-                estimate {sheet.shown(`${path}.estimate`)}, {off}
-              </span>
-            )}
-          </span>
+          <span class="words"> {shapeWords(part)}</span>
         </button>
         <RemadeWords part={part} />
         {fault && !isOpen && <span class="fault-words">{fault.message}</span>}
       </th>
-      <td data-label="mass" class="part-mass" data-value={`${path}.mass`}>
-        {sheet.shown(`${path}.mass`)}
+      <td data-label="mass" class="part-mass">
+        <span data-value={`${path}.mass`}>{sheet.shown(`${path}.mass`)}</span>
+        {off !== '' && (
+          <span class="difference">
+            <span class="unseen">estimate {sheet.shown(`${path}.estimate`)}, </span>
+            {off}
+          </span>
+        )}
       </td>
       <td data-label="weighed" class="weighed">
         <TextEntry
