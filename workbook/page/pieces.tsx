@@ -5,11 +5,13 @@ import type { Cell } from '../../engine/index';
 import { AddHere, CellView, columnOf, gapsOf, standingDrawing } from '../cells/index';
 import { kept } from '../controls/kept';
 import { useSheet } from '../store/context';
-import { printed, printing } from '../store/printing';
+import { printedAs } from '../store/printed-kinds';
+import { notPrinted, printed, printing, sheetsOnPaper } from '../store/printing';
 import { unroll, unrolled } from '../store/unrolling';
 import { EmptySheet } from './designs/empty-sheet';
 import { StandingOnPaper } from './print/standing-on-paper';
-import { pageName } from './print/title-lines';
+import { pageName, WEIGHTS_PAGE } from './print/title-lines';
+import { WeightStatement } from './print/weight-statement';
 import type { Room } from './room';
 import { bandsOf } from './sides';
 
@@ -21,7 +23,10 @@ export function Pieces({ room }: { room: ReadonlySignal<Room> }) {
   const shown = sheet.shownSheet.value;
   const wide = room.value === 'wide';
   const set = sheet.part('sheets');
-  const sheets = printing.value && printed.value === 'set' ? set : [shown];
+  const onPaper = printing.value && printed.value !== 'weights';
+  // What is shown stays on the screen while the others are laid out.
+  const chosen = onPaper ? sheetsOnPaper(set, shown) : [shown];
+  const sheets = chosen.includes(shown) ? chosen : [...chosen, shown];
   return (
     // A change that was refused leaves nothing of it in the controls.
     <main id="pieces" tabIndex={-1} key={sheet.refusals.value}>
@@ -33,23 +38,30 @@ export function Pieces({ room }: { room: ReadonlySignal<Room> }) {
         return (
           <section
             key={id}
-            class={`one-sheet ${id === shown.id ? 'shown' : ''}`}
+            class={`one-sheet ${id === shown.id ? 'shown' : ''} ${printing.value && !(onPaper && chosen.some((each) => each.id === id)) ? 'not-on-paper' : ''}`.trim()}
             aria-label={title}
             style={{ page: pageName(number) }}
           >
             {printing.value && (
               <>
                 <h2 class="on-paper sheet-heading">{`Sheet ${number} of ${set.length}: ${title}`}</h2>
-                {k === 0 && <StandingOnPaper />}
+                {k === 0 && !notPrinted.value.has('standing') && <StandingOnPaper />}
               </>
             )}
-            <OneSheet pieces={pieces} wide={wide} />
+            <OneSheet pieces={printing.value ? pieces.filter(isOnPaper) : pieces} wide={wide} />
           </section>
         );
       })}
+      {printing.value && printed.value === 'weights' && (
+        <section class="one-sheet" style={{ page: pageName(WEIGHTS_PAGE) }}>
+          <WeightStatement />
+        </section>
+      )}
     </main>
   );
 }
+
+const isOnPaper = ({ kind }: Cell): boolean => !notPrinted.value.has(printedAs[kind]);
 
 /**
  * One column in reading order, or on a wide window what is set at the left and what follows at the right. The first drawing of

@@ -1,8 +1,10 @@
 import { type Signal, signal } from '@preact/signals';
 import { options } from 'preact';
+import type { PrintedKind } from './printed-kinds';
 
-/** What goes on paper: the open sheet, or every sheet of the set. */
-export type PrintedPart = 'sheet' | 'set';
+/** What goes on paper: the open sheet, every sheet of the set, some of them, or the weights as one statement. */
+const PRINTED_PARTS = ['sheet', 'set', 'some', 'weights'] as const;
+export type PrintedPart = (typeof PRINTED_PARTS)[number];
 
 const KEPT = 'tetherwright.printed';
 
@@ -15,6 +17,18 @@ export const tooOldForPaper = (madeFor: () => number, now: { readonly revision: 
 
 /** What was chosen last; the browser's own ways to print go by it too. */
 export const printed: Signal<PrintedPart> = signal('sheet');
+
+/** Of some sheets, the ids of those that are left out. */
+export const leftOut: Signal<ReadonlySet<string>> = signal(new Set());
+
+/** What of the sheets is left out. */
+export const notPrinted: Signal<ReadonlySet<PrintedKind>> = signal(new Set());
+
+/** The sheets that go on paper, in their order. */
+export function sheetsOnPaper<S extends { readonly id: string }>(set: readonly S[], shown: S): readonly S[] {
+  if (printed.value === 'set') return set;
+  return printed.value === 'some' ? set.filter(({ id }) => !leftOut.value.has(id)) : [shown];
+}
 
 /** The person is asked what to print. */
 export const askingToPrint = signal(false);
@@ -46,7 +60,9 @@ export function choosePrinted(part: PrintedPart): void {
 /** Keeps the page laid out for paper while the browser prints. */
 export function watchPrinting(): void {
   try {
-    if (localStorage.getItem(KEPT) === 'set') printed.value = 'set';
+    // Which sheets some were is not kept.
+    const kept = PRINTED_PARTS.find((part) => part !== 'some' && part === localStorage.getItem(KEPT));
+    if (kept) printed.value = kept;
   } catch {
     // A browser that keeps nothing prints the open sheet.
   }

@@ -1,7 +1,7 @@
 import { paperDenominator } from '../../drawing/index';
 import { useSheet } from '../../store/context';
-import { PAPER_WIDTH, printed } from '../../store/printing';
-import { titleRule } from './title-lines';
+import { PAPER_WIDTH, sheetsOnPaper } from '../../store/printing';
+import { titleRule, WEIGHTS_PAGE } from './title-lines';
 
 /** The title block of each sheet, which the browser sets at the foot of its pages. */
 export function PageStyle() {
@@ -9,8 +9,9 @@ export function PageStyle() {
   const head = sheet.document.value;
   const { sheets } = head;
   const denominator = paperDenominator(sheet.snapshot.value?.drawing ?? [], PAPER_WIDTH);
+  const [begins] = sheetsOnPaper(sheets, sheet.shownSheet.value);
   const rules = sheets.map(({ id, title, pieces }, k) => {
-    const first = printed.value === 'set' ? k === 0 : id === sheet.shownSheet.value.id;
+    const first = id === begins?.id;
     const drawn = first || pieces.some((piece) => piece.kind === 'drawing');
     return titleRule(k + 1, {
       head,
@@ -18,5 +19,6 @@ export function PageStyle() {
       denominator: drawn && sheet.drawingTitle.value !== undefined ? denominator : undefined,
     });
   });
-  return <style>{rules.join('\n')}</style>;
+  const weights = titleRule(WEIGHTS_PAGE, { head, sheet: 'weight statement', denominator: undefined });
+  return <style>{[...rules, weights].join('\n')}</style>;
 }

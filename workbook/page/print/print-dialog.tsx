@@ -1,7 +1,17 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { useSheet } from '../../store/context';
-import { askingToPrint, choosePrinted, layOutForPaper, type PrintedPart, printed } from '../../store/printing';
+import { type PrintedKind, printedKinds } from '../../store/printed-kinds';
+import {
+  askingToPrint,
+  choosePrinted,
+  layOutForPaper,
+  leftOut,
+  notPrinted,
+  type PrintedPart,
+  printed,
+} from '../../store/printing';
+import { PrintTicks } from './print-ticks';
 import { whenReady } from './when-ready';
 
 /** What to print. What is drawn when it comes on the screen is brought first, so that the first print has all of it. */
@@ -17,6 +27,7 @@ export function PrintDialog() {
     dialog.current?.showModal();
     go.current?.focus();
   }, []);
+  const none = printed.value === 'some' && sheet.sheetList.value.every(({ id }) => leftOut.value.has(id));
   const onClose = (): void => {
     askingToPrint.value = false;
     if (stop.current && !stop.current.signal.aborted) {
@@ -67,7 +78,29 @@ export function PrintDialog() {
         <legend class="unseen">What to print</legend>
         {choice('sheet', `This sheet: ${title}`)}
         {choice('set', `The whole set: ${count === 1 ? '1 sheet' : `${count} sheets`}`)}
+        {count > 1 && choice('some', 'Some sheets of it')}
+        {choice('weights', 'The weights as one statement')}
       </fieldset>
+      {printed.value === 'some' && (
+        <PrintTicks
+          legend="Sheets"
+          options={sheet.sheetList.value.map(({ id, title: words }, k) => ({ key: id, words: `${k + 1} ${words}` }))}
+          out={leftOut.value}
+          onChange={(out) => {
+            leftOut.value = out;
+          }}
+        />
+      )}
+      {printed.value !== 'weights' && (
+        <PrintTicks
+          legend="What of it"
+          options={Object.entries(printedKinds).map(([key, words]) => ({ key: key as PrintedKind, words }))}
+          out={notPrinted.value}
+          onChange={(out) => {
+            notPrinted.value = out;
+          }}
+        />
+      )}
       <p class="aside">
         On A4 or Letter, upright, at full size: then the drawing is true to the scale in the title block. Closed pieces
         are printed whole.
@@ -78,7 +111,7 @@ export function PrintDialog() {
       </p>
       <p class="commands">
         {waiting.value === undefined ? (
-          <button ref={go} type="button" class="word" onClick={() => void begin()}>
+          <button ref={go} type="button" class="word" disabled={none} onClick={() => void begin()}>
             Print
           </button>
         ) : (

@@ -14,6 +14,9 @@ const line = (label: string, text: string): string => styleString(`${label}: ${t
 const box = (place: string, lines: readonly string[]): string =>
   `@bottom-${place} { content: ${lines.join(' "\\a " ')}; }`;
 
+/** Number of the page of weights, which belongs to no sheet. */
+export const WEIGHTS_PAGE = 0;
+
 /** The name by which a sheet asks for its pages. */
 export const pageName = (number: number): string => `sheet-${number}`;
 
