@@ -199,6 +199,17 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'a table of parts being pasted, with a line that is wrong',
+    part: ['.paste-parts'],
+    windows: DIALOG_WINDOWS,
+    async open(page) {
+      await unfoldParts(page);
+      await page.locator('.paste-parts > summary').click();
+      await page.locator('.paste-parts textarea').fill('part;mass, g;x, mm;y\nFin;12,5;480;0\nSkid;four;480;0');
+      await page.locator('.paste-faults').waitFor();
+    },
+  },
+  {
     name: 'a place being picked on the drawing',
     part: ['.standing'],
     windows: DIALOG_WINDOWS,
