@@ -22,7 +22,7 @@ export function tableChapter(table: LibraryTable): Chapter {
         title,
         columns: [one, 'name', ...columns.map(([, column]) => column.title.toLowerCase()), 'source', 'mark'],
         rows: table.rows.map((row) => [
-          row.title,
+          row.inchTitle === undefined ? row.title : `${row.title}; in inches: ${row.inchTitle}`,
           row.name,
           ...columns.map(([key, column]) => cellText(row, key, column)),
           row.source,

@@ -87,6 +87,9 @@ describe('the reference', () => {
         expect(told[k]?.at(-1)).toBe(row.memory ? 'from memory' : '');
       }
     }
+    expect(rows(chapter('wire')).map(([title]) => title)).toContain(
+      unparted('Music wire, 1.60 mm (0.063 in); in inches: Music wire, 1/16 in (0.063 in)'),
+    );
   });
   it('puts a heading over equations and entries, so that no order of headings is left out', () => {
     for (const { id, pieces } of chapters) {
