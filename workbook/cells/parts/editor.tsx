@@ -29,7 +29,7 @@ export function PartEditor({ cell, part, isNew, onOpen }: EditorProps) {
         <PartTitles cell={cell} part={part} isNew={isNew} onOpen={onOpen} />
         <PartShape cell={cell} part={part} />
         <ShapePicture table={table} part={part} />
-        <PartNeeds table={table} part={part} />
+        <PartNeeds cell={cell} part={part} onOpen={onOpen} />
       </div>
       <div class="part-group">
         <h3>Where it is</h3>
@@ -57,11 +57,12 @@ export function PartEditor({ cell, part, isNew, onOpen }: EditorProps) {
 const NAMED: Readonly<Record<string, typeof StackPick>> = { stack: StackPick, wire: WirePick };
 
 /** The fields that a shape has before those that every part has. */
-function PartNeeds({ table, part }: { table: string; part: Part }) {
+function PartNeeds({ cell, part, onOpen }: { cell: PartsCell; part: Part; onOpen(name: string): void }) {
+  const table = cell.name;
   const fields = partFields(part.shape);
   return (
     <>
-      {part.shape === 'point' && <MassFromLibrary table={table} part={part} />}
+      {part.shape === 'point' && <MassFromLibrary cell={cell} part={part} onOpen={onOpen} />}
       {(part.shape === 'ribs' || part.shape === 'core') && <SectionPick table={table} part={part} />}
       <SizeOfTrade table={table} part={part} />
       {fields

@@ -52,10 +52,13 @@ export function addingParts(document: Document, cell: PartsCell, parts: readonly
   return changes;
 }
 
+/** What a part is called until somebody says otherwise. */
+const NEW_TITLE = 'New part';
+
 /** Weighs nothing and stands at the datum until somebody says otherwise, so that the sheet stays settled. */
 export const newPart = (taken: ReadonlySet<string>, set: UnitSet = 'metric'): Part => ({
   name: freeName('new_part', taken),
-  title: 'New part',
+  title: NEW_TITLE,
   shape: 'point',
   fields: { mass: `0 ${shownUnit('g', set)}`, x: `0 ${shownUnit('mm', set)}` },
 });
@@ -121,4 +124,18 @@ export function retitle(
   if (now?.kind !== 'parts') return { changes, name: kept };
   const cell = changePart(now, kept, (row) => ({ ...row, title }));
   return { changes: [...changes, { change: 'cell', cell }], name: kept };
+}
+
+/** The mass of one from a row that has one; a part that nobody has called anything yet is called as the row is. */
+export function massOfRow(
+  document: Document,
+  table: string,
+  part: Part,
+  row: { readonly name: string; readonly title: string },
+  taken: ReadonlySet<string>,
+): { readonly changes: readonly Change[]; readonly name: string } {
+  const mass: Change = { change: 'text', path: `${table}.${part.name}.mass`, text: `${row.name}.mass` };
+  if (part.title !== NEW_TITLE) return { changes: [mass], name: part.name };
+  const called = retitle(applyChanges(document, [mass]).document, table, part, row.title, taken);
+  return { ...called, changes: [mass, ...called.changes] };
 }

@@ -1,10 +1,13 @@
-import type { Part, PartField, TableDescription } from '../../../engine/index';
+import type { Part, PartField, PartsCell, TableDescription } from '../../../engine/index';
 import { FaultFlag } from '../../controls/fault-flag';
 import { Combobox } from '../../controls/pick/index';
 import { OwnRows } from '../../library/own-rows';
 import { NamedRowTold } from '../../library/row-told';
 import { RowsPick } from '../../library/rows-pick';
+import { titleTold } from '../../library/told';
 import { useSheet } from '../../store/context';
+import { massOfRow } from './edits';
+import { takenNames } from './taken';
 import { sizeTexts, tradeSizes } from './trade-sizes';
 
 interface PickProps {
@@ -24,13 +27,32 @@ const tableOf = (tables: readonly TableDescription[], name: string, own: readonl
   tables.find((each) => each.rows.some((row) => row.name === name)) ??
   tables.find((each) => own.some((row) => row.name === name && row.table === each.name));
 
+interface MassProps {
+  readonly cell: PartsCell;
+  readonly part: Part;
+  /** The part goes on under another name. */
+  onOpen(name: string): void;
+}
+
 /** The mass of one, taken from a row of the library that has one: a screw, a wheel, a pack, an engine. */
-export function MassFromLibrary({ table, part }: PickProps) {
+export function MassFromLibrary({ cell, part, onOpen }: MassProps) {
   const sheet = useSheet();
   const tables = useTables(WEIGHTS);
   const name = /^\s*(\w+)\.mass\s*$/.exec(part.fields.mass ?? '')?.[1] ?? '';
   const found = tableOf(tables, name, sheet.part('rows'));
   const small = tables[0];
+  const titleOf = (row: string): string => {
+    const known = tables.flatMap(({ rows }) => rows).find((each) => each.name === row);
+    const own = sheet.part('rows').find((each) => each.name === row);
+    return own?.title ?? (known ? titleTold(known, sheet.units()) : row);
+  };
+  const pick = (row: string): void =>
+    sheet.edit((document) => {
+      const taken = takenNames(sheet, cell);
+      const { changes, name: called } = massOfRow(document, cell.name, part, { name: row, title: titleOf(row) }, taken);
+      if (called !== part.name) onOpen(called);
+      return changes;
+    }, part.title);
   return (
     <div class="part-field">
       <span class="part-field-title">From the library</span>
@@ -40,12 +62,10 @@ export function MassFromLibrary({ table, part }: PickProps) {
         label={`${part.title}, mass from the library`}
         value={found ? name : ''}
         placeholder="screw, wheel, pack …"
-        onPick={(row) => sheet.setText(`${table}.${part.name}.mass`, `${row}.mass`)}
+        onPick={pick}
       />
       {found ? <NamedRowTold table={found} name={name} /> : <p class="aside">Gives the mass of one.</p>}
-      {small && (
-        <OwnRows table={small} onAdd={(row) => sheet.setText(`${table}.${part.name}.mass`, `${row.name}.mass`)} />
-      )}
+      {small && <OwnRows table={small} onAdd={(row) => pick(row.name)} />}
     </div>
   );
 }

@@ -14,6 +14,7 @@ import {
   addingParts,
   changePart,
   copyOf,
+  massOfRow,
   movePart,
   newPart,
   reshaped,
@@ -107,6 +108,31 @@ describe('many parts at once', () => {
     const after = cellsOf(applyChanges(sheet, changes).document).find((cell) => cell.name === 'parts') as PartsCell;
     expect(after.rows.slice(0, -2)).toEqual(table.rows);
     expect(after.rows.slice(-2)).toEqual([screws, { ...fin, weighed_as: 'balsa_medium' }]);
+  });
+});
+
+describe('a mass from the library', () => {
+  const row = { name: 'screw_m3x16', title: 'Screw, M3 × 16 mm' };
+  const made = (rows: readonly Part[], of: Part) => {
+    const sheet: Document = { ...smallSheet, sheets: onOneSheet([{ ...table, rows }]) };
+    const { changes, name } = massOfRow(sheet, 'parts', of, row, new Set(rows.map((each) => each.name)));
+    const after = cellsOf(applyChanges(sheet, changes).document).find((cell) => cell.name === 'parts') as PartsCell;
+    return { name, rows: after.rows };
+  };
+  test('calls a part that has no title of its own', () => {
+    const fresh = newPart(new Set());
+    const fields = { mass: 'screw_m3x16.mass', x: '0 mm' };
+    expect(made([fresh], fresh)).toEqual({
+      name: 'screw_m3_16_mm',
+      rows: [{ name: 'screw_m3_16_mm', title: 'Screw, M3 × 16 mm', shape: 'point', fields }],
+    });
+  });
+  test('leaves the title that somebody gave', () => {
+    const screws = part('screws', 'Engine screws');
+    expect(made([screws], screws)).toEqual({
+      name: 'screws',
+      rows: [{ ...screws, fields: { ...screws.fields, mass: 'screw_m3x16.mass' } }],
+    });
   });
 });
 

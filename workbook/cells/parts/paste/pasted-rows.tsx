@@ -43,6 +43,8 @@ export function PastedRows({ cell, text, separators, matched, onMatch, onAdded }
   const reading = { decimal, units: sheet.units(), known: knownNames(sheet) };
   const read = readParts(text, between, columns, reading, takenNames(sheet, cell));
   const count = read.parts.length;
+  const there = new Set(cell.rows.map(({ title }) => title.trim().toLowerCase()));
+  const twice = read.parts.map(({ title }) => title).filter((title) => there.has(title.toLowerCase()));
   const told = [
     ...wrong,
     ...(wrong.length > 0 ? [] : read.faults.map(({ line, message }) => `Line ${line}: ${message}`)),
@@ -63,6 +65,7 @@ export function PastedRows({ cell, text, separators, matched, onMatch, onAdded }
           {told.length > MOST_TOLD && <p class="aside">{told.length - MOST_TOLD} more.</p>}
         </div>
       )}
+      {twice.length > 0 && <p class="aside">{twiceWords(twice)}</p>}
       {read.totals > 0 && <p class="aside">The totals at the end of a saved table are left out.</p>}
       <button
         type="button"
@@ -77,6 +80,14 @@ export function PastedRows({ cell, text, separators, matched, onMatch, onAdded }
       </button>
     </>
   );
+}
+
+/** Parts that the table has already, by their titles: they may be meant, and may be a slip. */
+function twiceWords(titles: readonly string[]): string {
+  const said = titles.slice(0, 3).map((title) => `“${title}”`);
+  const more = titles.length > 3 ? ` and ${titles.length - 3} more` : '';
+  const [are, stand] = titles.length === 1 ? ['is', 'stands'] : ['are', 'stand'];
+  return `${said.join(', ')}${more} ${are} in the table already, and ${stand} there twice if taken.`;
 }
 
 function readable<T>(work: () => T): T | string {

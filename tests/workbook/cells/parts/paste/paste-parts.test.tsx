@@ -95,6 +95,14 @@ test('nothing is taken while one line is wrong', async () => {
   );
 });
 
+test('a part that is there already is told, and may be meant', async () => {
+  const sheet = await open();
+  const [first] = tableOf(sheet).rows;
+  await paste(`part,mass,x\n${first!.title},4,520\nSkid,3,480`);
+  expect(words('.aside')).toContain(`“${first!.title}” is in the table already, and stands there twice if taken.`);
+  expect(add().disabled).toBe(false);
+});
+
 test('what could be meant in two ways waits until a person chooses', async () => {
   await open();
   await paste('part;mass;x\nTank;1,250;-60');
