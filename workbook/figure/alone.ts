@@ -46,9 +46,11 @@ function inBlack(element: Element): void {
     for (const [name, value] of Object.entries(GRID)) element.setAttribute(name, value);
   if (colourName(fill) === 'hairline') element.setAttribute('fill', WHITE);
   const n = seriesOf(fill);
-  if (n === undefined || element.tagName.toLowerCase() === 'text' || element.tagName.toLowerCase() === 'tspan') return;
+  const tag = element.tagName.toLowerCase();
+  if (n === undefined || tag === 'text' || tag === 'tspan') return;
   // The mark is put before all ids later.
-  element.setAttribute('fill', isSign(element) ? (n === 0 ? WHITE : BLACK) : `url(#hatch${n})`);
+  if (isSign(element)) element.setAttribute('fill', n === 0 ? WHITE : BLACK);
+  else element.setAttribute('fill', tag === 'circle' ? BLACK : `url(#hatch${n})`);
 }
 
 /** Signs of designs are told apart by their outline: they are too small for a hatch. */

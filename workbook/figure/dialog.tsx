@@ -121,8 +121,8 @@ export function FigureDialog({ of, onClose }: { of: OfferedFigure; onClose(): vo
         {others.length > 0 && (
           <fieldset class="figure-with">
             <legend>On the same page</legend>
-            {others.map((other) => (
-              <label class="tick" key={other.title}>
+            {others.map((other, k) => (
+              <label class="tick" key={k}>
                 <input
                   type="checkbox"
                   checked={with_.value.includes(other)}

@@ -16,11 +16,19 @@ const LARGEST = 1400;
 const LEAST_HEIGHT = 320;
 const BESIDE = 260;
 
+const FULL = 1;
+/** Where each slide stands, so that a picture that is drawn anew shows the same. */
+const shares = new Map<string, number>();
+
 /** The tank in its section with the fuel as it lies in flight and on the ground; a slide says how much is left. */
 export function TankPicture({ cell, trace }: PictureProps): JSX.Element {
   const outlines = readTankOutlines(trace);
   const [host, width] = useWidth(PLAIN_WIDTH);
-  const [share, setShare] = useState(1);
+  const [share, slide] = useState(shares.get(cell.id) ?? FULL);
+  const setShare = (to: number): void => {
+    shares.set(cell.id, to);
+    slide(to);
+  };
   const [large, setLarge] = useState(false);
   const sheet = useSheet();
   const unit = trace.columns[0]!.unit;

@@ -1,5 +1,8 @@
 import { fromSI, toSI, type WeighingAnswer } from '../../../engine/index';
-import { useWidth } from '../../drawing/index';
+import { lineStyle } from '../../charts/index';
+import { SaveFigure } from '../../controls/save-figure';
+import { ink, SMALL_SIZE, useWidth } from '../../drawing/index';
+import { fontFamily } from '../../theme/tokens';
 import { layHistory } from './history-layout';
 import { historySentence, type Written } from './words';
 
@@ -13,34 +16,62 @@ export function History(props: {
   const { answer, written, unit, titleOf } = props;
   const [room, width] = useWidth(480);
   const layout = layHistory(answer, width, { toShown: (si) => fromSI(si, unit), toSI: (shown) => toSI(shown, unit) });
+  const { line } = lineStyle(0);
   const { height, left, right, points, band, ticks, wanted } = layout;
   return (
     <figure class="bench-history">
       <div ref={room}>
-        <svg width={width} height={height} role="img" aria-label={historySentence(answer, written)}>
+        <svg
+          width={width}
+          height={height}
+          viewBox={`0 0 ${width} ${height}`}
+          role="img"
+          aria-label={historySentence(answer, written)}
+          font-family={fontFamily}
+          font-size={SMALL_SIZE}
+        >
           {ticks.map(({ value, y }) => (
             <g key={y}>
-              <line class="bench-rule" x1={left} x2={right} y1={y} y2={y} />
-              <text x={left - 6} y={y + 4} text-anchor="end">
+              <line stroke={ink('hairline')} x1={left} x2={right} y1={y} y2={y} />
+              <text x={left - 6} y={y + 4} text-anchor="end" fill={ink('muted')}>
                 {written.at(value)}
               </text>
             </g>
           ))}
-          {points.length > 1 && <polygon class="bench-band" points={band} />}
+          {points.length > 1 && <polygon points={band} fill={line} fill-opacity={0.18} />}
           {wanted && (
             <>
-              <line class="bench-wanted" x1={left} x2={right} y1={wanted.y} y2={wanted.y} />
+              <line stroke={ink('ink')} stroke-dasharray="7 4" x1={left} x2={right} y1={wanted.y} y2={wanted.y} />
               {wanted.top !== wanted.bottom && (
                 <>
-                  <line class="bench-within" x1={left} x2={right} y1={wanted.top} y2={wanted.top} />
-                  <line class="bench-within" x1={left} x2={right} y1={wanted.bottom} y2={wanted.bottom} />
+                  <line
+                    stroke={ink('rule')}
+                    stroke-dasharray="2 3"
+                    x1={left}
+                    x2={right}
+                    y1={wanted.top}
+                    y2={wanted.top}
+                  />
+                  <line
+                    stroke={ink('rule')}
+                    stroke-dasharray="2 3"
+                    x1={left}
+                    x2={right}
+                    y1={wanted.bottom}
+                    y2={wanted.bottom}
+                  />
                 </>
               )}
             </>
           )}
-          <polyline class="bench-line" points={points.map(({ x, y }) => `${x},${y}`).join(' ')} />
+          <polyline
+            points={points.map(({ x, y }) => `${x},${y}`).join(' ')}
+            fill="none"
+            stroke={line}
+            stroke-width={2}
+          />
           {points.map(({ x, y }, k) => (
-            <circle key={answer.history[k]!.path} class="bench-point" cx={x} cy={y} r={3}>
+            <circle key={answer.history[k]!.path} cx={x} cy={y} r={3} fill={line}>
               <title>{stepWords(answer.history[k]!, written, titleOf)}</title>
             </circle>
           ))}
@@ -51,6 +82,7 @@ export function History(props: {
         {wanted && ' Dashed: where it is wanted.'} The band is one standard deviation: two times out of three the CG
         comes to lie in it.
       </figcaption>
+      <SaveFigure title="CG after each weighing" draw={() => <History {...props} />} />
       {points.length > 1 && (
         <details>
           <summary>After each weighing</summary>
