@@ -21,6 +21,9 @@ export const faces: readonly Face[] = [
 /** What has the Greek letters and signs that it lacks. */
 export const signFace = { family: 'DejaVu Sans', file: signs } as const;
 
+/** Letters and signs that only it has, as the rule of the page says in fonts.css. */
+export const SIGNS = /[\u02b0-\u02ff\u0370-\u03ff\u2070-\u209f\u2190-\u21ff\u2200-\u22ff\u25a0-\u25ff\u2700-\u27bf]/;
+
 export async function fileAt(address: string): Promise<ArrayBuffer> {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error('A typeface of the figure could not be read. Load the page again.');

@@ -1,4 +1,5 @@
-import { base64, faces, fileAt } from './fonts';
+import { base64, faces, fileAt, SIGNS, signFace } from './fonts';
+import { thinFont } from './thin-font';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -14,6 +15,13 @@ export async function svgFile(figure: SVGSVGElement): Promise<string> {
         return `@font-face{font-family:${family};font-weight:${weight};src:url(data:font/woff2;base64,${bytes}) format("woff2")}`;
       }),
   );
+  const signs = new Set([...(copy.textContent ?? '')].filter((letter) => SIGNS.test(letter)));
+  if (signs.size > 0) {
+    const bytes = base64(thinFont(await fileAt(signFace.file), signs));
+    rules.push(
+      `@font-face{font-family:"${signFace.family}";src:url(data:font/ttf;base64,${bytes}) format("truetype")}`,
+    );
+  }
   const style = copy.ownerDocument.createElementNS(SVG, 'style');
   style.textContent = rules.join('');
   copy.querySelector('desc')!.after(style);

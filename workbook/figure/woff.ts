@@ -1,8 +1,8 @@
-/** Bytes of an entry in the directory of each format. */
+import { writeSfnt } from './sfnt';
+
+/** Bytes of an entry in its directory, and of what stands before that. */
 const WOFF_ENTRY = 20;
-const SFNT_ENTRY = 16;
 const WOFF_HEAD = 44;
-const SFNT_HEAD = 12;
 const SIGNATURE = 0x774f4646;
 
 /** A typeface packed as WOFF 1.0 (W3C Recommendation, 2012) as the TrueType file that was packed. RangeError where it is none. */
@@ -22,27 +22,8 @@ export async function unpackWoff(packed: ArrayBuffer): Promise<Uint8Array<ArrayB
       return { tag, sum, bytes: length < size ? await inflated(bytes) : bytes };
     }),
   );
-  const whole = tables.reduce((end, { bytes }) => end + padded(bytes.length), SFNT_HEAD + count * SFNT_ENTRY);
-  const out = new Uint8Array(whole);
-  const head = new DataView(out.buffer);
-  const power = 2 ** Math.floor(Math.log2(count));
-  head.setUint32(0, view.getUint32(4));
-  head.setUint16(4, count);
-  head.setUint16(6, power * 16);
-  head.setUint16(8, Math.log2(power));
-  head.setUint16(10, (count - power) * 16);
-  let end = SFNT_HEAD + count * SFNT_ENTRY;
-  for (const [k, { tag, sum, bytes }] of tables.entries()) {
-    for (const [n, value] of [tag, sum, end, bytes.length].entries()) {
-      head.setUint32(SFNT_HEAD + k * SFNT_ENTRY + 4 * n, value);
-    }
-    out.set(bytes, end);
-    end += padded(bytes.length);
-  }
-  return out;
+  return writeSfnt(view.getUint32(4), tables);
 }
-
-const padded = (length: number): number => (length + 3) & ~3;
 
 async function inflated(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> {
   const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate'));

@@ -3,6 +3,8 @@ import { createRequire } from 'node:module';
 import { crc32, deflateSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import { withChunks } from '../../../workbook/figure/png-chunks';
+import { readSfnt } from '../../../workbook/figure/sfnt';
+import { thinFont } from '../../../workbook/figure/thin-font';
 import { unpackWoff } from '../../../workbook/figure/woff';
 
 const find = createRequire(import.meta.url);
@@ -37,6 +39,28 @@ test.each(['400', '700'])(
     expect(tags).toEqual(expect.arrayContaining(['cmap', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp']));
   },
 );
+
+test('a typeface is thinned to the outlines of some letters, with those that they are made of, and stays whole in all else', () => {
+  const whole = fileOf('dejavu-fonts-ttf/ttf/DejaVuSans.ttf');
+  const thin = thinFont(whole, new Set(['η', 'ά', '≤']));
+  expect(thin.length).toBeLessThan(whole.byteLength / 4);
+  const [before, after] = [readSfnt(whole), readSfnt(thin.buffer)];
+  for (const name of ['cmap', 'hmtx', 'maxp', 'hhea']) expect([...after.get(name)!]).toEqual([...before.get(name)!]);
+  const outlines = (tables: ReturnType<typeof readSfnt>): Map<number, string> => {
+    const [glyf, loca] = [tables.get('glyf')!, tables.get('loca')!];
+    const view = new DataView(loca.buffer, loca.byteOffset, loca.byteLength);
+    const found = new Map<number, string>();
+    for (let glyph = 0; glyph + 1 < loca.byteLength / 4; glyph++) {
+      const bytes = glyf.subarray(view.getUint32(4 * glyph), view.getUint32(4 * glyph + 4));
+      if (bytes.length > 0) found.set(glyph, Buffer.from(bytes).toString('base64'));
+    }
+    return found;
+  };
+  const [all, some] = [outlines(before), outlines(after)];
+  // What stands for a missing letter, the three, and what ά is made of: α and its accent.
+  expect(some.size).toBe(6);
+  for (const [glyph, outline] of some) expect(outline).toBe(all.get(glyph));
+});
 
 test('what is no packed typeface is refused', async () => {
   await expect(unpackWoff(new ArrayBuffer(60))).rejects.toThrow(
