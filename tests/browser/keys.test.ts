@@ -156,13 +156,13 @@ test('a design is begun, a variable set, a part added, a chart made and all save
   await expect.poll(focused).toBe('1, Weight and balance: commands');
   await press('ArrowRight', 'Enter');
   await page.getByRole('button', { name: 'Add a part' }).waitFor();
-  await press('End', 'ArrowUp', 'ArrowUp', 'Enter');
+  await press('End', 'ArrowUp', 'ArrowUp', 'ArrowUp', 'Enter');
   await expect.poll(focused).toBe('Title of New part');
   await type('Clip');
-  await press('Tab', 'Tab', 'Tab', 'Tab');
+  await press('Tab', 'Tab', 'Tab', 'Tab', 'Tab', 'Tab');
   await expect.poll(focused).toBe('Clip, mass');
   await type('5g');
-  await press('Tab');
+  await press('Tab', 'Tab');
   await type('100mm');
   await press('Enter');
   await expect.poll(() => page.locator('[data-value="parts.clip.mass"]').first().textContent()).toBe('5\u00a0g');
