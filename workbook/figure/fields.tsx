@@ -35,7 +35,7 @@ interface NumberProps {
 /** A number between two others; what is none is said and not taken. */
 export function NumberRow({ label, value, least, most, onTake }: NumberProps) {
   const id = useId();
-  const wrong = useSignal('');
+  const wrong = useSignal<string | undefined>(undefined);
   return (
     <p class="figure-number">
       <label for={id}>{label}</label>
@@ -43,17 +43,17 @@ export function NumberRow({ label, value, least, most, onTake }: NumberProps) {
         id={id}
         class="text-entry"
         inputMode="decimal"
-        value={wrong.value === '' ? String(value) : wrong.value}
-        aria-invalid={wrong.value !== ''}
-        aria-describedby={wrong.value === '' ? undefined : `${id}-wrong`}
+        value={wrong.value ?? String(value)}
+        aria-invalid={wrong.value !== undefined}
+        aria-describedby={wrong.value === undefined ? undefined : `${id}-wrong`}
         onChange={({ currentTarget }) => {
           const typed = Number(currentTarget.value.replace(',', '.').trim() || Number.NaN);
           const sound = typed >= least && typed <= most;
-          wrong.value = sound ? '' : currentTarget.value;
+          wrong.value = sound ? undefined : currentTarget.value;
           if (sound) onTake(typed);
         }}
       />
-      {wrong.value !== '' && (
+      {wrong.value !== undefined && (
         <span class="fault-flag fault" id={`${id}-wrong`} role="alert">
           {numberFault(wrong.value, least, most)}
         </span>
