@@ -2,7 +2,15 @@
 import { expose, transfer } from 'comlink';
 import type { EngineService, FirstDesignService } from './protocol';
 import { makeReference, type ReferenceService } from './reference/index';
-import { type FromSampler, firstDesign, library, type PoolPorts, startEngine } from './study/index';
+import {
+  type FromSampler,
+  firstDesign,
+  type HangarService,
+  hangarOf,
+  library,
+  type PoolPorts,
+  startEngine,
+} from './study/index';
 
 /** A message to itself lets others in between; a timer would wait 4 ms each time. */
 const { port1, port2 } = new MessageChannel();
@@ -43,6 +51,7 @@ expose({
       progress(transfer(p, [p.why.buffer, ...p.columns.map((column) => column.buffer)] as ArrayBuffer[])),
     ),
   firstDesign: async (form) => firstDesign(form),
+  ...hangarOf(library),
   async tableFile(view, format) {
     const pieces = await engine.tableFile(view, format);
     return transfer(
@@ -51,4 +60,4 @@ expose({
     );
   },
   ...reference,
-} satisfies EngineService & ReferenceService & FirstDesignService);
+} satisfies EngineService & ReferenceService & FirstDesignService & HangarService);

@@ -2,7 +2,14 @@ import './theme/index.css';
 import { effect } from '@preact/signals';
 import { proxy, wrap } from 'comlink';
 import { render } from 'preact';
-import { type Document, type EngineService, type FirstDesignService, openText, serialise } from '../engine/index';
+import {
+  type Document,
+  type EngineService,
+  type FirstDesignService,
+  type HangarService,
+  openText,
+  serialise,
+} from '../engine/index';
 import { App } from './page/app';
 import { watchDrops } from './page/designs/drop';
 import { watchLeaving } from './page/designs/leaving';
@@ -19,10 +26,10 @@ import { watchPrinting } from './store/printing';
 import { createSheet, type Notice, refusal } from './store/sheet';
 
 /** The engine's worker, with calls back to the page made so that they can cross. */
-function startEngine(onFault: (sentence: string) => void): EngineService & FirstDesignService {
+function startEngine(onFault: (sentence: string) => void): EngineService & FirstDesignService & HangarService {
   const worker = new Worker(new URL('../engine/worker.ts', import.meta.url), { type: 'module', name: 'engine' });
   worker.addEventListener('error', () => onFault('The engine could not be started. Load the page again.'));
-  const remote = wrap<EngineService & FirstDesignService>(worker);
+  const remote = wrap<EngineService & FirstDesignService & HangarService>(worker);
   return {
     describe: () => remote.describe(),
     open: (document) => remote.open(document),
@@ -49,6 +56,8 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     swapKind: (cell, kind) => remote.swapKind(cell, kind),
     check: (path, text) => remote.check(path, text),
     firstDesign: (form) => remote.firstDesign(form),
+    tellDesign: (text) => remote.tellDesign(text),
+    tellApart: (text, other) => remote.tellApart(text, other),
   };
 }
 

@@ -32,7 +32,16 @@ export function movedSince(document: Document): {
 } {
   const then = document.baseline_design && baselineOf(document);
   if (!then) return { removed: [], added: [] };
-  const [old, now] = [thingsOf(then), thingsOf(document)];
+  return onlyIn(then, document, 'id');
+}
+
+/** Titles of what only the first document has and of what only the second has; `by`: how a piece of one is known in the other. */
+export function onlyIn(
+  first: Document,
+  second: Document,
+  by: 'id' | 'name',
+): { readonly removed: readonly string[]; readonly added: readonly string[] } {
+  const [old, now] = [thingsOf(first, by), thingsOf(second, by)];
   return { removed: missing(old, now), added: missing(now, old) };
 }
 
@@ -50,16 +59,16 @@ const missing = (these: readonly Thing[], those: readonly Thing[]): readonly str
     .map(({ title }) => title);
 };
 
-function thingsOf(document: Document): readonly Thing[] {
+function thingsOf(document: Document, by: 'id' | 'name'): readonly Thing[] {
   const things = cellsOf(document)
     .filter(isOfDesign)
-    .flatMap((cell): Thing[] => [{ key: cell.id, title: cell.title || cell.name }, ...rowsOf(cell)]);
+    .flatMap((cell): Thing[] => [{ key: cell[by], title: cell.title || cell.name }, ...rowsOf(cell, cell[by])]);
   return [...things, ...document.rows.map(({ name, title }) => ({ key: name, title }))];
 }
 
-function rowsOf(cell: Cell): readonly Thing[] {
+function rowsOf(cell: Cell, key: string): readonly Thing[] {
   const row = ({ name, title }: { readonly name: string; readonly title: string }): Thing => ({
-    ...{ key: `${cell.id}.${name}`, title: title || name, within: cell.id },
+    ...{ key: `${key}.${name}`, title: title || name, within: key },
   });
   if (cell.kind === 'variables' || cell.kind === 'parts') return cell.rows.map(row);
   if (cell.kind === 'choice') return cell.options.map(row);

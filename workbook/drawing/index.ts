@@ -6,6 +6,7 @@ export { MarkSign } from './marks';
 export { paperDenominator } from './picture';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
 export { ScaleDrawing } from './scale-drawing';
+export { SmallPicture } from './small-picture';
 export { pointingStep } from './spot';
 export { textWidth, wrapText } from './text-width';
 export { useFetched } from './use-fetched';

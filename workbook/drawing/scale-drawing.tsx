@@ -6,11 +6,12 @@ import { fontFamily } from '../theme/tokens';
 import { arrowHead, type DimensionLine } from './dimensions';
 import type { DrawnShape } from './drawn-shapes';
 import { type Arrangement, type Frame, PIXELS_PER_METRE, type Place, placeAt } from './frame';
-import type { Point, Segment } from './geometry';
-import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, lineKinds, SMALL_SIZE } from './ink';
+import type { Segment } from './geometry';
+import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, SMALL_SIZE } from './ink';
 import type { DrawnLabel } from './labels';
-import { GhostSign, MarkSign } from './marks';
+import { GhostSign } from './marks';
 import { layOutPicture, type Picture } from './picture';
+import { pathOf, round, ShapeLine, stroke } from './shape-line';
 import { Crosses, lengthWords, placeWords, type Spot } from './spot';
 import { pictureSummary } from './summary';
 import { textWidth } from './text-width';
@@ -33,41 +34,6 @@ export interface ScaleDrawingProps {
   readonly onPick?: ((place: Place, metresPerPixel: number) => void) | undefined;
   /** Fixed width in pixels; missing: as wide as the place it stands in. */
   readonly width?: number;
-}
-
-const round = (v: number): number => Math.round(v * 100) / 100;
-const pathOf = (points: readonly Point[], closed: boolean): string =>
-  `M${points.map((p) => `${round(p.x)},${round(p.y)}`).join('L')}${closed ? 'Z' : ''}`;
-
-/** Attributes of a stroke of this line kind. */
-const stroke = (kind: LineKindName, colour = ink('ink')) => ({
-  stroke: colour,
-  'stroke-width': lineKinds[kind].width,
-  'stroke-dasharray': lineKinds[kind].dash || undefined,
-});
-
-function ShapeLine({ shape }: { shape: DrawnShape }): JSX.Element {
-  const at = shape.points[0]!;
-  if (shape.kind === 'mark') {
-    return (
-      <g data-mark={shape.part} data-view={shape.view}>
-        <MarkSign part={shape.part} at={at} />
-      </g>
-    );
-  }
-  const filled = shape.style.filled && (shape.closed || shape.kind === 'circle');
-  // Where it will be is not known yet.
-  const colour = shape.shape.behind ? ink('muted') : ink('ink');
-  const attributes = {
-    ...stroke(shape.style.line, colour),
-    fill: filled ? ink('paper') : 'none',
-    'data-part': shape.part,
-  };
-  return shape.kind === 'circle' ? (
-    <circle cx={round(at.x)} cy={round(at.y)} r={round(shape.radius)} {...attributes} />
-  ) : (
-    <path d={pathOf(shape.points, shape.closed)} {...attributes} />
-  );
 }
 
 function GhostLine({ shape }: { shape: DrawnShape }): JSX.Element {

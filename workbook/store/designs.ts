@@ -9,9 +9,11 @@ import {
   type FirstDesignService,
   FORMAT,
   type FormProblem,
+  type HangarService,
   openText,
   VERSION,
 } from '../../engine/index';
+import { createHangar, type Hangar } from './hangar';
 import { DAYS_TO_BRING_BACK, type Design, type Keeper, type Version } from './keep/index';
 import { momentWords } from './moment-words';
 import { refusal, type Sheet } from './sheet';
@@ -37,6 +39,8 @@ export interface Designs {
   readonly list: ReadonlySignal<readonly Design[] | undefined>;
   /** Of the open design, newest first; undefined until they are read. */
   readonly versions: ReadonlySignal<readonly Version[] | undefined>;
+  /** What the engine tells of the designs of the list. */
+  readonly hangar: Hangar;
   readList(): Promise<void>;
   readVersions(): Promise<void>;
   openDesign(design: Design): void;
@@ -65,7 +69,7 @@ export interface Designs {
 export const DELETED_WORDS = `Deleted. It can be brought back for ${DAYS_TO_BRING_BACK} days.`;
 
 export interface DesignsPorts {
-  readonly engine: FirstDesignService;
+  readonly engine: FirstDesignService & HangarService;
   readonly firstVisit: boolean;
   /** Milliseconds since 1970. */
   now(): number;
@@ -74,6 +78,7 @@ export interface DesignsPorts {
 export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit, now }: DesignsPorts): Designs {
   const { store } = keeper;
   const list = signal<readonly Design[] | undefined>(undefined);
+  const hangar = createHangar(engine);
   const versions = signal<readonly Version[] | undefined>(undefined);
 
   /** Does something with a text of the store, or says why it can't be read. */
@@ -94,7 +99,9 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
 
   async function readList(): Promise<void> {
     const all = (await reading(store.designs)) ?? [];
-    list.value = all.toSorted((a, b) => b.changed - a.changed);
+    const sorted = all.toSorted((a, b) => b.changed - a.changed);
+    list.value = sorted;
+    void hangar.tell(sorted.filter(({ deleted }) => deleted === undefined));
   }
 
   async function readVersions(): Promise<void> {
@@ -155,6 +162,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
     open: keeper.open,
     list,
     versions,
+    hangar,
     readList,
     readVersions,
     openDesign(design) {

@@ -23,7 +23,7 @@ async function open(browser = newBrowser()) {
   });
   const firstDesign = vi.fn(async (): Promise<FirstDesignAnswer> => ({ ok: true, document: other('First design') }));
   const designs = createDesigns(sheet, page.keeper, {
-    engine: { firstDesign },
+    engine: { firstDesign, tellDesign: async () => undefined, tellApart: async () => undefined },
     firstVisit: kept === undefined,
     now: () => browser.at,
   });

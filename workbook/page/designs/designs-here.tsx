@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { DELETED_WORDS, type Designs, useDesigns } from '../../store/designs';
 import type { Design } from '../../store/keep/index';
 import { momentWords } from '../../store/moment-words';
+import { ApartWords, PictureOf, ToldOf } from './told-of';
 
 /** Designs on this machine, each to be opened, copied or deleted with a way back. */
 export function DesignsHere({ onLeave }: { onLeave: () => void }) {
@@ -22,7 +23,7 @@ export function DesignsHere({ onLeave }: { onLeave: () => void }) {
           it, save it to a file.
         </p>
       )}
-      <ul>
+      <ul class="designs-kept">
         {kept.map((design) => (
           <KeptDesign key={design.id} design={design} designs={designs} onLeave={onLeave} />
         ))}
@@ -63,12 +64,15 @@ function KeptDesign({ design, designs, onLeave }: Props) {
   const named = <span class="unseen"> {title}</span>;
   return (
     <li data-design={design.id}>
+      <PictureOf design={design} designs={designs} />
       <p>
         <strong>{title}</strong>
       </p>
+      <ToldOf design={design} designs={designs} />
       <p class="aside">
         {isOpen ? 'Open now' : 'Kept'}, changed {momentWords(design.changed, Date.now())}
       </p>
+      <ApartWords design={design} designs={designs} />
       <p class="commands">
         {!isOpen && (
           <button

@@ -1,0 +1,12 @@
+import type { Library } from '../../sheet/specs';
+import { apart } from './apart';
+import { tell } from './tell';
+import type { HangarService } from './told';
+
+export type { HangarService } from './told';
+
+/** Tells of designs beside the one that is open. */
+export const hangarOf = (library: Library): HangarService => ({
+  tellDesign: async (text) => tell(text, library),
+  tellApart: async (text, other) => apart(text, other, library),
+});
