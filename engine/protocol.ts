@@ -7,6 +7,7 @@ import type { Document } from './sheet/document';
 import type { BestAnswer, BestProgress } from './study/best/told';
 import type { Reconciliation } from './study/design/culprit';
 import type { ForgottenThing } from './study/design/forgotten-thing';
+import type { PlacedTemplate } from './study/design/templates';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
 import type { FitAnswer } from './study/fit/told';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
@@ -51,6 +52,8 @@ export interface EngineService {
   haltBest(name: string): Promise<void>;
   /** What a bench tells of the present revision: what is weighed, where the CG comes to lie, what is to be weighed next. */
   weighing(name: string): Promise<WeighingAnswer>;
+  /** What is laid on the work at full size, of the present revision. */
+  templates(): Promise<readonly PlacedTemplate[]>;
   /** For each of these choices: mass of all parts made of it with each of its options, kg; none where no part is made of it. */
   madeOf(choices: readonly string[]): Promise<readonly (readonly number[])[]>;
   /** What the parts cell of this name lacks of the things that are often forgotten. */

@@ -46,6 +46,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     tableFile: (view, format) => remote.tableFile(view, format),
     trace: (path, variant) => remote.trace(path, variant),
     fit: (name) => remote.fit(name),
+    templates: () => remote.templates(),
     madeOf: (choices) => remote.madeOf(choices),
     forgotten: (parts) => remote.forgotten(parts),
     studies: () => remote.studies(),

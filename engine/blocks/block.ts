@@ -1,4 +1,5 @@
 import type { Dimension, Ways } from '../units/index';
+import type { Template } from './template';
 
 /**
  * What a block declares. Everything about a block that a person reads (form, completion, reference page, file check,
@@ -240,6 +241,8 @@ export interface Block<
   readonly after?: After<NoInfer<F>, NoInfer<R>>;
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
   draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
+  /** What it gives to lay on the work at full size, from sample 0 with stride 1. Called only when it is asked for. */
+  templates?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Template[];
   /** By name; read as `cell.trace`. */
   readonly traces?: Readonly<Record<string, Trace<NoInfer<F>, NoInfer<R>>>>;
 }
@@ -289,6 +292,8 @@ export interface AnyBlock {
   readonly after?: AnyAfter;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   draw?(m: Float64Array, f: any, r: any): Shape[];
+  // biome-ignore lint/suspicious/noExplicitAny: as above.
+  templates?(m: Float64Array, f: any, r: any): Template[];
   readonly traces?: Readonly<Record<string, AnyTrace>>;
 }
 

@@ -25,6 +25,7 @@ export {
   levelWingsCg,
   shiftOf,
 } from './ballast';
+export { type BentWire, bendWire, type WireBend } from './bent-wire';
 export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
 export { byRows, type Row } from './by-rows';
 export {

@@ -18,6 +18,7 @@ import { forgottenIn } from './design/forgotten';
 import { massesMadeOf } from './design/made-of';
 import { reconcile } from './design/reconcile';
 import { settleFor, stepsShown, valuesOf } from './design/shown';
+import { templatesOf } from './design/templates';
 import { traceOf } from './design/trace';
 import { faultyFit, fitSteps } from './fit/fit';
 import type { FitAnswer } from './fit/told';
@@ -164,6 +165,7 @@ export function startEngine(library: Library, ports: StudyPorts) {
       const own = ghostOf(variant);
       return { revision, ...traceOf(now, own && baselineValues(now, own), blocks, path) };
     },
+    templates: async () => templatesOf(present(), blocks),
     async madeOf(choices: readonly string[]) {
       return choices.map((choice) => massesMadeOf(present(), choice));
     },

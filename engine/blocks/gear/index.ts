@@ -25,6 +25,7 @@ import { gearCautions } from './cautions';
 import { gearFields } from './fields';
 import { placeLeg } from './leg';
 import { gearResults } from './results';
+import { type Bending, gearTemplate, gearWire } from './template';
 import { gearTheory } from './theory';
 
 const gearLinks = {
@@ -47,6 +48,15 @@ function supportOf(m: Float64Array, f: Fields, i: number): SidePlace {
     ),
   };
 }
+
+/** Inside radius of a bend over the diameter of its wire, where none is typed (common practice, no source). */
+const BEND_OVER_WIRE = 2;
+
+const bendingOf = (m: Float64Array, f: Fields, diameter: number, i: number): Bending => ({
+  radius: typedOr(m[f.bend_radius + i]!, BEND_OVER_WIRE * diameter),
+  axle: m[f.axle_length + i]!,
+  legs: m[f.body.wheel_track + i]! > 0 ? 2 : 1,
+});
 
 /** Landing gear: how the model stands, when it noses over, and what its wire takes. */
 export const gear = block({
@@ -126,6 +136,7 @@ export const gear = block({
     const { leg, strap } = placeLeg(m, f, body, i);
     if (leg.diameter < MUSIC_WIRE_RANGE[0] || leg.diameter > MUSIC_WIRE_RANGE[1]) return 'no_such_wire';
     m[r.strap_x + i] = strap[0];
+    m[r.wire_length + i] = gearWire({ leg, strap }, bendingOf(m, f, leg.diameter, i))?.length ?? Number.NaN;
     const blow: Vector = [at(f.landing_drag), 0, 1];
     const landing = gearLeg(leg, blow);
     if (!(landing.stress > 0)) return 'no_leg';
@@ -180,6 +191,10 @@ export const gear = block({
         return alongLeg(placeLeg(m, f, f.body, 0).leg, [(direction * load) / size, 0, load / size]);
       },
     },
+  },
+  templates(m, f) {
+    const placed = placeLeg(m, f, f.body, 0);
+    return gearTemplate(placed, bendingOf(m, f, placed.leg.diameter, 0));
   },
   draw(m, f, r): Shape[] {
     const pitch = m[r.rest_pitch]!;

@@ -92,6 +92,13 @@ export const gearResults = {
     title: 'Strap station',
     doc: 'Where the wire is held, aft of the wing root leading edge.',
   },
+  wire_length: {
+    ...MILLIMETRES,
+    symbol: 'l_c',
+    title: 'Gear wire to cut',
+    doc: 'With its bends and axles: of both legs in one piece, or of one leg to where it is held. No answer where a run is too short for its bends.',
+    detail: true,
+  },
   leg_stiffness: {
     dimension: dimension(0, 1, -2),
     unit: 'N/mm',

@@ -36,6 +36,12 @@ export const gearTheory: Theory = {
       source: `Unit-load method, as R. C. Hibbeler, Mechanics of Materials, ch. 14; music wire: S_ut the least strength of the wire table (ASTM A228), between and beyond its rows as ${strength}/d_g^${power} MPa runs (d_g in mm, ${1000 * thinnest} to ${1000 * thickest} mm; J. E. Shigley, Mechanical Engineering Design, table 10-4), E, G and the elastic share from its table 10-5.`,
     },
     {
+      title: 'Wire to cut',
+      text: 'l_c = Σ s_k − Σ 2 R_b tan(½ θ_k) + Σ R_b θ_k,  R_b = r_b + ½ d_g',
+      doc: 's_k distances between the corners of the wire, axles included; θ_k turn at each corner, R_b radius of the centre line there.',
+      source: 'Derivation: arcs that touch both runs. Length kept on the centre line: common practice, no source.',
+    },
+    {
       title: 'Landing',
       text: 'v_s = √(2 n U/m)',
       doc: 'n legs that share the blow; the lift carries the weight meanwhile.',

@@ -3,6 +3,7 @@ import { block, type Shape } from '../block';
 import { finiteShapes } from '../finite-shapes';
 import { MILLIMETRES, typedOr } from '../measures';
 import { wingResults } from '../wing/results';
+import { guideTemplate } from './template';
 import { leadoutsTheory } from './theory';
 
 const length = (
@@ -80,6 +81,17 @@ export const leadouts = block({
     },
     z: length('z_g', 'Guide height', 'Above the reference line.', 0, [-0.3, 0.3]),
     spacing: length('b_g', 'Leadout spacing', 'Between both leadouts at the guide.', 0.022, [0, 0.2]),
+    hole: {
+      ...length(
+        'd_h',
+        'Holes of the guide',
+        'Diameter of the holes or tubes that the leadouts run through.',
+        0.003,
+        [0.0005, 0.02],
+      ),
+      basis: 'Common practice, no source.',
+      advanced: true,
+    },
     pivot_x: length('x_p', 'Bellcrank pivot', 'Aft of the wing root leading edge.', 0.06, [-0.5, 1]),
     pivot_y: length('y_p', 'Pivot from centreline', 'Outboard positive.', -0.03, [-1, 0.5]),
     bellcrank: length('b_p', 'Bellcrank size', 'Between the holes of both leadouts.', 0.076, [0.01, 0.3]),
@@ -99,6 +111,10 @@ export const leadouts = block({
     m[r.pivot_x + i] = m[f.pivot_x + i]!;
     m[r.pivot_y + i] = m[f.pivot_y + i]!;
     return undefined;
+  },
+  templates(m, f, r) {
+    const [x, z, spacing] = [m[r.guide_x]!, m[r.guide_z]!, m[r.spacing]!];
+    return guideTemplate({ x, z, spacing, diameter: m[f.hole]! });
   },
   draw(m, f, r): Shape[] {
     const [x, y, z] = [m[r.guide_x]!, m[r.guide_y]!, m[r.guide_z]!];

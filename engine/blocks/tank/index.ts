@@ -22,6 +22,7 @@ import { drawTank } from './draw';
 import { tankFields } from './fields';
 import { tankResults } from './results';
 import { readTank, referenceLevel, type TankSet } from './set';
+import { tankTemplate } from './template';
 import { tankTheory } from './theory';
 import { tankViewColumns, tankViews } from './traces';
 
@@ -206,6 +207,10 @@ export const tank = block({
         };
       },
     },
+  },
+  templates(m, f) {
+    const { body, pickup, vent } = readTank(m, f, f.engine, 0).own;
+    return tankTemplate(body, pickup, vent);
   },
   draw(m, f, r): Shape[] {
     const set = readTank(m, f, f.engine, 0);

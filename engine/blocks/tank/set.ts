@@ -20,6 +20,8 @@ const TAPER_SHARE = 0.5;
 
 /** A tank with its pickup, vent and spray bar in the axes of the model, m. */
 export interface TankSet {
+  /** In its own axes, around its middle. */
+  readonly own: { readonly body: Polyhedron; readonly pickup: Place; readonly vent: Place };
   readonly body: Polyhedron;
   readonly pickup: Place;
   readonly vent: Place;
@@ -40,7 +42,6 @@ export function readTank(
   const [length, width, height] = [at(f.length), at(f.width), at(f.height)];
   const wedge = at(f.shape) === 1;
   const where: TankPlace = { middle: [at(f.x), at(f.y), at(f.z)], yaw: at(f.yaw), roll: at(f.roll) };
-  const inside = (x: number, y: number, z: number): Place => placed(where, [x, y, z]);
   const whole = tankShape({
     length,
     width,
@@ -49,20 +50,27 @@ export function readTank(
     taper: wedge ? typedOr(at(f.taper), TAPER_SHARE * width) : 0,
   });
   const half: Place = [length / 2, width / 2, height / 2];
-  const body = readCuts(m, f, i).reduce((left, cut) => cutCorner(left, half, cut), whole);
+  const own = readCuts(m, f, i).reduce((left, cut) => cutCorner(left, half, cut), whole);
+  const pickup: Place = [
+    typedOr(at(f.pickup_x), length / 2 - 0.003),
+    typedOr(at(f.pickup_y), width / 2 - 0.002),
+    at(f.pickup_z),
+  ];
+  const vent: Place = [
+    typedOr(at(f.vent_x), length / 2 - 0.012),
+    typedOr(at(f.vent_y), width / 2 - 0.005),
+    at(f.vent_z),
+  ];
   return {
-    body: placedBody(where, body),
-    pickup: inside(
-      typedOr(at(f.pickup_x), length / 2 - 0.003),
-      typedOr(at(f.pickup_y), width / 2 - 0.002),
-      at(f.pickup_z),
-    ),
-    vent: inside(typedOr(at(f.vent_x), length / 2 - 0.012), typedOr(at(f.vent_y), width / 2 - 0.005), at(f.vent_z)),
-    outlet: inside(
+    own: { body: own, pickup, vent },
+    body: placedBody(where, own),
+    pickup: placed(where, pickup),
+    vent: placed(where, vent),
+    outlet: placed(where, [
       typedOr(at(f.outlet_x), -length / 2 - 0.005),
       typedOr(at(f.outlet_y), -width / 2),
       typedOr(at(f.outlet_z), height / 2 + 0.005),
-    ),
+    ]),
     spray: [
       typedOr(at(f.spray_x), at(engine.station)),
       typedOr(at(f.spray_y), at(engine.offset_y)),

@@ -103,6 +103,7 @@ export function smallEngine() {
       ...{ revision: 0, fit, state: 'stopped', factors: [], correlation: [], numbers: [], freedom: 0, iterations: 0 },
       ...{ scatter: Number.NaN, scatterBefore: Number.NaN, errors: 'stated', takeable: false, sentences: [] },
     }),
+    templates: async () => [],
     madeOf: async () => [],
     forgotten: async () => [],
     studies: async () => [],
