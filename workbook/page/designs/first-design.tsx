@@ -26,7 +26,7 @@ const PROPELLER: Entry = {
   field: 'propeller',
   label: 'Propeller',
   hint: 'as 9x6',
-  blank: 'by the size of engine or motor',
+  blank: 'by engine or motor size',
 };
 const LINES: readonly Entry[] = [
   {
@@ -34,14 +34,14 @@ const LINES: readonly Entry[] = [
     field: 'line_length',
     label: 'Line length',
     hint: 'as 18.3 m or 60 ft',
-    blank: 'by the size of engine or motor',
+    blank: 'by engine or motor size',
   },
   {
     name: 'line_diameter',
     field: 'line_diameter',
     label: 'Line diameter',
     hint: 'as 0.38 mm or .015 in',
-    blank: 'by the size of engine or motor',
+    blank: 'by engine or motor size',
   },
   { name: 'line_count', field: 'line_count', label: 'How many lines', hint: 'as 2', blank: 'two' },
 ];
