@@ -63,6 +63,7 @@ export {
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';
 export { copyingSheet } from './sheet/copy-sheet';
+export { type OpenedDesigns, openDesigns, serialiseDesigns, tooLargeForAny } from './sheet/designs-file';
 export { type Difference, differencesOf, movedSince } from './sheet/differences';
 export type {
   Axis,
@@ -117,7 +118,7 @@ export {
   SPREAD_KINDS,
   VERSION,
 } from './sheet/document';
-export { type Opened, openText, serialise, tooLarge } from './sheet/file';
+export { type Opened, openText, serialise } from './sheet/file';
 export { freeId, freeName, isOwnName, nameFromTitle, takenNames } from './sheet/free-names';
 export { keepingBaseline } from './sheet/keep-baseline';
 export { type BlockLinks, keptLinks, roleOf } from './sheet/links';

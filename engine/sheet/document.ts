@@ -17,6 +17,9 @@ import type { UnitSet } from '../units/index';
  */
 export const FORMAT = 'tetherwright';
 export const VERSION = 3;
+/** A file with several designs, each with a version of its own. */
+export const DESIGNS_FORMAT = 'tetherwright_designs';
+export const DESIGNS_VERSION = 1;
 
 export interface Document {
   readonly format: typeof FORMAT;

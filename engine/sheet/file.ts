@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type Document, FORMAT, VERSION } from './document';
+import { DESIGNS_FORMAT, type Document, FORMAT, VERSION } from './document';
 import { jsonFault } from './json-fault';
 import { bringUp, type Migration, migrations } from './migrations/index';
 import { documentSchema } from './schema';
@@ -10,41 +10,56 @@ export type Opened =
   /** Nothing was opened. `message` says why; `problems` lists each place. */
   | { readonly ok: false; readonly message: string; readonly problems: readonly FileProblem[] };
 
+export type Refused = Extract<Opened, { ok: false }>;
+
 /** What this build reads; another only in tests of the way up from old versions. */
 export interface Reads {
   readonly version: number;
   readonly migrations: readonly Migration[];
 }
 
+const NOW: Reads = { version: VERSION, migrations };
+
+const SEVERAL =
+  'This file holds several designs, and one is asked for here. Nothing was opened. Open it in the workbook, which keeps each of them, and save the one that you want.';
+
 /** Bytes of the largest file that is read; a sheet of a hundred parts has a hundredth of it. */
 export const LARGEST_FILE = 5_000_000;
 
 /** The refusal of a file of so many bytes, to be asked before it is read; undefined for one that may be read. */
-export function tooLarge(bytes: number): Extract<Opened, { ok: false }> | undefined {
-  if (bytes <= LARGEST_FILE) return undefined;
+export function tooLarge(bytes: number, largest = LARGEST_FILE): Refused | undefined {
+  if (bytes <= largest) return undefined;
   const found = `${Math.ceil(bytes / 1e5) / 10} MB`;
-  const message = `This file is too large: ${found}, and at most ${LARGEST_FILE / 1e6} MB are read. Nothing was opened. A design has far less; look whether it is the right file.`;
-  return { ok: false, message, problems: [{ path: '', expected: `at most ${LARGEST_FILE / 1e6} MB`, found, message }] };
+  const message = `This file is too large: ${found}, and at most ${largest / 1e6} MB are read. Nothing was opened. A design has far less; look whether it is the right file.`;
+  return { ok: false, message, problems: [{ path: '', expected: `at most ${largest / 1e6} MB`, found, message }] };
 }
 
 /** Reads the text of a file. */
-export function openText(text: string, reads: Reads = { version: VERSION, migrations }): Opened {
+export function openText(text: string, reads: Reads = NOW): Opened {
   // A character takes a byte or more, so what is too long here was not asked about before it was read.
   const refused = tooLarge(text.length);
   if (refused) return refused;
+  const read = readData(text);
+  return read.ok ? openData(read.file, reads) : read;
+}
+
+/** The plain data of a file of any format. */
+export function readData(text: string): { readonly ok: true; readonly file: unknown } | Refused {
   const plain = text.replace(/^\uFEFF/, '');
-  let file: unknown;
   try {
-    file = JSON.parse(plain, withoutBlanks);
+    return { ok: true, file: JSON.parse(plain, withoutBlanks) };
   } catch {
     const { line, column, expected, found } = jsonFault(plain)!;
     const message = `This file is broken at line ${line}, column ${column}: expected ${expected}, found ${found}. Nothing was opened.`;
     return refuse(message, [{ path: '', expected, found, message }]);
   }
-  return openData(file, reads);
 }
 
-function openData(file: unknown, reads: Reads): Opened {
+/** One design as plain data of any version. */
+export function openData(file: unknown, reads: Reads = NOW): Opened {
+  if (isRecord(file) && file.format === DESIGNS_FORMAT) {
+    return refuse(SEVERAL, [problem('format', `"${FORMAT}"`, `"${DESIGNS_FORMAT}"`)]);
+  }
   if (!isRecord(file) || file.format !== FORMAT) {
     const found = isRecord(file) && typeof file.format === 'string' ? `"${file.format}"` : 'nothing';
     return refuse('This file is not a Tetherwright design. Nothing was opened.', [
@@ -63,11 +78,16 @@ function openData(file: unknown, reads: Reads): Opened {
   return validated.ok ? validated : refuseAll(validated.problems);
 }
 
-const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
+export const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null;
 
-const refuse = (message: string, problems: readonly FileProblem[]): Opened => ({ ok: false, message, problems });
+export const refuse = (message: string, problems: readonly FileProblem[]): Refused => ({
+  ok: false,
+  message,
+  problems,
+});
 
-function refuseAll(problems: readonly FileProblem[]): Opened {
+export function refuseAll(problems: readonly FileProblem[]): Refused {
   const count = problems.length === 1 ? 'One thing in it is' : `${problems.length} things in it are`;
   const first = problems[0]!.message;
   return refuse(`This file cannot be opened. ${count} not as it should be: ${first} Nothing was opened.`, problems);

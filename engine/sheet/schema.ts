@@ -6,6 +6,7 @@ import { FORMAT, VERSION } from './document';
 import { ownRowSchema } from './own-rows';
 import { variantSchema } from './variant-schema';
 
+export { designsSchema } from './designs-schema';
 export { KEPT_NAMES } from './kept-names';
 
 type CellSchema = v.StrictObjectSchema<{ readonly kind: v.LiteralSchema<CellKind, undefined> }, undefined>;

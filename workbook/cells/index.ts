@@ -17,4 +17,5 @@ export { plainOffers } from './offers';
 export type { Offer } from './shared/new-cell';
 export { NumberMenu } from './shared/number-menu';
 export { AddFrom } from './shared/pick';
+export { Tick } from './shared/tick';
 export { nameOptions } from './shared/wanted';

@@ -11,8 +11,11 @@ import {
   type FormProblem,
   type HangarService,
   openText,
+  serialiseDesigns,
+  tooLargeForAny,
   VERSION,
 } from '../../engine/index';
+import { fileName, saveText } from './files';
 import { createHangar, type Hangar } from './hangar';
 import { DAYS_TO_BRING_BACK, type Design, type Keeper, type Version } from './keep/index';
 import { momentWords } from './moment-words';
@@ -51,6 +54,8 @@ export interface Designs {
   /** Opens another design with a copy of a variant of the open one. */
   copyVariantTo(design: Design, variant: string): void;
   copyDesign(design: Design): void;
+  /** Saves these designs as one file; returns why one of them can't be saved. */
+  saveTogether(ids: readonly string[]): Promise<string | undefined>;
   deleteDesign(design: Design): Promise<void>;
   bringBack(design: Design): Promise<void>;
   /** There is no way back from this. */
@@ -194,6 +199,26 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         sheet.replace(next, `opening ${design.title} with a copy of a variant`, () => keeper.begin(design));
         if (shows !== undefined) sheet.showSheet(shows);
       });
+    },
+    async saveTogether(ids) {
+      sheet.settle();
+      await readList();
+      const chosen = (list.value ?? []).filter(({ id, deleted }) => deleted === undefined && ids.includes(id));
+      const documents: Document[] = [];
+      for (const { text, title } of chosen) {
+        const opened = openText(text);
+        if (!opened.ok) return `${title}: ${opened.message} Leave it out of the file.`;
+        documents.push(opened.document);
+      }
+      const text = serialiseDesigns(documents);
+      const refused = tooLargeForAny(text.length);
+      if (refused) return 'These designs together would be too large for one file. Choose fewer of them.';
+      saveText(text, fileName(`${documents.length} designs`));
+      for (const { id, text } of chosen) {
+        if (id === keeper.open.value) keeper.filed(text);
+        else await reading(() => store.markFiled(id, text));
+      }
+      return undefined;
     },
     copyDesign: (design) => withText(design.text, design.title, copy),
     deleteDesign: (design) => altering(() => store.markDeleted(design.id, now())),

@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { DesignDifferences, DesignTold, HangarService } from '../../engine/index';
-import type { Design } from './keep/index';
+import { type Design, titleKey } from './keep/index';
 
 /** How a design stands to the one of the same title that was changed last. */
 export interface Apart {
@@ -38,8 +38,8 @@ export function createHangar(engine: HangarService): Hangar {
     const found = new Map<string, Apart>();
     const newest = new Map<string, Design>();
     for (const design of designs) {
-      const from = newest.get(titleKey(design));
-      if (!from) newest.set(titleKey(design), design);
+      const from = newest.get(titleKey(design.title));
+      if (!from) newest.set(titleKey(design.title), design);
       const differences = from && (await engine.tellApart(design.text, from.text));
       if (asked !== designs) return;
       if (from && differences) found.set(design.id, { from, differences });
@@ -57,6 +57,3 @@ export function createHangar(engine: HangarService): Hangar {
     },
   };
 }
-
-/** Titles that a person would take for the same. */
-const titleKey = ({ title }: Pick<Design, 'title'>): string => title.trim().toLowerCase();

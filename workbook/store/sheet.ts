@@ -14,6 +14,7 @@ import {
   type Head,
   type NameInfo,
   type Opened,
+  openDesigns,
   openText,
   type Reconciliation,
   type Repair,
@@ -22,7 +23,7 @@ import {
   serialise,
   type TableDescription,
   textAt,
-  tooLarge,
+  tooLargeForAny,
   type UnitSet,
   type VariantGhost,
   weighingPart,
@@ -48,6 +49,7 @@ import { shownOf } from './shown';
 import { standsOn } from './stands-on';
 import { createStudies, type Studies } from './studies';
 import { createSweeps, type Sweeps } from './sweeps';
+import { takenWords } from './taken-words';
 import { createTraces, type Traces } from './traces';
 import { createVariantGhosts } from './variant-ghosts';
 import { createVariants, type VariantCommands } from './variants';
@@ -341,6 +343,14 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       return opens;
     });
   };
+  const openFile = async (file: File): Promise<void> => {
+    const opened = tooLargeForAny(file.size) ?? openDesigns(await file.text());
+    if (!('designs' in opened)) return await openFrom(opened, file.name, true);
+    editor.settle();
+    const taken = await ports.keep.takeIn?.(opened.designs);
+    notices.value = [];
+    tell(takenWords(file.name, opened.designs.length, taken ?? []));
+  };
   const working = (): boolean =>
     !snapshot.value || snapshot.value.behind !== undefined || busy.value || sweeps.running.value > 0;
   const removed = (title: string, after: Document): void => tell({ title, sentences: [], after });
@@ -486,7 +496,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     },
     replace,
     follow: editor.follow,
-    openFile: async (file) => openFrom(tooLarge(file.size) ?? openText(await file.text()), file.name, true),
+    openFile,
     openDemo: async () => openFrom(openText(await ports.loadDemo()), 'the demo', false),
     save() {
       editor.settle();

@@ -1,13 +1,17 @@
+import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { Tick } from '../../cells/index';
 import { DELETED_WORDS, type Designs, useDesigns } from '../../store/designs';
 import type { Design } from '../../store/keep/index';
 import { momentWords } from '../../store/moment-words';
+import { Together } from './together';
 import { ApartWords, PictureOf, ToldOf } from './told-of';
 
 /** Designs on this machine, each to be opened, copied or deleted with a way back. */
 export function DesignsHere({ onLeave }: { onLeave: () => void }) {
   const designs = useDesigns();
   useEffect(() => void designs?.readList(), [designs]);
+  const ticked = useSignal<ReadonlySet<string>>(NONE);
   const list = designs?.list.value;
   if (!designs || !list) return null;
   const keeping = designs.keeping.value;
@@ -25,9 +29,10 @@ export function DesignsHere({ onLeave }: { onLeave: () => void }) {
       )}
       <ul class="designs-kept">
         {kept.map((design) => (
-          <KeptDesign key={design.id} design={design} designs={designs} onLeave={onLeave} />
+          <KeptDesign key={design.id} design={design} designs={designs} ticked={ticked} onLeave={onLeave} />
         ))}
       </ul>
+      {kept.length > 1 && <Together kept={kept} ticked={ticked} designs={designs} />}
       {deleted.length > 0 && (
         <ul class="deleted">
           {deleted.map((design) => (
@@ -50,24 +55,32 @@ export function DesignsHere({ onLeave }: { onLeave: () => void }) {
   );
 }
 
+const NONE: ReadonlySet<string> = new Set();
 const titleOf = (design: Design): string => design.title || 'Untitled design';
 
 interface Props {
   readonly design: Design;
   readonly designs: Designs;
+  readonly ticked: Signal<ReadonlySet<string>>;
   readonly onLeave: () => void;
 }
 
-function KeptDesign({ design, designs, onLeave }: Props) {
+function KeptDesign({ design, designs, ticked, onLeave }: Props) {
   const isOpen = design.id === designs.open.value;
   const title = titleOf(design);
   const named = <span class="unseen"> {title}</span>;
   return (
     <li data-design={design.id}>
       <PictureOf design={design} designs={designs} />
-      <p>
+      <Tick
+        on={ticked.value.has(design.id)}
+        onChange={(on) => {
+          const others = [...ticked.value].filter((id) => id !== design.id);
+          ticked.value = new Set(on ? [...others, design.id] : others);
+        }}
+      >
         <strong>{title}</strong>
-      </p>
+      </Tick>
       <ToldOf design={design} designs={designs} />
       <p class="aside">
         {isOpen ? 'Open now' : 'Kept'}, changed {momentWords(design.changed, Date.now())}

@@ -1,8 +1,10 @@
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import { type Document, serialise } from '../../../engine/index';
 import type { Design } from './database';
 import type { DesignStore, Written } from './design-store';
 import type { Holding } from './holding';
 import { refusalOf } from './refusal';
+import { type TakenIn, takingIn } from './taking-in';
 
 /** How the open design stands in the browser's store. */
 type Keeping =
@@ -33,6 +35,8 @@ export interface SheetKeep {
   /** The text is in a file of the person's own. */
   filed?(text: string): void;
   mayChange?(): boolean;
+  /** Keeps designs of a file with several beside those that are kept, none in the place of another; what became of each. */
+  takeIn?(designs: readonly Document[]): Promise<readonly TakenIn[]>;
 }
 
 export interface Keeper extends Required<SheetKeep> {
@@ -299,6 +303,21 @@ export function createKeeper(ports: KeeperPorts): Keeper {
     async find(text) {
       const all = (await attempt(() => store.designs())) ?? [];
       return all.find((design) => design.deleted === undefined && design.text === text);
+    },
+    async takeIn(designs) {
+      await flush();
+      const all = await attempt(() => store.designs());
+      const taken: TakenIn[] = [];
+      for (const each of all ? takingIn(all, designs) : []) {
+        if (each.as !== 'here') {
+          const text = serialise(each.document);
+          const filed = each.as === 'new' ? text : undefined;
+          const write = { id: ports.newId(), revision: 0, text, says: ['as it was opened'], filed, at: ports.now() };
+          if (!(await attempt(() => store.write({ ...write, apart: true })))) break;
+        }
+        taken.push(each);
+      }
+      return taken;
     },
     turn,
     filed(text) {

@@ -1,0 +1,40 @@
+import { type Signal, useSignal } from '@preact/signals';
+import type { Designs } from '../../store/designs';
+import type { Design } from '../../store/keep/index';
+
+interface Props {
+  readonly kept: readonly Design[];
+  /** Ids. */
+  readonly ticked: Signal<ReadonlySet<string>>;
+  readonly designs: Designs;
+}
+
+/** What can be done with several designs: those that are ticked, or all. */
+export function Together({ kept, ticked, designs }: Props) {
+  const problem = useSignal<string | undefined>(undefined);
+  const chosen = kept.filter(({ id }) => ticked.value.has(id));
+  const saved = chosen.length > 0 ? chosen : kept;
+  return (
+    <>
+      <p class="commands">
+        <button
+          type="button"
+          class="word"
+          onClick={async () => {
+            problem.value = await designs.saveTogether(saved.map(({ id }) => id));
+          }}
+        >
+          {savingWords(chosen.length, kept.length)}
+        </button>
+      </p>
+      <p class="aside">Opened anywhere, such a file adds its designs to those that are there and overwrites none.</p>
+      {problem.value && <p class="form-problem">{problem.value}</p>}
+    </>
+  );
+}
+
+/** What the press that saves says. */
+const savingWords = (chosen: number, all: number): string => {
+  if (chosen === 0) return `Save all ${all} as one file`;
+  return chosen === 1 ? 'Save the ticked one as a file' : `Save the ${chosen} ticked as one file`;
+};
