@@ -9,7 +9,7 @@ import {
   type Option,
   type Result,
 } from '../blocks/block';
-import { formatNumber, formatQuantity, fromSI, writeQuantity } from '../units/index';
+import { formatNumber, formatQuantity, fromSI, toSI, writeQuantity } from '../units/index';
 import type { EntryPiece } from './chapter';
 
 /** Digits to which limits and bands are written. */
@@ -54,7 +54,8 @@ const isField = (spec: Field | Result): spec is Field => 'range' in spec;
 function facts(spec: Field | Result): string[] {
   const told = [unitWords(spec)];
   if (isField(spec)) {
-    const stands = writeQuantity(Number(spec.default.toPrecision(6)), spec.unit).replace('-', '−');
+    const shown = Number(fromSI(spec.default, spec.unit).toPrecision(6));
+    const stands = writeQuantity(toSI(shown, spec.unit), spec.unit).replace('-', '−');
     told.push(Number.isNaN(spec.default) ? 'estimated where nothing is typed' : `default ${stands}`);
     told.push(band(spec.range, spec));
     if (spec.advanced) told.push('closed at first in the form');

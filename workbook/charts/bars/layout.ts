@@ -60,6 +60,8 @@ const GROUP_GAP = 7;
 /** Between groups whose names stand over them, so that a name goes with its own bars. */
 const GAP_ABOVE = 12;
 const NAME_LINE = LABEL_SIZE + 2;
+/** Below a name that stands over its bars, so that no figure beside them touches it. */
+const UNDER_NAME = 4;
 const TITLE_GAP = 4;
 /** Half a figure of the last tick stands beyond the plot. */
 const RIGHT = 14;
@@ -116,7 +118,7 @@ export function layOutBars(data: BarData, props: ChartProps, width: number, befo
     let y = plotTop + GROUP_GAP / 2;
     const drawn = groups.map((group): DrawnGroup => {
       const name = wrapText(group.label, LABEL_SIZE, above ? plotWidth : nameWidth + 1);
-      const nameHigh = above ? name.length * NAME_LINE : 0;
+      const nameHigh = above ? name.length * NAME_LINE + UNDER_NAME : 0;
       const lanes = lanesOf(group, narrow);
       const barsHigh = Math.max(1, ...lanes.map((lane) => lane + 1)) * (BAR + BAR_GAP) - BAR_GAP;
       const high = above ? nameHigh + barsHigh : Math.max(barsHigh, name.length * NAME_LINE);
