@@ -16,6 +16,8 @@ export interface Hangar {
   readonly apart: ReadonlySignal<ReadonlyMap<string, Apart>>;
   /** Asks for these designs one after another, so that an edit never waits for the list. Last changed first. */
   tell(designs: readonly Design[]): Promise<void>;
+  /** How the first differs from the second; undefined where one can't be read. */
+  between(first: Design, second: Design): Promise<DesignDifferences | undefined>;
 }
 
 export function createHangar(engine: HangarService): Hangar {
@@ -55,5 +57,6 @@ export function createHangar(engine: HangarService): Hangar {
       await tellAll(designs);
       await tellApart(designs);
     },
+    between: (first, second) => engine.tellApart(first.text, second.text),
   };
 }

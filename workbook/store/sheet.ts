@@ -63,6 +63,8 @@ export interface Notice {
   readonly text?: string;
   /** The document as an edit left it: said, with a way back, as long as nothing else is done. */
   readonly after?: Document;
+  /** Nothing is wrong: it says what was done. */
+  readonly good?: true;
   /** With `after`: brings back what was typed and not kept, in the place of taking the last edit back. */
   readonly restore?: () => void;
 }

@@ -11,10 +11,11 @@ export function takenWords(file: string, of: number, taken: readonly TakenIn[]) 
   ];
   const renamed = taken.filter(({ as }) => as === 'renamed');
   return {
+    ...(taken.length === of ? { good: true as const } : {}),
     title: `${file}, ${of === 1 ? 'one design' : `${of} designs`}: ${parts.join(', ')}. Nothing was overwritten; “Open” lists them.`,
     sentences: renamed.map(
       ({ title, document }) =>
-        `“${title || 'Untitled design'}” of the file differs from the one of that title here, and is kept as “${document.title}”.`,
+        `“${title || 'Untitled design'}” of the file differs from another of that title, and is kept as “${document.title}”.`,
     ),
   };
 }

@@ -51,13 +51,12 @@ test('a file with several designs adds those that are new, knows those that are 
   await read([called('Owl'), called('Heron'), mine, called('small sheet', 'By another')]);
   expect(await titles()).toEqual(['Heron', 'Owl', 'Small sheet', 'small sheet, 2']);
   expect(sheet.document.value).toBe(mine);
-  expect(sheet.notices.value).toMatchObject([
+  expect(sheet.notices.value).toEqual([
     {
+      good: true,
       title:
         'hangar.tetherwright.json, 4 designs: 3 are now on this machine, 1 was here already. Nothing was overwritten; “Open” lists them.',
-      sentences: [
-        '“small sheet” of the file differs from the one of that title here, and is kept as “small sheet, 2”.',
-      ],
+      sentences: ['“small sheet” of the file differs from another of that title, and is kept as “small sheet, 2”.'],
     },
   ]);
   // Once more all of them are here, the one under its new title too.

@@ -1,6 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
 import type { Designs } from '../../store/designs';
 import type { Design } from '../../store/keep/index';
+import { Compare } from './compare';
 
 interface Props {
   readonly kept: readonly Design[];
@@ -13,6 +14,9 @@ interface Props {
 export function Together({ kept, ticked, designs }: Props) {
   const problem = useSignal<string | undefined>(undefined);
   const chosen = kept.filter(({ id }) => ticked.value.has(id));
+  const comparing = useSignal(false);
+  const [first, second] = chosen;
+  const two = chosen.length === 2;
   const saved = chosen.length > 0 ? chosen : kept;
   return (
     <>
@@ -26,8 +30,20 @@ export function Together({ kept, ticked, designs }: Props) {
         >
           {savingWords(chosen.length, kept.length)}
         </button>
+        <button
+          type="button"
+          class="word"
+          aria-expanded={two && comparing.value}
+          disabled={!two}
+          onClick={() => {
+            comparing.value = !comparing.value;
+          }}
+        >
+          Compare the two that are ticked
+        </button>
       </p>
       <p class="aside">Opened anywhere, such a file adds its designs to those that are there and overwrites none.</p>
+      {two && comparing.value && <Compare first={first!} second={second!} designs={designs} />}
       {problem.value && <p class="form-problem">{problem.value}</p>}
     </>
   );

@@ -5,8 +5,8 @@ import type { Notice } from '../../store/sheet';
 /** What went wrong outside the cells (a file that was refused, a store that keeps nothing, an engine that failed), and what has just been removed. */
 export function Notices() {
   const sheet = useSheet();
-  const wrong = sheet.notices.value.filter(({ after }) => after === undefined);
-  const done = sheet.notices.value.filter(({ after }) => after === sheet.document.value);
+  const wrong = sheet.notices.value.filter(({ after, good }) => after === undefined && !good);
+  const done = sheet.notices.value.filter(({ after, good }) => good || after === sheet.document.value);
   return (
     <>
       <div class="notices" role="alert">
