@@ -5,9 +5,12 @@ import { keptText, literalIn, type NameInfo, printFormula, readText } from '../.
  * typed, and a bare one takes the unit that its entry shows.
  */
 
+/** A name stands first; but "a 25" is an engine's size. */
+const BY_NAME = /^\s*(?!an?\s)[\p{L}_(]/iu;
+
 /** One number as it was typed, with its unit; undefined for a formula, a blank and what can't be read. */
 export function typedNumber(info: NameInfo, text: string): string | undefined {
-  if (info.options || info.suffix !== '') return undefined;
+  if (info.options || info.suffix !== '' || BY_NAME.test(text)) return undefined;
   const read = readText(text, info.bare ?? info.unit);
   return read.ok && literalIn(read.expression) ? printFormula(read.expression) : undefined;
 }
