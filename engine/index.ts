@@ -5,6 +5,7 @@
 export type { Shape } from './blocks/block';
 export { fillCaution } from './blocks/fill-caution';
 export { TANK_PARTS, TANK_VIEWS, type TankPart, type TankView } from './blocks/tank/parts';
+export type { Template } from './blocks/template';
 export {
   type Expression,
   type FormulaFault,
@@ -158,6 +159,7 @@ export type { BestAnswer, BestProgress, TriedDesign } from './study/best/told';
 export { noneSentences } from './study/best/words';
 export type { Culprit, Reconciliation } from './study/design/culprit';
 export type { ForgottenThing } from './study/design/forgotten-thing';
+export type { PlacedTemplate } from './study/design/templates';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
 export type { DesignDifference, DesignDifferences, DesignTold, HangarService, KeyFigure } from './study/hangar/told';

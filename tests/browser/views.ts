@@ -171,6 +171,15 @@ export const views: readonly View[] = [
       await dialog(page);
     },
   },
+  {
+    name: 'templates at full size',
+    ...IN_DIALOG,
+    async open(page) {
+      await press(page, /^Print$/);
+      await press(page, 'Templates at full size');
+      await page.locator('.template-preview').first().waitFor();
+    },
+  },
   ...['Decide', 'Model', 'Weights'].map(
     (title): View => ({
       name: `the whole sheet ${title}, every piece open`,

@@ -1,5 +1,5 @@
 import { fileName, saveFile, saveText } from '../store/files';
-import type { PdfWords } from './pdf-file';
+import type { PdfWords } from './pdf-base';
 
 export const FORMATS = ['pdf', 'svg', 'png'] as const;
 export type Format = (typeof FORMATS)[number];

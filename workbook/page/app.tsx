@@ -1,10 +1,11 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useFetched } from '../drawing/index';
 import type { FigureDialog } from '../figure/index';
+import type { FullSizeDialog } from '../full-size/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
 import { figureAsked } from '../store/figures';
-import { askingToPrint, printing } from '../store/printing';
+import { askingFullSize, askingToPrint, printing } from '../store/printing';
 import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
@@ -54,6 +55,7 @@ export function App({ room, paper }: Shown) {
           <LiveSummary />
           {printing.value && <PageStyle />}
           {askingToPrint.value && <PrintDialog />}
+          {askingFullSize.value && <FullSize />}
           {figureAsked.value && <SavingFigure />}
           <CopyVariant />
         </div>
@@ -124,6 +126,26 @@ function SavingFigure() {
   );
 }
 let figureDialog: typeof FigureDialog | undefined;
+
+/** Templates at full size, fetched when they are asked for first. */
+function FullSize() {
+  const Dialog = useFetched(
+    () => fullSizeDialog,
+    async () => {
+      fullSizeDialog = (await import('../full-size/index')).FullSizeDialog;
+    },
+  );
+  return (
+    Dialog && (
+      <Dialog
+        onClose={() => {
+          askingFullSize.value = false;
+        }}
+      />
+    )
+  );
+}
+let fullSizeDialog: typeof FullSizeDialog | undefined;
 
 /** The form of a first design, while it is open. */
 function Beginning() {

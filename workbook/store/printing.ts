@@ -33,6 +33,9 @@ export function sheetsOnPaper<S extends { readonly id: string }>(set: readonly S
 /** The person is asked what to print. */
 export const askingToPrint = signal(false);
 
+/** The person is asked which templates are wanted at full size. */
+export const askingFullSize = signal(false);
+
 /** Width of every chart and drawing on paper, px at 96 an inch: it fits A4 and Letter beside the balloons. */
 export const PAPER_WIDTH = 620;
 

@@ -16,6 +16,7 @@ import {
   type Opened,
   openDesigns,
   openText,
+  type PlacedTemplate,
   type Reconciliation,
   type Repair,
   readText,
@@ -185,6 +186,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   madeOf(choice: string): readonly number[];
   /** What a parts cell lacks of the things that are often forgotten. */
   forgotten(parts: string): Promise<readonly ForgottenThing[]>;
+  /** What the pieces give to lay on the work at full size. */
+  templates(): Promise<readonly PlacedTemplate[]>;
   /** How the CG that a piece has found stands to the table. */
   reconcile(found: string): Promise<Reconciliation>;
   openFile(file: File): Promise<void>;
@@ -487,6 +490,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     },
     madeOf: followMadeOf(engine, editor.document, snapshot, editor.dragging),
     forgotten: (parts) => engine.forgotten(parts),
+    templates: () => engine.templates(),
     reconcile: (found) => engine.reconcile(found),
     blockNamed: (kind) => description.value?.blocks.find((block) => block.kind === kind),
     tableNamed: (name) => description.value?.tables.find((table) => table.name === name),

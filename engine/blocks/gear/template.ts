@@ -59,7 +59,7 @@ export function gearTemplate(placed: PlacedLeg, bending: Bending): Template[] {
         ...(single ? [{ words: 'Two legs, the other one mirrored. Add what lies in the strap.' }] : []),
         {
           words:
-            'Bends are shown turned by what the wire turns: 0 is straight on. Wire springs back: bend it further and check it on the views.',
+            'The angle of a bend is what the wire turns out of its straight run; turned 180° is a bend the other way. Wire springs back: bend it further and check it on the views.',
         },
         { words: 'Cut ends of music wire fly and a bent wire whips back: wear goggles, clamp the wire.' },
       ],
@@ -70,6 +70,8 @@ export function gearTemplate(placed: PlacedLeg, bending: Bending): Template[] {
 /** Height of the marks across the straight wire, and distance of the rows of words below it, m. */
 const TICK = 0.005;
 const ROW = 0.005;
+/** Less is no turn, rad. */
+const NOT_TURNED = 0.001;
 
 function strip({ length, bends }: BentWire, diameter: number): TemplateMark[] {
   const middle: TemplatePoint[] = [
@@ -88,26 +90,20 @@ function strip({ length, bends }: BentWire, diameter: number): TemplateMark[] {
     { is: 'centre', points: middle },
     across(0, 'cut'),
     across(length, 'cut'),
-    ...bends.flatMap(({ angle, from, to, turned }, k): TemplateMark[] => [
-      across(from, 'bend'),
-      across(to, 'bend'),
-      {
-        ...{ is: 'words', at: [from, -TICK - ROW], words: `Bend ${k + 1}: {}` },
-        figures: [radians(angle)],
-      },
-      {
-        ...{ is: 'words', at: [from, -TICK - 2 * ROW], words: 'from {}' },
-        figures: [metres(from)],
-      },
-      { ...{ is: 'words', at: [from, -TICK - 3 * ROW], words: 'to {}' }, figures: [metres(to)] },
-      ...(Math.abs(turned) > 0.001
-        ? [
-            {
-              ...{ is: 'words' as const, at: [from, -TICK - 4 * ROW] as const, words: 'turned {}' },
-              figures: [radians(turned)],
-            },
-          ]
-        : []),
-    ]),
+    ...bends.flatMap(({ angle, from, to, turned }, k): TemplateMark[] => {
+      const rows = [
+        { words: `Bend ${k + 1}: {}`, figures: [radians(angle)] },
+        { words: 'from {}', figures: [metres(from)] },
+        { words: 'to {}', figures: [metres(to)] },
+        ...(Math.abs(turned) > NOT_TURNED ? [{ words: 'turned {}', figures: [radians(turned)] }] : []),
+      ];
+      // In turn below and above the wire: the next bend may be near.
+      const top = k % 2 === 0 ? -TICK - ROW : TICK + rows.length * ROW - ROW / 2;
+      return [
+        across(from, 'bend'),
+        across(to, 'bend'),
+        ...rows.map((row, n): TemplateMark => ({ is: 'words', at: [from, top - n * ROW], ...row })),
+      ];
+    }),
   ];
 }

@@ -2,7 +2,7 @@ import { cellsOf } from '../../../engine/index';
 import { goTo } from '../../controls/go-to';
 import type { PickOption } from '../../controls/pick/index';
 import type { Designs } from '../../store/designs';
-import { askingToPrint } from '../../store/printing';
+import { askingFullSize, askingToPrint } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
 import { goToPieceOf, showSheet } from './moves';
 
@@ -61,6 +61,9 @@ function commands(sheet: Sheet, designs: Designs | undefined): Goal[] {
     command('Redo', sheet.redo),
     command('Print', () => {
       askingToPrint.value = true;
+    }),
+    command('Templates at full size', () => {
+      askingFullSize.value = true;
     }),
     command('Keys', () => {
       sheet.asking.value = 'keys';

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useSheet } from '../../store/context';
 import { type PrintedKind, printedKinds } from '../../store/printed-kinds';
 import {
+  askingFullSize,
   askingToPrint,
   choosePrinted,
   layOutForPaper,
@@ -111,9 +112,21 @@ export function PrintDialog() {
       </p>
       <p class="commands">
         {waiting.value === undefined ? (
-          <button ref={go} type="button" class="word" disabled={none} onClick={() => void begin()}>
-            Print
-          </button>
+          <>
+            <button ref={go} type="button" class="word" disabled={none} onClick={() => void begin()}>
+              Print
+            </button>
+            <button
+              type="button"
+              class="word"
+              onClick={() => {
+                dialog.current?.close();
+                askingFullSize.value = true;
+              }}
+            >
+              Templates at full size
+            </button>
+          </>
         ) : (
           <button type="button" class="word" onClick={print}>
             Print what there is

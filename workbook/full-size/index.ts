@@ -1,0 +1,1 @@
+export { FullSizeDialog } from './dialog';
