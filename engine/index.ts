@@ -162,7 +162,15 @@ export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { PlacedTemplate } from './study/design/templates';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
 export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
-export type { DesignDifference, DesignDifferences, DesignTold, HangarService, KeyFigure } from './study/hangar/told';
+export type {
+  DesignDifference,
+  DesignDifferences,
+  DesignTold,
+  HangarService,
+  KeyFigure,
+  PieceOffer,
+  TakingAnswer,
+} from './study/hangar/told';
 export type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 export { MEND_COSTS, type Mend, type MendCost, type MendsAnswer } from './study/mends/told';
 export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/place/told';

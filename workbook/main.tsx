@@ -59,6 +59,8 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     firstDesign: (form) => remote.firstDesign(form),
     tellDesign: (text) => remote.tellDesign(text),
     tellApart: (text, other) => remote.tellApart(text, other),
+    offers: (text) => remote.offers(text),
+    take: (document, text, piece) => remote.take(document, text, piece),
   };
 }
 

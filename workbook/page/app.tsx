@@ -10,6 +10,7 @@ import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
 import { OnlyLooking } from './designs/only-looking';
+import { TakeFrom } from './designs/take-from';
 import type { Paper } from './paper';
 import { PaperChoice } from './paper-choice';
 import { Pieces } from './pieces';
@@ -58,6 +59,7 @@ export function App({ room, paper }: Shown) {
           {askingFullSize.value && <FullSize />}
           {figureAsked.value && <SavingFigure />}
           <CopyVariant />
+          <TakeFrom />
         </div>
       </div>
     </>

@@ -11,6 +11,7 @@ import {
   type FormProblem,
   type HangarService,
   openText,
+  type PieceOffer,
   serialiseDesigns,
   tooLargeForAny,
   VERSION,
@@ -49,6 +50,10 @@ export interface Designs {
   openDesign(design: Design): void;
   /** Opens another design with a copy of a sheet of the open one behind its own. */
   copySheetTo(design: Design, sheet: string): void;
+  /** The design of which a piece is to be picked for the open one. */
+  readonly takingFrom: Signal<Design | undefined>;
+  /** Puts a piece of another design into the open one, as one edit, or says why it can't be. */
+  take(design: Design, piece: PieceOffer): Promise<void>;
   /** The variant of the open design for which another design is to be picked. */
   readonly copying: Signal<string | undefined>;
   /** Opens another design with a copy of a variant of the open one. */
@@ -72,6 +77,8 @@ export interface Designs {
 }
 
 export const DELETED_WORDS = `Deleted. It can be brought back for ${DAYS_TO_BRING_BACK} days.`;
+
+const CHANGED = 'The design was changed while the piece was being taken. Nothing was taken: take it once more.';
 
 export interface DesignsPorts {
   readonly engine: FirstDesignService & HangarService;
@@ -188,6 +195,18 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         sheet.replace(next, `opening ${design.title} with a copy of a sheet`, () => keeper.begin(design));
         sheet.showSheet(next.sheets.at(-1)!.id);
       });
+    },
+    takingFrom: signal(undefined),
+    async take(design, piece) {
+      sheet.settle();
+      const to = sheet.document.value;
+      const answer = await engine.take(to, design.text, piece);
+      if (!answer.ok) return sheet.tell({ title: answer.message, sentences: [] });
+      if (sheet.document.value !== to) return sheet.tell({ title: CHANGED, sentences: [] });
+      sheet.edit(() => [{ change: 'design', document: answer.document }], `“${piece.title}” of ${design.title}`);
+      if (sheet.document.value === to) return;
+      sheet.showSheet(answer.sheet);
+      sheet.tell({ title: answer.done, sentences: [], after: sheet.document.value });
     },
     copying: signal(undefined),
     copyVariantTo(design, name) {

@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { DesignDifferences, DesignTold, HangarService } from '../../engine/index';
+import type { DesignDifferences, DesignTold, HangarService, PieceOffer } from '../../engine/index';
 import { type Design, titleKey } from './keep/index';
 
 /** How a design stands to the one of the same title that was changed last. */
@@ -18,6 +18,8 @@ export interface Hangar {
   tell(designs: readonly Design[]): Promise<void>;
   /** How the first differs from the second; undefined where one can't be read. */
   between(first: Design, second: Design): Promise<DesignDifferences | undefined>;
+  /** What another design can take of this one; undefined where it can't be read. */
+  offers(design: Design): Promise<readonly PieceOffer[] | undefined>;
 }
 
 export function createHangar(engine: HangarService): Hangar {
@@ -58,5 +60,6 @@ export function createHangar(engine: HangarService): Hangar {
       await tellApart(designs);
     },
     between: (first, second) => engine.tellApart(first.text, second.text),
+    offers: (design) => engine.offers(design.text),
   };
 }

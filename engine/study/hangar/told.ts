@@ -1,4 +1,5 @@
 import type { Shape } from '../../blocks/block';
+import type { Document } from '../../sheet/document';
 import type { NameInfo } from '../../terms/index';
 
 /** A figure by which designs are told apart and compared. */
@@ -34,8 +35,26 @@ export interface DesignDifferences {
   readonly there: readonly string[];
 }
 
-/** Tells of designs by their texts, whichever is open; undefined for a text that can't be read. */
+/** Something that another design can take from a design. */
+export interface PieceOffer {
+  readonly of: 'lines' | 'engine' | 'propeller' | 'sheet' | 'part';
+  /** Name of the piece, id of the sheet, path of the part. */
+  readonly name: string;
+  readonly title: string;
+  /** What it is, in a word or two: "engine", "part, 21 g". */
+  readonly says: string;
+}
+
+/** The open design with what was taken, on its sheet of that id, and what was done in a sentence or two. */
+export type TakingAnswer =
+  | { readonly ok: true; readonly document: Document; readonly sheet: string; readonly done: string }
+  | { readonly ok: false; readonly message: string };
+
+/** Tells of designs by their texts, whichever is open; undefined for a text that can't be read. `document`: the open one. */
 export interface HangarService {
   tellDesign(text: string): Promise<DesignTold | undefined>;
   tellApart(text: string, other: string): Promise<DesignDifferences | undefined>;
+  offers(text: string): Promise<readonly PieceOffer[] | undefined>;
+  /** The open design with a piece of another in it; nothing is changed. */
+  take(document: Document, text: string, piece: PieceOffer): Promise<TakingAnswer>;
 }

@@ -28,9 +28,10 @@ async function open() {
     now: () => 0,
   });
   const none = async () => undefined;
+  const refuse = async () => ({ ok: false, message: 'Nothing was taken.' }) as const;
   const firstDesign = async () => ({ ok: false, problems: [] }) as const;
   const designs = createDesigns(sheet, keeper, {
-    engine: { firstDesign, tellDesign: none, tellApart: none },
+    engine: { firstDesign, tellDesign: none, tellApart: none, offers: none, take: refuse },
     firstVisit: true,
     now: () => browser.at,
   });

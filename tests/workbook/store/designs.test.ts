@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { expect, test, vi } from 'vitest';
-import type { Document, EngineService, FirstDesignAnswer } from '../../../engine/index';
+import type { Document, EngineService, FirstDesignAnswer, HangarService } from '../../../engine/index';
 import { serialise, textAt } from '../../../engine/index';
 import { createDesigns } from '../../../workbook/store/designs';
 import { createSheet } from '../../../workbook/store/sheet';
@@ -22,8 +22,10 @@ async function open(browser = newBrowser()) {
     now: () => 0,
   });
   const firstDesign = vi.fn(async (): Promise<FirstDesignAnswer> => ({ ok: true, document: other('First design') }));
+  const none = async () => undefined;
+  const take = vi.fn<HangarService['take']>(async () => ({ ok: false, message: 'That cannot be taken.' }));
   const designs = createDesigns(sheet, page.keeper, {
-    engine: { firstDesign, tellDesign: async () => undefined, tellApart: async () => undefined },
+    engine: { firstDesign, take, tellDesign: none, tellApart: none, offers: none },
     firstVisit: kept === undefined,
     now: () => browser.at,
   });
@@ -32,7 +34,7 @@ async function open(browser = newBrowser()) {
     await designs.readList();
     return designs.list.value!;
   };
-  return { sheet, designs, firstDesign, tip, listed, ...page };
+  return { sheet, designs, firstDesign, take, tip, listed, ...page };
 }
 const other = (title: string): Document => ({ ...smallSheet, title });
 const file = (document: Document) => new File([serialise(document)], 'other.tetherwright.json');
@@ -110,6 +112,37 @@ test('a variant is copied into another design, which is opened with it and a tab
   expect(sheet.shownSheet.value.pieces.map(({ kind }) => kind)).toContain('variants');
   sheet.undo();
   expect(sheet.document.value.title).toBe('Small sheet');
+});
+
+test('a piece of another design comes in as one edit of the open one; what cannot come is said', async () => {
+  const { sheet, designs, take, listed } = await open();
+  sheet.setText('tip_weight', '30 g');
+  await sheet.openFile(file(other('Other')));
+  const small = (await listed()).find((each) => each.title === 'Small sheet')!;
+  const piece = { of: 'lines', name: 'lines', title: 'Lines', says: 'line set' } as const;
+  await designs.take(small, piece);
+  expect(sheet.notices.value).toEqual([{ title: 'That cannot be taken.', sentences: [] }]);
+  take.mockImplementationOnce(async (document) => ({
+    ok: true,
+    document: { ...document, drawn: 'With lines' },
+    sheet: document.sheets[0]!.id,
+    done: 'The lines are here now.',
+  }));
+  await designs.take(small, piece);
+  expect([sheet.document.value.title, sheet.document.value.drawn]).toEqual(['Other', 'With lines']);
+  expect(sheet.undoSays.value).toBe('“Lines” of Small sheet');
+  expect(sheet.notices.value.at(-1)).toMatchObject({ title: 'The lines are here now.', after: sheet.document.value });
+  sheet.undo();
+  expect(sheet.document.value.drawn).toBe(smallSheet.drawn);
+  // An edit while the engine works on it is not lost.
+  take.mockImplementationOnce(async (document) => {
+    sheet.setText('tip_weight', '12 g');
+    return { ok: true, document, sheet: '', done: '' };
+  });
+  await designs.take(small, piece);
+  expect(sheet.notices.value.at(-1)!.title).toBe(
+    'The design was changed while the piece was being taken. Nothing was taken: take it once more.',
+  );
 });
 
 test('a design is opened from the list with what was kept of it, and Undo goes back to the one before', async () => {

@@ -19,7 +19,7 @@ export function comparedRows(first: DesignTold, second: DesignTold): readonly Co
     ) as [number, number];
     return {
       of: figure.of,
-      title: figure.title,
+      title: figure.suffix === '' ? figure.title : `${figure.title}, ${figure.suffix}`,
       first: textOf(figure, a),
       second: textOf(figure, b),
       difference: differenceText(figure, a, b),
@@ -27,8 +27,8 @@ export function comparedRows(first: DesignTold, second: DesignTold): readonly Co
   });
 }
 
-const textOf = ({ unit, suffix, ways }: KeyFigure, value: number): string =>
-  Number.isNaN(value) ? '–' : formatQuantity(value, unit, { suffix, ways });
+const textOf = ({ unit, ways }: KeyFigure, value: number): string =>
+  Number.isNaN(value) ? '–' : formatQuantity(value, unit, { ways });
 
 /** With as many decimals as the figure shows; nothing that shows is no difference. */
 function differenceText(figure: KeyFigure, a: number, b: number): string {

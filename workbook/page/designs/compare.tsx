@@ -29,7 +29,8 @@ export function Compare({ first, second, designs }: Props) {
   const heads = [first, second].map(({ title }) => title || 'Untitled design');
   if (!a || !b) return <p class="aside">These two are being computed.</p>;
   return (
-    <div class="compared">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard.
+    <section class="compared" aria-label="Comparison" tabIndex={0}>
       <table>
         <caption>Key figures, in the units of “{heads[0]}”</caption>
         <thead>
@@ -52,7 +53,7 @@ export function Compare({ first, second, designs }: Props) {
         </tbody>
       </table>
       {differences.value && <TypedOtherwise of={differences.value} heads={heads} />}
-    </div>
+    </section>
   );
 }
 

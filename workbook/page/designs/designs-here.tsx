@@ -110,6 +110,18 @@ function KeptDesign({ design, designs, ticked, onLeave }: Props) {
           Copy{named}
         </button>
         {!isOpen && (
+          <button
+            type="button"
+            class="word"
+            onClick={() => {
+              onLeave();
+              designs.takingFrom.value = design;
+            }}
+          >
+            Take from it<span class="unseen">: {title}</span>
+          </button>
+        )}
+        {!isOpen && (
           <button type="button" class="word" onClick={() => void designs.deleteDesign(design)}>
             Delete{named}
           </button>

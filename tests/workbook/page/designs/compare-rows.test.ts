@@ -14,7 +14,7 @@ test('two designs stand side by side in the units of the first, with what the se
     [
       "All-up weight | 789 g | 1254 g | +465 g",
       "Line pull | 19.4 N | 28.8 N | +9.5 N",
-      "Pull | 2.50 × weight | 2.35 × weight | −0.16",
+      "Pull, × weight | 2.50 | 2.35 | −0.16",
       "Lap time | 5.51 s | 5.97 s | +0.46 s",
       "Span | 1000 mm | 1251 mm | +251 mm",
       "Wing area | 20 dm² | 31.3 dm² | +11.3 dm²",
