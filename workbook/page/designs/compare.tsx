@@ -69,7 +69,7 @@ function TypedOtherwise({ of, heads }: { readonly of: DesignDifferences; readonl
       {of.texts.length === 0 ? (
         <p>What both have is typed alike.</p>
       ) : (
-        <table>
+        <table class="typed">
           <caption>Typed otherwise</caption>
           <thead>
             <tr>

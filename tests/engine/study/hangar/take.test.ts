@@ -56,7 +56,9 @@ test('lines come as they are there, by the slides that set them here', async () 
   }
   expect(textAt(document, 'lines.length')).toBe('line_length');
   expect(textAt(document, 'line_length')).toBe(textAt(heron, 'line_length'));
-  expect(done).toMatchInlineSnapshot(`"“Lines” of “Heron” stands in the place of “Lines” now, its numbers as they are there. Set with it: line length."`);
+  expect(done).toMatchInlineSnapshot(
+    `"“Lines” of “Heron” stands in the place of “Lines” now, its numbers as they are there. Set with it: line length."`,
+  );
   expect(faults(live)).toEqual(faults(openLive(owl, library)));
 });
 
