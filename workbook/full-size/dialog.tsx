@@ -10,7 +10,7 @@ import { Preview } from './preview';
 import { PAPERS, type Paper, tile } from './tiles';
 
 const NONE =
-  'Nothing here gives a template yet. They come from pieces of the model: gear wire from “Ground and gear”, holes from “Leadouts”, outlines from “Tank”. Add one of these pieces.';
+  'Nothing here gives a template yet. They come from pieces of the model: ribs from “Wing”, bearers from the engine, holes from “Leadouts”, gear wire from “Ground and gear”, outlines from “Tank”, arms from “Control linkage”. Add one of these pieces.';
 
 /** Templates of the pieces at full size, over as many sheets of paper as they need, as a PDF. */
 export function FullSizeDialog({ onClose }: { onClose(): void }) {

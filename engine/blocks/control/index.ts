@@ -30,6 +30,7 @@ import { drawControl } from './draw';
 import { controlLoadFields, linkageFields } from './fields';
 import { measuredPushrod, pushrodForNeutral, readLinkage } from './linkage';
 import { controlResults } from './results';
+import { controlTemplate } from './template';
 import { controlTheory } from './theory';
 import { controlTraces } from './traces';
 
@@ -196,6 +197,17 @@ export const control = block({
     return undefined;
   },
   traces: controlTraces,
+  templates: (m, _, r) =>
+    controlTemplate({
+      front: m[r.front_arm]!,
+      rear: m[r.rear_arm]!,
+      inboard: m[r.hole_offset]!,
+      pushrod: m[r.pushrod_arm]!,
+      pushrodDirection: m[r.pushrod_direction]!,
+      horn: m[r.horn_height]!,
+      hornDirection: m[r.horn_direction]!,
+      rod: m[r.pushrod_length]!,
+    }),
   draw(m, f, r): Shape[] {
     return drawControl(m, f, r);
   },

@@ -6,7 +6,7 @@ import { AIRSPEED_KNOTS } from '../curve';
 import { PLAIN, SHARE } from '../measures';
 import { propellerResults } from '../propeller/results';
 import { engineCautions } from './cautions';
-import { drawPlace, propellerMount, writePlace } from './mount';
+import { drawPlace, mountTemplates, propellerMount, writePlace } from './mount';
 import { propelledReasons, propelledResults, writeDrive } from './propelled';
 import { engineResults } from './results';
 import { electricTheory } from './theory-propeller';
@@ -185,5 +185,6 @@ export const electric = block({
     writePlace(m, f, r, i);
     return undefined;
   },
+  templates: mountTemplates,
   draw: (m, f) => drawPlace(m, f, m[f.propeller.diameter]!),
 });

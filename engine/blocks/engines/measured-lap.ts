@@ -6,7 +6,7 @@ import { densityExponent, powerInAir } from './breathing';
 import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
 import { knownSetup, lapResults, powerUse } from './measured-lap-fields';
-import { drawMount, engineMount, writeMount } from './mount';
+import { drawMount, engineMount, mountTemplates, writeMount } from './mount';
 import { powerFactor } from './power-factor';
 import { engineResults } from './results';
 import { measuredLapTheory } from './theory';
@@ -68,5 +68,6 @@ export const measuredLap = block({
     m[r.induced_area_then + i] = timed.wingArea;
     return writeFuel(m, f, r, i, stride);
   },
+  templates: mountTemplates,
   draw: drawMount,
 });

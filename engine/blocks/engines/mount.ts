@@ -3,8 +3,10 @@ import { INERTIA } from '../../units/index';
 import type { Columns, Field, Shape } from '../block';
 import { ANGLE, degrees, MILLIMETRES, typedOr } from '../measures';
 import type { propellerResults } from '../propeller/results';
+import type { Template } from '../template';
 import { drawEngine } from './draw';
 import type { engineResults } from './results';
+import { bearersTemplate } from './template';
 
 const length = (
   symbol: string,
@@ -143,6 +145,19 @@ export function writePlace(m: Float64Array, f: Propelled, r: Columns<typeof engi
 
 export const drawMount = (m: Float64Array, f: Columns<typeof engineMount>): Shape[] =>
   drawPlace(m, f, m[f.propeller_diameter]!);
+
+export const mountTemplates = (m: Float64Array, f: Columns<typeof propellerMount>): Template[] =>
+  bearersTemplate(
+    {
+      station: m[f.station]!,
+      outboard: m[f.offset_y]!,
+      sideThrust: m[f.side_thrust]!,
+      length: m[f.engine_length]!,
+      width: m[f.engine_width]!,
+    },
+    m[f.bearer_front]!,
+    m[f.bearer_rear]!,
+  );
 
 export function drawPlace(m: Float64Array, f: Columns<typeof propellerMount>, propellerDiameter: number): Shape[] {
   return drawEngine({

@@ -16,7 +16,7 @@ import { propellerResults } from '../propeller/results';
 import { densityExponent, densityOf, powerInAir } from './breathing';
 import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons } from './fuel-use';
-import { drawPlace, propellerMount } from './mount';
+import { drawPlace, mountTemplates, propellerMount } from './mount';
 import { powerFactor } from './power-factor';
 import { propelledReasons, propelledResults, writeDrive, writeFuelled } from './propelled';
 import { engineResults } from './results';
@@ -142,5 +142,6 @@ export const tachometer = block({
     if (wrong) return wrong;
     return writeFuelled(m, f, r, i, stride);
   },
+  templates: mountTemplates,
   draw: (m, f) => drawPlace(m, f, m[f.propeller.diameter]!),
 });

@@ -14,7 +14,7 @@ import { AIRSPEED, NEWTONS, typedOr } from '../measures';
 import { densityExponent, densityOf, powerInAir } from './breathing';
 import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons, writeFuel } from './fuel-use';
-import { drawMount, engineMount, writeMount } from './mount';
+import { drawMount, engineMount, mountTemplates, writeMount } from './mount';
 import { powerFactor } from './power-factor';
 import { engineResults } from './results';
 import { thrustLawTheory } from './theory';
@@ -122,5 +122,6 @@ export const thrustLaw = block({
     writeMount(m, f, r, i);
     return writeFuel(m, f, r, i, stride);
   },
+  templates: mountTemplates,
   draw: drawMount,
 });

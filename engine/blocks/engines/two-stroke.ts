@@ -7,7 +7,7 @@ import { propellerResults } from '../propeller/results';
 import { densityExponent, densityOf, powerInAir } from './breathing';
 import { engineCautions } from './cautions';
 import { fuelFields, fuelReasons } from './fuel-use';
-import { drawPlace, propellerMount } from './mount';
+import { drawPlace, mountTemplates, propellerMount } from './mount';
 import { powerFactor } from './power-factor';
 import { propelledReasons, propelledResults, writeDrive, writeFuelled } from './propelled';
 import { engineResults } from './results';
@@ -94,5 +94,6 @@ export const twoStroke = block({
     if (runsTooFast(m[r.static_shaft_speed + i]!, powerSpeed)) return 'too_small';
     return writeFuelled(m, f, r, i, stride);
   },
+  templates: mountTemplates,
   draw: (m, f) => drawPlace(m, f, m[f.propeller.diameter]!),
 });

@@ -9,14 +9,30 @@ import {
   WING_SHARE_OF_SECTION_LIFT,
   wingSlope,
 } from '../../physics/index';
-import { block, type Shape } from '../block';
+import { block, type Columns, type Shape } from '../block';
 import { finiteShapes } from '../finite-shapes';
 import { typedOr } from '../measures';
-import { drawWing } from './draw';
+import { drawWing, type WingOutline } from './draw';
 import { wingEstimates, wingShape } from './fields';
 import { wingResults } from './results';
 import { modelSection } from './section';
+import { wingTemplates } from './template';
 import { wingTheory } from './theory';
+
+/** Camber of the section families over chord, as their names say. */
+const CAMBER = [0, 0.02, 0.04];
+
+const outlineOf = (m: Float64Array, f: Columns<typeof wingShape>): WingOutline => ({
+  inboardSpan: m[f.inboard_span]!,
+  outboardSpan: m[f.outboard_span]!,
+  rootChord: m[f.root_chord]!,
+  inboardTipChord: m[f.inboard_tip_chord]!,
+  outboardTipChord: m[f.outboard_tip_chord]!,
+  inboardSweep: m[f.inboard_sweep]!,
+  outboardSweep: m[f.outboard_sweep]!,
+  thickness: m[f.thickness_ratio]!,
+  incidence: m[f.incidence]!,
+});
 
 /** Wing of two panels that may differ. */
 export const wing = block({
@@ -83,18 +99,6 @@ export const wing = block({
     m[r.drag_station_turn + i] = typedOr(m[f.drag_station_turn + i]!, Number.isNaN(dragStation) ? drag.turn : 0);
     return undefined;
   },
-  draw(m, f): Shape[] {
-    const shapes = drawWing({
-      inboardSpan: m[f.inboard_span]!,
-      outboardSpan: m[f.outboard_span]!,
-      rootChord: m[f.root_chord]!,
-      inboardTipChord: m[f.inboard_tip_chord]!,
-      outboardTipChord: m[f.outboard_tip_chord]!,
-      inboardSweep: m[f.inboard_sweep]!,
-      outboardSweep: m[f.outboard_sweep]!,
-      thickness: m[f.thickness_ratio]!,
-      incidence: m[f.incidence]!,
-    });
-    return finiteShapes(shapes);
-  },
+  templates: (m, f) => wingTemplates(outlineOf(m, f), CAMBER[m[f.shape]!] ?? Number.NaN),
+  draw: (m, f): Shape[] => finiteShapes(drawWing(outlineOf(m, f))),
 });
