@@ -21,7 +21,7 @@ export interface Reads {
 const NOW: Reads = { version: VERSION, migrations };
 
 const SEVERAL =
-  'This file holds several designs, and one is asked for here. Nothing was opened. Open it in the workbook, which keeps each of them, and save the one that you want.';
+  'This file holds several designs, and one is asked for here. Nothing was opened. Open it on the page, which keeps each of them, and save the one that you want.';
 
 /** Bytes of the largest file that is read; a sheet of a hundred parts has a hundredth of it. */
 export const LARGEST_FILE = 5_000_000;

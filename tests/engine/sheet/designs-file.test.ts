@@ -56,6 +56,6 @@ test('it may be larger than a single design, and says so where one is asked for'
   );
   const one = openText(serialiseDesigns([owl]));
   expect(!one.ok && one.message).toBe(
-    'This file holds several designs, and one is asked for here. Nothing was opened. Open it in the workbook, which keeps each of them, and save the one that you want.',
+    'This file holds several designs, and one is asked for here. Nothing was opened. Open it on the page, which keeps each of them, and save the one that you want.',
   );
 });
