@@ -66,7 +66,7 @@ describe.each([
     return () => sheet.close();
   });
 
-  test('shows the demo and the ways to begin, which go when something is changed', async () => {
+  test('shows the demo and the ways to begin, which stay while something is changed and go with the next sheet', async () => {
     const { page } = sheet;
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('Quern 25');
     expect(await ways(page).getByRole('button').allTextContents()).toEqual([
@@ -75,8 +75,15 @@ describe.each([
       'Look around here first',
     ]);
     const field = page.locator('[data-text="tip_weight"]').first();
+    const place = await field.boundingBox();
     await field.fill('25 g');
     await field.press('Enter');
+    await page.getByRole('button', { name: 'Undo', disabled: false }).waitFor();
+    await settled(page);
+    expect(await field.boundingBox()).toEqual(place);
+    await page.keyboard.press('Alt+Shift+PageDown');
+    await expect.poll(() => ways(page).count()).toBe(0);
+    await page.keyboard.press('Alt+Shift+PageUp');
     await expect.poll(() => ways(page).count()).toBe(0);
   });
 

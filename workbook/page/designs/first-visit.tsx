@@ -1,12 +1,22 @@
+import { useRef } from 'preact/hooks';
 import { along, goAlong } from '../../controls/along';
 import { useSheet } from '../../store/context';
 import { useDesigns } from '../../store/designs';
 
-/** At the first visit: what is open, and the ways to begin. It goes as soon as something is changed or chosen. */
+/**
+ * At the first visit: what is open, and the ways to begin. Where something was changed it goes with the next sheet or design that is shown, so
+ * that nothing moves under the hand; by its own words at once.
+ */
 export function FirstVisit() {
   const sheet = useSheet();
   const designs = useDesigns();
-  if (!designs?.welcome.value || designs.file.value !== 'untouched') return null;
+  const shown = `${sheet.shownSheet.value.id} ${sheet.document.value.title}`;
+  const first = useRef(shown);
+  const changed = designs !== undefined && designs.file.value !== 'untouched';
+  const gone = useRef(false);
+  if (!changed) first.current = shown;
+  gone.current ||= shown !== first.current;
+  if (!designs?.welcome.value || gone.current) return null;
   return (
     <section class="first-visit" aria-label="Ways to begin">
       <p>
