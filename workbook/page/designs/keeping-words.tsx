@@ -16,7 +16,15 @@ export function KeepingWords() {
   let words = FILE_WORDS[designs.file.value];
   if (keeping.kind === 'elsewhere') words = 'open in another tab';
   if (keeping.kind === 'refused' && designs.file.value !== 'same') words = 'not saved: save it to a file';
-  return words === '' ? null : (
+  // Their room is there before they are: the first change moves nothing.
+  if (words === '') {
+    return (
+      <p class="keeping-words" aria-hidden="true" style={{ visibility: 'hidden' }}>
+        {FILE_WORDS.none}
+      </p>
+    );
+  }
+  return (
     <p
       class={`keeping-words ${keeping.kind}`}
       data-keeping={keeping.kind}
