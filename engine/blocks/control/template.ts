@@ -56,7 +56,7 @@ export function controlTemplate(arms: Arms): Template[] {
           ],
         },
         {
-          title: 'Horn from outboard, elevator neutral, nose to the left',
+          title: 'Horn from inboard, elevator neutral, nose to the left',
           marks: [line(pivot, horn), { is: 'cut', points: [pivot, [ELEVATOR, 0]] }, ...[pivot, horn].map(hole)],
         },
       ],

@@ -47,7 +47,7 @@ export function gearTemplate(placed: PlacedLeg, bending: Bending): Template[] {
     {
       title: 'Gear wire',
       views: [
-        seen('Bent, from the front', ([, y, z]) => [y, z]),
+        seen('Bent, from behind', ([, y, z]) => [y, z]),
         seen('Bent, from the side, nose to the left', ([x, , z]) => [x, z]),
         { title: 'Straight: where each bend begins and ends', marks: strip(wire, diameter) },
       ],

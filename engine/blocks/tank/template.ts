@@ -38,7 +38,7 @@ export function tankTemplate(body: Polyhedron, pickup: Place, vent: Place): Temp
       title: 'Tank',
       views: [
         seen('From above, nose to the left', ([x, y]) => [x, y]),
-        seen('From outboard, nose to the left', ([x, , z]) => [x, z]),
+        seen('From inboard, nose to the left', ([x, , z]) => [x, z]),
         seen('From behind', ([, y, z]) => [y, z]),
         { title: 'Its sheets, each flat and seen from outside', marks: sheets(body) },
       ],

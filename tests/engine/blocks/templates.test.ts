@@ -43,7 +43,7 @@ describe('gear wire', () => {
       14,
     );
   });
-  it('is shown from the front as it stands, and straight with where each bend begins and ends', () => {
+  it('is shown from behind as it stands, and straight with where each bend begins and ends', () => {
     const template = gearTemplate(placed(0.04), bending);
     const [front] = lines(template, 0, 'wire');
     expect(front!.width).toBe(0.002);
@@ -81,6 +81,11 @@ describe('leadout guide', () => {
 describe('tank', () => {
   const wedge = tankShape({ length: 0.06, width: 0.03, height: 0.04, edgeHeight: 0.01, taper: 0.02 });
   const template = (body: Polyhedron) => tankTemplate(body, [0.027, 0.013, 0], [0.018, 0.01, 0]);
+  it('is seen from where its views say: x aft, y outboard, z up', () => {
+    // The way to the viewer is to the right across up: inboard (−y) for the side, aft (x) for the end, up (z) for the plan.
+    const titles = template(wedge)[0]!.views.map(({ title }) => title.split(',')[0]);
+    expect(titles.slice(0, 3)).toEqual(['From above', 'From inboard', 'From behind']);
+  });
   it('is shown from three sides with the inner ends of its tubes', () => {
     const outline = (view: number) => lines(template(wedge), view, 'cut')[0]!.points;
     expect(Math.abs(area(outline(0)))).toBeCloseTo(0.06 * 0.03, 12);
