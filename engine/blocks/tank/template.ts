@@ -56,8 +56,12 @@ export function tankTemplate(body: Polyhedron, pickup: Place, vent: Place): Temp
 
 function sheets(body: Polyhedron): TemplateMark[] {
   const marks: TemplateMark[] = [];
+  const corners = body.flat();
+  const middle = ([0, 1, 2] as const).map(
+    (axis) => corners.reduce((sum, p) => sum + p[axis], 0) / corners.length,
+  ) as unknown as Place;
   let [right, down, deepest] = [0, 0, 0];
-  for (const [k, face] of body.map(flat).entries()) {
+  for (const [k, face] of body.map((each) => flat(each, middle)).entries()) {
     const [width, height] = extent(face);
     if (right > 0 && right + width > ROW_WIDTH) [right, down, deepest] = [0, down + deepest + GAP, 0];
     const points = face.map(([u, v]): TemplatePoint => [u + right, v - down - height]);
@@ -74,8 +78,8 @@ const extent = (points: readonly TemplatePoint[]): TemplatePoint => [
   Math.max(...points.map(([, v]) => v)),
 ];
 
-/** A flat face in its own plane, seen from outside, its longest edge level; least coordinates 0. */
-function flat(face: readonly Place[]): TemplatePoint[] {
+/** A flat face of a body around `middle` in its own plane, seen from outside, its longest edge level; least coordinates 0. */
+function flat(face: readonly Place[], middle: Place): TemplatePoint[] {
   const edges = face.map((corner, k) => minus(face[(k + 1) % face.length]!, corner));
   const longest = edges.reduce((best, edge) => (dot(edge, edge) > dot(best, best) ? edge : best));
   const normal = face.reduce<Place>(
@@ -86,7 +90,8 @@ function flat(face: readonly Place[]): TemplatePoint[] {
     [0, 0, 0],
   );
   const across = unit(longest);
-  const up = cross(unit(normal), across);
+  const outward = dot(normal, minus(face[0]!, middle)) < 0 ? minus([0, 0, 0], normal) : normal;
+  const up = cross(unit(outward), across);
   const points = face.map((corner): TemplatePoint => [dot(corner, across), dot(corner, up)]);
   const [left, low] = [Math.min(...points.map(([u]) => u)), Math.min(...points.map(([, v]) => v))];
   return points.map(([u, v]) => [u - left, v - low]);

@@ -15,6 +15,14 @@ const area = (points: readonly TemplatePoint[]): number =>
     return sum + (u * nextV - nextU * v) / 2;
   }, 0);
 
+/** Six times the volume of the cones from the middle to a face: positive where its corners run counter-clockwise seen from outside. */
+const outwardVolume = (face: Polyhedron[number]): number =>
+  face.slice(1, -1).reduce((sum, b, k) => {
+    const [a, c] = [face[0]!, face[k + 2]!];
+    const [x, y, z] = [b[1] * c[2] - b[2] * c[1], b[2] * c[0] - b[0] * c[2], b[0] * c[1] - b[1] * c[0]];
+    return sum + a[0] * x + a[1] * y + a[2] * z;
+  }, 0);
+
 /** A leg that drops 80 mm straight from a strap 20 mm out of the centreline. */
 const placed = (between: number) => ({
   strap: [0.03, 0.02, -0.01] as const,
@@ -105,6 +113,8 @@ describe('tank', () => {
         const edges = (points: readonly (readonly number[])[]) =>
           points.map((p, n) => Math.hypot(...p.map((value, axis) => value - points[(n + 1) % points.length]![axis]!)));
         for (const [n, edge] of edges(sheets[k]!).entries()) expect(edge).toBeCloseTo(edges(face)[n]!, 12);
+        // Its corners run the same way round on paper and seen from outside: it is not mirrored.
+        expect(Math.sign(area(sheets[k]!))).toBe(Math.sign(outwardVolume(face)));
       }
       const boxes = sheets.map((points) => ({
         left: Math.min(...points.map(([u]) => u)),
