@@ -26,6 +26,14 @@ export async function openSmallDesign(page: Page): Promise<void> {
   }
 }
 
+/** The small design and the same model on a windy day, in one file. */
+export function twoDesigns(): { name: string; mimeType: string; buffer: Buffer } {
+  const [small, flying] = [QUERN, FLYING_DAY].map((file) => JSON.parse(readFileSync(file, 'utf8')));
+  const file = { format: 'tetherwright_designs', version: 1, designs: [small, { ...flying, title: 'Flying day' }] };
+  const buffer = Buffer.from(JSON.stringify(file));
+  return { name: 'two.tetherwright.json', mimeType: 'application/json', buffer };
+}
+
 /** The small design with a sheet “Changes” on top: what brings its CG forward, the best compromises, two variants side by side, the bench with parts on it, and a CG that was found. */
 export function smallDesignWithChanges(): { name: string; mimeType: string; buffer: Buffer } {
   const small = JSON.parse(readFileSync(QUERN, 'utf8'));

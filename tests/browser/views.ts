@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { FLYING_DAY, openDesign, smallDesignWithChanges } from './designs';
+import { FLYING_DAY, openDesign, smallDesignWithChanges, twoDesigns } from './designs';
 import { DEMO_WINDOWS, DIALOG_WINDOWS, PIECE_WINDOWS, WINDOWS } from './misfits';
 import type { Window } from './rooms';
 import { settled, showSheet } from './sheet';
@@ -90,6 +90,21 @@ export const views: readonly View[] = [
     async open(page) {
       await page.getByRole('button', { name: 'Open', exact: true }).click();
       await dialog(page);
+    },
+  },
+  {
+    name: 'two designs of this machine compared',
+    part: ['.designs-kept', '.compared'],
+    windows: DIALOG_WINDOWS,
+    async open(page) {
+      await openDesign(page, twoDesigns());
+      await page.locator('.notices.done').getByRole('button', { name: 'Close' }).click();
+      await page.getByRole('button', { name: 'Open', exact: true }).click();
+      const ticks = page.locator('.designs-kept').getByRole('checkbox');
+      await ticks.nth(1).waitFor();
+      for (const k of [0, 1]) await ticks.nth(k).check();
+      await press(page, 'Compare the two that are ticked');
+      await page.locator('.compared .typed, .compared p').first().waitFor();
     },
   },
   {
