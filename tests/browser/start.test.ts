@@ -135,6 +135,7 @@ describe.each([
       const bench = page.locator('.bench');
       await bench.evaluate((element) => element.scrollIntoView());
       const entry = bench.locator('.bench-next [data-text]').first();
+      await bench.locator('.bench-row').first().waitFor();
       const parts = await bench.locator('.bench-row').count();
       expect(parts).toBeGreaterThan(10);
       const weighed: string[] = [];

@@ -127,6 +127,18 @@ describe('a field with a list', () => {
     expect(shown()).toEqual([]);
   });
 
+  test('a finger on an option finds it there when its click comes late, though the field never had the focus', async () => {
+    await send('click');
+    const option = page.body.querySelector('[data-value="wing.span"]')!;
+    for (const name of ['pointerdown', 'pointerup']) {
+      option.dispatchEvent(new window.Event(name, { bubbles: true }));
+      await nextFrame();
+    }
+    expect(shown().length).toBe(3);
+    option.dispatchEvent(new window.Event('click', { bubbles: true }));
+    expect(onPick.mock.calls).toEqual([['wing.span']]);
+  });
+
   test('a press on an option takes it', async () => {
     await send('click');
     page.body.querySelector('[data-value="wing.span"]')!.dispatchEvent(new window.Event('click', { bubbles: true }));

@@ -121,6 +121,8 @@ export function Combobox(props: ComboboxProps) {
  */
 function useLeaving(room: RefObject<HTMLElement | null>, open: boolean, close: () => void): () => void {
   const pressed = useRef(false);
+  /** The press is on the list or its field: a finger's click may come long after it is lifted, and finds the list there. */
+  const within = useRef(false);
   const leave = (): void => {
     setTimeout(() => {
       if (!pressed.current && !room.current?.contains(document.activeElement)) close();
@@ -128,12 +130,13 @@ function useLeaving(room: RefObject<HTMLElement | null>, open: boolean, close: (
   };
   useLayoutEffect(() => {
     if (!open) return;
-    const press = (): void => {
+    const press = (event: Event): void => {
       pressed.current = true;
+      within.current = room.current?.contains(event.target as Node | null) ?? false;
     };
     const release = (): void => {
       pressed.current = false;
-      leave();
+      if (!within.current) leave();
     };
     const heard = [['pointerdown', press] as const, ...RELEASES.map((name) => [name, release] as const)];
     for (const [name, listener] of heard) document.addEventListener(name, listener, true);
