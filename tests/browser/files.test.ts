@@ -165,8 +165,8 @@ test('a good file that is dropped is opened, Undo brings back what was open, and
 
 test('it is said whether the design as it stands is in a file', async () => {
   await showAnew();
-  const state = () => page.locator('.keeping-words').textContent();
-  expect(await page.locator('.keeping-words').count()).toBe(0);
+  const state = () => page.locator('[data-keeping]').textContent();
+  expect(await page.locator('[data-keeping]').count()).toBe(0);
   await type('tip_weight', '27 g');
   expect(await state()).toBe('saved in this browser only');
   await save('states.tetherwright.json');
