@@ -199,7 +199,7 @@ describe('best compromises', () => {
 });
 
 test('on the demo no design of a fine grid beats a shown one by more than the grid is wide', {
-  timeout: 30_000,
+  timeout: 180_000,
 }, () => {
   const opened = openText(readFileSync('data/designs/quern-25.tetherwright.json', 'utf8'));
   if (!opened.ok) throw new Error(opened.message);

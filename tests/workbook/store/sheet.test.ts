@@ -142,12 +142,12 @@ test('a file that cannot be opened says why, place by place, and the open sheet 
 test('a file that is too large is refused before it is read', async () => {
   const { sheet } = await open();
   const large = file(' ');
-  Object.defineProperty(large, 'size', { value: 6_000_000 });
+  Object.defineProperty(large, 'size', { value: 60_000_000 });
   Object.defineProperty(large, 'text', { value: () => Promise.reject(new Error('read')) });
   await sheet.openFile(large);
   expect(sheet.document.value).toBe(smallSheet);
   expect(sheet.notices.value.map((notice) => notice.title)).toEqual([
-    'other.tetherwright.json: This file is too large: 6 MB, and at most 5 MB are read. Nothing was opened. A design has far less; look whether it is the right file.',
+    'other.tetherwright.json: This file is too large: 60 MB, and at most 50 MB are read. Nothing was opened. A design has far less; look whether it is the right file.',
   ]);
 });
 
