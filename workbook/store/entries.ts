@@ -5,8 +5,8 @@ import { keptText, literalIn, type NameInfo, printFormula, readText } from '../.
  * typed, and a bare one takes the unit that its entry shows.
  */
 
-/** A name stands first; but "a 25" is an engine's size. */
-const BY_NAME = /^\s*(?!an?\s)[\p{L}_(]/iu;
+/** A name stands first, but "a 25" is an engine's size; or one of two parts stands anywhere. */
+const BY_NAME = /^\s*(?!an?\s)[\p{L}_(]|[\p{L}_]{3,}\.[\p{L}_]/iu;
 
 /** One number as it was typed, with its unit; undefined for a formula, a blank and what can't be read. */
 export function typedNumber(info: NameInfo, text: string): string | undefined {

@@ -11,6 +11,7 @@ import { Stops } from './stops';
 export function StandingColumn({ children }: { children: ComponentChildren }) {
   const title = useSheet().drawingTitle.value;
   const drawn = useTurn(true);
+  const told = useTurn(drawn);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a low window, so keys have to reach it.
     <aside class="standing" aria-label="Drawing and key figures" tabIndex={0}>
@@ -20,6 +21,10 @@ export function StandingColumn({ children }: { children: ComponentChildren }) {
         <>
           <DrawingCommands />
           {title !== undefined && <DrawingView title={title} />}
+        </>
+      )}
+      {told && (
+        <>
           <StandingFigures />
           {children}
         </>

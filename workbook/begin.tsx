@@ -1,4 +1,3 @@
-import './theme/index.css';
 import { effect } from '@preact/signals';
 import { proxy, wrap } from 'comlink';
 import { render } from 'preact';
@@ -21,6 +20,7 @@ import { watchWayBack } from './page/way-back';
 import { SheetContext } from './store/context';
 import { loadDemo } from './store/demo';
 import { createDesigns, DesignsContext } from './store/designs';
+import { nextTask } from './store/next-task';
 import { openKeeper } from './store/open-keeper';
 import { watchPrinting } from './store/printing';
 import { createSheet, type Notice, refusal } from './store/sheet';
@@ -89,6 +89,7 @@ async function start(): Promise<void> {
   const keeper = openKeeper(say, (text, unkept) => show(text, unkept));
   const kept = await keeper.start();
   const { document, notice } = await firstDocument(kept);
+  await nextTask();
   if (kept === undefined || notice) keeper.startWith(serialise(document));
   const sheet = createSheet(document, {
     engine,
@@ -121,6 +122,7 @@ async function start(): Promise<void> {
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled design'} – Tetherwright`;
   });
+  await nextTask();
   const app = window.document.getElementById('app')!;
   app.replaceChildren();
   render(
