@@ -1,3 +1,5 @@
+import type { Signal } from '@preact/signals';
+import { useSheet } from '../store/context';
 import type { Place, Taker } from '../store/taker';
 
 interface TakeProps {
@@ -25,5 +27,20 @@ export function TakeDesign({ taker, design, onClose }: TakeProps) {
         Close
       </button>
     </fieldset>
+  );
+}
+
+/** The same for the row that was pressed in a table, while one is. */
+export function TakeRow({ taken }: { taken: Signal<readonly Place[] | undefined> }) {
+  const { taker } = useSheet();
+  if (!taken.value) return null;
+  return (
+    <TakeDesign
+      taker={taker}
+      design={taken.value}
+      onClose={() => {
+        taken.value = undefined;
+      }}
+    />
   );
 }

@@ -1,13 +1,11 @@
 import { expect, test, vi } from 'vitest';
-import type { BestAnswer, BestCell, Document, EngineService } from '../../../engine/index';
-import { startEngine } from '../../../engine/study/index';
+import type { BestAnswer, BestCell } from '../../../engine/index';
 import { BestView } from '../../../workbook/cells/best/view';
 import { foundWords, searchWords } from '../../../workbook/cells/best/words';
 import { fetchBestPicture } from '../../../workbook/charts/index';
-import { SheetContext } from '../../../workbook/store/context';
-import { createSheet, type Sheet } from '../../../workbook/store/sheet';
-import { library, smallDesign } from '../../engine/sheet/small';
+import type { Sheet } from '../../../workbook/store/sheet';
 import type { Page } from '../drawing/page';
+import { showOf, withPiece } from './show-piece';
 import { onStoppedClock } from './stopped-clock';
 
 const cell = (change: Partial<BestCell> = {}): BestCell => ({
@@ -29,25 +27,7 @@ onStoppedClock((opened) => {
 
 async function open(of: BestCell): Promise<Sheet> {
   await fetchBestPicture();
-  const small = smallDesign();
-  const [first] = small.sheets;
-  const document: Document = { ...small, sheets: [{ ...first!, pieces: [...first!.pieces, of] }] };
-  const engine: EngineService = startEngine(library, { pause: () => Promise.resolve(), now: () => 0 });
-  const sheet = createSheet(document, {
-    engine,
-    keep: { write() {} },
-    loadDemo: async () => '',
-    frozen: true,
-    now: () => 0,
-  });
-  await vi.advanceTimersByTimeAsync(60);
-  page.show(
-    <SheetContext.Provider value={sheet}>
-      <BestView cell={of} />
-    </SheetContext.Provider>,
-  );
-  await vi.advanceTimersByTimeAsync(60);
-  return sheet;
+  return showOf(page, withPiece(of), () => <BestView cell={of} />);
 }
 const plain = (element: Element | null | undefined): string => (element?.textContent ?? '').replaceAll('\u00a0', ' ');
 const button = (words: string): HTMLButtonElement =>

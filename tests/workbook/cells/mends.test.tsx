@@ -1,11 +1,9 @@
 import { expect, test, vi } from 'vitest';
-import type { Document, EngineService, MendsCell } from '../../../engine/index';
-import { startEngine } from '../../../engine/study/index';
+import type { MendsCell } from '../../../engine/index';
 import { MendsView } from '../../../workbook/cells/mends/view';
-import { SheetContext } from '../../../workbook/store/context';
-import { createSheet, type Sheet } from '../../../workbook/store/sheet';
-import { library, smallDesign } from '../../engine/sheet/small';
+import type { Sheet } from '../../../workbook/store/sheet';
 import type { Page } from '../drawing/page';
+import { showOf, withPiece } from './show-piece';
 import { onStoppedClock } from './stopped-clock';
 
 const cell = (change: Partial<MendsCell> = {}): MendsCell => ({
@@ -18,25 +16,7 @@ onStoppedClock((opened) => {
 });
 
 async function open(of: MendsCell): Promise<Sheet> {
-  const small = smallDesign();
-  const [first] = small.sheets;
-  const document: Document = { ...small, sheets: [{ ...first!, pieces: [...first!.pieces, of] }] };
-  const engine: EngineService = startEngine(library, { pause: () => Promise.resolve(), now: () => 0 });
-  const sheet = createSheet(document, {
-    engine,
-    keep: { write() {} },
-    loadDemo: async () => '',
-    frozen: true,
-    now: () => 0,
-  });
-  await vi.advanceTimersByTimeAsync(60);
-  page.show(
-    <SheetContext.Provider value={sheet}>
-      <MendsView cell={of} />
-    </SheetContext.Provider>,
-  );
-  await vi.advanceTimersByTimeAsync(60);
-  return sheet;
+  return showOf(page, withPiece(of), () => <MendsView cell={of} />);
 }
 const plain = (element: Element | null): string => (element?.textContent ?? '').replaceAll('\u00a0', ' ');
 const status = (): string => plain(page.body.querySelector('[role="status"]'));

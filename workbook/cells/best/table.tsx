@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { type BestAnswer, type BestCell, capital, type NameInfo } from '../../../engine/index';
 import { along } from '../../controls/along';
-import { TakeDesign } from '../../controls/take-design';
+import { TakeRow } from '../../controls/take-design';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { showValue } from '../../store/show';
@@ -15,15 +15,7 @@ export function BestTable({ cell, answer }: { cell: BestCell; answer: BestAnswer
   const title = (path: string): string => capital(sheet.name(path)?.title ?? path);
   return (
     <>
-      {taken.value && (
-        <TakeDesign
-          taker={sheet.taker}
-          design={taken.value}
-          onClose={() => {
-            taken.value = undefined;
-          }}
-        />
-      )}
+      <TakeRow taken={taken} />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard. */}
       <section class="result-table best-table" aria-label={`Designs of ${cell.title}`} tabIndex={0}>
         <table>

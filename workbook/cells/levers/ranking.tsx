@@ -13,7 +13,7 @@ import {
 } from '../../../engine/index';
 import { changeTitle, effectsIn } from '../../charts/index';
 import { along } from '../../controls/along';
-import { TakeDesign } from '../../controls/take-design';
+import { TakeRow } from '../../controls/take-design';
 import { useSheet } from '../../store/context';
 import type { Place } from '../../store/taker';
 
@@ -32,15 +32,7 @@ export function LeversRanking({ cell, progress }: { cell: LeversCell; progress: 
     other && `${one?.title ?? ''} for each ${other.suffix || other.unit || '1'} of ${other.title.toLowerCase()}`;
   return (
     <>
-      {taken.value && (
-        <TakeDesign
-          taker={sheet.taker}
-          design={taken.value}
-          onClose={() => {
-            taken.value = undefined;
-          }}
-        />
-      )}
+      <TakeRow taken={taken} />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than its place is scrolled by keyboard. */}
       <section class="result-table levers-ranking" aria-label={`What each change of ${cell.title} does`} tabIndex={0}>
         <table>

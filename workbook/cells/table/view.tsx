@@ -2,7 +2,7 @@ import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import type { TableCell } from '../../../engine/index';
 import { designAt } from '../../charts/index';
-import { TakeDesign } from '../../controls/take-design';
+import { TakeRow } from '../../controls/take-design';
 import { useSheet } from '../../store/context';
 import { saveFile } from '../../store/files';
 import { useOnScreen } from '../../store/on-screen';
@@ -59,15 +59,7 @@ export function TableView({ cell }: { cell: TableCell }) {
             </button>
           </div>
           <p class="aside">The number of a row takes its design.</p>
-          {taken.value && (
-            <TakeDesign
-              taker={sheet.taker}
-              design={taken.value}
-              onClose={() => {
-                taken.value = undefined;
-              }}
-            />
-          )}
+          <TakeRow taken={taken} />
           <TableRows
             cell={cell}
             answer={answer}

@@ -1,11 +1,10 @@
 import { expect, test, vi } from 'vitest';
 import type { PartsCell } from '../../../../../engine/index';
-import { startEngine } from '../../../../../engine/study/index';
 import { PasteParts } from '../../../../../workbook/cells/parts/paste/paste-parts';
-import { SheetContext } from '../../../../../workbook/store/context';
-import { createSheet, type Sheet } from '../../../../../workbook/store/sheet';
-import { library, smallDesign } from '../../../../engine/sheet/small';
+import type { Sheet } from '../../../../../workbook/store/sheet';
+import { smallDesign } from '../../../../engine/sheet/small';
 import type { Page } from '../../../drawing/page';
+import { showOf } from '../../show-piece';
 import { onStoppedClock } from '../../stopped-clock';
 
 let page: Page;
@@ -15,24 +14,7 @@ onStoppedClock((opened) => {
 
 const tableOf = (sheet: Sheet): PartsCell => sheet.cells.value.find((cell) => cell.kind === 'parts') as PartsCell;
 
-async function open(): Promise<Sheet> {
-  const engine = startEngine(library, { pause: () => Promise.resolve(), now: () => 0 });
-  const sheet = createSheet(smallDesign(), {
-    engine,
-    keep: { write() {} },
-    loadDemo: async () => '',
-    frozen: true,
-    now: () => 0,
-  });
-  await vi.advanceTimersByTimeAsync(60);
-  page.show(
-    <SheetContext.Provider value={sheet}>
-      <PasteParts cell={tableOf(sheet)} />
-    </SheetContext.Provider>,
-  );
-  await vi.advanceTimersByTimeAsync(60);
-  return sheet;
-}
+const open = (): Promise<Sheet> => showOf(page, smallDesign(), (sheet) => <PasteParts cell={tableOf(sheet)} />);
 const all = (selector: string): readonly HTMLElement[] => [...page.body.querySelectorAll<HTMLElement>(selector)];
 const words = (selector: string): string[] => all(selector).map((each) => each.textContent!.replaceAll('\u00a0', ' '));
 const add = (): HTMLButtonElement => all('button.word').at(-1) as HTMLButtonElement;
