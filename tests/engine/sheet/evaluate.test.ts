@@ -205,3 +205,10 @@ test('the shape stays for a value and changes with names, slots or steps', () =>
   expect(shapeOf('tip_weight', '3 kg + 4 g')).not.toBe(shape);
   expect(openLive({ ...smallDesign(), units: 'inch_pound' }, library).compiled.program.shape).not.toBe(shape);
 });
+
+test('a number of the library that is only tried gives the program no name', () => {
+  const { compiled } = openLive(smallDesign(), library);
+  expect(compiled.read('cord_length', 'thick_cord.diameter')?.is).toBe('formula');
+  expect(compiled.names.filter(({ slot }) => slot >= compiled.program.size)).toEqual([]);
+  expect(compiled.names.length).toBe(openLive(smallDesign(), library).compiled.names.length);
+});
