@@ -79,7 +79,7 @@ export function compile(document: Document, library: Library): Compiled {
   );
   const inputs = new Map([...building.texts].map(([path, text]) => [path, text.slot]));
   const size = building.size();
-  const shape = once(() => ({ text: shapeOf(size, names(), constants, steps) }));
+  const shape = once(() => shapeOf(size, names(), constants, steps));
   const reader = { find: building.builder.find, readable: building.readable, set: document.units };
   const read = (path: string, text: string): Reading | undefined => {
     const laid = building.texts.get(path);
@@ -89,7 +89,7 @@ export function compile(document: Document, library: Library): Compiled {
   };
   const program: Program = {
     get shape() {
-      return shape().text;
+      return shape();
     },
     ...{ size, slotOf, inputs, steps, start, constants },
   };

@@ -5,8 +5,11 @@ export interface ShowOptions {
   readonly bare?: boolean;
 }
 
+/** What a value is shown by; options of what is one of several. */
+type Shown = Pick<NameInfo, 'unit' | 'suffix' | 'ways' | 'options'>;
+
 /** A value as people read it: the picked option, or the number with its unit. No answer is a dash. */
-export function showValue(info: NameInfo, si: number, options: ShowOptions = {}): string {
+export function showValue(info: Shown, si: number, options: ShowOptions = {}): string {
   if (info.options) return info.options[si]?.replaceAll('_', ' ') ?? '–';
   const { unit, suffix, ways } = info;
   return options.bare ? numberIn(formatQuantity(si, unit, { suffix })) : formatQuantity(si, unit, { suffix, ways });

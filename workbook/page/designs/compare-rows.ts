@@ -20,15 +20,12 @@ export function comparedRows(first: DesignTold, second: DesignTold): readonly Co
     return {
       of: figure.of,
       title: figure.suffix === '' ? figure.title : `${figure.title}, ${figure.suffix}`,
-      first: textOf(figure, a),
-      second: textOf(figure, b),
+      first: formatQuantity(a, figure.unit, { ways: figure.ways }),
+      second: formatQuantity(b, figure.unit, { ways: figure.ways }),
       difference: differenceText(figure, a, b),
     };
   });
 }
-
-const textOf = ({ unit, ways }: KeyFigure, value: number): string =>
-  Number.isNaN(value) ? '–' : formatQuantity(value, unit, { ways });
 
 /** With as many decimals as the figure shows; nothing that shows is no difference. */
 function differenceText(figure: KeyFigure, a: number, b: number): string {

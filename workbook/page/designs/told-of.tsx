@@ -1,7 +1,8 @@
-import { formatQuantity, type KeyFigure } from '../../../engine/index';
+import type { KeyFigure } from '../../../engine/index';
 import { SmallPicture } from '../../drawing/index';
 import type { Designs } from '../../store/designs';
 import type { Design } from '../../store/keep/index';
+import { showValue } from '../../store/show';
 import { apartWords } from './apart-words';
 
 interface Props {
@@ -13,15 +14,11 @@ interface Props {
 const LISTED = ['parts.mass', 'flight.pull', 'flight.pull_per_weight'];
 const BEFORE: Readonly<Record<string, string>> = { 'flight.pull': 'pulls ' };
 
-/** A figure as it is read; a dash where there is no answer. */
-const figureText = ({ value, unit, suffix, ways }: KeyFigure): string =>
-  Number.isNaN(value) ? '–' : formatQuantity(value, unit, { suffix, ways });
-
 /** What a design is and what it weighs and pulls, as one line: "Club racer, 640 g, pulls 21.4 N, 3.4 × weight". */
 export function toldWords(kind: string, figures: readonly KeyFigure[]): string {
   const said = LISTED.flatMap((of) => {
     const figure = figures.find((each) => each.of === of);
-    return figure && !Number.isNaN(figure.value) ? [`${BEFORE[of] ?? ''}${figureText(figure)}`] : [];
+    return figure && !Number.isNaN(figure.value) ? [`${BEFORE[of] ?? ''}${showValue(figure, figure.value)}`] : [];
   });
   const silent = figures.some(({ of, value }) => of === 'flight.pull' && Number.isNaN(value));
   return [...(kind === '' ? [] : [kind]), ...said, ...(silent ? ['no answer for the flight'] : [])].join(', ');
