@@ -10,5 +10,5 @@ export { SmallPicture } from './small-picture';
 export { pointingStep } from './spot';
 export { textWidth, wrapText } from './text-width';
 export { useFetched } from './use-fetched';
-export { useWidth } from './use-width';
+export { measures, useMeasured, useWidth } from './use-width';
 export { limitText, type Names, quantityText, valueAt, valueText } from './values';

@@ -1,6 +1,6 @@
 import type { ComponentType, JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
-import { type Point, useWidth } from '../../drawing/index';
+import { measures, type Point, useMeasured } from '../../drawing/index';
 import { ChartFigure, type Take } from './chart-figure';
 import { designAt } from './design-at';
 import type { TableData } from './figures';
@@ -8,7 +8,7 @@ import { Hatch } from './hatch';
 import { handlesOf, type Movable } from './moves';
 import { AxisTitleWords, PanelFrame, Spots, TitleWords, ZoneNames } from './panel-view';
 import type { DrawnPanel, Laid } from './panels';
-import { PLAIN_WIDTH } from './place-holder';
+import { PLAIN_WIDTH, PlaceHolder } from './place-holder';
 import type { ChartProps } from './props';
 import type { ReadSeries } from './readings';
 import { stopSentences } from './stop-words';
@@ -105,14 +105,16 @@ export function chartOf<P extends ChartProps, D, N extends DrawnPanel, L extends
     );
   }
 
-  function Chart(of: P): JSX.Element {
-    const [host, measured] = useWidth(of.width ?? PLAIN_WIDTH);
+  function Shown({ of, width }: { of: P; width: number }): JSX.Element {
     const data = kind.read(of);
-    return (
-      <div ref={host}>
-        {typeof data === 'string' ? <p>{data}</p> : <Picture of={of} data={data} width={of.width ?? measured} />}
-      </div>
-    );
+    return typeof data === 'string' ? <p>{data}</p> : <Picture of={of} data={data} width={width} />;
+  }
+
+  function Chart(of: P): JSX.Element {
+    const [host, measured] = useMeasured();
+    // Drawn once, when it is known how wide: drawing takes longer than anything else while the page opens.
+    const width = of.width ?? measured ?? (measures() ? undefined : PLAIN_WIDTH);
+    return <div ref={host}>{width === undefined ? <PlaceHolder panels={1} /> : <Shown of={of} width={width} />}</div>;
   }
   return Chart;
 }
