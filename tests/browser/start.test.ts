@@ -124,37 +124,4 @@ describe.each([
     expect(await ways(page).count()).toBe(0);
     expect(troubles).toEqual([]);
   });
-
-  test.runIf(viewport === PHONE)(
-    'the racer is weighed from the first part to the last, one entry after another, and its CG found beside the table',
-    async () => {
-      const { page, troubles } = sheet;
-      await press(page, 'Add a study');
-      await page.locator('[data-study="weighing_study"]').click();
-      await press(page, 'Put it on this design');
-      const bench = page.locator('.bench');
-      await bench.evaluate((element) => element.scrollIntoView());
-      const entry = bench.locator('.bench-next [data-text]').first();
-      await bench.locator('.bench-row').first().waitFor();
-      const parts = await bench.locator('.bench-row').count();
-      expect(parts).toBeGreaterThan(10);
-      const weighed: string[] = [];
-      while ((await bench.locator('.bench-next').count()) > 0) {
-        const path = (await entry.getAttribute('data-text'))!;
-        weighed.push(path);
-        await entry.fill('20 g');
-        await page.keyboard.press('Enter');
-        await expect.poll(() => bench.locator(`.bench-next [data-text="${path}"]`).count()).toBe(0);
-      }
-      expect(new Set(weighed).size).toBe(parts);
-      expect(await bench.getByRole('status').textContent()).toContain(`${parts} of ${parts} parts weighed`);
-      expect(await bench.locator('.bench-row[data-state="weighed"]').count()).toBe(parts);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
-      const finger = page.locator('[data-text="found_cg.finger"]').first();
-      await finger.fill('60 mm');
-      await page.keyboard.press('Enter');
-      await page.locator('.found-cg:not([data-found="unmeasured"])').waitFor();
-      expect(troubles).toEqual([]);
-    },
-  );
 });
