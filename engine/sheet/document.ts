@@ -16,7 +16,7 @@ import type { UnitSet } from '../units/index';
  *   library row `balsa_medium`       → `balsa_medium.density` … (own rows first, else the library's)
  */
 export const FORMAT = 'tetherwright';
-export const VERSION = 3;
+export const VERSION = 4;
 /** A file with several designs, each with a version of its own. */
 export const DESIGNS_FORMAT = 'tetherwright_designs';
 export const DESIGNS_VERSION = 1;
@@ -384,7 +384,7 @@ export interface CheckCell extends CellBase {
   readonly above: string;
 }
 
-/** What was measured on flights, one row a flight. */
+/** What was measured on flights, one row a flight, and the lines that they were flown on. */
 export interface LogCell extends CellBase {
   readonly kind: 'log';
   /** Result that the time of one lap is compared with; '' = times are only kept. */
@@ -393,6 +393,9 @@ export interface LogCell extends CellBase {
   readonly stopwatch: string;
   readonly columns: readonly LogColumn[];
   readonly rows: readonly LogRow[];
+  readonly line_sets: readonly LineSet[];
+  /** What fits to these flights have put into the design, the latest last. */
+  readonly taken: readonly LogTaken[];
 }
 /** A result that was measured, or something that can be set and was so on the day. */
 export interface LogColumn {
@@ -403,15 +406,59 @@ export interface LogColumn {
   /** Measuring error of a result; '' for what is set. */
   readonly error: string;
 }
+/** One flight. '' = not measured, not said. */
 export interface LogRow {
-  /** Date or number of the flight, in words. */
+  /** Number or name of the flight, in words. */
   readonly label: string;
+  /** Day, year first: 2026-09-05. */
+  readonly date: string;
+  /** Name of the variant that was flown; '' = the design as it stands. */
+  readonly flown_as: string;
+  /** Name of the line set. */
+  readonly line_set: string;
   /** How many laps the time is of; '' = one. */
   readonly laps: string;
-  /** '' = not measured, as for every text of a row. */
   readonly time: string;
+  /** Times of single laps in their order, in seconds with a space between. */
+  readonly splits: string;
+  /** All laps of the flight, timed or not. */
+  readonly all_laps: string;
+  /** What went into the tank and what was left in it; of an electric model the charge put back, and nothing left. */
+  readonly fuel_in: string;
+  readonly fuel_left: string;
+  readonly propeller: string;
+  readonly needle: string;
+  readonly plug: string;
   /** Column → text. What is set and not said here is as the design has it. */
   readonly values: Readonly<Record<string, string>>;
+  readonly note: string;
+}
+/** Lines that are made up, with what they have been through. */
+export interface LineSet {
+  /** What its owner calls it; flights say it. */
+  readonly name: string;
+  readonly diameter: string;
+  /** As made up, from grip to model. */
+  readonly length: string;
+  /** Flights before those of this log. */
+  readonly flights: string;
+  readonly pull_tests: readonly PullTest[];
+  /** In words: where, and what was done about it. */
+  readonly kinks: string;
+  /** Day on which it was thrown away; '' = in use. */
+  readonly retired: string;
+}
+export interface PullTest {
+  readonly date: string;
+  readonly load: string;
+}
+/** A value that a fit has put into the design. */
+export interface LogTaken {
+  readonly date: string;
+  readonly of: string;
+  readonly before: string;
+  readonly after: string;
+  /** How sure and by what, in words. */
   readonly note: string;
 }
 

@@ -21,6 +21,7 @@ import { createHangar, type Hangar } from './hangar';
 import { DAYS_TO_BRING_BACK, type Design, type Keeper, type Version } from './keep/index';
 import { momentWords } from './moment-words';
 import { refusal, type Sheet } from './sheet';
+import { today } from './today';
 import { variantInto } from './variants';
 
 /** The designs of this machine, their versions, and all that can be done with them. */
@@ -134,11 +135,6 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
 
   const returning = (version: Version): string => `return to the version of ${momentWords(version.at, now())}`;
 
-  const today = (): string => {
-    const date = new Date(now());
-    return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
-  };
-
   return {
     welcome: signal(firstVisit),
     beginning: signal(false),
@@ -146,7 +142,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
       const answer = await engine.firstDesign(form);
       if (!answer.ok) return answer.problems;
       const { title } = answer.document;
-      sheet.replace({ ...answer.document, date: today() }, `opening ${title}`, () => keeper.begin());
+      sheet.replace({ ...answer.document, date: today(now()) }, `opening ${title}`, () => keeper.begin());
       return [];
     },
     emptySheet() {
@@ -155,7 +151,7 @@ export function createDesigns(sheet: Sheet, keeper: Keeper, { engine, firstVisit
         version: VERSION,
         title: '',
         drawn: '',
-        date: today(),
+        date: today(now()),
         units: sheet.document.value.units,
         sheets: [{ id: 's1', title: 'Decide', pieces: [] }],
         rows: [],

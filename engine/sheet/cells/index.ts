@@ -63,7 +63,7 @@ export { offWith } from './cut-from';
 export { fittedResults } from './fit';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { leverPath } from './levers';
-export { logErrorPath, logResults, logRowPath, MOST_LOG_ROWS } from './log';
+export { isLogName, lineSetPath, logErrorPath, logResults, logRowPath, MOST_LOG_ROWS, pullTestPath } from './log';
 export { mendPath } from './mends';
 export { filledIn, type NotePiece, noteFormulas, notePieces, saidPath } from './note-pieces';
 export { isPartField, type PartField, partFields } from './part-fields';

@@ -1,20 +1,23 @@
 import * as v from 'valibot';
-import { ONE, sameDimension, TIME } from '../../units/index';
-import type { LogCell, LogColumn, LogRow } from '../document';
+import { sameDimension, TIME } from '../../units/index';
+import type { LogCell, LogColumn } from '../document';
 import { named } from '../named';
 import type { Builder, Reach } from '../specs';
-import { baseEntries, textsEntry } from './entries';
-import type { CellKindOf, Rewrite, Text } from './kind';
-import { mapFields, mapRows, mapTexts, withRow, withText } from './rows';
+import { baseEntries } from './entries';
+import type { CellKindOf } from './kind';
+import { layLineSets, lineSetSchema, lineSetTexts, putInLineSet, rewriteLineSet } from './log-lines';
+import { layRow, logRowPath, logRowSchema, putInRow, ROW_NAMES, rewriteRow, rowTexts } from './log-rows';
+import { mapFields, mapRows, withRow } from './rows';
+
+export { lineSetPath, pullTestPath } from './log-lines';
+export { logRowPath } from './log-rows';
 
 /** More rows than this are no longer something that a person typed. */
 export const MOST_LOG_ROWS = 300;
-/** What a column may not be called: its texts would stand at the path of something else. */
-const KEPT = /^(laps|time|stopwatch|row\d*)$/;
+/** What a column may not be called: what it says would stand at the place of something else. */
+export const isLogName = (name: string): boolean => ROW_NAMES.has(name) || /^(stopwatch|row\d*|set\d*)$/.test(name);
 const SETS: ReadonlySet<Reach['kind']> = new Set(['variable', 'choice', 'field', 'result']);
 
-/** Path of a row: its texts are `flown.row1.laps`, `flown.row1.time` and `flown.row1.COLUMN`. */
-export const logRowPath = (cell: LogCell, k: number): string => `${cell.name}.row${k + 1}`;
 export const logErrorPath = (cell: LogCell, column: LogColumn): string => `${cell.name}.${column.name}.error`;
 
 /** Whether what a column is of is set by a person, and so a condition of the day and no measurement. */
@@ -34,14 +37,10 @@ export const logCell: CellKindOf<LogCell> = {
     time: v.string(),
     stopwatch: v.string(),
     columns: v.array(v.strictObject({ name: v.string(), of: v.string(), error: v.string() })),
-    rows: v.array(
-      v.strictObject({
-        label: v.string(),
-        laps: v.string(),
-        time: v.string(),
-        values: textsEntry,
-        note: v.string(),
-      }),
+    rows: v.array(logRowSchema),
+    line_sets: v.array(lineSetSchema),
+    taken: v.array(
+      v.strictObject({ date: v.string(), of: v.string(), before: v.string(), after: v.string(), note: v.string() }),
     ),
   }),
   owns: (cell) => [cell.name],
@@ -49,6 +48,7 @@ export const logCell: CellKindOf<LogCell> = {
     { path: `${cell.name}.stopwatch`, text: cell.stopwatch },
     ...cell.columns.map((column) => ({ path: logErrorPath(cell, column), text: column.error })),
     ...cell.rows.flatMap((row, k) => rowTexts(cell, row, k)),
+    ...lineSetTexts(cell),
   ],
   put(cell, path, text) {
     if (path === `${cell.name}.stopwatch`) return { ...cell, stopwatch: text };
@@ -61,7 +61,8 @@ export const logCell: CellKindOf<LogCell> = {
       const changed = key === '' ? undefined : putInRow(cell, row, key, text);
       if (changed) return { ...cell, rows: withRow(cell.rows, k, changed) };
     }
-    return undefined;
+    const lineSets = putInLineSet(cell, path, text);
+    return lineSets && { ...cell, line_sets: lineSets };
   },
   rename: (cell, path, to) => (path === cell.name ? { ...cell, name: to } : undefined),
   rewrite: (cell, change) =>
@@ -72,53 +73,27 @@ export const logCell: CellKindOf<LogCell> = {
         mapFields(column, { of: change.path(column.of), error: change.formula(column.error) }),
       ),
       rows: mapRows(cell.rows, (row) => rewriteRow(cell, row, change)),
+      line_sets: mapRows(cell.line_sets, (set) => rewriteLineSet(set, change)),
+      taken: mapRows(cell.taken, (taken) => mapFields(taken, { of: change.path(taken.of) })),
     }),
   lay(cell, builder) {
     if (!builder.claim(cell.name, cell.id)) return;
-    layTime(cell, `${cell.name}.stopwatch`, cell.stopwatch, 'Measuring error of a stopped time', builder);
+    builder.text({
+      ...{ cell: cell.id, path: `${cell.name}.stopwatch`, text: cell.stopwatch, kind: 'limit', detail: true },
+      ...{ title: 'Measuring error of a stopped time', doc: 'Blank: not measured.' },
+      ...{ unit: 's', wants: { dimension: TIME }, blank: Number.NaN },
+    });
     const columns = cell.columns.filter((column) => layColumn(cell, column, builder));
     for (const [k, row] of cell.rows.slice(0, MOST_LOG_ROWS).entries()) layRow(cell, columns, row, k, builder);
+    layLineSets(cell, builder);
     builder.later(() => check(cell, columns, builder));
   },
 };
 
-function rowTexts(cell: LogCell, row: LogRow, k: number): Text[] {
-  const path = logRowPath(cell, k);
-  return [
-    { path: `${path}.laps`, text: row.laps },
-    { path: `${path}.time`, text: row.time },
-    ...cell.columns.map(({ name }) => ({ path: `${path}.${name}`, text: row.values[name] ?? '' })),
-  ];
-}
-
-function putInRow(cell: LogCell, row: LogRow, key: string, text: string): LogRow | undefined {
-  if (key === 'laps' || key === 'time') return { ...row, [key]: text };
-  if (!cell.columns.some((column) => column.name === key)) return undefined;
-  return { ...row, values: withText(row.values, key, text) };
-}
-
-function rewriteRow({ columns }: LogCell, row: LogRow, { formula, option }: Rewrite): LogRow {
-  const ofs = new Map(columns.map((column) => [column.name, column.of]));
-  return mapFields(row, {
-    laps: formula(row.laps),
-    time: formula(row.time),
-    values: mapTexts(row.values, (text, name) => option(ofs.get(name) ?? '', formula(text))),
-  });
-}
-
-const NOT_MEASURED = 'Blank: not measured.';
-
-function layTime(cell: LogCell, path: string, text: string, title: string, builder: Builder): void {
-  builder.text({
-    ...{ cell: cell.id, path, text, kind: 'limit', title, doc: NOT_MEASURED, detail: true },
-    ...{ unit: 's', wants: { dimension: TIME }, blank: Number.NaN },
-  });
-}
-
 /** False where it can't be laid. */
 function layColumn(cell: LogCell, column: LogColumn, builder: Builder): boolean {
   const path = `${cell.name}.${column.name}`;
-  if (KEPT.test(column.name)) {
+  if (isLogName(column.name)) {
     const message = `A column of ${named(cell.name)} is called “${column.name}”, which the log itself uses. Give it another name.`;
     builder.fault({ cell: cell.id, path: cell.name, message });
     return false;
@@ -135,34 +110,6 @@ function layColumn(cell: LogCell, column: LogColumn, builder: Builder): boolean 
     },
   });
   return true;
-}
-
-function layRow(cell: LogCell, columns: readonly LogColumn[], row: LogRow, k: number, builder: Builder): void {
-  const path = logRowPath(cell, k);
-  const where = `in ${row.label ? `flight ${row.label}` : `row ${k + 1}`}`;
-  builder.text({
-    ...{ cell: cell.id, path: `${path}.laps`, text: row.laps, kind: 'limit', title: `Number of laps ${where}` },
-    ...{
-      doc: 'How many laps the time is of. Blank: one.',
-      unit: '',
-      wants: { dimension: ONE },
-      blank: 1,
-      detail: true,
-    },
-  });
-  layTime(cell, `${path}.time`, row.time, `Time ${where}`, builder);
-  for (const { name, of } of columns) {
-    builder.text({
-      ...{
-        cell: cell.id,
-        path: `${path}.${name}`,
-        text: row.values[name] ?? '',
-        kind: 'limit',
-        title: `${named(of)} ${where}`,
-      },
-      ...{ doc: NOT_MEASURED, like: of, unit: '', wants: 'anything', blank: Number.NaN, detail: true },
-    });
-  }
 }
 
 function check(cell: LogCell, columns: readonly LogColumn[], builder: Builder): void {

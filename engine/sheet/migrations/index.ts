@@ -1,5 +1,6 @@
 import { materialsToRows } from './from-1';
 import { cellsToSheets } from './from-2';
+import { logsWithLines } from './from-3';
 import type { Plain } from './plain';
 import { modelSizeToRoughness } from './roughness';
 
@@ -14,6 +15,7 @@ export interface Migration {
 export const migrations: readonly Migration[] = [
   { from: 1, migrate: materialsToRows },
   { from: 2, migrate: (file) => cellsToSheets(modelSizeToRoughness(file)) },
+  { from: 3, migrate: logsWithLines },
 ];
 
 /** Brings a file to `version`, step by step. Throws RangeError for a gap in the list: a mistake of the program. */

@@ -36,8 +36,11 @@ function demoAnew(demo: Document): Document {
 }
 
 function withRows(document: Document, typed: readonly Cell[]): Document {
-  const rowsOf = new Map(typed.flatMap((cell) => (cell.kind === 'log' ? [[cell.name, cell.rows] as const] : [])));
-  const filled = (cell: Cell): Cell =>
-    cell.kind === 'log' ? { ...cell, rows: rowsOf.get(cell.name) ?? cell.rows } : cell;
+  const filled = (cell: Cell): Cell => {
+    const kept = typed.find((each) => each.kind === 'log' && each.name === cell.name);
+    if (cell.kind !== 'log' || kept?.kind !== 'log') return cell;
+    const { rows, line_sets, taken } = kept;
+    return { ...cell, rows, line_sets, taken };
+  };
   return { ...document, sheets: document.sheets.map((sheet) => ({ ...sheet, pieces: sheet.pieces.map(filled) })) };
 }

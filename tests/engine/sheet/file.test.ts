@@ -52,7 +52,7 @@ describe('a document goes to its file and back', () => {
     expect(serialise(design).split('\n').slice(0, 6)).toEqual([
       '{',
       '  "format": "tetherwright",',
-      '  "version": 3,',
+      '  "version": 4,',
       '  "title": "Small",',
       '  "drawn": "",',
       '  "date": "2026-01-01",',
@@ -73,7 +73,7 @@ describe('a document goes to its file and back', () => {
 
 describe('a file is refused', () => {
   test('that is broken, with line and column', () => {
-    const text = serialise(design).replace('"version": 3,', '"version" 3,');
+    const text = serialise(design).replace('"version": 4,', '"version" 3,');
     expect(messageOf(openText(text))).toBe(
       'This file is broken at line 3, column 13: expected a colon, found 3,. Nothing was opened.',
     );
@@ -96,7 +96,7 @@ describe('a file is refused', () => {
       file.sheets = 'of a kind that nobody knows yet';
     });
     expect(messageOf(opened)).toBe(
-      'This file was written by a newer Tetherwright (version 7; this one reads up to 3). Nothing was opened. Load the newest Tetherwright and open the file there.',
+      'This file was written by a newer Tetherwright (version 7; this one reads up to 4). Nothing was opened. Load the newest Tetherwright and open the file there.',
     );
   });
   test('of no version', () => {

@@ -20,6 +20,27 @@ function opened(text: string): Document {
   return answer.document;
 }
 
+describe('the way from version 3', () => {
+  test('gives every flight its new places, a day that stood as its label, and columns names of their own', () => {
+    const document = opened(stored('version-3-logs'));
+    const blank = {
+      ...{ flown_as: '', line_set: '', splits: '', all_laps: '', fuel_in: '', fuel_left: '' },
+      ...{ propeller: '', needle: '', plug: '' },
+    };
+    expect(cellsOf(document)[0]).toMatchObject({
+      columns: [{ name: 'span' }, { name: 'propeller_read', of: 'pitch' }],
+      rows: [
+        { ...blank, label: '', date: '2026-09-05', values: { span: '1 m', propeller_read: '6 in' }, note: 'calm' },
+        { ...blank, label: 'Flight 2', date: '', values: {}, note: '' },
+      ],
+      line_sets: [],
+      taken: [],
+    });
+    expect(faultsOfLive(openLive(document, library))).toEqual([]);
+    expect(opened(serialise(document))).toEqual(document);
+  });
+});
+
 describe('the way from version 2', () => {
   test.each(files)('loses nothing of %s', (name) => {
     const old = JSON.parse(stored(name));

@@ -1,5 +1,6 @@
 import { csvLine, type LogCell, type LogRow, MOST_LOG_ROWS, readCsvLines } from '../../../engine/index';
 import { type ChosenSeparators, type Decimal, withPoint } from '../shared/separators';
+import { newLogRow } from './new-log';
 
 /** What each column of a log is called, for people: column name → title. */
 export type Titles = ReadonlyMap<string, string>;
@@ -112,6 +113,7 @@ function rowOf(fields: readonly string[], columns: readonly Column[], decimal: D
   );
   const values = [...at].filter(([name, text]) => text !== '' && !(FIXED as readonly string[]).includes(name));
   return {
+    ...newLogRow(''),
     label: at.get('flight') ?? '',
     laps: at.get('laps') ?? '',
     time: at.get('time') ?? '',

@@ -1,5 +1,5 @@
-import { freeName, type LogCell, type LogColumn, type LogRow, nameFault } from '../../../engine/index';
-import { newLogRow } from './offer';
+import { freeName, isLogName, type LogCell, type LogColumn, type LogRow, nameFault } from '../../../engine/index';
+import { newLogRow } from './new-log';
 
 export const withLogRow = (cell: LogCell, k: number, row: LogRow): LogCell => ({
   ...cell,
@@ -11,7 +11,9 @@ export function withRowBelow(cell: LogCell, k: number, isSet: (path: string) => 
   const above = cell.rows[k];
   const kept = new Set(cell.columns.filter((column) => isSet(column.of)).map((column) => column.name));
   const values = Object.fromEntries(Object.entries(above?.values ?? {}).filter(([name]) => kept.has(name)));
-  const row: LogRow = { ...newLogRow(nextLabel(above?.label ?? '')), laps: above?.laps ?? '10', values };
+  const { date = '', flown_as = '', line_set = '', laps = '10', propeller = '', needle = '', plug = '' } = above ?? {};
+  const alike = { date, flown_as, line_set, laps, propeller, needle, plug, values };
+  const row: LogRow = { ...newLogRow(nextLabel(above?.label ?? '')), ...alike };
   return { ...cell, rows: cell.rows.toSpliced(k + 1, 0, row) };
 }
 
@@ -25,9 +27,10 @@ export const withoutLogRow = (cell: LogCell, k: number): LogCell => ({ ...cell, 
 
 /** A column of a result or of what is set; its name comes from the path. */
 export function withColumn(cell: LogCell, of: string, error: string): LogCell {
-  const taken = new Set(['laps', 'time', 'stopwatch', 'error', ...cell.columns.map((column) => column.name)]);
+  const taken = new Set(['error', ...cell.columns.map((column) => column.name)]);
   const last = of.slice(of.lastIndexOf('.') + 1);
-  const name = freeName(nameFault(last) === undefined ? last : 'column', taken);
+  const wanted = isLogName(last) ? `${last}_read` : last;
+  const name = freeName(nameFault(wanted) === undefined ? wanted : 'column', taken);
   return { ...cell, columns: [...cell.columns, { name, of, error }] };
 }
 

@@ -6,7 +6,7 @@ import { RowFaults } from '../shared/row-faults';
 import { isResult, nameOptions } from '../shared/wanted';
 import { isAxis } from '../sweep/axes-form';
 import { withColumn, withoutColumn } from './edits';
-import { PULL_IN_POUNDS, USUAL_ERRORS } from './offer';
+import { PULL_IN_POUNDS, USUAL_ERRORS } from './new-log';
 
 /** What was measured, what was set, and how far each reading may be off. */
 export function LogForm({ cell }: { cell: LogCell }) {

@@ -1,43 +1,11 @@
-import type { Document, LogCell, LogColumn, LogRow } from '../../../engine/index';
-import { blocksOf } from '../shared/blocks-of';
-import { type Contents, cellOf, type Offer } from '../shared/new-cell';
-
-/** How far readings may be off: common practice, no source. */
-export const USUAL_ERRORS = { time: '0.05 s', pull: '2 N', rpm: '100 rpm' } as const;
-export const PULL_IN_POUNDS = '0.5 lbf';
-
-export const newLogRow = (label: string): LogRow => ({ label, laps: '10', time: '', values: {}, note: '' });
-
-/** Time, pull, rpm and wind, as far as the sheet has blocks for them, and one row to begin with. */
-function newLog(document: Document): Contents<LogCell> {
-  const named = (kind: string): string | undefined => blocksOf(document, kind)[0]?.name;
-  const [flight, lap, air] = [named('flight'), named('lap'), named('air')];
-  const columns: LogColumn[] = [];
-  if (flight !== undefined) {
-    columns.push({
-      name: 'pull',
-      of: `${flight}.pull_at_handle`,
-      error: document.units === 'metric' ? USUAL_ERRORS.pull : PULL_IN_POUNDS,
-    });
-    columns.push({ name: 'rpm', of: `${flight}.shaft_speed`, error: USUAL_ERRORS.rpm });
-  }
-  if (air !== undefined) columns.push({ name: 'temperature', of: `${air}.temperature`, error: '' });
-  if (air !== undefined && lap !== undefined) columns.push({ name: 'wind', of: `${air}.wind`, error: '' });
-  const timed = lap ?? flight;
-  return {
-    kind: 'log',
-    time: timed === undefined ? '' : `${timed}.lap_time`,
-    stopwatch: USUAL_ERRORS.time,
-    columns,
-    rows: [newLogRow('1')],
-  };
-}
+import type { Offer } from '../shared/new-cell';
+import { newLog } from './new-log';
 
 export const logOffers: readonly Offer[] = [
   {
     key: 'log',
     word: 'Log of flown laps',
     about: 'What was timed, pulled and read on flights, one row a flight.',
-    make: (document) => cellOf(document, 'flown', 'Laps flown', newLog(document)),
+    make: newLog,
   },
 ];

@@ -7,6 +7,7 @@ import { withRowBelow } from './edits';
 import { LogForm } from './form';
 import { PasteRows } from './paste';
 import { LogTable } from './table';
+import { LapTimer } from './timer/timer';
 
 /** What was measured on flights, to be typed in at the field. */
 export function LogView({ cell }: { cell: LogCell }) {
@@ -15,6 +16,7 @@ export function LogView({ cell }: { cell: LogCell }) {
   const fresh = cell.columns.length === 0 && cell.time === '';
   return (
     <div class="log">
+      <LapTimer cell={cell} onPut={() => {}} />
       <LogTable cell={cell} />
       <div class="log-line">
         <button

@@ -28,7 +28,7 @@ export const COLUMNS: LogCell['columns'] = [
 
 export const logOf = (rows: readonly LogRow[], more: Partial<LogCell> = {}): LogCell => ({
   ...{ kind: 'log', id: 'l1', name: 'flown', title: 'Laps flown', time: 'flight.lap_time', stopwatch: '0.05 s' },
-  ...{ columns: COLUMNS, rows, ...more },
+  ...{ columns: COLUMNS, rows, line_sets: [], taken: [], ...more },
 });
 
 export const fitOf = (factors: readonly string[], more: Partial<FitCell> = {}): FitCell => ({
@@ -46,7 +46,8 @@ export const fitOf = (factors: readonly string[], more: Partial<FitCell> = {}): 
 });
 
 export const row = (label: string, values: Fields, more: Partial<LogRow> = {}): LogRow => ({
-  ...{ label, laps: '10', time: '', values, note: '', ...more },
+  ...{ label, date: '', flown_as: '', line_set: '', laps: '10', time: '', splits: '', all_laps: '' },
+  ...{ fuel_in: '', fuel_left: '', propeller: '', needle: '', plug: '', values, note: '', ...more },
 });
 
 export function withCells(

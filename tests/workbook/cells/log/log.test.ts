@@ -3,9 +3,11 @@ import type { FittedFactor, LogCell, LogRow } from '../../../../engine/index';
 import { foundWords, isTaken, takenText } from '../../../../workbook/cells/fit/words';
 import { logCsv, rowsFromCsv } from '../../../../workbook/cells/log/csv';
 import { nextLabel, withColumn, withoutColumn, withRowBelow } from '../../../../workbook/cells/log/edits';
+import { withReadings } from '../../../../workbook/cells/log/readings';
 
 const row = (label: string, more: Partial<LogRow> = {}): LogRow => ({
-  ...{ label, laps: '10', time: '', values: {}, note: '', ...more },
+  ...{ label, date: '', flown_as: '', line_set: '', laps: '10', time: '', splits: '', all_laps: '' },
+  ...{ fuel_in: '', fuel_left: '', propeller: '', needle: '', plug: '', values: {}, note: '', ...more },
 });
 const LOG: LogCell = {
   ...{ kind: 'log', id: 'l', name: 'flown', title: 'Laps', time: 'flight.lap_time', stopwatch: '0.05 s' },
@@ -14,6 +16,8 @@ const LOG: LogCell = {
     { name: 'wind', of: 'air.wind', error: '' },
   ],
   rows: [row('1', { time: '50.2 s', values: { pull: '24 N', wind: '2 m/s' }, note: 'calm, then "gusty"' }), row('2')],
+  line_sets: [],
+  taken: [],
 };
 const TITLES = new Map([
   ['pull', 'Pull at the handle'],
@@ -118,5 +122,26 @@ describe('a factor in words', () => {
     expect(takenText(factor({ value: 0.0123456789 }), { unit: 'mm', suffix: '' })).toBe('12.3457 mm');
     expect(isTaken(factor({ value: 1.000001 }))).toBe(true);
     expect(isTaken(factor({ value: 1.001 }))).toBe(false);
+  });
+});
+
+describe('readings of one flight', () => {
+  const names = [{ path: 'flight.lap_time' }, { path: 'flight.shaft_speed' }];
+  it('put laps, time and splits into its row, and the speed of the shaft into a column of its own', () => {
+    const log = withReadings(LOG, 1, { splits: [5.021, 5.044, 4.98], shaftSpeed: (11_234 * Math.PI) / 30 }, names);
+    expect(log.rows[0]).toEqual(LOG.rows[0]);
+    expect(log.columns.at(-1)).toEqual({ name: 'shaft_speed', of: 'flight.shaft_speed', error: '100 rpm' });
+    expect(log.rows[1]).toEqual(
+      row('2', { laps: '3', time: '15.05 s', splits: '5.02 5.04 4.98', values: { shaft_speed: '11230 rpm' } }),
+    );
+  });
+
+  it('leave alone what was not read', () => {
+    const log = withReadings(LOG, 0, { timed: { laps: 8, time: 40.3 }, note: 'heard from the fence' }, []);
+    expect(log.columns).toEqual(LOG.columns);
+    expect(log.rows[0]).toEqual({
+      ...LOG.rows[0],
+      ...{ laps: '8', time: '40.3 s', note: 'calm, then "gusty"; heard from the fence' },
+    });
   });
 });
