@@ -20,6 +20,7 @@ const BESIDE: ReadonlySet<CellKind> = new Set([
     'what_mends',
     'best_compromises',
     'weighing',
+    'guess',
   ] as const),
 ]);
 const SLIDE_LIMIT = /^(.*)\.(low|high|step)$/;

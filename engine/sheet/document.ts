@@ -106,7 +106,8 @@ export type Cell =
   | VariantsCell
   | MendsCell
   | BestCell
-  | WeighingCell;
+  | WeighingCell
+  | GuessCell;
 export type CellKind = Cell['kind'];
 
 interface CellBase {
@@ -527,4 +528,46 @@ export interface WeighingCell extends CellBase {
   readonly text: string;
   /** Text: how far it may lie from there to either side; '' = not at all. */
   readonly within: string;
+}
+
+/** A number that is typed, one of some answers, or a line drawn over a trial series. */
+export const GUESS_WAYS = ['number', 'choice', 'line'] as const;
+/** Places, evenly from the first to the last value across, at which a drawn line has its heights. */
+export const GUESS_PLACES = 9;
+/** One of the answers to be chosen from: the right one is the first within whose ends the computed number lies. */
+export interface GuessOption {
+  readonly words: string;
+  /** Texts; '' = no end on that side. */
+  readonly low: string;
+  readonly high: string;
+}
+/** What somebody thought before the answer was shown. */
+export interface Guess {
+  /** Name or number of who guessed; '' where one guesses alone. */
+  readonly by: string;
+  /** The number as it was typed, or the place of the chosen answer, from 1; '' for a line. */
+  readonly text: string;
+  /** Heights of a drawn line, SI, at GUESS_PLACES places. */
+  readonly line?: readonly number[];
+}
+/** A question, what is guessed, and what the design then answers. */
+export interface GuessCell extends CellBase {
+  readonly kind: 'guess';
+  /** Words with formulas in braces, as in a note; so are `why`, `try_this` and `instructor`. */
+  readonly question: string;
+  readonly way: (typeof GUESS_WAYS)[number];
+  /** The computed answer: a formula; for a line the result whose trial series is guessed. */
+  readonly of: string;
+  /** Unit of the answer and of a guess without one; '' = that of `of`. */
+  readonly unit: string;
+  readonly options: readonly GuessOption[];
+  /** Of a line: name of a trial series with one axis; '' where there is none. */
+  readonly series: string;
+  readonly why: string;
+  readonly try_this: string;
+  /** Said to the instructor alone. */
+  readonly instructor: string;
+  readonly guesses: readonly Guess[];
+  /** The answer is shown. */
+  readonly shown?: boolean;
 }

@@ -21,4 +21,5 @@ export const kindWords: Readonly<Record<CellKind, string>> = {
   what_mends: 'what mends it',
   best_compromises: 'best compromises',
   weighing: 'weighing',
+  guess: 'guess',
 };

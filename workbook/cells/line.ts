@@ -78,6 +78,10 @@ const lines: Lines = {
         : `${sheet.shown(`${parts}.weighed_share`)} weighed, CG when finished ${sheet.shown(`${parts}.x`)}`,
     value: parts === '' ? '' : sheet.shown(`${parts}.weighed_share`),
   }),
+  guess: ({ question, guesses, shown }) => ({
+    words: firstWords(question),
+    value: shown ? 'answered' : guesses.length === 0 ? '' : `${guesses.length} in`,
+  }),
   variants(_, sheet) {
     const names = (sheet.part('variants') ?? []).map(({ name }) => name);
     return { words: names.join(', '), value: `${names.length}` };

@@ -7,6 +7,7 @@ import { choiceOffers } from './choice/offer';
 import { drawingOffers } from './drawing/offer';
 import { fitOffers } from './fit/offer';
 import { formulaOffers } from './formula/offer';
+import { guessOffers } from './guess/offer';
 import { leversOffers } from './levers/offer';
 import { logOffers } from './log/offer';
 import { mendsOffers } from './mends/offer';
@@ -42,6 +43,7 @@ const offersOf: { readonly [K in CellKind]: (offered: Offered) => readonly Offer
   check: () => checkOffers,
   log: () => logOffers,
   fit: () => fitOffers,
+  guess: () => guessOffers,
   model: (offered) => (offered?.blocks ?? []).map(blockOffer),
 };
 

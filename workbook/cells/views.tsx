@@ -8,6 +8,7 @@ import { ChoiceView } from './choice/view';
 import { DrawingView } from './drawing/view';
 import { FitView } from './fit/view';
 import { FormulaView } from './formula/view';
+import { GuessView } from './guess/view';
 import { LeversView } from './levers/view';
 import { LogView } from './log/view';
 import { MendsView } from './mends/view';
@@ -44,4 +45,5 @@ export const views: { readonly [K in CellKind]: ComponentType<{ cell: CellOf<K> 
   what_mends: MendsView,
   best_compromises: BestView,
   weighing: WeighingView,
+  guess: GuessView,
 };

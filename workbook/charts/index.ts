@@ -9,5 +9,7 @@ export { lineStyle } from './frame/palette';
 export type { ChartProps, Hand } from './frame/props';
 export type { ReadSeries } from './frame/readings';
 export { causesSentence } from './frame/spread-words';
+export type { Guessed } from './guess/layout';
+export { fetchGuessPicture, GuessPicture } from './guess/picture';
 export { changeTitle, effectsIn } from './levers/layout';
 export { fetchLeverPicture, LeverPicture } from './levers/picture';

@@ -25,6 +25,7 @@ export const printedAs: Readonly<Record<CellKind, PrintedKind>> = {
   tolerances: 'studies',
   what_helps: 'studies',
   chart: 'studies',
+  guess: 'studies',
   table: 'studies',
   variants: 'studies',
   what_mends: 'studies',

@@ -22,6 +22,8 @@ function borrowed(cell: Cell): readonly string[] {
       return [cell.of, ...cell.wanted];
     case 'best_compromises':
       return [...cell.goals.map(({ of }) => of), ...cell.wanted, ...cell.axes.map(({ of }) => of)];
+    case 'guess':
+      return [cell.of];
     case 'weighing':
       return cell.parts === '' ? [] : [`${cell.parts}.x`, `${cell.parts}.x_sd`, `${cell.parts}.weighed_share`];
     case 'trial_series':

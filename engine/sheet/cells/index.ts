@@ -7,6 +7,7 @@ import { choiceCell } from './choice';
 import { drawingCell } from './drawing';
 import { fitCell } from './fit';
 import { formulaCell } from './formula';
+import { guessCell } from './guess';
 import type { CellKindOf } from './kind';
 import { leversCell } from './levers';
 import { logCell } from './log';
@@ -44,6 +45,7 @@ const kinds: { readonly [K in CellKind]: CellKindOf<CellOf<K>> } = {
   what_mends: mendsCell,
   best_compromises: bestCell,
   weighing: weighingCell,
+  guess: guessCell,
 };
 
 export const cellKinds = Object.values(kinds);
@@ -61,6 +63,7 @@ export { type ChartNeeds, type ChartSource, chartNeeds, chartSource, PART_BARS }
 export { reasonPath } from './check';
 export { offWith } from './cut-from';
 export { fittedResults } from './fit';
+export { GUESS_WORDS, guessOptionPath, guessWordsName, MOST_GUESSES } from './guess';
 export type { CellKindOf, Rewrite, Text } from './kind';
 export { leverPath } from './levers';
 export { isLogName, lineSetPath, logErrorPath, logResults, logRowPath, MOST_LOG_ROWS, pullTestPath } from './log';

@@ -134,7 +134,7 @@ describe('a file is refused', () => {
       'sheets[0].pieces[4].fields: expected a group of named values, found a list.',
       'sheets[0].pieces[6].rows[2].shape: expected a value, found nothing.',
       'sheets[0].pieces[10].axes[1].count: expected a whole number, found 2.5.',
-      'sheets[0].pieces[11].kind: expected "note" or "variables" or "choice" or "formula" or "model" or "parts" or "drawing" or "trial_series" or "tolerances" or "what_helps" or "chart" or "table" or "check" or "log" or "fit" or "variants" or "what_mends" or "best_compromises" or "weighing", found "painting".',
+      'sheets[0].pieces[11].kind: expected "note" or "variables" or "choice" or "formula" or "model" or "parts" or "drawing" or "trial_series" or "tolerances" or "what_helps" or "chart" or "table" or "check" or "log" or "fit" or "variants" or "what_mends" or "best_compromises" or "weighing" or "guess", found "painting".',
       'rows: expected a list, found a group of named values.',
       'figures[0]: expected a text, found true.',
     ]);

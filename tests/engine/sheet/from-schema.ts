@@ -14,6 +14,7 @@ export interface Schema {
   readonly additionalProperties?: boolean | Schema;
   readonly items?: Schema;
   readonly minItems?: number;
+  readonly maxItems?: number;
   readonly minLength?: number;
   readonly minimum?: number;
   readonly maximum?: number;
@@ -33,8 +34,9 @@ export function valueFrom(schema: Schema, root: Schema, random: Random): unknown
     case 'object':
       return schema.properties ? group(schema, root, random) : record(schema, root, random);
     case 'array':
-      return Array.from({ length: (schema.minItems ?? 0) + random.below(MOST) }, () =>
-        valueFrom(schema.items!, root, random),
+      return Array.from(
+        { length: Math.min(schema.maxItems ?? Number.POSITIVE_INFINITY, (schema.minItems ?? 0) + random.below(MOST)) },
+        () => valueFrom(schema.items!, root, random),
       );
     case 'string':
       return schema.minLength ? `c${random.below(6)}` : random.pick(TEXTS);

@@ -1,6 +1,6 @@
 import { computed, effect, untracked } from '@preact/signals';
 import { type Cell, chartSource } from '../../../engine/index';
-import { fetchBestPicture, fetchChart, fetchLeverPicture } from '../../charts/index';
+import { fetchBestPicture, fetchChart, fetchGuessPicture, fetchLeverPicture } from '../../charts/index';
 import { fetchPicture } from '../../pictures/index';
 import type { Sheet } from '../../store/sheet';
 
@@ -44,6 +44,9 @@ function drawnOf(piece: Cell): Drawn[] {
     case 'best_compromises':
       void fetchBestPicture();
       return [];
+    case 'guess':
+      void fetchGuessPicture();
+      return piece.way === 'line' ? [{ sweep: piece.series }] : [];
     case 'trial_series':
     case 'tolerances':
     case 'variants':
