@@ -72,6 +72,7 @@ export {
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';
 export { copyingSheet } from './sheet/copy-sheet';
+export { cornerAt, cornerKept, cornersText, cornerTexts } from './sheet/corners';
 export { type OpenedDesigns, openDesigns, serialiseDesigns, tooLargeForAny } from './sheet/designs-file';
 export { type Difference, differencesOf, movedSince } from './sheet/differences';
 export type {
@@ -203,6 +204,7 @@ export type {
   LeverChange,
   LeversTold,
   NameInfo,
+  OutlineDescription,
   ResultDescription,
   RoleCaution,
   RowDescription,

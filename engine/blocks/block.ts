@@ -1,4 +1,5 @@
 import type { Dimension, Ways } from '../units/index';
+import type { OutlineColumns, OutlineSpec } from './outline';
 import type { Template } from './template';
 
 /**
@@ -213,6 +214,8 @@ export interface Block<
   readonly title: string;
   readonly doc: string;
   readonly fields: F;
+  /** Outlines that a person may give by their corners, by name. */
+  readonly outlines?: Readonly<Record<string, OutlineSpec>>;
   readonly results: R;
   /** Why a sample has no answer, as a sentence for people; `{name}` is replaced by the field's or result's value with its unit. */
   readonly reasons: Readonly<Record<W, string>>;
@@ -234,15 +237,16 @@ export interface Block<
     r: Columns<NoInfer<R>>,
     i: number,
     stride: number,
+    o: OutlineColumns,
   ): NoInfer<W> | undefined;
   readonly keeps?: Keeps;
   /** Takes longer than a finger on a slide can wait: while one moves the design, it's computed only where it is shown. */
   readonly slow?: true;
   readonly after?: After<NoInfer<F>, NoInfer<R>>;
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
-  draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Shape[];
+  draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>, o: OutlineColumns): Shape[];
   /** What it gives to lay on the work at full size, from sample 0 with stride 1. Called only when it is asked for. */
-  templates?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>): Template[];
+  templates?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>, o: OutlineColumns): Template[];
   /** By name; read as `cell.trace`. */
   readonly traces?: Readonly<Record<string, Trace<NoInfer<F>, NoInfer<R>>>>;
 }
@@ -278,6 +282,7 @@ export interface AnyBlock {
   readonly title: string;
   readonly doc: string;
   readonly fields: FieldSpecs;
+  readonly outlines?: Readonly<Record<string, OutlineSpec>>;
   readonly results: ResultSpecs;
   readonly reasons: Readonly<Record<string, string>>;
   readonly theory?: Theory;
@@ -286,14 +291,14 @@ export interface AnyBlock {
   readonly lineTitled?: true;
   readonly cautions?: readonly Caution[];
   // biome-ignore lint/suspicious/noExplicitAny: a heterogeneous list can't name each block's columns; `block()` has checked them.
-  run(m: Float64Array, f: any, r: any, i: number, stride: number): string | undefined;
+  run(m: Float64Array, f: any, r: any, i: number, stride: number, o: OutlineColumns): string | undefined;
   readonly keeps?: Keeps;
   readonly slow?: true;
   readonly after?: AnyAfter;
   // biome-ignore lint/suspicious/noExplicitAny: as above.
-  draw?(m: Float64Array, f: any, r: any): Shape[];
+  draw?(m: Float64Array, f: any, r: any, o: OutlineColumns): Shape[];
   // biome-ignore lint/suspicious/noExplicitAny: as above.
-  templates?(m: Float64Array, f: any, r: any): Template[];
+  templates?(m: Float64Array, f: any, r: any, o: OutlineColumns): Template[];
   readonly traces?: Readonly<Record<string, AnyTrace>>;
 }
 

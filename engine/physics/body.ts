@@ -1,4 +1,5 @@
 import { nonNegative } from './domain';
+import { measureOutline, type Outline, outlineBays, overBays } from './outline';
 
 /** The four places along a fuselage where a ruler goes: nose, front, rear, tail end. */
 export interface BodyStation {
@@ -44,6 +45,36 @@ export function measureSide(stations: readonly BodyStation[]): SideMeasures {
     sum.roundVolume += ((Math.PI / 4) * h * (d1 * d1 + d1 * d2 + d2 * d2)) / 3;
   }
   return sum;
+}
+
+export interface SideOutlineMeasures extends SideMeasures {
+  /** Height of the centre of the side area above the reference line, m. */
+  height: number;
+  /** Foremost and rearmost station, m, and the lowest corner at the rearmost, m. */
+  nose: number;
+  tailEnd: number;
+  tailBottom: number;
+}
+
+/**
+ * The same of a fuselage whose side is given by its outline, x aft of the datum and z above the reference line (m): area, moments and
+ * height of the centre ∫ z dA/S by Green's theorem (`measureOutline`), ∫ ¼ π d² dx over its bays with d the depth that is inside.
+ * Derivation: as of the four places, for any outline of straight sides.
+ */
+export function measureSideOutline(outline: Outline): SideOutlineMeasures {
+  const { area, momentX, momentZ, secondMomentX } = measureOutline(outline);
+  const bays = outlineBays(outline);
+  const last = bays.at(-1)!;
+  return {
+    area,
+    moment: momentX,
+    secondMoment: secondMomentX,
+    roundVolume: (Math.PI / 4) * overBays(bays, (_, depth) => depth * depth),
+    height: momentZ / area,
+    nose: bays[0]!.from,
+    tailEnd: last.to,
+    tailBottom: last.edgeTo,
+  };
 }
 
 /**

@@ -26,7 +26,14 @@ export {
   shiftOf,
 } from './ballast';
 export { type BentWire, bendWire, type WireBend } from './bent-wire';
-export { type BodyStation, measureSide, type SideMeasures, slabWettedArea, slenderBodyCouple } from './body';
+export {
+  type BodyStation,
+  measureSide,
+  measureSideOutline,
+  type SideMeasures,
+  slabWettedArea,
+  slenderBodyCouple,
+} from './body';
 export { byRows, type Row } from './by-rows';
 export {
   type Bellcrank,
@@ -219,6 +226,7 @@ export {
   thrustOfLap,
 } from './measured-lap';
 export { dryPart, moistAirDensity, saturationPressure } from './moist-air';
+export { LEAST_CORNERS, type Outline, type OutlineCrossing, outlineBays } from './outline';
 export {
   AT_MASS_SPREAD,
   AT_STATION_SPREAD,
@@ -244,7 +252,7 @@ export {
   triangleVolume,
   tubeVolume,
 } from './part-volume';
-export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures } from './planform';
+export { chordLoadStation, measurePlanform, type Planform, type PlanformMeasures, panelOutline } from './planform';
 export {
   ADVANCE_KNOTS,
   ANGLE_SPREAD,

@@ -1,6 +1,7 @@
 import { solveDense } from '../numerics/index';
 import { positive } from './domain';
-import type { Planform } from './planform';
+import { depthAt, type Outline, outlineBays, overBays } from './outline';
+import { type Planform, panelOutline } from './planform';
 
 export interface LiftingLine {
   /** Lift slope of the wing in straight flight, 1/rad. */
@@ -45,14 +46,36 @@ const prepared = new Map<number, Series>();
  * terms in 1/R: derivation from the same equation with the local speed.
  */
 export function liftingLine(wing: Planform, sectionSlope: number, terms: number = LIFTING_LINE_TERMS): LiftingLine {
-  const inboard = positive('inboard panel span', wing.inboardSpan);
-  const outboard = positive('outboard panel span', wing.outboardSpan);
   const root = positive('root chord', wing.rootChord);
-  const toInboard = (wing.inboardTipChord - root) / inboard;
-  const toOutboard = (wing.outboardTipChord - root) / outboard;
-  const area = (inboard * (root + wing.inboardTipChord) + outboard * (root + wing.outboardTipChord)) / 2;
-  const chordAt = (y: number): number => root + (y < 0 ? -y * toInboard : y * toOutboard);
-  return liftingLineOfChords(chordAt, inboard, outboard, area, sectionSlope, terms);
+  const inboard = wing.inboardEdge
+    ? edgedPanel(wing.inboardEdge, root)
+    : panel(positive('inboard panel span', wing.inboardSpan), root, wing.inboardTipChord);
+  const outboard = wing.outboardEdge
+    ? edgedPanel(wing.outboardEdge, root)
+    : panel(positive('outboard panel span', wing.outboardSpan), root, wing.outboardTipChord);
+  const chordAt = (y: number): number => (y < 0 ? inboard.chordAt(-y) : outboard.chordAt(y));
+  return liftingLineOfChords(chordAt, inboard.span, outboard.span, inboard.area + outboard.area, sectionSlope, terms);
+}
+
+/** A panel as the lifting line sees it: its chord (m) at a distance from the centreline. */
+interface Panel {
+  readonly span: number;
+  readonly area: number;
+  chordAt(y: number): number;
+}
+
+function panel(span: number, root: number, tip: number): Panel {
+  const grows = (tip - root) / span;
+  return { span, area: (span * (root + tip)) / 2, chordAt: (y) => root + y * grows };
+}
+
+function edgedPanel(edge: Outline, root: number): Panel {
+  const bays = outlineBays(panelOutline(edge, root));
+  return {
+    span: bays.at(-1)!.to,
+    area: overBays(bays, (_, chord) => chord),
+    chordAt: (y) => depthAt(bays, y),
+  };
 }
 
 /** The same for any chord (m) as a function of y (m, outboard positive) from −inboard to outboard, with its area (m²). */

@@ -1,4 +1,5 @@
 import { type AnyBlock, type AnySpecs, isLink, isNeeded, isOptional, type Theory } from '../blocks/block';
+import { MOST_CORNERS } from '../blocks/outline';
 import { roleWords } from '../blocks/role-words';
 import { type Chapter, type EntryPiece, fieldAnchor, type Piece, resultAnchor } from './chapter';
 import { quantityEntry } from './quantities';
@@ -22,6 +23,7 @@ export function blockChapter(block: AnyBlock): Chapter {
         'Fields',
         fields.map(([name, spec]) => quantityEntry(fieldAnchor(block.kind, name), `${role}.${name}`, spec)),
       ),
+      ...under(`outlines.${block.kind}`, 'Outlines by corners', outlineEntries(block)),
       ...under(
         `results.${block.kind}`,
         'Results',
@@ -32,6 +34,22 @@ export function blockChapter(block: AnyBlock): Chapter {
     ],
   };
 }
+
+const outlineEntries = (block: AnyBlock): EntryPiece[] =>
+  Object.entries(block.outlines ?? {}).map(([name, { title, doc, corner, least, replaces }]) => ({
+    kind: 'entry',
+    id: fieldAnchor(block.kind, name),
+    name: `${block.role ?? block.kind}.${name}`,
+    symbol: '',
+    title,
+    doc,
+    facts: [
+      `one corner a line: ${corner.map((axis) => axis.title).join(', then ')}, with a semicolon between them`,
+      `mm or in, ${least} to ${MOST_CORNERS} corners`,
+      `in the place of ${replaces.map((each) => titleOf(block, each)).join(', ')}`,
+    ],
+    notes: [],
+  }));
 
 function takes(links: readonly (readonly [string, AnySpecs[string]])[]): Piece[] {
   if (links.length === 0) return [];

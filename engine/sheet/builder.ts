@@ -183,6 +183,11 @@ export function startBuilding(document: Document, library: Library, trade: Trade
       for (let k = 0; k < count; k++) given.set(start + k, value);
       return start;
     },
+    numbers(key, values) {
+      const start = allocate(key, values.length);
+      for (const [k, value] of values.entries()) given.set(start + k, value);
+      return start;
+    },
     text(spec) {
       const slot = allocate(spec.unnamed ? `${spec.path}#typed` : spec.path);
       const text = { spec, slot };

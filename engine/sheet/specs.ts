@@ -206,6 +206,8 @@ export interface Builder {
   slots(key: string, count?: number): Slot;
   /** Slots in a row that hold a number until a plan puts another there; no text and no formula reaches it. */
   fixed(key: string, value: number, count?: number): Slot;
+  /** Slots in a row with the numbers that one text of the document gives; no formula reaches them. */
+  numbers(key: string, values: readonly number[]): Slot;
   /** A text with its slot; it becomes a constant, a formula step or a fault. */
   text(spec: TextSpec): Slot;
   value(spec: ValueSpec): void;
@@ -219,7 +221,7 @@ export interface Builder {
   /** What stands in for a step that can't be made: its writes have no answer and those who need them wait. */
   broken(
     at: { cell: string; path: string; kind: Step['kind']; writes: readonly Slot[] },
-    told: Omit<Told, 'path'>,
+    told: Omit<Told, 'path'> & { readonly path?: string },
   ): void;
   fault(fault: Omit<Fault, 'state'>): void;
   find(path: string): Reach | undefined;

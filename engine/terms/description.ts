@@ -30,6 +30,8 @@ export interface BlockDescription {
   readonly title: string;
   readonly doc: string;
   readonly fields: readonly FieldDescription[];
+  /** Outlines that may be given by their corners, in the place of fields. */
+  readonly outlines: readonly OutlineDescription[];
   readonly results: readonly ResultDescription[];
   readonly reasons: readonly { readonly name: string; readonly text: string }[];
   readonly traces: readonly TraceDescription[];
@@ -47,6 +49,26 @@ export interface BlockDescription {
   readonly line: readonly string[];
   /** Each is said with its title. */
   readonly lineTitled?: true;
+}
+
+export interface OutlineDescription {
+  readonly name: string;
+  readonly title: string;
+  readonly doc: string;
+  readonly view: 'plan' | 'side';
+  /** On the drawing the second length goes the other way. */
+  readonly mirrored?: true;
+  /** The two lengths of a corner, with what is allowed, SI. */
+  readonly corner: readonly [OutlineAxis, OutlineAxis];
+  readonly unit: string;
+  readonly tradeUnit: string;
+  readonly least: number;
+  readonly closed: boolean;
+  readonly replaces: readonly string[];
+}
+interface OutlineAxis {
+  readonly title: string;
+  readonly range: readonly [number, number];
 }
 
 export interface FieldDescription {

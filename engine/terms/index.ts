@@ -4,6 +4,7 @@ export type {
   ColumnDescription,
   Description,
   FieldDescription,
+  OutlineDescription,
   ResultDescription,
   RoleCaution,
   RowDescription,

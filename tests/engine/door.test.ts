@@ -38,6 +38,7 @@ test('what the page imports of the engine computes nothing of the trade', () => 
   expect(files.filter((file) => file.startsWith('blocks/'))).toEqual([
     'blocks/fill-caution.ts',
     'blocks/tank/parts.ts',
+    'blocks/outline.ts',
     'blocks/block.ts',
     'blocks/curve.ts',
     'blocks/role-words.ts',

@@ -10,15 +10,29 @@ export interface Box {
   readonly height: number;
 }
 
+/** A fuselage whose side is given by its corners. */
+export function drawOutline(corners: readonly number[], width: number): Shape[] {
+  const stations = corners.filter((_, k) => k % 2 === 0);
+  return [
+    { view: 'side', part: 'body', points: corners, closed: true },
+    planOf(Math.min(...stations), Math.max(...stations), width),
+  ];
+}
+
+const planOf = (nose: number, end: number, width: number): Shape => ({
+  view: 'plan',
+  part: 'body',
+  points: [nose, width / 2, end, width / 2, end, -width / 2, nose, -width / 2],
+  closed: true,
+});
+
 /** Side outline and plan of the fuselage. */
 export function drawFuselage(stations: readonly BodyStation[], width: number, middle: number): Shape[] {
   const upper = stations.flatMap(({ x, depth }) => [x, middle + depth / 2]);
   const lower = [...stations].reverse().flatMap(({ x, depth }) => [x, middle - depth / 2]);
-  const [nose, end] = [stations[0]!.x, stations.at(-1)!.x];
-  const half = width / 2;
   return [
     { view: 'side', part: 'body', points: [...upper, ...lower], closed: true },
-    { view: 'plan', part: 'body', points: [nose, half, end, half, end, -half, nose, -half], closed: true },
+    planOf(stations[0]!.x, stations.at(-1)!.x, width),
   ];
 }
 

@@ -1,7 +1,8 @@
-import { ITEM_DRAG } from '../../physics/index';
+import { ITEM_DRAG, LEAST_CORNERS } from '../../physics/index';
 import { VOLUME } from '../../units/index';
 import type { Field } from '../block';
 import { AIRSPEED, MILLIMETRES, PER_RADIAN, PLAIN, SMALL_AREA } from '../measures';
+import type { OutlineSpec } from '../outline';
 
 const station = (symbol: string, title: string, doc: string, value: number): Field => ({
   ...MILLIMETRES,
@@ -50,6 +51,34 @@ export const outline = {
     range: [-0.5, 0.5],
   } as Field,
 } as const;
+
+/** The side of the fuselage by its corners, in the place of the four places. */
+export const sideOutlines = {
+  side_outline: {
+    title: 'Side outline',
+    doc: 'Corners of the fuselage seen from the side, in order round it, either way; the last joins the first. Station aft of the wing root leading edge (ahead of it negative), height above the reference line. With corners here the four places above are not read: side area, its centre and its height come from the outline.',
+    view: 'side',
+    corner: [
+      { title: 'station', range: [-2, 4] },
+      { title: 'height', range: [-1, 1] },
+    ],
+    unit: 'mm',
+    tradeUnit: 'in',
+    least: LEAST_CORNERS,
+    closed: true,
+    replaces: [
+      'nose_x',
+      'nose_depth',
+      'front_x',
+      'front_depth',
+      'rear_x',
+      'rear_depth',
+      'tail_x',
+      'tail_depth',
+      'middle_height',
+    ],
+  },
+} as const satisfies Readonly<Record<string, OutlineSpec>>;
 
 /** Wheels, gear, engine parts and tank that stand in the air, from a ruler. */
 export const items = {

@@ -3,17 +3,20 @@ import {
   bodyFormFactor,
   frictionDragArea,
   measureSide,
+  measureSideOutline,
+  type SideMeasures,
   slabWettedArea,
   slenderBodyCouple,
   surfaceFormFactor,
 } from '../../physics/index';
 import { air } from '../air/index';
-import { block, type Shape } from '../block';
+import { block, type Columns, type Shape } from '../block';
 import { finiteShapes } from '../finite-shapes';
 import { typedOr } from '../measures';
+import { cornersAt, ofOutline } from '../outline';
 import { tailResults } from '../tail/results';
-import { drawBox, drawFuselage, drawGear } from './draw';
-import { bodyEstimates, items, outline } from './fields';
+import { drawBox, drawFuselage, drawGear, drawOutline } from './draw';
+import { bodyEstimates, items, outline, sideOutlines } from './fields';
 import { bodyResults } from './results';
 import { bodyTheory } from './theory';
 
@@ -22,7 +25,6 @@ const TAIL_THICKNESS = 0.06;
 
 /** Sizes that other blocks take as they were typed. */
 const PASSED_ON = [
-  'middle_height',
   'width',
   'wheel_x',
   'wheel_z',
@@ -35,11 +37,35 @@ const PASSED_ON = [
   'tank_height',
 ] as const;
 
+/** What the side of the fuselage tells, from its outline or from the four places. */
+interface Side extends SideMeasures {
+  readonly nose: number;
+  readonly tailEnd: number;
+  readonly tailBottom: number;
+  readonly height: number;
+}
+
+const sideOfStations = (stations: readonly BodyStation[], middle: number): Side => ({
+  ...measureSide(stations),
+  nose: stations[0]!.x,
+  tailEnd: stations[3]!.x,
+  tailBottom: middle - stations[3]!.depth / 2,
+  height: middle,
+});
+
+/** The four places of a ruler along a fuselage of sample i. */
+const stationsAt = (m: Float64Array, f: Columns<typeof outline>, i: number): BodyStation[] => [
+  { x: m[f.nose_x + i]!, depth: m[f.nose_depth + i]! },
+  { x: m[f.front_x + i]!, depth: m[f.front_depth + i]! },
+  { x: m[f.rear_x + i]!, depth: m[f.rear_depth + i]! },
+  { x: m[f.tail_x + i]!, depth: m[f.tail_depth + i]! },
+];
+
 /** Fuselage, and everything that stands in the air beside wing and lines. */
 export const body = block({
   kind: 'body',
   title: 'Fuselage and drag',
-  doc: 'Side outline of the fuselage at four places, and the sizes of wheels, gear, engine parts and tank. Gives the side area that holds the nose in or out, and a drag table with one row for each thing.',
+  doc: 'Side outline of the fuselage, at four places or by its corners, and the sizes of wheels, gear, engine parts and tank. Gives the side area that holds the nose in or out, and a drag table with one row for each thing.',
   line: ['drag_area', 'side_area'],
   lineTitled: true,
   fields: {
@@ -49,36 +75,36 @@ export const body = block({
     ...items,
     ...bodyEstimates,
   },
+  outlines: sideOutlines,
   results: bodyResults,
   reasons: {
     outline:
       'The places along the fuselage run backward: nose {nose_x}, front {front_x}, rear {rear_x}, tail end {tail_x}. Each must lie behind the one before.',
   },
   theory: bodyTheory,
-  run(m, f, r, i) {
-    const stations: BodyStation[] = [
-      { x: m[f.nose_x + i]!, depth: m[f.nose_depth + i]! },
-      { x: m[f.front_x + i]!, depth: m[f.front_depth + i]! },
-      { x: m[f.rear_x + i]!, depth: m[f.rear_depth + i]! },
-      { x: m[f.tail_x + i]!, depth: m[f.tail_depth + i]! },
-    ];
-    for (let k = 1; k < stations.length; k++) if (stations[k]!.x < stations[k - 1]!.x) return 'outline';
-    const length = stations[3]!.x - stations[0]!.x;
+  run(m, f, r, i, stride, o) {
+    const corners = cornersAt(m, o.side_outline!, i, stride);
+    const stations = stationsAt(m, f, i);
+    for (let k = 1; k < 4 && !corners; k++) if (stations[k]!.x < stations[k - 1]!.x) return 'outline';
+    const side = corners
+      ? ofOutline('side_outline', () => measureSideOutline(corners))
+      : sideOfStations(stations, m[f.middle_height + i]!);
+    const length = side.tailEnd - side.nose;
     if (length === 0) return 'outline';
     const width = m[f.width + i]!;
-    const side = measureSide(stations);
     m[r.side_area + i] = side.area;
     m[r.side_moment + i] = side.moment;
     m[r.side_second_moment + i] = side.secondMoment;
-    m[r.side_centroid + i] = side.area > 0 ? side.moment / side.area : (stations[0]!.x + stations[3]!.x) / 2;
+    m[r.side_centroid + i] = side.area > 0 ? side.moment / side.area : (side.nose + side.tailEnd) / 2;
     m[r.side_slope + i] = m[f.side_slope + i]!;
     m[r.slender_couple + i] = typedOr(m[f.slender_couple + i]!, slenderBodyCouple(side.roundVolume));
     m[r.pitch_couple + i] = slenderBodyCouple((Math.PI / 4) * width * width * length);
     m[r.cross_flow_drag + i] = m[f.cross_flow_drag + i]!;
 
-    m[r.nose_x + i] = stations[0]!.x;
-    m[r.tail_x + i] = stations[3]!.x;
-    m[r.tail_bottom + i] = m[f.middle_height + i]! - stations[3]!.depth / 2;
+    m[r.nose_x + i] = side.nose;
+    m[r.tail_x + i] = side.tailEnd;
+    m[r.tail_bottom + i] = side.tailBottom;
+    m[r.middle_height + i] = side.height;
     for (const name of PASSED_ON) m[r[name] + i] = m[f[name] + i]!;
 
     const speed = m[f.friction_speed + i]!;
@@ -109,16 +135,12 @@ export const body = block({
     m[r.drag_area_other + i] = whole - rows;
     return undefined;
   },
-  draw(m, f): Shape[] {
-    const stations: BodyStation[] = [
-      { x: m[f.nose_x]!, depth: m[f.nose_depth]! },
-      { x: m[f.front_x]!, depth: m[f.front_depth]! },
-      { x: m[f.rear_x]!, depth: m[f.rear_depth]! },
-      { x: m[f.tail_x]!, depth: m[f.tail_depth]! },
-    ];
-    const middle = m[f.middle_height]!;
+  draw(m, f, r, o): Shape[] {
+    const corners = cornersAt(m, o.side_outline!, 0, 1);
+    const middle = corners ? m[r.middle_height]! : m[f.middle_height]!;
+    const width = m[f.width]!;
     return finiteShapes([
-      ...drawFuselage(stations, m[f.width]!, middle),
+      ...(corners ? drawOutline(corners, width) : drawFuselage(stationsAt(m, f, 0), width, middle)),
       ...drawBox('tank', {
         x: m[f.tank_x]!,
         y: m[f.tank_y]!,

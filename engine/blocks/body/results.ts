@@ -70,7 +70,11 @@ export const bodyResults = {
   nose_x: place('x_1', 'Nose', 'Front end, aft of the wing root leading edge (ahead of it negative).'),
   tail_x: place('x_4', 'Tail end', 'Rear end, aft of the wing root leading edge.'),
   tail_bottom: place('z_4', 'Bottom at the tail end', 'Above the reference line; below it negative.'),
-  middle_height: place('z_b', 'Height of the middle', 'Of the middle of the fuselage depth above the reference line.'),
+  middle_height: place(
+    'z_b',
+    'Height of the middle',
+    'Of the middle of the fuselage depth above the reference line, as typed; of a side outline the height of the centre of its area.',
+  ),
   width: place('w', 'Width', 'Of the fuselage.'),
   wheel_x: place('x_w', 'Axle station', 'Aft of the wing root leading edge.'),
   wheel_z: place('z_w', 'Wheel height', 'Of the axle above the reference line; below it negative.'),

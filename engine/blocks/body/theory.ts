@@ -24,6 +24,12 @@ export const bodyTheory: Theory = {
       source: 'Derivation: integrals of products of straight lines.',
     },
     {
+      title: 'Side by its outline',
+      text: 'S_b = ½ Σ w,  w = x z′ − x′ z\n∫ x dA = ⅙ Σ (x + x′) w,  ∫ x² dA = Σ (x² + x x′ + x′²) w/12',
+      doc: 'x station and z height of a corner, x′ and z′ of the next, the last joining the first. d of the couple below is how much of the line across at a station is inside. The middle of the fuselage is as high as the centre of the area, ∫ z dA/S_b.',
+      source: 'Derivation: Green’s theorem over straight sides.',
+    },
+    {
       title: 'Slender-body couple',
       text: 'N = q C_b ψ,  C_b = 2 ∫ ¼ π d² dx',
       doc: 'Turns the nose further out, where it points out. Full value of potential flow, which a blunt rear end does not reach.',

@@ -8,18 +8,26 @@ export interface WingOutline extends Planform {
   readonly incidence: number;
 }
 
+/** Corners of a panel from leading to trailing edge, m: station, and distance from the centreline toward its tip. */
+export function edgeOf(w: WingOutline, side: 'inboard' | 'outboard'): (readonly [number, number])[] {
+  const corners = side === 'inboard' ? w.inboardEdge : w.outboardEdge;
+  if (corners) return corners.flatMap((y, k) => (k % 2 === 0 ? [[corners[k + 1]!, y] as const] : []));
+  const [span, tip, sweep] =
+    side === 'inboard'
+      ? [w.inboardSpan, w.inboardTipChord, w.inboardSweep]
+      : [w.outboardSpan, w.outboardTipChord, w.outboardSweep];
+  const edge = span * Math.tan(sweep);
+  return [
+    [edge, span],
+    [edge + tip, span],
+  ];
+}
+
 /** Plan of both panels, and the section at the root in the side view. */
 export function drawWing(w: WingOutline): Shape[] {
-  const inboardEdge = w.inboardSpan * Math.tan(w.inboardSweep);
-  const outboardEdge = w.outboardSpan * Math.tan(w.outboardSweep);
-  const plan = [
-    [0, 0],
-    [outboardEdge, w.outboardSpan],
-    [outboardEdge + w.outboardTipChord, w.outboardSpan],
-    [w.rootChord, 0],
-    [inboardEdge + w.inboardTipChord, -w.inboardSpan],
-    [inboardEdge, -w.inboardSpan],
-  ].flat();
+  const outboard = edgeOf(w, 'outboard');
+  const inboard = edgeOf(w, 'inboard').map(([x, y]) => [x, -y] as const);
+  const plan = [[0, 0], ...outboard, [w.rootChord, 0], ...inboard.reverse()].flat();
   return [
     { view: 'plan', part: 'wing', points: plan, closed: true },
     { view: 'side', part: 'wing', points: sectionOutline(w.rootChord, w.thickness, w.incidence), closed: true },

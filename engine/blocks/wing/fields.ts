@@ -1,6 +1,7 @@
 import { SECTION_FAMILIES } from '../../library/index';
 import type { Field, Option } from '../block';
 import { AIRSPEED, ANGLE, degrees, MILLIMETRES, PER_RADIAN, PLAIN, SHARE, SURFACE } from '../measures';
+import type { OutlineSpec } from '../outline';
 
 const panel = (symbol: string, title: string, doc: string, length: number): Field => ({
   ...MILLIMETRES,
@@ -70,6 +71,31 @@ export const wingShape = {
     doc: 'The picture that is nearest: the same above and below, or bulging upward by two or four parts in a hundred of the chord.',
   } as Option,
 } as const;
+
+export const PANEL_OUTLINES = ['inboard_outline', 'outboard_outline'] as const;
+
+const panelCorners = (side: 'inboard' | 'outboard'): OutlineSpec => ({
+  title: side === 'inboard' ? 'Inboard outline' : 'Outboard outline',
+  doc: `Corners of the ${side} panel from its leading edge round the tip to its trailing edge. Station aft of the wing root leading edge, and distance from the fuselage centreline toward this tip. From the first and the last corner the edges run straight to the ends of the root chord: a few corners about the tip are enough for a straight wing. With corners here the span, tip chord and sweep of this panel are not read.`,
+  view: 'plan',
+  ...(side === 'inboard' ? { mirrored: true } : {}),
+  spanFirst: true,
+  corner: [
+    { title: 'station', range: [-2, 2] },
+    { title: 'from the centreline', range: [0, 2] },
+  ],
+  unit: 'mm',
+  tradeUnit: 'in',
+  least: 1,
+  closed: false,
+  replaces: [`${side}_span`, `${side}_tip_chord`, `${side}_sweep`],
+});
+
+/** Panels by their corners, in the place of span, tip chord and sweep. */
+export const panelOutlines: Readonly<Record<(typeof PANEL_OUTLINES)[number], OutlineSpec>> = {
+  inboard_outline: panelCorners('inboard'),
+  outboard_outline: panelCorners('outboard'),
+};
 
 const estimated = (field: Omit<Field, 'default' | 'advanced'>): Field => ({
   ...field,

@@ -4,7 +4,9 @@ import {
   inducedFactor,
   liftingLine,
   measurePlanform,
+  outlineBays,
   type Planform,
+  panelOutline,
   STANDARD_KINEMATIC_VISCOSITY,
   WING_SHARE_OF_SECTION_LIFT,
   wingSlope,
@@ -12,8 +14,9 @@ import {
 import { block, type Columns, type Shape } from '../block';
 import { finiteShapes } from '../finite-shapes';
 import { typedOr } from '../measures';
+import { cornersAt, type OutlineColumns, ofOutline, turned } from '../outline';
 import { drawWing, type WingOutline } from './draw';
-import { wingEstimates, wingShape } from './fields';
+import { PANEL_OUTLINES, panelOutlines, wingEstimates, wingShape } from './fields';
 import { wingResults } from './results';
 import { modelSection } from './section';
 import { wingTemplates } from './template';
@@ -22,7 +25,32 @@ import { wingTheory } from './theory';
 /** Camber of the section families over chord, as their names say. */
 const CAMBER = [0, 0.02, 0.04];
 
-const outlineOf = (m: Float64Array, f: Columns<typeof wingShape>): WingOutline => ({
+/** Panels that are given by their corners, as the equations take them: along the span first. */
+function edgesAt(
+  m: Float64Array,
+  o: OutlineColumns,
+  i: number,
+  stride: number,
+): Pick<Planform, 'inboardEdge' | 'outboardEdge'> {
+  const [inboard, outboard] = PANEL_OUTLINES.map((name) => cornersAt(m, o[name]!, i, stride));
+  return {
+    ...(inboard ? { inboardEdge: turned(inboard) } : {}),
+    ...(outboard ? { outboardEdge: turned(outboard) } : {}),
+  };
+}
+
+/** A panel that its corners can't be is told at the outline of that panel. */
+function refuseCrossed({ inboardEdge, outboardEdge, rootChord }: Planform): void {
+  for (const [name, edge] of [
+    ['inboard_outline', inboardEdge],
+    ['outboard_outline', outboardEdge],
+  ] as const) {
+    if (edge) ofOutline(name, () => outlineBays(panelOutline(edge, rootChord)));
+  }
+}
+
+const outlineOf = (m: Float64Array, f: Columns<typeof wingShape>, o: OutlineColumns): WingOutline => ({
+  ...edgesAt(m, o, 0, 1),
   inboardSpan: m[f.inboard_span]!,
   outboardSpan: m[f.outboard_span]!,
   rootChord: m[f.root_chord]!,
@@ -38,14 +66,16 @@ const outlineOf = (m: Float64Array, f: Columns<typeof wingShape>): WingOutline =
 export const wing = block({
   kind: 'wing',
   title: 'Wing',
-  doc: 'Two panels from a ruler, and the section from its picture and thickness. Gives area, mean chord, lift slope, where lift and drag act across the span, and drag.',
+  doc: 'Two panels from a ruler or by the corners of their outlines, and the section from its picture and thickness. Gives area, mean chord, lift slope, where lift and drag act across the span, and drag.',
   line: ['span', 'area', 'thickness_ratio'],
   fields: { ...wingShape, ...wingEstimates },
+  outlines: panelOutlines,
   results: wingResults,
   reasons: {},
   theory: wingTheory,
-  run(m, f, r, i) {
+  run(m, f, r, i, stride, o) {
     const planform: Planform = {
+      ...edgesAt(m, o, i, stride),
       inboardSpan: m[f.inboard_span + i]!,
       outboardSpan: m[f.outboard_span + i]!,
       rootChord: m[f.root_chord + i]!,
@@ -54,10 +84,11 @@ export const wing = block({
       inboardSweep: m[f.inboard_sweep + i]!,
       outboardSweep: m[f.outboard_sweep + i]!,
     };
+    refuseCrossed(planform);
     const measures = measurePlanform(planform);
     const { aspectRatio } = measures;
-    m[r.inboard_span + i] = planform.inboardSpan;
-    m[r.outboard_span + i] = planform.outboardSpan;
+    m[r.inboard_span + i] = measures.inboardSpan;
+    m[r.outboard_span + i] = measures.outboardSpan;
     m[r.span + i] = measures.span;
     m[r.area + i] = measures.area;
     m[r.aspect_ratio + i] = aspectRatio;
@@ -99,6 +130,6 @@ export const wing = block({
     m[r.drag_station_turn + i] = typedOr(m[f.drag_station_turn + i]!, Number.isNaN(dragStation) ? drag.turn : 0);
     return undefined;
   },
-  templates: (m, f) => wingTemplates(outlineOf(m, f), CAMBER[m[f.shape]!] ?? Number.NaN),
-  draw: (m, f): Shape[] => finiteShapes(drawWing(outlineOf(m, f))),
+  templates: (m, f, _, o) => wingTemplates(outlineOf(m, f, o), CAMBER[m[f.shape]!] ?? Number.NaN),
+  draw: (m, f, _, o): Shape[] => finiteShapes(drawWing(outlineOf(m, f, o))),
 });

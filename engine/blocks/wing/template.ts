@@ -1,5 +1,5 @@
 import { metres, type Template, type TemplateMark, type TemplatePoint } from '../template';
-import type { WingOutline } from './draw';
+import { edgeOf, type WingOutline } from './draw';
 
 /** Where the camber is greatest, over chord. */
 const CAMBER_AT = 0.4;
@@ -36,14 +36,8 @@ interface NamedChord {
 
 /** Ribs at the root and at both tips, and the outline of both panels. `camber` over chord. */
 export function wingTemplates(w: WingOutline, camber: number): Template[] {
-  if (![...Object.values(w), camber].every(Number.isFinite)) return [];
-  const tips: readonly NamedChord[] =
-    w.inboardTipChord === w.outboardTipChord
-      ? [{ title: 'Rib at the tips', chord: w.inboardTipChord }]
-      : [
-          { title: 'Rib at the inboard tip', chord: w.inboardTipChord },
-          { title: 'Rib at the outboard tip', chord: w.outboardTipChord },
-        ];
+  if (![...Object.values(w).flat(), camber].every(Number.isFinite)) return [];
+  const tips = tipChords(w);
   const chords = [{ title: 'Rib at the root', chord: w.rootChord }, ...tips];
   return [
     {
@@ -51,8 +45,11 @@ export function wingTemplates(w: WingOutline, camber: number): Template[] {
       views: chords.map(({ title, chord }) => ({ title, marks: rib(chord, w.thickness, camber) })),
       notes: [
         {
-          words: 'Root chord {}, tip chords {} inboard and {} outboard.',
-          figures: [w.rootChord, w.inboardTipChord, w.outboardTipChord].map(metres),
+          words:
+            tips.length === 0
+              ? 'Root chord {}. Panels given by their corners have no tip rib.'
+              : 'Root chord {}, tip chords {} inboard and {} outboard.',
+          figures: [w.rootChord, ...(tips.length === 0 ? [] : [w.inboardTipChord, w.outboardTipChord])].map(metres),
         },
         {
           words:
@@ -68,6 +65,16 @@ export function wingTemplates(w: WingOutline, camber: number): Template[] {
   ];
 }
 
+/** A tip that is given by corners has no straight end to stand a rib on. */
+function tipChords(w: WingOutline): readonly NamedChord[] {
+  if (w.inboardEdge || w.outboardEdge) return [];
+  if (w.inboardTipChord === w.outboardTipChord) return [{ title: 'Rib at the tips', chord: w.inboardTipChord }];
+  return [
+    { title: 'Rib at the inboard tip', chord: w.inboardTipChord },
+    { title: 'Rib at the outboard tip', chord: w.outboardTipChord },
+  ];
+}
+
 const rib = (chord: number, thickness: number, camber: number): TemplateMark[] => [
   { is: 'cut', points: ribOutline(chord, thickness, camber), closed: true },
   {
@@ -80,12 +87,9 @@ const rib = (chord: number, thickness: number, camber: number): TemplateMark[] =
 ];
 
 function panel(w: WingOutline, side: 'inboard' | 'outboard'): Template {
-  const [span, tip, sweep] =
-    side === 'inboard'
-      ? [w.inboardSpan, w.inboardTipChord, w.inboardSweep]
-      : [w.outboardSpan, w.outboardTipChord, w.outboardSweep];
-  const out = side === 'inboard' ? -span : span;
-  const edge = span * Math.tan(sweep);
+  const edge = edgeOf(w, side);
+  const out = side === 'inboard' ? -1 : 1;
+  const span = Math.max(...edge.map(([, y]) => y));
   return {
     title: side === 'inboard' ? 'Wing outline, inboard panel' : 'Wing outline, outboard panel',
     views: [
@@ -95,12 +99,7 @@ function panel(w: WingOutline, side: 'inboard' | 'outboard'): Template {
           {
             is: 'cut',
             closed: true,
-            points: [
-              [0, 0],
-              [edge, out],
-              [edge + tip, out],
-              [w.rootChord, 0],
-            ],
+            points: [[0, 0], ...edge.map(([x, y]): TemplatePoint => [x, out * y]), [w.rootChord, 0]],
           },
         ],
       },

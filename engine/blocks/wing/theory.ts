@@ -22,6 +22,13 @@ export const wingTheory: Theory = {
         'One panel: D. P. Raymer, Aircraft Design: A Conceptual Approach. Two panels: derivation, mean weighted by area.',
     },
     {
+      title: 'Panels by their corners',
+      text: 'S_k = ∫ c dy,  c̄_k = ∫ c² dy/S_k,  leading edge at ∫ x_l c dy/S_k\ntan Λ_½ = ∫ (x_½ − ½ c_r) y c dy/∫ y² c dy',
+      doc: 'c chord at y, how much of the line fore and aft is inside, and x_l its foremost point: both straight from corner to corner, so that Simpson’s rule is exact on each bay. x_½ the middle of the chord.',
+      source:
+        'Derivation: the same integrals as of straight panels; Λ_½ the straight line of least weighted square through the half-chord points.',
+    },
+    {
       title: 'Section',
       text: `Re_0 = V_0 c̄/ν_0\nc_d0 = f_r c_d(t/c, Re_0) · (camber) + k_v c_l,i²\nC_L,max = ${WING_SHARE_OF_SECTION_LIFT} f_l c_l,max(t/c, Re_0) · (camber, nose)`,
       doc: `c_d and c_l,max of a smooth symmetrical section: the logarithm of those of 15 %, and of the ratio of each other thickness to it, straight in the logarithm of Re between measured rows, then straight across thickness. A thickness left out comes back from the others within 6 % in drag and 12 % in greatest lift. Ends: below the first row the first slope of 15 % is carried on down to Re ${LEAST_REYNOLDS / 1000} 000 and then held, above the last row it is held, and so are the ratios beyond theirs; drag is carried on across thickness to ${percent(THINNEST)} and ${percent(THICKEST)} and is no less than that of a laminar plate, greatest lift to ${percent(THIN_STALL)} and ${percent(THICKEST)}. (camber): the ratio of full-size values with and without it; (nose): that of full-size greatest lift to that at ${percent(THIN_STALL)}, for thinner sections. ν_0 of standard air at sea level. Slope, zero-lift angle and moment are full-size ones.`,

@@ -2,6 +2,8 @@ import * as v from 'valibot';
 import type { AnyBlock, Field, FieldSpecs, Option, Result, ResultSpecs } from '../../blocks/block';
 import { isCurve, isLink, isOption, isOptional } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
+import { inSentence } from '../called';
+import { readCorners } from '../corners';
 import type { BlockCell } from '../document';
 import { named } from '../named';
 import type { Slot } from '../program';
@@ -46,12 +48,14 @@ function fieldName(cell: BlockCell, path: string): string | undefined {
 
 function layBlock(cell: BlockCell, block: AnyBlock, builder: Builder): void {
   for (const name of Object.keys(cell.fields)) {
-    if (name in block.fields) continue;
+    if (name in block.fields || (block.outlines && name in block.outlines)) continue;
     const message = `${named(cell.name)} has nothing called “${name}”. It has ${Object.keys(block.fields).join(', ')}.${builder.meant(name, Object.keys(block.fields))}`;
     builder.fault({ cell: cell.id, path: `${cell.name}.${name}`, message });
   }
-  const fields = layFields(cell, block, builder);
-  const results = layResults(cell, block, builder);
+  const replaced = replacedFields(cell, block);
+  const fields = layFields(cell, block, replaced, builder);
+  const results = layResults(cell, block, replaced, builder);
+  const outlines = layOutlines(cell, block, builder);
   const place: BlockPlace = {
     cell: cell.id,
     name: cell.name,
@@ -63,26 +67,66 @@ function layBlock(cell: BlockCell, block: AnyBlock, builder: Builder): void {
   builder.offer(place);
   builder.later(() => {
     const links = new Map<string, BlockPlace>();
+    const at = { cell: cell.id, path: cell.name, kind: 'block' as const, writes: slotsOf(block.results, results) };
+    if (outlines.fault) {
+      builder.broken(at, outlines.fault);
+      return;
+    }
     for (const [name, spec] of Object.entries(block.fields)) {
       if (!isLink(spec)) continue;
       const found = isOptional(spec) ? followOptional(cell, name, spec, builder) : follow(cell, name, spec, builder);
       if (typeof found === 'string') {
-        const writes = slotsOf(block.results, results);
-        builder.broken({ cell: cell.id, path: cell.name, kind: 'block', writes }, { message: found });
+        builder.broken(at, { message: found });
         return;
       }
       if (found && !isOptional(spec)) links.set(name, found);
     }
-    const whole = { cell: cell.id, path: cell.name, block, fields, results, links };
+    const whole = { cell: cell.id, path: cell.name, block, fields, outlines: outlines.slots, results, links };
     for (const stage of stagesOf(whole)) builder.step(blockStep(stage, builder.document.units));
   });
 }
 
+/** Fields in whose place an outline with corners stands. */
+const replacedFields = (cell: BlockCell, { outlines = {} }: AnyBlock): ReadonlySet<string> =>
+  new Set(Object.entries(outlines).flatMap(([name, { replaces }]) => (cell.fields[name] ? replaces : [])));
+
+interface LaidOutlines {
+  readonly slots: ReadonlyMap<string, readonly Slot[]>;
+  /** What is wrong with the first that can't be read, and where. */
+  readonly fault: { readonly path: string; readonly message: string } | undefined;
+}
+
+/** Lays the corners of the outlines: both lengths of each, and behind the last the end of them. */
+function layOutlines(cell: BlockCell, { outlines = {} }: AnyBlock, builder: Builder): LaidOutlines {
+  const laid = new Map<string, readonly Slot[]>();
+  let fault: LaidOutlines['fault'];
+  for (const [name, spec] of Object.entries(outlines)) {
+    const path = `${cell.name}.${name}`;
+    const text = cell.fields[name] ?? '';
+    const read = text === '' ? undefined : readCorners(text, spec, builder.document.units);
+    const corners = read?.ok ? read.corners : [];
+    const start = builder.numbers(path, [...corners, Number.NaN]);
+    laid.set(
+      name,
+      Array.from({ length: corners.length + 1 }, (_, k) => start + k),
+    );
+    if (read?.ok === false)
+      fault ??= { path, message: `${spec.title} of ${named(cell.name)}: ${inSentence(read.message)}` };
+  }
+  return { slots: laid, fault };
+}
+
 /**
  * Lays the fields and gives their slots. Where a result has a field's name, one path stands for both: what is read is the
- * field where something always stands in it, and the result where a blank field makes the block estimate it.
+ * field where something always stands in it, and the result where a blank field makes the block estimate it, or where the field
+ * isn't read because an outline stands in its place.
  */
-function layFields(cell: BlockCell, { fields, results }: AnyBlock, builder: Builder): Map<string, Slot> {
+function layFields(
+  cell: BlockCell,
+  { fields, results }: AnyBlock,
+  replaced: ReadonlySet<string>,
+  builder: Builder,
+): Map<string, Slot> {
   const slots = new Map<string, Slot>();
   for (const [name, spec] of Object.entries(fields)) {
     if (isLink(spec)) continue;
@@ -91,16 +135,18 @@ function layFields(cell: BlockCell, { fields, results }: AnyBlock, builder: Buil
     const stands = (): string | undefined => takenFrom(cell, spec as Field, fields, builder);
     const more = isOption(spec)
       ? asOption(spec)
-      : { ...asField(spec), unnamed: readsResult(name, fields, results), ...(spec.taken ? { stands } : {}) };
+      : { ...asField(spec), unnamed: readsResult(name, fields, results, replaced), ...(spec.taken ? { stands } : {}) };
     slots.set(name, builder.text({ ...at, ...told, ...more }));
   }
   return slots;
 }
 
-function readsResult(name: string, fields: FieldSpecs, results: ResultSpecs): boolean {
+function readsResult(name: string, fields: FieldSpecs, results: ResultSpecs, replaced: ReadonlySet<string>): boolean {
   const result = results[name];
   // A curve is no number to read: the field stands for itself.
-  return result !== undefined && !isCurve(result) && Number.isNaN((fields[name] as Field).default);
+  return (
+    result !== undefined && !isCurve(result) && (replaced.has(name) || Number.isNaN((fields[name] as Field).default))
+  );
 }
 
 const asOption = (spec: Option) => ({
@@ -119,12 +165,17 @@ const asField = (spec: Field) => ({
   detail: spec.advanced,
 });
 
-function layResults(cell: BlockCell, { fields, results }: AnyBlock, builder: Builder): Map<string, Slot> {
+function layResults(
+  cell: BlockCell,
+  { fields, results }: AnyBlock,
+  replaced: ReadonlySet<string>,
+  builder: Builder,
+): Map<string, Slot> {
   const slots = new Map<string, Slot>();
   for (const [name, spec] of Object.entries(results)) {
     const path = `${cell.name}.${name}`;
     const field = name in fields ? (fields[name] as Field) : undefined;
-    const readsField = field !== undefined && !readsResult(name, fields, results);
+    const readsField = field !== undefined && !readsResult(name, fields, results, replaced);
     const slot = builder.slots(readsField ? `${path}#result` : path, slotCount(spec));
     slots.set(name, slot);
     if (readsField) continue;
@@ -133,7 +184,14 @@ function layResults(cell: BlockCell, { fields, results }: AnyBlock, builder: Bui
     // A table of a propeller has no name: only blocks that link to it read it.
     if (isCurve(spec) && spec.curve === 'propeller') continue;
     if (isCurve(spec)) builder.curve({ ...told, ...shown, kind: 'curve' });
-    else builder.value({ ...told, ...shown, ...asResult(spec), ...asTyped(field), kind: 'result' });
+    else
+      builder.value({
+        ...told,
+        ...shown,
+        ...asResult(spec),
+        ...(replaced.has(name) ? {} : asTyped(field)),
+        kind: 'result',
+      });
   }
   return slots;
 }

@@ -1,10 +1,11 @@
 import type { AnyBlock, AnySpecs, Field, Option, Result } from '../../blocks/block';
 import { isLink, isNeeded, isOption } from '../../blocks/block';
 import { slotCount } from '../../blocks/curve';
+import { type OutlineColumns, OutlineRefusal } from '../../blocks/outline';
 import { formatQuantity, shownUnit, type UnitSet } from '../../units/index';
 import { named } from '../named';
 import type { Slot, Step } from '../program';
-import type { BlockPlace, StepSpec } from '../specs';
+import type { BlockPlace, StepSpec, Told } from '../specs';
 import { firstBreach, placeRanges, type Ranged, tellBreach } from './range';
 
 export interface BlockStepSpec {
@@ -13,6 +14,8 @@ export interface BlockStepSpec {
   readonly block: AnyBlock;
   /** Without links. */
   readonly fields: ReadonlyMap<string, Slot>;
+  /** Slots in a row of the corners of each outline, and of the end of them. */
+  readonly outlines: ReadonlyMap<string, readonly Slot[]>;
   readonly results: ReadonlyMap<string, Slot>;
   /** Of the links that the block needs. */
   readonly links: ReadonlyMap<string, BlockPlace>;
@@ -27,7 +30,10 @@ type Placed = Readonly<Record<string, number | Readonly<Record<string, number>>>
 
 const spread = (slot: Slot, count: number): Slot[] => Array.from({ length: count }, (_, k) => slot + k);
 
-function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields: Placed; results: Placed } {
+function placeFields(
+  spec: BlockStepSpec,
+  column: (s: Slot) => number,
+): { fields: Placed; results: Placed; outlines: OutlineColumns } {
   const fields: Record<string, number | Readonly<Record<string, number>>> = {};
   for (const [name, slot] of spec.fields) fields[name] = column(slot);
   for (const [name, place] of spec.links) {
@@ -35,7 +41,8 @@ function placeFields(spec: BlockStepSpec, column: (s: Slot) => number): { fields
   }
   const results: Record<string, number> = {};
   for (const [name, slot] of [...(spec.earlier ?? []), ...spec.results]) results[name] = column(slot);
-  return { fields, results };
+  const outlines = Object.fromEntries([...spec.outlines].map(([name, [first]]) => [name, column(first!)]));
+  return { fields, results, outlines };
 }
 
 /** Runs a block. Its reasons: the block's own, then one for each field with a range, then a refusal of its equations. */
@@ -57,7 +64,7 @@ export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
     ...(block.slow ? { slow: true } : {}),
     reasons: [...own, ...ranged.map((input) => `range of ${input.path}`), 'refused'],
     bind(column, stride) {
-      const { fields, results } = placeFields(spec, column);
+      const { fields, results, outlines } = placeFields(spec, column);
       const { columns, lows, highs } = placeRanges(ranged, column);
       return (m, why, n) => {
         for (let i = 0; i < n; i++) {
@@ -68,7 +75,7 @@ export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
             continue;
           }
           try {
-            const reason = block.run(m, fields, results, i, stride);
+            const reason = block.run(m, fields, results, i, stride, outlines);
             if (reason !== undefined) why[i] = codes.get(reason)!;
           } catch (error) {
             if (!(error instanceof RangeError)) throw error;
@@ -84,7 +91,7 @@ export function blockStep(spec: BlockStepSpec, units: UnitSet): StepSpec {
       if (reason < own.length) return { path, message: tellReason(spec, own[reason]!, read, units) };
       const input = ranged[reason - own.length];
       if (input) return { path: input.path, message: tellBreach(input, read(input.slot)) };
-      return { path, message: tellRefusal(spec, read) };
+      return tellRefusal(spec, read, units);
     },
   };
 }
@@ -105,7 +112,7 @@ function keyOf({ path, block, links, earlier }: BlockStepSpec): string {
   return `block ${path}${earlier ? ' after' : ''}: ${block.kind}(${linked.join(' ')})`;
 }
 
-function readsOf({ block, fields, links, earlier = new Map() }: BlockStepSpec): Slot[] {
+function readsOf({ block, fields, outlines, links, earlier = new Map() }: BlockStepSpec): Slot[] {
   const reads = [...fields.values()];
   for (const [name, place] of links) {
     const link = block.fields[name]!;
@@ -118,6 +125,7 @@ function readsOf({ block, fields, links, earlier = new Map() }: BlockStepSpec): 
       reads.push(...spread(slot, slotCount(declared)));
     }
   }
+  for (const slots of outlines.values()) reads.push(...slots);
   reads.push(...earlier.values());
   return reads;
 }
@@ -134,13 +142,13 @@ function rerun(spec: BlockStepSpec, read: (slot: Slot) => number) {
   for (const [name, slot] of spec.results) for (const s of spread(slot, slotCount(spec.block.results[name]!))) place(s);
   const m = new Float64Array(slots.size);
   for (const [slot, at] of slots) m[at] = read(slot);
-  const { fields, results } = placeFields(spec, (slot) => slots.get(slot)!);
-  let refusal = '';
+  const { fields, results, outlines } = placeFields(spec, (slot) => slots.get(slot)!);
+  let refusal: RangeError | undefined;
   try {
-    spec.block.run(m, fields, results, 0, 1);
+    spec.block.run(m, fields, results, 0, 1, outlines);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    refusal = error.message;
+    refusal = error;
   }
   return { value: (slot: Slot) => m[slots.get(slot)!]!, refusal };
 }
@@ -171,7 +179,31 @@ function tellValue(spec: AnySpecs[string], value: number, units: UnitSet): strin
   return formatQuantity(value, shownUnit(unit, units, tradeUnit), { suffix, ways });
 }
 
-function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number): string {
+function tellRefusal(spec: BlockStepSpec, read: (slot: Slot) => number, units: UnitSet): Told {
   const { refusal } = rerun(spec, read);
-  return `${named(spec.path)} has no answer: ${refusal}. Its equations do not reach that far; take back the last change or type other values.`;
+  if (refusal instanceof OutlineRefusal) return tellOutline(spec, refusal, units);
+  const message = `${named(spec.path)} has no answer: ${refusal?.message}. Its equations do not reach that far; take back the last change or type other values.`;
+  return { path: spec.path, message };
+}
+
+/** What is wrong with an outline, at the outline. */
+function tellOutline(
+  { path, block }: BlockStepSpec,
+  { outline, crossing, message }: OutlineRefusal,
+  units: UnitSet,
+): Told {
+  const { title, unit, tradeUnit, spanFirst } = block.outlines![outline]!;
+  const what = `${title} of ${named(path)}`;
+  const at = { path: `${path}.${outline}` };
+  if (!crossing) {
+    return { ...at, message: `${what} has no area to measure: ${message}. Move its corners, or remove it.` };
+  }
+  const shown = shownUnit(unit, units, tradeUnit);
+  const corner = (a: number, b: number): string =>
+    (spanFirst ? [b, a] : [a, b]).map((length) => formatQuantity(length, shown)).join('; ');
+  const side = ([a, b, c, d]: readonly number[]): string => `from ${corner(a!, b!)} to ${corner(c!, d!)}`;
+  return {
+    ...at,
+    message: `${what} crosses itself: the side ${side(crossing.first)} meets the one ${side(crossing.second)}. Move a corner so that its line goes round once.`,
+  };
 }

@@ -4,7 +4,7 @@ import type { StepSpec, Told } from '../specs';
 /** Stands where a text can't be read or a step can't be made: nothing it writes has an answer, and those who read it wait. */
 export function faultStep(
   at: { readonly cell: string; readonly path: string; readonly kind: Step['kind']; readonly writes: readonly Slot[] },
-  told: Omit<Told, 'path'>,
+  told: Omit<Told, 'path'> & { readonly path?: string },
 ): StepSpec {
   return {
     step: {

@@ -23,6 +23,7 @@ export function describeBlock(block: AnyBlock): BlockDescription {
     title: block.title,
     doc: block.doc,
     fields: Object.entries<FieldSpecs[string]>(block.fields).map(([name, spec]) => describeField(name, spec)),
+    outlines: Object.entries(block.outlines ?? {}).map(([name, { spanFirst: _, ...spec }]) => ({ name, ...spec })),
     results: Object.entries<ResultSpecs[string]>(block.results).map(([name, spec]) => describeResult(name, spec)),
     reasons: Object.entries(block.reasons).map(([name, text]) => ({ name, text })),
     traces: Object.entries(block.traces ?? {}).map(([name, trace]) => ({

@@ -41,10 +41,10 @@ export function drawingOfLive({ compiled, state }: Live, blocks: ReadonlyMap<str
 }
 
 /** A design that a block's equations refuse has no drawing of that block. */
-function drawBlock({ block, name, title, fields, results }: PlacedBlock, values: Float64Array): Shape[] {
+function drawBlock({ block, name, title, fields, results, outlines }: PlacedBlock, values: Float64Array): Shape[] {
   const motor = isMotor({ of: block.kind, title });
   try {
-    const shapes = (block.draw?.(values, fields, results) ?? []).map((shape) => labelled(shape, block, name));
+    const shapes = (block.draw?.(values, fields, results, outlines) ?? []).map((shape) => labelled(shape, block, name));
     return motor ? shapes.map(asMotor) : shapes;
   } catch (error) {
     if (error instanceof RangeError) return [];

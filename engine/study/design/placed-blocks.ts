@@ -15,6 +15,7 @@ export interface PlacedBlock {
   readonly title: string;
   readonly fields: Places;
   readonly results: Places;
+  readonly outlines: Readonly<Record<string, Slot>>;
 }
 
 const known = new WeakMap<Program, readonly PlacedBlock[]>();
@@ -29,7 +30,7 @@ export function placedBlocks(compiled: Compiled, blocks: ReadonlyMap<string, Any
   return placed;
 }
 
-function place({ document, program }: Compiled, blocks: ReadonlyMap<string, AnyBlock>): PlacedBlock[] {
+function place({ document, program, slotRuns }: Compiled, blocks: ReadonlyMap<string, AnyBlock>): PlacedBlock[] {
   const steps = new Map<string, Step>();
   // Of a block with two steps the first.
   for (const step of program.steps) if (step.kind === 'block' && !steps.has(step.cell)) steps.set(step.cell, step);
@@ -42,7 +43,10 @@ function place({ document, program }: Compiled, blocks: ReadonlyMap<string, AnyB
     if (!block || !step || step.reads.length === 0) continue;
     const first = firstOf(block);
     const results = resultsOf(first.results, step.writes);
-    placed.push({ block, name: cell.name, title: cell.title, fields: fieldsOf(first, step), results });
+    const outlines = Object.fromEntries(
+      Object.keys(block.outlines ?? {}).map((name) => [name, slotRuns.get(`${cell.name}.${name}`)!.start]),
+    );
+    placed.push({ block, name: cell.name, title: cell.title, fields: fieldsOf(first, step), results, outlines });
   }
   return placed;
 }

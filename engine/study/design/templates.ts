@@ -13,9 +13,9 @@ export const templatesOf = (
   { compiled, state }: Live,
   blocks: ReadonlyMap<string, AnyBlock>,
 ): readonly PlacedTemplate[] =>
-  placedBlocks(compiled, blocks).flatMap(({ block, name, fields, results }) => {
+  placedBlocks(compiled, blocks).flatMap(({ block, name, fields, results, outlines }) => {
     try {
-      return (block.templates?.(state.m, fields, results) ?? []).map((each) => ({ ...each, cell: name }));
+      return (block.templates?.(state.m, fields, results, outlines) ?? []).map((each) => ({ ...each, cell: name }));
     } catch (error) {
       if (error instanceof RangeError) return [];
       throw error;

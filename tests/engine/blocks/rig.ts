@@ -65,7 +65,7 @@ export function newRig(): Rig {
         else m[columns[name]!] = (text as number | undefined) ?? (spec as Field).default;
       }
       const [from, to] = [linked(block), resultsOf(roleOf(block), block.results)];
-      const reason = block.run(m, from, to, 0, 1);
+      const reason = block.run(m, from, to, 0, 1, {});
       if (reason === undefined) block.after?.run(m, from, to, 0);
       return reason;
     },
@@ -84,7 +84,7 @@ export function newRig(): Rig {
       const column = places.get(role)![name]!;
       return Array.from(m.subarray(column, column + AIRSPEED_KNOTS.length));
     },
-    draw: (block) => block.draw!(m, linked(block), places.get(roleOf(block))!),
+    draw: (block) => block.draw!(m, linked(block), places.get(roleOf(block))!, {}),
     trace: (block, name) => block.traces![name]!.run(m, linked(block), places.get(roleOf(block))!),
   };
 }

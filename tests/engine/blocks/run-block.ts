@@ -11,7 +11,7 @@ export interface Answer {
 /** What a block draws where nothing has a number. */
 export function drawNothing(block: AnyBlock): readonly Shape[] {
   const nowhere = new Proxy({}, { get: () => 0 });
-  return block.draw ? block.draw(new Float64Array(1).fill(Number.NaN), nowhere, nowhere) : [];
+  return block.draw ? block.draw(new Float64Array(1).fill(Number.NaN), nowhere, nowhere, nowhere) : [];
 }
 
 /** Runs one block on columns of its own: fields as typed or by default, linked blocks by their results. Sample `i` of `stride`. */
@@ -19,7 +19,7 @@ export function runBlock(
   block: AnyBlock,
   typed: Numbers = {},
   links: Readonly<Record<string, Numbers>> = {},
-  { stride = 1, i = 0 } = {},
+  { stride = 1, i = 0, outlines = {} as Readonly<Record<string, readonly number[]>> } = {},
 ): Answer {
   const start: number[] = [];
   const place = (value: number): number => {
@@ -45,15 +45,21 @@ export function runBlock(
     if (isCurve(spec)) throw new RangeError('curves can’t be set here');
     results[name] = place(Number.NaN);
   }
+  const drawn = Object.fromEntries(
+    Object.keys(block.outlines ?? {}).map((name) => {
+      const [first] = [...(outlines[name] ?? []), Number.NaN].map(place);
+      return [name, first!];
+    }),
+  );
   const m = new Float64Array(start.length * stride).fill(Number.NaN);
   start.forEach((value, k) => {
     m[k * stride + i] = value;
   });
-  const why = block.run(m, fields, results, i, stride);
+  const why = block.run(m, fields, results, i, stride, drawn);
   if (why === undefined) block.after?.run(m, fields, results, i);
   return {
     results: Object.fromEntries(Object.entries(results).map(([name, at]) => [name, m[at + i]!])),
     why,
-    shapes: stride === 1 && block.draw ? block.draw(m, fields, results) : [],
+    shapes: stride === 1 && block.draw ? block.draw(m, fields, results, drawn) : [],
   };
 }

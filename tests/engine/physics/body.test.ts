@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type BodyStation, measureSide, slabWettedArea, slenderBodyCouple } from '../../../engine/physics/index';
+import {
+  type BodyStation,
+  measureSide,
+  measureSideOutline,
+  type SideMeasures,
+  slabWettedArea,
+  slenderBodyCouple,
+} from '../../../engine/physics/index';
 
 const outline: BodyStation[] = [
   { x: -0.2, depth: 0.05 },
@@ -73,4 +80,21 @@ it('slender-body couple is twice the volume of the round body of that depth', ()
 
 it('wetted area of a slab is its four faces', () => {
   expect(slabWettedArea(0.055, 0.012, 0.77)).toBeCloseTo(0.11 + 2 * 0.012 * 0.77, 15);
+});
+
+describe('the side of a fuselage given by its outline', () => {
+  const upper = outline.flatMap(({ x, depth }) => [x, 0.01 + depth / 2]);
+  const lower = [...outline].reverse().flatMap(({ x, depth }) => [x, 0.01 - depth / 2]);
+  const byOutline = measureSideOutline([...upper, ...lower]);
+  it('is that of the four places for the outline of the four places', () => {
+    for (const [key, value] of Object.entries(measureSide(outline))) {
+      expect(Math.abs(byOutline[key as keyof SideMeasures] / value - 1)).toBeLessThan(1e-12);
+    }
+    expect(byOutline.height).toBeCloseTo(0.01, 14);
+    expect([byOutline.nose, byOutline.tailEnd]).toEqual([-0.2, 0.6]);
+    expect(byOutline.tailBottom).toBeCloseTo(0.01 - 0.015, 15);
+  });
+  it('has the height of its own centre: a third up for a triangle on its base', () => {
+    expect(measureSideOutline([0, 0, 0.6, 0, 0.3, 0.09]).height).toBeCloseTo(0.03, 15);
+  });
 });

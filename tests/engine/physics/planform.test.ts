@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chordLoadStation, measurePlanform, type Planform } from '../../../engine/physics/index';
+import { chordLoadStation, liftingLine, measurePlanform, type Planform } from '../../../engine/physics/index';
 
 const unequal: Planform = {
   inboardSpan: 0.7,
@@ -91,4 +91,56 @@ it('refuses a panel without length or chord', () => {
   expect(() => measurePlanform({ ...rectangle, outboardTipChord: -0.1 })).toThrow(
     new RangeError('tip chord is -0.1; it must be greater than 0'),
   );
+});
+
+describe('a wing whose panels are given by their edges', () => {
+  const edgeOf = (span: number, tip: number, sweep: number): number[] => {
+    const x = span * Math.tan(sweep);
+    return [span, x, span, x + tip];
+  };
+  const edged: Planform = {
+    ...unequal,
+    inboardEdge: edgeOf(unequal.inboardSpan, unequal.inboardTipChord, unequal.inboardSweep),
+    outboardEdge: edgeOf(unequal.outboardSpan, unequal.outboardTipChord, unequal.outboardSweep),
+  };
+  it('is that of spans, tip chords and sweeps for the edges of those', () => {
+    const [by, as] = [measurePlanform(edged), measurePlanform(unequal)];
+    for (const [key, value] of Object.entries(as)) {
+      expect(Math.abs(by[key as keyof typeof by] - value)).toBeLessThan(1e-12 * Math.max(1, Math.abs(value)));
+    }
+    const [line, straight] = [liftingLine(edged, 5.7), liftingLine(unequal, 5.7)];
+    for (const key of ['slope', 'delta', 'station', 'turn'] as const) expect(line[key]).toBeCloseTo(straight[key], 12);
+  });
+  it('may have one panel by its edge alone', () => {
+    const one = measurePlanform({ ...unequal, inboardEdge: edged.inboardEdge! });
+    expect(one.area).toBeCloseTo(measurePlanform(unequal).area, 14);
+    expect(one.centroidY).toBeCloseTo(measurePlanform(unequal).centroidY, 14);
+  });
+  it('of half an ellipse has its area, chord and, with the same section, the slope of an elliptic wing', () => {
+    const n = 160;
+    const [half, root] = [0.6, 0.2];
+    const edge = Array.from({ length: n + 1 }, (_, k) => {
+      const angle = (Math.PI * k) / n;
+      return [half * Math.sin(angle), (root / 2) * (1 - Math.cos(angle))];
+    })
+      .slice(1, -1)
+      .flat();
+    const ellipse: Planform = { ...rectangle, rootChord: root, inboardEdge: edge, outboardEdge: edge };
+    const m = measurePlanform(ellipse);
+    expect(m.span).toBe(1.2);
+    expect(m.area / ((Math.PI / 4) * 1.2 * root)).toBeCloseTo(1, 3);
+    expect(m.meanChord / ((8 / (3 * Math.PI)) * root)).toBeCloseTo(1, 3);
+    expect(m.halfChordSweep).toBeCloseTo(0, 12);
+    expect(m.quarterChord).toBeCloseTo(root / 2 - m.meanChord / 4, 4);
+    const a0 = 5.7;
+    const line = liftingLine(ellipse, a0);
+    // Glauert, The Elements of Aerofoil and Airscrew Theory, ch. XI: a = a_0/(1 + a_0/(π A)) of elliptic loading.
+    expect(line.slope / (a0 / (1 + a0 / (Math.PI * m.aspectRatio)))).toBeCloseTo(1, 2);
+    expect(line.delta).toBeLessThan(2e-3);
+  });
+  it('refuses a corner on the other side of the centreline', () => {
+    expect(() => measurePlanform({ ...rectangle, inboardEdge: [0.5, 0, 0.5, 0.2, -0.1, 0.3] })).toThrow(
+      new RangeError('least distance of a corner from the centreline is -0.1; it must be 0 or greater'),
+    );
+  });
 });

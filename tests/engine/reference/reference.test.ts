@@ -32,10 +32,11 @@ describe.each(blocks.map((block): [string, AnyBlock] => [block.kind, block]))('t
     expect(block.theory?.notModelled.length ?? 0, 'theory.notModelled').toBeGreaterThan(0);
     for (const sentence of block.theory!.notModelled) expect(sentence).toMatch(/^\p{Lu}.*\.$/u);
   });
-  it('has an entry for every field and result, and none else', () => {
+  it('has an entry for every field, outline and result, and none else', () => {
     const fields = Object.entries(block.fields).filter(([, spec]) => !isLink(spec));
     expect(entries(chapter(`block.${kind}`)).map(({ id }) => id)).toEqual([
       ...fields.map(([name]) => fieldAnchor(kind, name)),
+      ...Object.keys(block.outlines ?? {}).map((name) => fieldAnchor(kind, name)),
       ...Object.keys(block.results).map((name) => resultAnchor(kind, name)),
     ]);
   });

@@ -54,7 +54,7 @@ test('a field is shown in its chapter, marked as the place gone to, with the way
   expect([...document.querySelectorAll('.entry.here')]).toEqual([field]);
   expect(document.querySelector('.contents [aria-current="page"]')?.getAttribute('href')).toBe('#block.wing');
   const parts = [...document.querySelectorAll('.chapter-parts a')].map((link) => link.textContent);
-  expect(parts).toEqual(['Fields', 'Results', 'Equations', 'Not modelled']);
+  expect(parts).toEqual(['Fields', 'Outlines by corners', 'Results', 'Equations', 'Not modelled']);
   expect([...document.querySelectorAll('.chapter-foot a')].map((link) => link.textContent)).toEqual([
     'Before: Air',
     'Next: Tail',

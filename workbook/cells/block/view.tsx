@@ -8,6 +8,7 @@ import { FoundCg } from './found-cg';
 import { KeepRow } from './keep-row';
 import { LinkRow } from './link';
 import { OtherKinds } from './other-kinds';
+import { OutlineRow } from './outline';
 import { ResultRow } from './result';
 
 /** A piece of the model: the form and the results, both made from what the block declares. */
@@ -38,7 +39,9 @@ function Fields({ cell, block }: { cell: BlockCell; block: BlockDescription }) {
   // What is typed or taken from elsewhere is not folded away.
   const typed = (name: string): boolean =>
     cell.fields[name] !== undefined || sheet.name(`${cell.name}.${name}`)?.takes !== undefined;
-  const own = block.fields.filter((field) => field.kind !== 'link');
+  // In the place of these an outline is read.
+  const replaced = block.outlines.flatMap(({ name, replaces }) => (cell.fields[name] ? replaces : []));
+  const own = block.fields.filter((field) => field.kind !== 'link' && !replaced.includes(field.name));
   const plain = own.filter((field) => !field.advanced || typed(field.name));
   const advanced = own.filter((field) => field.advanced && !typed(field.name));
   return (
@@ -54,6 +57,9 @@ function Fields({ cell, block }: { cell: BlockCell; block: BlockDescription }) {
       ))}
       {plain.map((field) => (
         <FieldRow key={field.name} cell={cell} field={field} />
+      ))}
+      {block.outlines.map((outline) => (
+        <OutlineRow key={outline.name} cell={cell} outline={outline} />
       ))}
       {advanced.length > 0 && (
         <details>
