@@ -62,7 +62,9 @@ export interface EngineService {
   reconcile(found: string): Promise<Reconciliation>;
   /** Questions that can be put on any design, in the order of the builder's year. */
   studies(): Promise<readonly StudyTold[]>;
-  /** The open design with a study on it as one more sheet, and what that adds; nothing is changed. `answers`: pick → choice. */
+  /** Lessons that can be put on any design as a study can; each has a question that is guessed first. */
+  lessons(): Promise<readonly StudyTold[]>;
+  /** The open design with a study or a lesson on it as one more sheet, and what that adds; nothing is changed. `answers`: pick → choice. */
   placeStudy(name: string, answers: Readonly<Record<string, string>>): Promise<StudyAnswer>;
   /** What a chart of the number at a path can be drawn against. */
   chartOffer(of: string): Promise<ChartOffer>;

@@ -50,6 +50,7 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     madeOf: (choices) => remote.madeOf(choices),
     forgotten: (parts) => remote.forgotten(parts),
     studies: () => remote.studies(),
+    lessons: () => remote.lessons(),
     placeStudy: (name, answers) => remote.placeStudy(name, answers),
     chartOffer: (of) => remote.chartOffer(of),
     makeChart: (wish, place) => remote.makeChart(wish, place),

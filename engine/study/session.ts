@@ -26,7 +26,7 @@ import { makeChart, makeVariable, offerChart, swapKind } from './make/index';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './make/told';
 import { faultyMends, mendSteps } from './mends/mends';
 import type { MendsAnswer } from './mends/told';
-import { askedOf, placeStudy, studies } from './place/index';
+import { askedOf, lessons, placeStudy, studies } from './place/index';
 import type { StudyAnswer, StudyTold } from './place/told';
 import { typedSlot } from './run/axis';
 import { type StudyPorts, startStudies } from './studies';
@@ -177,8 +177,10 @@ export function startEngine(library: Library, ports: StudyPorts) {
     },
     studies: async (): Promise<readonly StudyTold[]> =>
       studies().map((study) => askedOf(study, present().compiled.document, library.blocks)),
+    lessons: async (): Promise<readonly StudyTold[]> =>
+      lessons().map((lesson) => askedOf(lesson, present().compiled.document, library.blocks)),
     async placeStudy(name: string, answers: Readonly<Record<string, string>>): Promise<StudyAnswer> {
-      const study = studies().find((each) => each.name === name);
+      const study = [...studies(), ...lessons()].find((each) => each.name === name);
       if (!study) return { ok: false, message: `There is no study called “${name}”.` };
       return placeStudy(study, present(), library, answers);
     },

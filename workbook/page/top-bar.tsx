@@ -48,7 +48,8 @@ export function TopBar() {
           <Word dialog onClick={() => (sheet.adding.value = sheet.shownSheet.peek().pieces.length)}>
             Add a piece
           </Word>
-          <AddStudy {...along()} />
+          <AddStudy list="studies" {...along()} />
+          <AddStudy list="lessons" {...along()} />
           <Word dialog onClick={() => (askingToPrint.value = true)}>
             Print
           </Word>
@@ -83,7 +84,7 @@ export function TopBar() {
         />
       )}
       {sheet.choosing.value && <OpenDialog onFile={() => picker.current?.click()} />}
-      {sheet.choosingStudy.value && <StudyDialog />}
+      {sheet.choosingStudy.value && <StudyDialog list={sheet.choosingStudy.value} />}
       {sheet.asking.value === 'where' && <GoToDialog onClose={asked('where')} />}
       {sheet.asking.value === 'keys' && <KeysDialog onClose={asked('keys')} />}
       <Swapping />

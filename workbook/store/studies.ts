@@ -4,11 +4,13 @@ import type { Editor } from './editor';
 
 type Answers = Readonly<Record<string, string>>;
 
+export type StudyList = 'studies' | 'lessons';
+
 /** Studies that can be put on the open design. */
 export interface Studies {
-  /** The list of them is shown. */
-  readonly choosingStudy: Signal<boolean>;
-  studyList(): Promise<readonly StudyTold[]>;
+  /** The list of them that is shown, or that of lessons. */
+  readonly choosingStudy: Signal<StudyList | undefined>;
+  studyList(list: StudyList): Promise<readonly StudyTold[]>;
   /** What a study would add to the design as it stands. */
   previewStudy(name: string, answers: Answers): Promise<StudyAnswer>;
   /** Puts it on the design in one step, and gives the sentence that says why not where it can't be. */
@@ -16,7 +18,7 @@ export interface Studies {
 }
 
 export interface StudiesPorts {
-  readonly engine: Pick<EngineService, 'studies' | 'placeStudy'>;
+  readonly engine: Pick<EngineService, StudyList | 'placeStudy'>;
   readonly editor: Editor;
   show(sheet: string): void;
 }
@@ -27,8 +29,8 @@ const MOST_TRIES = 3;
 export function createStudies({ engine, editor, show }: StudiesPorts): Studies {
   const { document } = editor;
   return {
-    choosingStudy: signal(false),
-    studyList: () => engine.studies(),
+    choosingStudy: signal(undefined),
+    studyList: (list) => engine[list](),
     previewStudy(name, answers) {
       editor.settle();
       return engine.placeStudy(name, answers);
@@ -40,7 +42,7 @@ export function createStudies({ engine, editor, show }: StudiesPorts): Studies {
         const answer = await engine.placeStudy(name, answers);
         if (!answer.ok) return answer.message;
         if (document.peek() !== before && tries < MOST_TRIES) continue;
-        editor.change([{ change: 'design', document: answer.document }], `the study “${question}”`);
+        editor.change([{ change: 'design', document: answer.document }], `the sheet “${question}”`);
         show(answer.sheet);
         return undefined;
       }

@@ -1,3 +1,13 @@
+import balanceLesson from '../../../data/lessons/balance_lesson.json?raw';
+import controlLesson from '../../../data/lessons/control_lesson.json?raw';
+import fuelLesson from '../../../data/lessons/fuel_lesson.json?raw';
+import guideLesson from '../../../data/lessons/guide_lesson.json?raw';
+import linesLesson from '../../../data/lessons/lines_lesson.json?raw';
+import noseLesson from '../../../data/lessons/nose_lesson.json?raw';
+import speedLesson from '../../../data/lessons/speed_lesson.json?raw';
+import testLesson from '../../../data/lessons/test_lesson.json?raw';
+import tipLesson from '../../../data/lessons/tip_lesson.json?raw';
+import windLesson from '../../../data/lessons/wind_lesson.json?raw';
 import bestWay from '../../../data/studies/best_way.json?raw';
 import controlsStudy from '../../../data/studies/controls_study.json?raw';
 import engineAndTail from '../../../data/studies/engine_and_tail.json?raw';
@@ -31,4 +41,18 @@ export const studyFiles: readonly string[] = [
   bestWay,
   tolerancesStudy,
   logStudy,
+];
+
+/** The files of all lessons, from what is felt in the hand to what is seen at the field. */
+export const lessonFiles: readonly string[] = [
+  balanceLesson,
+  speedLesson,
+  guideLesson,
+  tipLesson,
+  linesLesson,
+  windLesson,
+  fuelLesson,
+  noseLesson,
+  testLesson,
+  controlLesson,
 ];

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { studyFiles } from './files';
+import { lessonFiles, studyFiles } from './files';
 import { type Study, studySchema } from './study';
 
 export { askedOf } from './asked';
@@ -7,10 +7,17 @@ export { placeStudy } from './place';
 export { newModel, standIn } from './roles';
 export { slideIn } from './slides';
 
-let read: readonly Study[] | undefined;
+const read = new Map<readonly string[], readonly Study[]>();
 
-/** Every study, in the order of the builder's year; read when somebody asks first. */
-export function studies(): readonly Study[] {
-  read ??= studyFiles.map((text) => v.parse(studySchema, JSON.parse(text)));
-  return read;
+/** Those of some files, read when somebody asks first. */
+function studiesIn(files: readonly string[]): readonly Study[] {
+  const known = read.get(files) ?? files.map((text) => v.parse(studySchema, JSON.parse(text)));
+  read.set(files, known);
+  return known;
 }
+
+/** Every study, in the order of the builder's year. */
+export const studies = (): readonly Study[] => studiesIn(studyFiles);
+
+/** Every lesson: a study that asks for a guess first, in plain words. */
+export const lessons = (): readonly Study[] => studiesIn(lessonFiles);

@@ -39,4 +39,4 @@ export function namedPiece(template: Template, meant: ReadonlyMap<string, Meant>
 }
 
 /** Keys that may be left blank. */
-const WITHOUT: ReadonlySet<string> = new Set(['lines', 'rank', 'per']);
+const WITHOUT: ReadonlySet<string> = new Set(['lines', 'rank', 'per', 'try_this']);

@@ -107,6 +107,7 @@ export function smallEngine() {
     madeOf: async () => [],
     forgotten: async () => [],
     studies: async () => [],
+    lessons: async () => [],
     placeStudy: async () => ({ ok: false, message: 'No study here.' }),
     chartOffer: async () => ({ ok: false, message: 'No chart here.' }),
     makeChart: async () => ({ ok: false, message: 'No chart here.' }),

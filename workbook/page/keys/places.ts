@@ -34,7 +34,10 @@ function commands(sheet: Sheet, designs: Designs | undefined): Goal[] {
       sheet.adding.value = sheet.shownSheet.peek().pieces.length;
     }),
     command('Add a study', () => {
-      sheet.choosingStudy.value = true;
+      sheet.choosingStudy.value = 'studies';
+    }),
+    command('Lessons', () => {
+      sheet.choosingStudy.value = 'lessons';
     }),
     command('Add a sheet', () => {
       const id = sheet.addSheet(`Sheet ${sheet.sheetList.peek().length + 1}`);

@@ -11,7 +11,8 @@ export function SetCommands() {
   };
   return (
     <p class="set-commands">
-      <AddStudy {...along()} />
+      <AddStudy list="studies" {...along()} />
+      <AddStudy list="lessons" {...along()} />
       <button type="button" {...along()} class="word" onClick={add}>
         Add a sheet
       </button>

@@ -1,8 +1,10 @@
 import type { along } from '../../controls/along';
 import { useSheet } from '../../store/context';
+import type { StudyList } from '../../store/studies';
+import { studyWords } from './words';
 
-/** The words that open the list of studies. */
-export function AddStudy(place: ReturnType<typeof along>) {
+/** The words that open the list of studies, or that of lessons. */
+export function AddStudy({ list, ...place }: ReturnType<typeof along> & { readonly list: StudyList }) {
   const sheet = useSheet();
   return (
     <button
@@ -11,10 +13,10 @@ export function AddStudy(place: ReturnType<typeof along>) {
       class="word"
       aria-haspopup="dialog"
       onClick={() => {
-        sheet.choosingStudy.value = true;
+        sheet.choosingStudy.value = list;
       }}
     >
-      Add a study
+      {studyWords[list].open}
     </button>
   );
 }

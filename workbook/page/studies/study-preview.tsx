@@ -5,12 +5,14 @@ import { useSheet } from '../../store/context';
 
 interface Props {
   readonly study: StudyTold;
+  /** What the press says that goes back to the list. */
+  readonly back: string;
   onBack(): void;
   onDone(): void;
 }
 
 /** What a study puts on this design, what it has to be told, and the press that puts it there. */
-export function StudyPreview({ study, onBack, onDone }: Props) {
+export function StudyPreview({ study, back, onBack, onDone }: Props) {
   const sheet = useSheet();
   const answers = useSignal<Readonly<Record<string, string>>>({});
   const preview = useSignal<StudyAnswer | undefined>(undefined);
@@ -90,7 +92,7 @@ export function StudyPreview({ study, onBack, onDone }: Props) {
           Put it on this design
         </button>
         <button type="button" class="word" onClick={onBack}>
-          All studies
+          {back}
         </button>
       </p>
     </>

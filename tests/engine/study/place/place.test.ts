@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { noteFormulas, saidPath } from '../../../../engine/sheet/cells/index';
 import type { Cell, Document, Part } from '../../../../engine/sheet/document';
 import { openText, serialise } from '../../../../engine/sheet/file';
 import { faultsOfLive, type Live, openLive, setLive } from '../../../../engine/sheet/live';
@@ -9,10 +8,11 @@ import { cellsOf, sheetWith } from '../../../../engine/sheet/sheets';
 import { applyChanges } from '../../../../engine/sheet/transaction';
 import { library } from '../../../../engine/study/index';
 import { askedOf, placeStudy, studies } from '../../../../engine/study/place/index';
-import { MAKE, type StudyAnswer } from '../../../../engine/study/place/told';
+import { MAKE } from '../../../../engine/study/place/told';
 import { someOf } from '../../../cases';
 import { withEngine } from '../../blocks/engine-designs';
 import { begun, forms } from './begun';
+import { allOn, holdTheLaws, type Placed, placedOn } from './laws';
 
 const quern = (): Document => {
   const opened = openText(readFileSync(new URL('../../../designs/quern.tetherwright.json', import.meta.url), 'utf8'));
@@ -20,27 +20,8 @@ const quern = (): Document => {
   return opened.document;
 };
 
-type Placed = StudyAnswer & { readonly ok: true };
-
-function placed(name: string, live: Live, answers: Readonly<Record<string, string>> = {}): Placed {
-  const answer = placeStudy(studies().find((study) => study.name === name)!, live, library, answers);
-  if (!answer.ok) throw new Error(answer.message);
-  return answer;
-}
-
-/** Every study on a design, one after the other: the designs from the bare one on, and what each step put on. */
-function allOn(design: Document) {
-  const steps: { readonly before: Document; readonly answer: Placed }[] = [];
-  let live = openLive(design, library);
-  for (const study of studies()) {
-    const before = live.compiled.document;
-    if (askedOf(study, before, library.blocks).unfit !== '') continue;
-    const answer = placed(study.name, live);
-    steps.push({ before, answer });
-    live = openLive(answer.document, library);
-  }
-  return { steps, live };
-}
+const placed = (name: string, live: Live, answers: Readonly<Record<string, string>> = {}): Placed =>
+  placedOn(live, name, studies(), answers);
 
 const designs: readonly (readonly [string, () => Document])[] = [
   ['the Quern 25', quern],
@@ -49,35 +30,7 @@ const designs: readonly (readonly [string, () => Document])[] = [
   ),
 ];
 
-describe.each(designs)('on %s', (_, design) => {
-  const start = design();
-  const { steps, live } = allOn(start);
-
-  it('every study settles with no fault', () => {
-    expect(faultsOfLive(live).map(({ path, message }) => `${path}: ${message}`)).toEqual([]);
-  });
-  it('every sentence has its numbers', () => {
-    for (const cell of cellsOf(live.compiled.document)) {
-      if (cell.kind !== 'note') continue;
-      expect(cell.text, cell.name).not.toContain('@');
-      for (const [k, formula] of noteFormulas(cell.text).entries()) {
-        const slot = live.compiled.program.slotOf.get(saidPath(cell.name, k))!;
-        expect(live.state.m[slot], `{${formula}} of ${cell.title}`).not.toBeNaN();
-      }
-    }
-  });
-  it('the file with all studies opens again', () => {
-    const text = serialise(live.compiled.document);
-    const opened = openText(text);
-    expect(opened.ok && serialise(opened.document)).toBe(text);
-  });
-  it('taking a study off leaves the design as it was, to the byte', () => {
-    for (const { before, answer } of steps.toReversed()) {
-      const back = applyChanges(answer.document, sheetRemoval(answer.document, answer.sheet)).document;
-      expect(serialise(back)).toBe(serialise(before));
-    }
-  });
-});
+for (const [name, design] of designs) holdTheLaws(name, allOn(design(), studies()));
 
 describe('a study', () => {
   it('is in the list where it has a file, and the other way round', () => {
