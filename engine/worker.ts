@@ -7,9 +7,11 @@ import {
   firstDesign,
   type HangarService,
   hangarOf,
+  type ListeningService,
   library,
   type PoolPorts,
   startEngine,
+  startListening,
 } from './study/index';
 
 /** A message to itself lets others in between; a timer would wait 4 ms each time. */
@@ -59,5 +61,6 @@ expose({
       pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece.buffer])),
     );
   },
+  ...startListening({ pause, now: () => performance.now() }),
   ...reference,
-} satisfies EngineService & ReferenceService & FirstDesignService & HangarService);
+} satisfies EngineService & ReferenceService & FirstDesignService & HangarService & ListeningService);

@@ -8,6 +8,7 @@ export { type LeastSquares, leastSquares, leastSquaresSteps } from './least-squa
 export { findKnot, interpolateAt, newKnot, readKnot } from './monotone-cubic';
 export { normalDensity, normalQuantile, normalShare } from './normal';
 export { periodicSlopes } from './periodic';
+export { hannWindow, powerSpectrum } from './power-spectrum';
 export { findRoot, type Root } from './root';
 export { rungeKutta, type Slope } from './runge-kutta';
 export { seededRandom } from './seeded';

@@ -93,10 +93,7 @@ export function* leastSquaresSteps(problem: LeastSquaresProblem): Asking<LeastSq
   return ended('not settled', MOST_ITERATIONS);
 }
 
-/**
- * The same without a rest.
- * @tested a fit rests between its steps; tests run the same steps to their end.
- */
+/** The same without a rest. */
 export function leastSquares(problem: LeastSquaresProblem, residuals: Residuals): LeastSquares {
   const steps = leastSquaresSteps(problem);
   let step = steps.next();

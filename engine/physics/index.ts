@@ -214,6 +214,21 @@ export {
   unevenPair,
 } from './line-shape/index';
 export { lineStretch, linesMass, linesPressDown, pullAtHandle, stretchAngle } from './lines';
+export {
+  FARTHEST_OFF,
+  type Heard,
+  type HeardLap,
+  hear,
+  LAP_ERROR,
+  LAPS_HEARD,
+  type NoLaps,
+  type Question,
+  SHORTEST_SOUND,
+  type Sound,
+  type Told,
+  TURNS_ERROR,
+  type Unheard,
+} from './listening/index';
 export { FOLD_NAMES, foldParts, momentsAboutCg } from './mass';
 export {
   type LapPower,

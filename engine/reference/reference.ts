@@ -8,6 +8,7 @@ import { tableChapter } from './data';
 import { fitChapter } from './fit';
 import { formulasChapter } from './formulas';
 import { limitsChapter } from './limits';
+import { listeningChapter } from './listening';
 import { namesChapter } from './names';
 import { partsChapter } from './parts';
 import { bladeShapesChapter, propellerAgreementChapter } from './propellers';
@@ -27,6 +28,7 @@ export function makeReference(): readonly Chapter[] {
     partsChapter(),
     spreadsChapter(),
     fitChapter,
+    listeningChapter(),
     ...blocks.map(blockChapter),
     formulasChapter(),
     unitsChapter(),

@@ -3,6 +3,7 @@ export { HELP, readArguments } from './command/arguments';
 export { firstDesign } from './first-design/index';
 export { type HangarService, hangarOf } from './hangar/index';
 export { library } from './library';
+export { type ListeningService, startListening } from './listening/index';
 export type { FromSampler, ToSampler } from './pool/messages';
 export type { PoolPorts } from './pool/pool';
 export { startSampler } from './pool/sampler';
