@@ -178,7 +178,7 @@ export type { Culprit, Reconciliation } from './study/design/culprit';
 export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { PlacedTemplate } from './study/design/templates';
 export type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './study/first-design/told';
-export type { FitAnswer, FittedFactor, FittedNumber } from './study/fit/told';
+export type { FitAnswer, FittedFactor, FittedNumber, FlownAnswer } from './study/fit/told';
 export type {
   DesignDifference,
   DesignDifferences,
@@ -194,6 +194,7 @@ export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/p
 export { withoutNumbers, withRanges } from './study/tables/reasons';
 export type { KeptRange, TableAnswer, TableColumn, TableFormat, TableView } from './study/tables/told';
 export type { Shown, Snapshot, SweepRequest, VariantGhost, VariantGhosts } from './study/told';
+export { OBSERVATIONS, type Observation, type TrimAnswer } from './study/trim/told';
 export type { CgStep, WeighedPart, WeighingAnswer } from './study/weighing/told';
 export type {
   BlockDescription,

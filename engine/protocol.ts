@@ -9,12 +9,13 @@ import type { Reconciliation } from './study/design/culprit';
 import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { PlacedTemplate } from './study/design/templates';
 import type { FirstDesignAnswer, FirstDesignForm } from './study/first-design/told';
-import type { FitAnswer } from './study/fit/told';
+import type { FitAnswer, FlownAnswer } from './study/fit/told';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 import type { MendsAnswer } from './study/mends/told';
 import type { StudyAnswer, StudyTold } from './study/place/told';
 import type { TableAnswer, TableFormat, TableView } from './study/tables/told';
 import type { Checked, Shown, Snapshot, SweepRequest, VariantGhosts } from './study/told';
+import type { TrimAnswer } from './study/trim/told';
 import type { WeighingAnswer } from './study/weighing/told';
 import type { Description } from './terms/description';
 import type { SweepProgress } from './terms/progress';
@@ -44,6 +45,10 @@ export interface EngineService {
   trace(path: string, variant?: string): Promise<TraceAnswer>;
   /** The factors of a fit cell for the present revision. A newer edit or request stops it. */
   fit(name: string): Promise<FitAnswer>;
+  /** What was measured on the flights of a log beside what the present revision would have done. A newer edit or request stops it. */
+  flown(name: string): Promise<FlownAnswer>;
+  /** The change that mends what is seen in the air, and what the model of the present revision expects of it. */
+  trim(observation: string): Promise<TrimAnswer>;
   /** What would bring a result of the present revision where it is wanted. A newer edit or request stops it. */
   mends(name: string): Promise<MendsAnswer>;
   /** The designs that no other beats in everything that is wanted, for the present revision; `progress` is called on the way. A newer edit or request stops it. */

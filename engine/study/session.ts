@@ -21,7 +21,8 @@ import { settleFor, stepsShown, valuesOf } from './design/shown';
 import { templatesOf } from './design/templates';
 import { traceOf } from './design/trace';
 import { faultyFit, fitSteps } from './fit/fit';
-import type { FitAnswer } from './fit/told';
+import { faultyFlown, flownSteps } from './fit/flown';
+import type { FitAnswer, FlownAnswer } from './fit/told';
 import { makeChart, makeVariable, offerChart, swapKind } from './make/index';
 import type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './make/told';
 import { faultyMends, mendSteps } from './mends/mends';
@@ -33,6 +34,8 @@ import { type StudyPorts, startStudies } from './studies';
 import { startTables } from './tables/serve';
 import type { TableFormat, TableView } from './tables/told';
 import type { Checked, Shown, Snapshot, SweepRequest, VariantGhosts } from './told';
+import type { TrimAnswer } from './trim/told';
+import { trimFor } from './trim/trim';
 import { openVariant } from './variants/live';
 import type { WeighingAnswer } from './weighing/told';
 import { weighingOf } from './weighing/weighing';
@@ -43,6 +46,7 @@ export function startEngine(library: Library, ports: StudyPorts) {
   const running = startStudies(ports);
   const tables = startTables();
   const fits = startSteps<FitAnswer>(ports, { steps: fitSteps, none: (name) => faultyFit(name, '') });
+  const flown = startSteps<FlownAnswer>(ports, { steps: flownSteps, none: (name) => faultyFlown(name, '') });
   const mends = startSteps<MendsAnswer>(ports, { steps: mendSteps, none: (name) => faultyMends(name, '') });
   const best = startSteps<BestAnswer, BestNews>(ports, {
     steps: bestSteps,
@@ -139,6 +143,8 @@ export function startEngine(library: Library, ports: StudyPorts) {
       running.stop(sweep);
     },
     fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
+    flown: async (name: string): Promise<FlownAnswer> => flown.run(present(), revision, name, () => revision),
+    trim: async (key: string): Promise<TrimAnswer> => trimFor(key, present(), library),
     mends: async (name: string): Promise<MendsAnswer> => mends.run(present(), revision, name, () => revision),
     best: async (name: string, progress: (p: BestProgress) => void): Promise<BestAnswer> =>
       best.run(

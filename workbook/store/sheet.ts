@@ -23,6 +23,7 @@ import {
   type Snapshot,
   serialise,
   type TableDescription,
+  type TrimAnswer,
   textAt,
   tooLargeForAny,
   type UnitSet,
@@ -37,6 +38,7 @@ import { linkEngine } from './engine-link';
 import { textToKeep } from './entries';
 import { fileName, saveText } from './files';
 import { createFits, type Fits } from './fits';
+import { createFlown, type Flown } from './flown';
 import type { Opens, SheetKeep, Version } from './keep/index';
 import { followMadeOf } from './made-of';
 import { createMakings, type Makings } from './makings';
@@ -116,6 +118,9 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly traces: Traces;
   /** Factors found from logs. */
   readonly fits: Fits;
+  readonly flown: Flown;
+  /** The change that mends what is seen in the air, and what the model expects of it. */
+  trim(observation: string): Promise<TrimAnswer>;
   /** What brings results where they are wanted. */
   readonly mends: Mends;
   /** Designs that no other beats in what is wanted. */
@@ -232,6 +237,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
   const sweeps = createSweeps(engine, onSheet);
   const traces = createTraces(engine, onSheet);
   const fits = createFits(engine);
+  const flown = createFlown(engine);
   const mends = createMends(engine);
   const bests = createBests(engine);
   const weighings = createWeighings(engine);
@@ -259,6 +265,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       ]);
       // A fit takes longer than anybody waits for the next place of a finger.
       if (!coarse) void fits.refresh(latest.revision);
+      if (!coarse) void flown.refresh(latest.revision);
       if (!coarse) void mends.refresh(latest.revision);
       if (!coarse) void bests.refresh(latest.revision);
       if (!coarse) void weighings.refresh(latest.revision);
@@ -302,6 +309,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
         }
         void sweeps.refresh(revision, false, baseline !== undefined);
         void fits.refresh(revision);
+        void flown.refresh(revision);
         void mends.refresh(revision);
         void bests.refresh(revision);
         void weighings.refresh(revision);
@@ -434,6 +442,8 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     sweeps,
     traces,
     fits,
+    flown,
+    trim: (observation) => engine.trim(observation),
     mends,
     bests,
     weighings,

@@ -44,7 +44,10 @@ export function* fitSteps(live: Live, name: string): Generator<void, Answer, voi
     const out = log.measured
       .filter((each) => !counted.includes(each))
       .map((each): LeftOut => ({ ...each, reason: after.reason(each) || before.reason(each) }));
-    return answerOf(live, plan, found, counted, before, after, out);
+    return answerOf(live, plan, found, counted, before, after, [
+      ...out,
+      ...log.strange.map((each) => ({ ...each, other: true })),
+    ]);
   }
 }
 

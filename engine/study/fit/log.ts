@@ -5,6 +5,7 @@ import type { Slot } from '../../sheet/program';
 import { formatQuantity } from '../../units/index';
 import { typedSlot } from '../run/axis';
 import { causeOf } from '../run/cause';
+import { flownAs } from './flown-as';
 
 /** A number measured on one flight, SI. */
 export interface Measured {
@@ -20,6 +21,8 @@ export interface ReadLog {
   readonly measured: readonly Measured[];
   /** What is set flight by flight: the value in each row, as the design has it where the row doesn't say. */
   readonly conditions: readonly { readonly path: string; readonly slot: Slot; readonly values: Float64Array }[];
+  /** Numbers of flights that the design can’t be flown as, with why. */
+  readonly strange: readonly (Measured & { readonly reason: string })[];
 }
 
 /** Reads the numbers of a log that count, or says what is wrong with one of them. `measured`: paths of results that count. */
@@ -44,16 +47,27 @@ export function readLog(live: Live, log: LogCell, measured: readonly string[]): 
         found.push({ row, path: column.of, value, error: reader.positive(`${log.name}.${column.name}.error`) });
       }
     }
-    const conditions = set.map((column) => {
+    const variants = flownAs(live, log);
+    const conditions = new Map(variants.conditions.map((each) => [each.slot, each]));
+    for (const column of set) {
       const slot = typedSlot(column.of, live.compiled.program);
       const present = live.state.m[slot]!;
-      const values = Float64Array.from(rows, (path) => {
+      const flown = conditions.get(slot)?.values;
+      const values = Float64Array.from(rows, (path, row) => {
         const value = reader.number(`${path}.${column.name}`);
-        return Number.isNaN(value) ? present : value;
+        return Number.isNaN(value) ? (flown?.[row] ?? present) : value;
       });
-      return { path: column.of, slot, values };
-    });
-    return { measured: found, conditions };
+      conditions.set(slot, { path: column.of, slot, values });
+    }
+    const why = (row: number): string | undefined => variants.strange.get(row);
+    return {
+      measured: found.filter(({ row }) => why(row) === undefined),
+      conditions: [...conditions.values()],
+      strange: found.flatMap((each) => {
+        const reason = why(each.row);
+        return reason === undefined ? [] : [{ ...each, reason }];
+      }),
+    };
   } catch (error) {
     if (error instanceof Misread) return error.message;
     throw error;

@@ -47,6 +47,8 @@ function plan(cell: FitCell, live: Live): FitPlan | string {
   const read = readLog(live, log, measured);
   if (typeof read === 'string') return read;
   if (read.measured.length === 0) {
+    if (read.strange[0])
+      return `No flight of ${named(log.name)} counts here. The first says: ${read.strange[0].reason}`;
     return `${named(log.name)} holds no measured number that counts here. Type a time, a pull or another result into one of its rows.`;
   }
   const factors: Factor[] = [];
@@ -55,7 +57,9 @@ function plan(cell: FitCell, live: Live): FitPlan | string {
     if (typeof factor === 'string') return factor;
     factors.push(factor);
   }
-  return { cell, log: read, factors };
+  // A factor is what the fit says, whichever variant was flown.
+  const conditions = read.conditions.filter(({ slot }) => !factors.some((factor) => factor.slot === slot));
+  return { cell, log: { ...read, conditions }, factors };
 }
 
 function factorOf({ compiled, state }: Live, path: string): Factor | string {

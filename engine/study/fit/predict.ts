@@ -19,7 +19,9 @@ export interface Predictions {
 }
 
 /** Results that are measured, in the order of `Predictions.values`. */
-export const resultsOf = ({ log }: FitPlan): readonly string[] => [...new Set(log.measured.map(({ path }) => path))];
+export const resultsOf = ({ log }: Pick<FitPlan, 'log'>): readonly string[] => [
+  ...new Set(log.measured.map(({ path }) => path)),
+];
 
 /**
  * Flies every row of the log with each set of factors: sample p · rows + row. The same program as everything else, with the factors and
@@ -27,7 +29,7 @@ export const resultsOf = ({ log }: FitPlan): readonly string[] => [...new Set(lo
  */
 export function* predict(
   { compiled, state }: Live,
-  plan: FitPlan,
+  plan: Pick<FitPlan, 'log' | 'factors'> & { readonly cell: { readonly name: string } },
   points: readonly Float64Array[],
   rows: number,
 ): Generator<void, Predictions, void> {

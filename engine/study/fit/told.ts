@@ -53,3 +53,22 @@ export interface FitAnswer {
   /** What else is to be known of it: what isn't determined, what was left out. */
   readonly sentences: readonly string[];
 }
+
+/** What was measured on flights beside what the design as it stands would have done, SI. */
+export interface FlownAnswer {
+  readonly revision: number;
+  /** Name of the log. */
+  readonly log: string;
+  readonly state: 'settled' | 'fault' | 'stopped';
+  readonly message?: string;
+  readonly numbers: readonly {
+    /** Row of the log, from 0. */
+    readonly row: number;
+    readonly path: string;
+    readonly value: number;
+    readonly error: number;
+    readonly predicted: number;
+  }[];
+  /** Rows that have something measured and nothing predicted. */
+  readonly leftOut: readonly { readonly row: number; readonly why: string }[];
+}

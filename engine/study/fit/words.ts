@@ -12,6 +12,8 @@ import type { FittedFactor } from './told';
 /** A measured number that the fit could not count. */
 export interface LeftOut extends Measured {
   readonly reason: string;
+  /** It is another design that was flown. */
+  readonly other?: boolean;
 }
 
 export interface FitTold {
@@ -142,16 +144,17 @@ function leftOutSentences({ plan, live, leftOut }: FitTold): string[] {
   const log = cellsOf(live.compiled.document).find(
     (each): each is LogCell => each.kind === 'log' && each.name === plan.cell.log,
   );
-  const rows = new Map<string, { row: number; reason: string; paths: string[] }>();
-  for (const { row, path, reason } of leftOut) {
+  const rows = new Map<string, { row: number; reason: string; other: boolean; paths: string[] }>();
+  for (const { row, path, reason, other = false } of leftOut) {
     const key = `${row} ${reason}`;
     const known = rows.get(key);
     if (known) known.paths.push(path);
-    else rows.set(key, { row, reason, paths: [path] });
+    else rows.set(key, { row, reason, other, paths: [path] });
   }
-  return [...rows.values()].map(({ row, reason, paths }) => {
+  return [...rows.values()].map(({ row, reason, other, paths }) => {
     const label = log?.rows[row]?.label ?? '';
     const flight = label === '' ? `Row ${row + 1}` : `Row ${row + 1} (${label})`;
+    if (other) return `${flight} is left out with ${list(paths)}. ${reason}`;
     return `${flight} is left out with ${list(paths)}, since the model has no answer there. ${reason}`;
   });
 }

@@ -4,8 +4,10 @@ import { type Study, studySchema } from './study';
 
 export { askedOf } from './asked';
 export { placeStudy } from './place';
-export { newModel, standIn } from './roles';
+export { linkedRoles, newModel, standIn } from './roles';
 export { slideIn } from './slides';
+export { stepIn } from './steps';
+export { tipWeightIn } from './tip-weight';
 
 const read = new Map<readonly string[], readonly Study[]>();
 

@@ -5,7 +5,7 @@ const QUANTITY = /^([\d.]+) (\S+)$/;
 const ROUND = [1, 2, 5, 10];
 
 /** A step of a study in the units of a design, as round as it was: "5 mm" → "0.2 in". */
-function stepIn(text: string, set: UnitSet): string {
+export function stepIn(text: string, set: UnitSet): string {
   const [, number, unit] = QUANTITY.exec(text) ?? [];
   if (number === undefined || unit === undefined) return text;
   const shown = shownUnit(unit, set);

@@ -103,6 +103,8 @@ export function smallEngine() {
       ...{ revision: 0, fit, state: 'stopped', factors: [], correlation: [], numbers: [], freedom: 0, iterations: 0 },
       ...{ scatter: Number.NaN, scatterBefore: Number.NaN, errors: 'stated', takeable: false, sentences: [] },
     }),
+    flown: async (log) => ({ revision: 0, log, state: 'stopped', numbers: [], leftOut: [] }),
+    trim: async () => ({ ok: false, message: '' }),
     templates: async () => [],
     madeOf: async () => [],
     forgotten: async () => [],
