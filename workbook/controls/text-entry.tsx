@@ -27,6 +27,8 @@ export interface TextEntryProps {
   faultElsewhere?: boolean;
   /** Tab passes it by: it can be typed at another place too. */
   passedBy?: boolean;
+  /** Keys that a touch screen offers; missing: all of them. */
+  keys?: 'decimal' | 'numeric';
   /** A text that may be too long for one line of the sheet; it is still one line. */
   long?: boolean;
   onCommit(text: string): void;
@@ -128,6 +130,7 @@ export function TextEntry(props: TextEntryProps) {
           attributes={{
             'aria-label': props.label,
             'data-text': props.path,
+            ...(props.keys ? { inputmode: props.keys } : {}),
             ...(props.secondary ? {} : { 'data-path': props.path }),
             ...(describedBy ? { 'aria-describedby': describedBy } : {}),
           }}
@@ -150,6 +153,7 @@ export function TextEntry(props: TextEntryProps) {
           aria-label={props.label}
           aria-invalid={props.fault?.state === 'fault' ? true : undefined}
           aria-describedby={describedBy || undefined}
+          inputmode={props.keys}
           spellcheck={false}
           autocomplete="off"
           autocapitalize="off"

@@ -13,7 +13,7 @@ export const OBSERVATIONS: readonly Observation[] = [
     key: 'outboard_low',
     seen: 'Outboard wing low',
     likely: 'too much tip weight',
-    first: 'Sight along both wings for a warp, and see that neither flap nor aileron effect comes from the covering.',
+    first: 'Sight along both wings for a warp.',
   },
   {
     key: 'outboard_high',
@@ -72,7 +72,7 @@ export const OBSERVATIONS: readonly Observation[] = [
 ];
 
 /** One number before and after the change, as the page shows it. */
-export interface TrimFigure {
+interface TrimFigure {
   readonly title: string;
   readonly before: string;
   readonly after: string;

@@ -55,7 +55,7 @@ function changed(change: TrimChange, live: Live, library: Library): Made | strin
   const to = now + change.sign * read.si;
   if (Number.isNaN(now)) return 'The design has no number there to be changed from. Type one.';
   if (change.of === 'tip' && to < 0) {
-    return `There are only ${formatQuantity(now, unit)} of tip weight to take out. Move the leadout guide or look for a warp.`;
+    return `Only ${formatQuantity(now, unit)} of tip weight are there to be taken. Move the leadout guide or look for a warp.`;
   }
   return { document: withNumber(live, document, path, to), words: say(to) };
 }

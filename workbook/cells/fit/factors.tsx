@@ -1,6 +1,7 @@
-import { type FitAnswer, type FitCell, formatNumber } from '../../../engine/index';
+import { type FitAnswer, type FitCell, formatNumber, type LogCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
-import { foundWords, isTaken, nearWords, restWords, takenText } from './words';
+import { takenChanges } from './taken';
+import { foundWords, isTaken, nearWords, restWords } from './words';
 
 const NO_INFO = { unit: '', suffix: '' };
 
@@ -13,11 +14,10 @@ export function FitFactors({ cell, answer }: { cell: FitCell; answer: FitAnswer 
     answer.factors.slice(j + 1).map((b, k) => ({ a: a.path, b: b.path, r: answer.correlation[j]![j + 1 + k]! })),
   );
   const told = pairs.filter(({ r }) => !Number.isNaN(r));
-  const take = (): void =>
-    sheet.setTexts(
-      answer.factors.map((factor) => [factor.path, takenText(factor, infoOf(factor.path))] as const),
-      `the values of ${cell.title}`,
-    );
+  const take = (): void => {
+    const log = sheet.cells.value.find((each): each is LogCell => each.kind === 'log' && each.name === cell.log);
+    sheet.edit(() => takenChanges(answer, log, sheet), `the values of ${cell.title}`);
+  };
   return (
     <>
       <table class="fit-factors">

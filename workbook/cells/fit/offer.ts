@@ -5,6 +5,12 @@ import { type Contents, cellOf, type Offer } from '../shared/new-cell';
 /** Engines whose power a factor corrects. */
 const WITH_POWER = ['two_stroke', 'tachometer', 'thrust_law', 'measured_lap'];
 
+/** A fit of the drag to one log: what its laps alone can tell. */
+export const fitFor = (document: Document, log: string): FitCell => {
+  const fit = newFit(document);
+  return cellOf(document, 'fit', 'Fit to flown laps', { ...fit, log, factors: fit.factors.slice(0, 1) }) as FitCell;
+};
+
 /** Drag and power from the last log of the sheet. */
 function newFit(document: Document): Contents<FitCell> {
   const flight = blocksOf(document, 'flight')[0]?.name;

@@ -45,3 +45,13 @@ export function withoutColumn(cell: LogCell, column: LogColumn): LogCell {
     }),
   };
 }
+
+/** Sets of lines with set k called otherwise, and the flights that say it. */
+export const withLineSetCalled = (cell: LogCell, k: number, name: string): LogCell => {
+  const before = cell.line_sets[k]!.name;
+  return {
+    ...cell,
+    line_sets: cell.line_sets.with(k, { ...cell.line_sets[k]!, name }),
+    rows: cell.rows.map((row) => (row.line_set === before && before !== '' ? { ...row, line_set: name } : row)),
+  };
+};

@@ -1,31 +1,41 @@
+import { useState } from 'preact/hooks';
 import type { LogCell } from '../../../engine/index';
-import { useSheet } from '../../store/context';
 import { saveText } from '../../store/files';
 import { SetUp } from '../shared/set-up';
 import { logCsv } from './csv';
-import { withRowBelow } from './edits';
+import { FitNow } from './fit-now';
+import { Flights } from './flights';
 import { LogForm } from './form';
-import { PasteRows } from './paste';
+import { LineSets } from './line-sets';
+import { Measured } from './measured';
+import { PasteFlights } from './paste/paste-flights';
+import { Seen } from './seen';
 import { LogTable } from './table';
 import { LapTimer } from './timer/timer';
 
-/** What was measured on flights, to be typed in at the field. */
+/** As wide as a table of flights wants, px. */
+const WIDE = 760;
+
+/** What was timed, pulled, read and seen on flights, to be typed in at the field, and what it says of the design. */
 export function LogView({ cell }: { cell: LogCell }) {
-  const sheet = useSheet();
-  const isSet = (path: string): boolean => sheet.name(path)?.settable ?? false;
+  const [open, setOpen] = useState<number | undefined>(undefined);
   const fresh = cell.columns.length === 0 && cell.time === '';
   return (
     <div class="log">
-      <LapTimer cell={cell} onPut={() => {}} />
-      <LogTable cell={cell} />
+      <LapTimer cell={cell} onPut={setOpen} />
+      <Flights cell={cell} open={open} onOpen={setOpen} />
+      <SetUp title="All flights as a table" open={globalThis.innerWidth >= WIDE}>
+        <LogTable cell={cell} />
+      </SetUp>
+      <Measured cell={cell} />
+      <FitNow cell={cell} />
+      <Seen />
+      <LineSets cell={cell} />
+      <PasteFlights cell={cell} />
+      <SetUp title="Columns and measuring errors" open={fresh}>
+        <LogForm cell={cell} />
+      </SetUp>
       <div class="log-line">
-        <button
-          type="button"
-          class="word"
-          onClick={() => sheet.changeCell(withRowBelow(cell, cell.rows.length - 1, isSet))}
-        >
-          Add a flight
-        </button>
         <button
           type="button"
           class="word"
@@ -34,10 +44,6 @@ export function LogView({ cell }: { cell: LogCell }) {
           Save as CSV
         </button>
       </div>
-      <PasteRows cell={cell} />
-      <SetUp title="Columns and measuring errors" open={fresh}>
-        <LogForm cell={cell} />
-      </SetUp>
     </div>
   );
 }

@@ -1,7 +1,5 @@
 import { useState } from 'preact/hooks';
 import { along } from '../../controls/along';
-import { type ChosenSeparators, type Separators, seenIn } from './separators';
-import { SeparatorsPick } from './separators-pick';
 
 interface PasteProps {
   readonly id: string;
@@ -10,23 +8,15 @@ interface PasteProps {
   readonly label: string;
   readonly rows: number;
   readonly word: string;
-  /** It is a table: what parts its fields is shown and chosen. */
-  readonly reads?: true;
   /** Takes the text, and says what was done or what keeps it from being taken. */
-  onTake(text: string, separators: ChosenSeparators): { readonly ok: boolean; readonly message: string };
+  onTake(text: string): { readonly ok: boolean; readonly message: string };
 }
 
 /** Room to paste in. What can't be taken stays there with the sentence that says why. */
-export function PasteRoom({ id, title, label, rows, word, reads, onTake }: PasteProps) {
+export function PasteRoom({ id, title, label, rows, word, onTake }: PasteProps) {
   const [text, setText] = useState('');
   const [said, setSaid] = useState('');
-  const [chosen, choose] = useState<Partial<Separators>>({});
-  const { between, decimal }: Separators = reads ? { ...seenIn(text), ...chosen } : { between: ',', decimal: '.' };
   const blank = text.trim() === '';
-  const put = (next: string): void => {
-    setText(next);
-    choose({});
-  };
   return (
     <details class="set-up">
       <summary {...along()}>{title}</summary>
@@ -40,20 +30,19 @@ export function PasteRoom({ id, title, label, rows, word, reads, onTake }: Paste
         spellcheck={false}
         value={text}
         aria-describedby={`${id}-said`}
-        onInput={({ currentTarget }) => put(currentTarget.value)}
+        onInput={({ currentTarget }) => setText(currentTarget.value)}
       />
-      {reads && !blank && <SeparatorsPick id={id} text={text} picked={{ between, decimal }} onPick={choose} />}
       <p id={`${id}-said`} role="status">
         {said}
       </p>
       <button
         type="button"
         class="word"
-        disabled={blank || !between || !decimal}
+        disabled={blank}
         onClick={() => {
-          const { ok, message } = onTake(text, { between: between!, decimal: decimal! });
+          const { ok, message } = onTake(text);
           setSaid(message);
-          if (ok) put('');
+          if (ok) setText('');
         }}
       >
         {word}

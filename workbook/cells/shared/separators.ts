@@ -6,12 +6,6 @@ export interface Separators {
   readonly decimal: Decimal | undefined;
 }
 
-/** Both are chosen. */
-export interface ChosenSeparators extends Separators {
-  readonly between: Between;
-  readonly decimal: Decimal;
-}
-
 export type Decimal = '.' | ',';
 
 export const BETWEEN_WORDS: readonly (readonly [Between, string])[] = [
@@ -58,7 +52,7 @@ function decimalIn(fields: readonly string[]): Decimal | undefined {
   const signs = new Set<string>();
   let unsure = false;
   for (const field of fields) {
-    const [, sign, digits] = /^\s*[+\-−]?\d*([.,])(\d+)(?![.,\d])/.exec(field) ?? [];
+    const [, sign, digits] = /^\s*[+\-−]?(?:\d+:)*\d*([.,])(\d+)(?![.,\d])/.exec(field) ?? [];
     if (sign === undefined) continue;
     if (digits!.length === 3) unsure = true;
     else signs.add(sign);

@@ -40,7 +40,6 @@ describe('what the design would have done on the flights of a log', () => {
     const variants = [
       { name: 'Short lines', changes: { line_length: '15 m' } },
       { name: 'By formula', changes: { line_length: '2 × 8 m' } },
-      { name: 'By formula of names', changes: {} },
     ];
     const document = { ...withCells([logOf(rows), fitOf(['flight.drag_factor'])]), variants };
     const answer = toEnd(flownSteps(openLive(document, library), 'flown'));

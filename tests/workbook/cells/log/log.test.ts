@@ -1,9 +1,27 @@
 import { describe, expect, it } from 'vitest';
-import type { FittedFactor, LogCell, LogRow } from '../../../../engine/index';
+import {
+  type Between,
+  type FittedFactor,
+  type LogCell,
+  type LogRow,
+  type NameInfo,
+  readCsvLines,
+  unitNamed,
+} from '../../../../engine/index';
 import { foundWords, isTaken, takenText } from '../../../../workbook/cells/fit/words';
-import { logCsv, rowsFromCsv } from '../../../../workbook/cells/log/csv';
+import { logCsv } from '../../../../workbook/cells/log/csv';
 import { nextLabel, withColumn, withoutColumn, withRowBelow } from '../../../../workbook/cells/log/edits';
+import { type DayOrder, orderIn } from '../../../../workbook/cells/log/paste/day';
+import { readFlights } from '../../../../workbook/cells/log/paste/read-flights';
+import {
+  isHeading,
+  proposedByContent,
+  proposedByHeading,
+  targetsOf,
+} from '../../../../workbook/cells/log/paste/targets';
 import { withReadings } from '../../../../workbook/cells/log/readings';
+import { unitFor } from '../../../../workbook/cells/shared/paste-columns';
+import { type Decimal, seenIn } from '../../../../workbook/cells/shared/separators';
 
 const row = (label: string, more: Partial<LogRow> = {}): LogRow => ({
   ...{ label, date: '', flown_as: '', line_set: '', laps: '10', time: '', splits: '', all_laps: '' },
@@ -19,62 +37,113 @@ const LOG: LogCell = {
   line_sets: [],
   taken: [],
 };
-const TITLES = new Map([
-  ['pull', 'Pull at the handle'],
-  ['wind', 'Wind'],
+const NAMES = new Map([
+  ['flight.pull_at_handle', { title: 'Pull at the handle', unit: 'N' }],
+  ['air.wind', { title: 'Wind', unit: 'm/s' }],
 ]);
-const paste = (text: string, between: ',' | ';' | '\t' = ',', decimal: '.' | ',' = '.') =>
-  rowsFromCsv(LOG, TITLES, text, { between, decimal });
+const TARGETS = targetsOf(LOG, (path) => {
+  const info = NAMES.get(path);
+  return info && ({ ...info, dimension: unitNamed(info.unit)!.dimension } as NameInfo);
+});
+/** A text as it is read when a person chooses nothing but what is said here. */
+function paste(
+  text: string,
+  choices: { between?: Between; decimal?: Decimal; order?: DayOrder; to?: readonly string[] } = {},
+) {
+  const seen = seenIn(text);
+  const lines = readCsvLines(text, choices.between ?? seen.between!);
+  const byHeading = proposedByHeading(lines[0]!.fields, TARGETS, 'metric');
+  const headed = isHeading(lines[0]!.fields, byHeading);
+  const flights = headed ? lines.slice(1) : lines;
+  const proposed = headed ? byHeading : proposedByContent(flights.map(({ fields }) => fields));
+  const columns = proposed.map((column, k) => {
+    const target = TARGETS.find(({ key }) => key === choices.to?.[k]);
+    return target ? { ...column, to: target.key, unit: unitFor(target, 'metric') } : column;
+  });
+  const days = columns.findIndex(({ to }) => to === 'date');
+  const order = choices.order ?? orderIn(flights.map(({ fields }) => fields[days] ?? ''));
+  const reading = {
+    columns,
+    targets: TARGETS,
+    decimal: choices.decimal ?? seen.decimal ?? '.',
+    order,
+    units: 'metric',
+  } as const;
+  return { matched: columns.map(({ to }) => to), ...readFlights(flights, reading) };
+}
+const taken = (text: string, choices?: Parameters<typeof paste>[1]) => {
+  const { rows, faults } = paste(text, choices);
+  expect(faults).toEqual([]);
+  return rows;
+};
 
-describe('rows of a log as CSV', () => {
-  it('come back as they went', () => {
+describe('flights from elsewhere', () => {
+  it('come back as they were saved', () => {
     const text = logCsv(LOG);
     expect(text).toBe(
-      'flight,laps,time,pull,wind,note\r\n1,10,50.2 s,24 N,2 m/s,"calm, then ""gusty"""\r\n2,10,,,,\r\n',
+      'flight,date,laps,time,splits,all_laps,fuel_in,fuel_left,pull,wind,line_set,flown_as,propeller,needle,plug,note\r\n1,,10,50.2 s,,,,,24 N,2 m/s,,,,,,"calm, then ""gusty"""\r\n2,,10,,,,,,,,,,,,,\r\n',
     );
-    expect(paste(text)).toEqual({ ok: true, rows: LOG.rows });
+    expect(taken(text)).toEqual(LOG.rows);
   });
 
-  it('are known by title, take the unit of the heading, and may come from copied cells', () => {
-    expect(paste('Flight\t"Pull at the handle, lbf"\tTime\n7\t5.5\t50\n8\t24 N\t', '\t')).toEqual({
-      ok: true,
-      rows: [
-        row('7', { laps: '', time: '50', values: { pull: '5.5 lbf' } }),
-        row('8', { laps: '', values: { pull: '24 N' } }),
-      ],
-    });
+  it('are known by title, and take the unit of the heading', () => {
+    expect(taken('Flight\t"Pull at the handle, lbf"\tTime\n7\t5.5\t50\n8\t24 N\t')).toEqual([
+      row('7', { laps: '', time: '50 s', values: { pull: '5.5 lbf' } }),
+      row('8', { laps: '', values: { pull: '24 N' } }),
+    ]);
   });
 
-  it('have the separators that were chosen', () => {
-    expect(paste('flight;time;note\n7;50,2;hot, calm', ';', ',')).toEqual({
-      ok: true,
-      rows: [row('7', { laps: '', time: '50.2', note: 'hot, calm' })],
-    });
-    expect(paste('flight;time\n7;50\n8;50.2', ';', ',')).toEqual({
-      ok: false,
-      message:
-        'Row 2, time: “50.2” has a point between its digits, where decimals have a comma. Write it so, or choose the other sign.',
-    });
+  it('may have semicolons, decimal commas, minutes with seconds and days with points', () => {
+    expect(taken('Datum;Laps;Time;Fuel in;Note\n5.9.2026;10;0:50,4;60;hot, calm', { to: ['date'] })).toEqual([
+      row('', { date: '2026-09-05', laps: '10', time: '0:50.4', fuel_in: '60 mL', note: 'hot, calm' }),
+    ]);
+  });
+
+  it('may have no heading: a day and a time are known by their looks', () => {
+    expect(paste('2026-09-05,8,0:41.2\n2026-09-06,8,0:40.9').matched).toEqual(['date', '', 'time']);
+    expect(taken('2026-09-05,8,0:41.2\n2026-09-06,8,0:40.9', { to: ['date', 'laps', 'time'] })).toEqual([
+      row('', { date: '2026-09-05', laps: '8', time: '0:41.2' }),
+      row('', { date: '2026-09-06', laps: '8', time: '0:40.9' }),
+    ]);
+  });
+
+  it('may have single laps, in columns or in one', () => {
+    const flown = { laps: '3', time: '15.1 s', splits: '5 5.1 5' };
+    expect(taken('flight,lap 1,lap 2,lap 3\n4,5.0,5.1,5.0')).toEqual([row('4', flown)]);
+    expect(taken('flight;splits\n4;5,0 5,1 5,0', { decimal: ',' })).toEqual([row('4', flown)]);
+  });
+
+  it('say the order of day and month, or are asked', () => {
+    expect(taken('day,laps\n9/30/2026,5')[0]!.date).toBe('2026-09-30');
+    expect(taken('day,laps\n30/9/26,5')[0]!.date).toBe('2026-09-30');
+    expect(paste('day,laps\n5/9/2026,5').faults).toEqual([
+      { line: 2, message: 'Day: “5/9/2026” could be meant in two ways. Choose whether day or month comes first.' },
+    ]);
+    expect(taken('day,laps\n5/9/2026,5', { order: 'month' })[0]!.date).toBe('2026-05-09');
   });
 
   it.each([
-    ['flight,time', 'There are no rows. The first line names the columns, each line below it is a flight.'],
-    ['', 'There are no rows. The first line names the columns, each line below it is a flight.'],
+    ['day,laps\n31.2.2026,5', 2, 'Day: “31.2.2026” is no day. Write it as 2026-09-05 or 5.9.2026.'],
     [
-      'flight,speed\n1,3',
-      'The heading has “speed”, which this log has no column for. It has flight, laps, time, pull, wind, note. Add the column, or remove it from the text.',
+      'flight,splits\n1,5.0 later',
+      2,
+      'Times of single laps: “later” is no time. Write each in seconds with a space between.',
     ],
-    ['time,flight,time\n1,2,3', 'The heading has two columns for time. Remove one of them from the text.'],
     [
       'flight,time\n1,50\n2,50,5',
-      'Row 2 has 3 fields; the heading has 2. A field with the separator in it stands in double quotes.',
+      3,
+      'has 3 fields; the first line has 2. A field with the separator in it stands in double quotes.',
     ],
     [
-      'flight,note\n1,"open',
-      'The text can’t be read: line 2 opens a quote that is never closed. Close the quote, or leave the quotes out.',
+      'flight;time\n7;50,1\n8;50.2',
+      3,
+      'Time: “50.2” has a point between its digits, where decimals have a comma. Write it so, or choose the other sign.',
     ],
-    [`flight\n${'1\n'.repeat(299)}`, 'That would make 301 rows. At most 300 are allowed in one log.'],
-  ])('%j is refused', (text, message) => expect(paste(text)).toEqual({ ok: false, message }));
+  ])('%j is refused', (text, line, message) =>
+    expect(
+      paste(text, { between: text.includes(';') ? ';' : ',', decimal: text.includes(';') ? ',' : '.' }).faults,
+    ).toEqual([{ line, message }]),
+  );
 });
 
 describe('edits of a log', () => {

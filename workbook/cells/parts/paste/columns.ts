@@ -1,29 +1,5 @@
-import {
-  type Dimension,
-  PART_SHAPES,
-  type PartField,
-  partFields,
-  sameDimension,
-  shownUnit,
-  type UnitSet,
-  unitNamed,
-} from '../../../../engine/index';
-
-/** What a column of a pasted table can be. */
-export interface Target {
-  readonly key: string;
-  readonly title: string;
-  /** Missing: words. */
-  readonly dimension?: Dimension | undefined;
-  readonly unit: string;
-}
-
-/** A column as it is matched: what it is, '' to leave it out, and the unit of its bare numbers. */
-export interface PasteColumn {
-  readonly head: string;
-  readonly to: string;
-  readonly unit: string;
-}
+import { PART_SHAPES, type PartField, partFields, type UnitSet } from '../../../../engine/index';
+import { matchHeading, type PasteColumn, type Target } from '../../shared/paste-columns';
 
 const fields: readonly PartField[] = [
   ...new Map(PART_SHAPES.flatMap(partFields).map((field) => [field.name, field])).values(),
@@ -62,23 +38,9 @@ const KNOWN: ReadonlyMap<string, string> = new Map(
   ).toReversed(),
 );
 
-/** Matches each column by its heading: "mass, g", "Mass (g)" and "weight [oz]" are masses. One that says nothing known is left out. */
-export function proposedColumns(heading: readonly string[], set: UnitSet): readonly PasteColumn[] {
-  const taken = new Set<string>();
-  return heading.map((head) => {
-    const [, before, within] = /^(.*?)\s*(?:,|\(|\[)\s*([^,()[\]]+?)\s*[)\]]?\s*$/.exec(head) ?? [];
-    const unit = within === undefined ? undefined : unitNamed(within);
-    const words = (unit ? before! : head).trim().toLowerCase();
-    const target = targetOf(KNOWN.get(words) ?? '');
-    const fits = target && (!unit || (target.dimension && sameDimension(unit.dimension, target.dimension)));
-    if (!target || !fits || taken.has(target.key)) return { head, to: '', unit: '' };
-    taken.add(target.key);
-    return { head, to: target.key, unit: unit?.name ?? unitFor(target, set) };
-  });
-}
-
-/** The unit of a bare number where the heading says none: that of the design. */
-export const unitFor = ({ dimension, unit }: Target, set: UnitSet): string => (dimension ? shownUnit(unit, set) : '');
+/** Each column as its heading says. */
+export const proposedColumns = (heading: readonly string[], set: UnitSet): readonly PasteColumn[] =>
+  matchHeading(heading, (words) => targetOf(KNOWN.get(words) ?? ''), set);
 
 /** What keeps these columns from being read. */
 export function columnFaults(columns: readonly PasteColumn[]): readonly string[] {

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { PartsCell } from '../../../../engine/index';
 import { along } from '../../../controls/along';
+import type { PasteColumn } from '../../shared/paste-columns';
 import { type Separators, seenIn } from '../../shared/separators';
 import { SeparatorsPick } from '../../shared/separators-pick';
-import type { PasteColumn } from './columns';
 import { PastedRows } from './pasted-rows';
 
 /** A table of parts from elsewhere: how it is read is shown and chosen before anything of it comes into the design. */

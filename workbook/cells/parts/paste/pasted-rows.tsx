@@ -1,9 +1,10 @@
 import { type PartsCell, readCsvLines } from '../../../../engine/index';
 import { useSheet } from '../../../store/context';
+import type { PasteColumn } from '../../shared/paste-columns';
 import type { Separators } from '../../shared/separators';
 import { addingParts } from '../edits';
 import { takenNames } from '../taken';
-import { columnFaults, type PasteColumn, proposedColumns } from './columns';
+import { columnFaults, proposedColumns } from './columns';
 import { knownNames } from './known-names';
 import { PastedTable } from './pasted-table';
 import { readParts } from './read-parts';

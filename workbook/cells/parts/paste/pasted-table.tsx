@@ -1,7 +1,9 @@
-import { type Part, sameDimension, type Unit, unitNamed, units } from '../../../../engine/index';
+import type { Part } from '../../../../engine/index';
 import { useSheet } from '../../../store/context';
+import { ColumnsTable } from '../../shared/columns-table';
+import type { PasteColumn } from '../../shared/paste-columns';
 import { shapeWords } from '../shapes';
-import { type PasteColumn, TARGETS, targetOf, unitFor } from './columns';
+import { TARGETS } from './columns';
 
 interface Props {
   readonly columns: readonly PasteColumn[];
@@ -16,57 +18,9 @@ const SHOWN = 4;
 /** The first lines under what each column is matched to, and the parts that come of them. */
 export function PastedTable({ columns, lines, parts, onMatch }: Props) {
   const sheet = useSheet();
-  const change = (k: number, column: Partial<PasteColumn>): void =>
-    onMatch(columns.with(k, { ...columns[k]!, ...column }));
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls sideways has to be reachable by keys. */}
-      <section class="paste-room" aria-label="Columns of the pasted table" tabIndex={0}>
-        <table class="paste-table">
-          <thead>
-            <tr>
-              {columns.map(({ head }, k) => (
-                <th key={k} scope="col">
-                  {head || '(no heading)'}
-                </th>
-              ))}
-            </tr>
-            <tr>
-              {columns.map((column, k) => (
-                <td key={k}>
-                  <select
-                    aria-label={`${column.head} is`}
-                    value={column.to}
-                    onChange={({ currentTarget: { value } }) => {
-                      const target = targetOf(value);
-                      change(k, { to: value, unit: target ? unitFor(target, sheet.units()) : '' });
-                    }}
-                  >
-                    <option value="">left out</option>
-                    {TARGETS.map(({ key, title }) => (
-                      <option key={key} value={key}>
-                        {title}
-                      </option>
-                    ))}
-                  </select>
-                  <UnitPick column={column} onPick={(unit) => change(k, { unit })} />
-                </td>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {lines.slice(0, SHOWN).map(({ line, fields }) => (
-              <tr key={line}>
-                {columns.map(({ to }, k) => (
-                  <td key={k} class={to === '' ? 'left-out' : ''}>
-                    {fields[k] ?? ''}
-                  </td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <ColumnsTable columns={columns} lines={lines} targets={TARGETS} units={sheet.units()} onMatch={onMatch} />
       {parts.length > 0 && (
         <ul class="paste-preview">
           {parts.slice(0, SHOWN).map((part) => (
@@ -89,24 +43,4 @@ function partWords(part: Part): string {
     text ? [`${name} ${text.replaceAll(' ', '\u00a0').replace(/^-/, '−')}`] : [],
   );
   return [shapeWords(part), ...texts].join('; ');
-}
-
-/** The unit of bare numbers in a column. */
-function UnitPick({ column, onPick }: { column: PasteColumn; onPick(unit: string): void }) {
-  const dimension = unitNamed(column.unit)?.dimension;
-  if (column.unit === '' || !dimension) return null;
-  const fitting = units.filter((unit: Unit) => unit.name !== '' && sameDimension(unit.dimension, dimension));
-  return (
-    <select
-      aria-label={`Unit of ${column.head}`}
-      value={column.unit}
-      onChange={({ currentTarget: { value } }) => onPick(value)}
-    >
-      {fitting.map(({ name }) => (
-        <option key={name} value={name}>
-          {name}
-        </option>
-      ))}
-    </select>
-  );
 }

@@ -1,6 +1,6 @@
 import type { Between } from '../../../../engine/index';
 import { freeName, nameFault, nameFromTitle, type Part, readCsvLines } from '../../../../engine/index';
-import type { PasteColumn } from './columns';
+import type { PasteColumn } from '../../shared/paste-columns';
 import { type Reading, readRow } from './read-row';
 
 export interface PastedParts {

@@ -8,9 +8,10 @@ import {
   readEntry,
   type UnitSet,
 } from '../../../../engine/index';
+import type { PasteColumn, Target } from '../../shared/paste-columns';
 import { type Decimal, withPoint } from '../../shared/separators';
 import { shapeList } from '../shapes';
-import { type PasteColumn, type Target, targetOf } from './columns';
+import { targetOf } from './columns';
 
 /** A name that a text of a part can say, and what people call it. */
 export interface KnownName {

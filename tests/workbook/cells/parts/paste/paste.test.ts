@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { columnFaults, type PasteColumn, proposedColumns } from '../../../../../workbook/cells/parts/paste/columns';
+import { columnFaults, proposedColumns } from '../../../../../workbook/cells/parts/paste/columns';
 import { type PastedParts, readParts } from '../../../../../workbook/cells/parts/paste/read-parts';
 import type { Reading } from '../../../../../workbook/cells/parts/paste/read-row';
+import type { PasteColumn } from '../../../../../workbook/cells/shared/paste-columns';
 
 const READING: Reading = {
   decimal: '.',
