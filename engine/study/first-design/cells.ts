@@ -2,9 +2,11 @@ import { air } from '../../blocks/air/index';
 import { moistAirDensity, PACK_EXPONENT, standardPressure } from '../../physics/index';
 import type { BlockCell, Cell, CheckCell, FormulaCell, Variable } from '../../sheet/document';
 import type { UnitSet } from '../../units/index';
-import { partsOf, STORE_SIDE } from './parts';
-import { layoutRules, massRules, propellerRules, type Rule, type Weighed } from './rules';
+import { partsOf } from './parts';
+import type { Rule } from './rule';
+import { layoutRules, massRules, propellerRules, type Weighed } from './rules';
 import { around, PULL_TEST, SLIDES, type Slide } from './slides';
+import { STORE_GOES, STORE_LENGTH, STORE_SIDE } from './store';
 import { tailStock } from './tail-stock';
 import type { FirstDesignForm } from './told';
 
@@ -28,6 +30,8 @@ export interface Known {
   readonly weighed?: Weighed;
   /** The flight pulls harder than ten times the weight. */
   readonly fast?: boolean;
+  /** Length of tank or battery, in cube roots of its box, where there is no room for the usual one. */
+  readonly store?: number;
   /** How far the leadout guide slides, once it has its place. */
   readonly guide?: Slide;
   /** How much weight in nose and tail there is room for on their slides, once it is known what may be advised. */
@@ -78,10 +82,8 @@ const AIR_OF_THE_DAY = `${moistAirDensity(
 
 /** What moves when the engine does, each part by the share of the way that it goes, with what it weighs now. */
 const MOVING = {
-  engine:
-    'parts.engine_part.mass + parts.propeller.mass + parts.nose_weight_part.mass + 0.4 × (parts.tank.mass + parts.mass - parts.mass_empty) + 0.62 × parts.fuselage.mass',
-  motor:
-    'parts.motor.mass + parts.propeller.mass + parts.nose_weight_part.mass + 0.7 × parts.controller.mass + 0.4 × parts.battery.mass + 0.62 × parts.fuselage.mass',
+  engine: `parts.engine_part.mass + parts.propeller.mass + parts.nose_weight_part.mass + ${STORE_GOES} × (parts.tank.mass + parts.mass - parts.mass_empty) + 0.62 × parts.fuselage.mass`,
+  motor: `parts.motor.mass + parts.propeller.mass + parts.nose_weight_part.mass + 0.7 × parts.controller.mass + ${STORE_GOES} × parts.battery.mass + 0.62 × parts.fuselage.mass`,
 };
 
 /** The cells of a first design, in reading order. */
@@ -90,7 +92,7 @@ export function cellsOf(form: FirstDesignForm, trim: Trim, known: Known, set: Un
   const rules = [
     propellerRules(form, known.lap !== undefined),
     layoutRules(form),
-    massRules(drive, form.weight, known.weighed),
+    massRules(drive, form.weight, known.weighed, known.store ?? STORE_LENGTH.usual),
   ] as const;
   return [
     {
@@ -330,9 +332,9 @@ function blocksOf({ drive, line_count }: FirstDesignForm, lap: KnownLap | undefi
       head_width: drive === 'engine' ? '0.42 × engine_length' : '0 mm',
       head_height: drive === 'engine' ? '0.5 × engine_length' : '0 mm',
       silencer_diameter: drive === 'engine' ? '0.37 × engine_length' : '0 mm',
-      tank_length: '2 × store_size',
-      tank_width: '0.625 × store_size',
-      tank_height: '0.8 × store_size',
+      tank_length: 'store_length',
+      tank_width: 'store_width',
+      tank_height: '1.28 × store_width',
       tank_x: 'store_station',
       tank_y: STORE_SIDE,
     }),

@@ -11,8 +11,10 @@ import { flownAgain, knownOf } from './known';
 import { misfitsOf, type Sizes, WATTS } from './misfits';
 import { sheetsOf } from './sheets';
 import { ballastSlide, guideSlide, type Slide } from './slides';
+import { STORE_LENGTH, storeLength } from './store';
 import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './told';
-import { trim, typedIn, valueAt } from './trim';
+import { trim, typedIn } from './trim';
+import { valueAt } from './value-at';
 
 type Numbers = Readonly<Partial<Record<FormField, number>>>;
 
@@ -147,18 +149,21 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
   const light = form.weight === '' ? undefined : tooLight(form, openQuick(first, library));
   if (light) return { ok: false, problems: [light] };
   let { live, trim: found } = trim(first, chord);
+  const store = storeLength(live);
+  // A shorter tank is thicker and stands further outboard.
+  if (store < STORE_LENGTH.usual) ({ live, trim: found } = trim(documentOf(form, found, { store }), chord));
   if (form.lap_time !== '') {
     // What the model weighed when it was timed is known when it is trimmed, and how it is trimmed hangs a little on its power.
     const timed = { ...form, weight: '' };
-    for (let k = 0; k < TRIMS; k++)
-      ({ live, trim: found } = trim(documentOf(form, found, knownOf(timed, live)), chord));
+    const knownNow = (): Known => ({ ...knownOf(timed, live), store });
+    for (let k = 0; k < TRIMS; k++) ({ live, trim: found } = trim(documentOf(form, found, knownNow()), chord));
     for (let k = 0; k < DRAGS && !flownAgain(form, live); k++) {
-      live = openQuick(documentOf(form, found, knownOf(timed, live)), library);
+      live = openQuick(documentOf(form, found, knownNow()), library);
     }
   }
   const guide = guideSlide(valueAt(live, 'guide_x'), chord, set);
   const ballast = ballastOf(live, chord, set);
-  live = openLive(documentOf(form, found, { ...knownOf(form, live), guide, ballast }), library);
+  live = openLive(documentOf(form, found, { ...knownOf(form, live), guide, ballast, store }), library);
   const fault = faultsOfLive(live).find(({ state }) => state === 'fault');
   if (fault) {
     const message = `No design that flies was found for these entries: ${sentenceOf(fault)} Look at span, engine, line length and weight.`;

@@ -4,7 +4,7 @@ import type { Known, KnownLap } from './cells';
 import { readEntry } from './form';
 import { othersOf, type Weighed } from './rules';
 import type { FirstDesignForm } from './told';
-import { valueAt } from './trim';
+import { valueAt } from './value-at';
 
 /** What was weighed and timed, written as numbers of the model as it is begun: they stay while the design changes. */
 export function knownOf(form: FirstDesignForm, live: Live): Known {

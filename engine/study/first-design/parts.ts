@@ -1,4 +1,5 @@
 import type { Part } from '../../sheet/document';
+import { STORE_SIDE } from './store';
 import type { FirstDesignForm } from './told';
 
 const point = (name: string, title: string, mass: string, x: string, more: Part['fields'] = {}): Part => ({
@@ -7,9 +8,6 @@ const point = (name: string, title: string, mass: string, x: string, more: Part[
   shape: 'point',
   fields: { mass, x, y: '0 mm', z: '0 mm', ...more },
 });
-
-/** Tank or battery beside the fuselage, outboard. */
-export const STORE_SIDE = '0.0275 × chord + 0.3125 × store_size';
 
 const MIDDLE = '(wing.outboard_span - wing.inboard_span) ÷ 2';
 
@@ -93,7 +91,7 @@ const engineParts: readonly Part[] = [
       x: 'store_station',
       y: STORE_SIDE,
       z: '0 mm',
-      size_x: '2 × store_size',
+      size_x: 'store_length',
     },
   },
 ];
@@ -103,6 +101,6 @@ const motorParts: readonly Part[] = [
   point('controller', 'Controller and cables', 'controller_mass', '0.7 × engine_station'),
   point('battery', 'Battery', 'battery_mass', 'store_station', {
     y: STORE_SIDE,
-    size_x: '2 × store_size',
+    size_x: 'store_length',
   }),
 ];

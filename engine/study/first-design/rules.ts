@@ -1,15 +1,8 @@
 import { readPropellerSize } from '../../formula/index';
 import { readAny } from './form';
+import type { Rule } from './rule';
+import { storeSizes, storeStation } from './store';
 import type { FirstDesignForm } from './told';
-
-/** One size of a first design, worked out in the sheet itself from what a person knows of the model. Common practice, no source. */
-export interface Rule {
-  readonly name: string;
-  readonly text: string;
-  readonly unit: string;
-  /** The rule in words. */
-  readonly says: string;
-}
 
 type Drive = FirstDesignForm['drive'];
 
@@ -152,12 +145,7 @@ export function layoutRules({ drive, line_diameter, line_count }: FirstDesignFor
       unit: 'mm',
       says: '',
     },
-    {
-      name: 'store_station',
-      text: '0.4 × engine_station',
-      unit: 'mm',
-      says: `${drive === 'engine' ? 'Tank' : 'Battery'}: its middle between engine and wing, at 0.4 of the way to the engine.`,
-    },
+    storeStation(drive),
     {
       name: 'wheel_drop',
       text: 'propeller_diameter ÷ 2',
@@ -184,7 +172,7 @@ const usualLines = (drive: Drive, count: string): Rule => ({
   says: `Lines: ${countOf(count)} of stranded steel, 0.25 mm up to 1.2 cm³, 0.30 mm up to 2.2 cm³, 0.38 mm up to 7 cm³, else 0.46 mm. The rule book of your class decides.`,
 });
 
-export function massRules(drive: Drive, weight: string, weighed: Weighed | undefined): readonly Rule[] {
+export function massRules(drive: Drive, weight: string, weighed: Weighed | undefined, store: number): readonly Rule[] {
   const engine: readonly Rule[] = [
     {
       name: 'engine_mass',
@@ -217,12 +205,7 @@ export function massRules(drive: Drive, weight: string, weighed: Weighed | undef
   ];
   return [
     ...(drive === 'engine' ? engine : motor),
-    {
-      name: 'store_size',
-      text: `1 cm × (${drive === 'engine' ? 'tank_volume ÷ 0.8 cm³' : 'battery_mass ÷ 2.2 g'})^(1 ÷ 3)`,
-      unit: 'mm',
-      says: `${drive === 'engine' ? 'Tank, a wedge that fills 0.8 of its box' : 'Battery, 2.2 g/cm³'}: 2 × 0.625 × 0.8 times the cube root of ${drive === 'engine' ? 'that box' : 'its volume'}, beside the fuselage, outboard.`,
-    },
+    ...storeSizes(drive, store),
     {
       name: 'propeller_mass',
       text: '28 g × (propeller_diameter ÷ 9 in)^3',

@@ -3,6 +3,8 @@ import { type Live, openQuick, quick, setLive } from '../../sheet/live';
 import { fromSI, type UnitSet } from '../../units/index';
 import { library } from '../library';
 import type { Trim } from './cells';
+import { rearmostFor } from './store';
+import { valueAt } from './value-at';
 
 /** Most rounds of setting weights and guide; each brings the design nearer, until one changes nothing. */
 const ROUNDS = 14;
@@ -12,13 +14,8 @@ const NOSE_OUT = 0.0175;
 const TURN = { start: 2, least: 0.4, most: 40 };
 /** Longest step of the guide in chords. */
 const STEP = 0.06;
-/** Stations of the engine in chords, before which weight in nose or tail does the rest (common practice, no source). */
+/** Stations of the engine in chords, before and behind which weight in nose or tail does the rest (common practice, no source). */
 const STATIONS = [-1.4, -0.45] as const;
-
-export const valueAt = (live: Live, path: string): number => {
-  const slot = live.compiled.program.slotOf.get(path);
-  return slot === undefined ? Number.NaN : live.state.m[slot]!;
-};
 
 /** Stations and weights as they are typed: to a millimetre and half a gram, or to a hundredth of an inch and of an ounce. */
 export const typedIn: Readonly<
@@ -36,7 +33,7 @@ export const typedIn: Readonly<
 
 /**
  * Sets engine station, tip weight and guide so that the CG lies where ballast wants it, the wings are level and the nose points
- * a little out. Where the engine would have to stand too far ahead or too near the wing, weight in nose or tail does the rest.
+ * a little out. Where the engine would have to stand too far ahead, or too near the wing or its tank, weight in nose or tail does the rest.
  */
 export function trim(document: Document, chord: number): { readonly live: Live; readonly trim: Trim } {
   let live = openQuick(document, library);
@@ -66,7 +63,8 @@ export function trim(document: Document, chord: number): { readonly live: Live; 
     const last = texts;
     put(none);
     const wanted = at('engine_station') + kept(at('ballast.engine_shift'), 0);
-    const station = Math.min(Math.max(wanted, STATIONS[0] * chord), STATIONS[1] * chord);
+    const rearmost = Math.max(Math.min(STATIONS[1] * chord, rearmostFor(live)), STATIONS[0] * chord);
+    const station = Math.min(Math.max(wanted, STATIONS[0] * chord), rearmost);
     put({ engine_station: stationText(station) });
     if (station !== wanted) put(balancingWeights());
     put({ tip_weight: weightText(Math.max(0, at('tip_weight') + kept(at('ballast.tip_weight'), 0))) });

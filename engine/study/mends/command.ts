@@ -31,9 +31,10 @@ export function mendsTable(cell: MendsCell, { now, wanted, met, found }: Answer,
 const WAYS = { to: '', least: 'at least ', most: 'at most ' } as const;
 
 function lineOf(mend: Mend, { of, wanted }: MendsCell, names: Names): string {
-  const { path, cost, text, state, beyond, result, effects } = mend;
+  const { path, cost, text, state, beyond, room, result, effects } = mend;
   const info = names.get(path);
-  const by = info ? `, beyond its travel by ${formatQuantity(beyond, info.unit, { difference: true })}` : '';
+  const ends = room === undefined ? '' : `, where ${room} leaves no more`;
+  const by = info ? `, beyond its travel by ${formatQuantity(beyond, info.unit, { difference: true })}${ends}` : '';
   const reach = state === 'beyond' ? by : state === 'short' ? ', does not reach' : '';
   const others = wanted.map((each, w) => {
     const { unit, suffix } = names.get(each)!;

@@ -25,6 +25,8 @@ export interface NumberLever {
   readonly most: readonly [low: number, high: number];
   /** Missing: by what it does to the weight. */
   readonly cost?: MendCost;
+  /** The piece that tells where its travel ends for want of room; missing where it ends as it was typed. */
+  readonly room?: string;
 }
 /** A choice that can be taken otherwise. */
 export interface ChoiceLever {

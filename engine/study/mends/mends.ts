@@ -8,6 +8,7 @@ import { titled } from '../run/titled';
 import { type ChoiceLever, type Lever, leversOf, type NumberLever } from './levers';
 import { type Flier, flierOf, halfDigit, placeFor, typedPlace } from './solve';
 import { MEND_COSTS, type Mend, type MendCost, type MendsAnswer } from './told';
+import { withinRoom } from './within-room';
 
 export const MENDS = {
   kind: 'what_mends',
@@ -66,7 +67,8 @@ export interface MendsPlan {
 export function planMends(cell: MendsCell, live: Live): MendsPlan | string {
   const target = titled(targetOf(cell, live), live);
   if (typeof target === 'string') return target;
-  return { target, levers: leversOf(live, live.compiled.program.slotOf.get(cell.of)!) };
+  const levers = leversOf(live, live.compiled.program.slotOf.get(cell.of)!);
+  return { target, levers: levers.map((lever) => withinRoom(lever, live)) };
 }
 
 function targetOf(cell: MendsCell, { compiled, state }: Live): Target | string {
@@ -109,7 +111,7 @@ function byNumber(lever: NumberLever, { wanted, isThere }: Target, flier: Flier)
   const place = placeFor(lever, wanted, flier);
   if (Number.isNaN(place)) return [];
   const { text, value } = typedPlace(place, lever, isThere, flier);
-  const { path, from, typed, travel, most } = lever;
+  const { path, from, typed, travel, most, room } = lever;
   // A part that isn't weighed stays so where the design is flown as it is.
   const flown = flier.at([value, typed]);
   const result = flown.result[0]!;
@@ -119,8 +121,10 @@ function byNumber(lever: NumberLever, { wanted, isThere }: Target, flier: Flier)
   const mend: Mend = {
     ...{ path, from, to: value, text, result, effects, beyond, state: beyond > 0 ? 'beyond' : 'met' },
     cost: lever.cost ?? costOf(value - from),
+    ...(beyond > 0 && room !== undefined ? { room } : {}),
   };
-  const way = Number.isFinite(travel[1] - travel[0]) ? travel[1] - travel[0] : most[1] - most[0];
+  const long = travel[1] - travel[0];
+  const way = long > 0 && Number.isFinite(long) ? long : most[1] - most[0];
   return [{ mend, share: Math.abs(value - from) / way }];
 }
 

@@ -15,6 +15,8 @@ export interface Mend {
   readonly state: 'met' | 'beyond' | 'short';
   /** How far it goes beyond its travel, SI; 0 otherwise. */
   readonly beyond: number;
+  /** The piece that leaves no room for it, where its travel ends for want of room. */
+  readonly room?: string;
   /** The result with it. */
   readonly result: number;
   /** What it does to each of the other results asked for; NaN where one has no answer. */

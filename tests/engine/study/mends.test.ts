@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { mendPath } from '../../../engine/sheet/cells/index';
-import type { ChoiceCell, Document, MendsCell } from '../../../engine/sheet/document';
+import type { Cell, ChoiceCell, Document, MendsCell } from '../../../engine/sheet/document';
 import { serialise } from '../../../engine/sheet/file';
 import { openLive, setLive } from '../../../engine/sheet/live';
 import { putText, textAt } from '../../../engine/sheet/paths';
@@ -10,6 +10,7 @@ import { readArguments } from '../../../engine/study/command/arguments';
 import { library } from '../../../engine/study/library';
 import { mendNow } from '../../../engine/study/mends/mends';
 import { MEND_COSTS, type Mend, type MendsAnswer } from '../../../engine/study/mends/told';
+import { newModel } from '../../../engine/study/place/index';
 import { startEngine } from '../../../engine/study/session';
 import { formatQuantity } from '../../../engine/units/index';
 import { cases } from '../../cases';
@@ -167,6 +168,32 @@ describe('what mends', () => {
       for (const { path } of found.found) expect(path).not.toMatch(/^(air|flight|lap)\.|pull_test|wind/);
       held(document, cell, found, library);
     }
+  });
+
+  test('takes the engine no further aft than there is room behind it, and says which piece tells', () => {
+    const small = begun(forms[0]!);
+    const room = newModel('room', library.blocks, { id: 'r', taken: new Set(), fields: {}, isOpen: false });
+    const engineIn = (text: string, pieces: readonly Cell[]) => {
+      const cell = cellOf({ of: 'balance.cg_x', text, wanted: ['parts.mass'] });
+      const sheets = [...small.sheets, { id: 'more', title: 'More', pieces: [...pieces, cell] }];
+      const document = { ...small, sheets };
+      const { found } = mendNow(openLive(document, library), 'mended');
+      return found.find(({ path }) => path === 'engine_station')!;
+    };
+    // 3.5 mm of room at its tank, which goes half the way with it.
+    expect(engineIn('41 mm', [room])).toMatchObject({ state: 'met', beyond: 0 });
+    expect(engineIn('50 mm', [])).toMatchObject({ state: 'met' });
+    const far = engineIn('50 mm', [room]);
+    expect(far).toMatchObject({ state: 'beyond', room: 'room' });
+    const there = openLive(
+      {
+        ...small,
+        sheets: [...small.sheets, { id: 'more', title: 'More', pieces: [room] }],
+      },
+      library,
+    );
+    setLive(there, [['engine_station', `${(far.to - far.beyond) * 1000} mm`]], library);
+    expect(there.state.m[there.compiled.program.slotOf.get('room.aft')!]).toBeCloseTo(0, 9);
   });
 
   test('counts what another kind weighs as weight that is added or comes off', () => {

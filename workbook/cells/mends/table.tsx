@@ -52,7 +52,8 @@ function Line({ cell, mend, enters }: { cell: MendsCell; mend: Mend; enters: boo
   const lever = sheet.name(mend.path);
   const title = mendTitle(mend, lever, (path) => partTitle(path, titleAt(sheet, path)), sheet.optionTitle);
   const of = sheet.name(cell.of);
-  const reach = of ? reachWords(mend, lever, of) : '';
+  const ends = sheet.cells.value.find(({ name }) => name === mend.room);
+  const reach = of ? reachWords(mend, lever, of, ends && (ends.title || ends.name)) : '';
   return (
     <tr data-mend={mend.path} data-state={mend.state}>
       <th scope="row">

@@ -33,9 +33,18 @@ export function mendTitle(
   return path.endsWith('.weighed') ? `${title(path)}: weighs ${to}${instead}` : `${title(path)}: ${to}${instead}`;
 }
 
-/** "beyond its travel by 4 mm", "comes to 48.2 mm"; blank where it is met within its travel. */
-export function reachWords({ state, beyond, result }: Mend, lever: NameInfo | undefined, of: NameInfo): string {
+/**
+ * "beyond its travel by 4 mm", "beyond its travel by 4 mm: Room along the body leaves no more", "comes to 48.2 mm"; blank where it is met
+ * within its travel. `room`: the title of the piece that ends it.
+ */
+export function reachWords(
+  { state, beyond, result }: Mend,
+  lever: NameInfo | undefined,
+  of: NameInfo,
+  room?: string,
+): string {
   if (state === 'short') return `comes to ${showValue(of, result)}`;
   if (state === 'met' || !lever) return '';
-  return `beyond its travel by ${formatQuantity(beyond, lever.unit, { difference: true })}`;
+  const by = `beyond its travel by ${formatQuantity(beyond, lever.unit, { difference: true })}`;
+  return room === undefined ? by : `${by}: ${room} leaves no more`;
 }

@@ -3,7 +3,7 @@ import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
 import { cellsOf } from '../../../../engine/sheet/sheets';
 import { firstDesign } from '../../../../engine/study/first-design/index';
 import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
-import { valueAt } from '../../../../engine/study/first-design/trim';
+import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { library } from '../../../../engine/study/library';
 import { units } from '../../../../engine/units/index';
 

@@ -3,7 +3,7 @@ import { serialise } from '../../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
 import { textAt } from '../../../../engine/sheet/paths';
 import { cellsOf } from '../../../../engine/sheet/sheets';
-import { valueAt } from '../../../../engine/study/first-design/trim';
+import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { hangarOf } from '../../../../engine/study/hangar/index';
 import type { PieceOffer } from '../../../../engine/study/hangar/told';
 import { library } from '../../../../engine/study/library';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { serialise } from '../../../../engine/sheet/file';
 import { openLive } from '../../../../engine/sheet/live';
-import { valueAt } from '../../../../engine/study/first-design/trim';
+import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { hangarOf } from '../../../../engine/study/hangar/index';
 import { library } from '../../../../engine/study/library';
 import { formatQuantity } from '../../../../engine/units/index';
@@ -28,15 +28,15 @@ test('a design is told with the figures that its flight gives, in its own units'
         "flight.lap_time: Lap time, 5.51 s",
         "wing.span: Span, 1000 mm",
         "wing.area: Wing area, 20 dm²",
-        "balance.cg_x: CG, 40.3 mm",
-        "balance.cg_share: CG on the mean chord, 20.1 %",
-        "balance.static_margin: Static margin, 21.7 %",
-        "engine.station: Engine station, −128 mm",
+        "balance.cg_x: CG, 39.9 mm",
+        "balance.cg_share: CG on the mean chord, 19.9 %",
+        "balance.static_margin: Static margin, 21.9 %",
+        "engine.station: Engine station, −130 mm",
         "engine.propeller_diameter: Propeller diameter, 229 mm",
         "lines.eyelet_length: Eyelet to eyelet, 18.1 m",
         "lines.diameter: Line diameter, 0.38 mm",
         "lines.count: Lines, 2",
-        "flight.nose_out: Nose angle, 0.99° out",
+        "flight.nose_out: Nose angle, 1.0° out",
         "flight.outboard_low: Outboard wing, 0.16° high",
         "flight.test_margin: Pull test over calm pull, 3.93",
         "flight.breaking_margin: Breaking load over calm pull, 18.0",
@@ -56,7 +56,7 @@ test('a design is told with the figures that its flight gives, in its own units'
         "balance.cg_x: CG, 1.97 in",
         "balance.cg_share: CG on the mean chord, 20.0 %",
         "balance.static_margin: Static margin, 21.8 %",
-        "engine.station: Engine station, −8.14 in",
+        "engine.station: Engine station, −8.15 in",
         "engine.propeller_diameter: Propeller diameter, 10.1 in",
         "lines.eyelet_length: Eyelet to eyelet, 65.3 ft",
         "lines.diameter: Line diameter, 0.015 in",
@@ -96,9 +96,14 @@ test('two designs are told apart by what is typed in them and by what only one h
       "here": [],
       "texts": [
         {
-          "here": "-128 mm",
-          "there": "-139 mm",
+          "here": "-130 mm",
+          "there": "-141 mm",
           "title": "engine station",
+        },
+        {
+          "here": "75 mm",
+          "there": "74 mm",
+          "title": "leadout guide",
         },
         {
           "here": "balsa",
