@@ -229,6 +229,8 @@ export interface Part {
 
 export interface DrawingCell extends CellBase {
   readonly kind: 'drawing';
+  /** The parts of the tables are drawn on it, each to its size. */
+  readonly parts?: boolean;
 }
 
 export interface Axis {

@@ -32,7 +32,7 @@ export const views: { readonly [K in CellKind]: ComponentType<{ cell: CellOf<K> 
   formula: FormulaView,
   model: BlockView,
   parts: PartsView,
-  drawing: ({ cell }) => <DrawingView title={cell.title} />,
+  drawing: ({ cell }) => <DrawingView cell={cell} />,
   trial_series: SweepView,
   tolerances: SpreadView,
   what_helps: LeversView,

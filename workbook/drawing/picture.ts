@@ -36,6 +36,8 @@ export interface PictureInput {
   readonly values: Float64Array;
   readonly arrangement: Arrangement;
   readonly width: number;
+  /** What else the frame has to hold; it is drawn by somebody else. */
+  readonly also?: readonly Shape[] | undefined;
   /** The last picture, so that frame and labels keep still while something moves. */
   readonly before?: Picture | undefined;
 }
@@ -59,7 +61,12 @@ function lengthUnit(shapes: readonly Shape[], names: Names): string {
 export function layOutPicture(input: PictureInput): Picture | undefined {
   const { names, values, before } = input;
   const shapes = input.shapes.filter(isWhole);
-  const frame = frameFor(shapes, input.arrangement, input.width, before?.frame);
+  const frame = frameFor(
+    [...shapes, ...(input.also ?? []).filter(isWhole)],
+    input.arrangement,
+    input.width,
+    before?.frame,
+  );
   if (!frame) return undefined;
   const present = drawnAll(frame, shapes);
   const movedList = movedShapes(shapes, (input.ghost ?? []).filter(isWhole));

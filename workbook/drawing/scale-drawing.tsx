@@ -10,7 +10,9 @@ import type { Segment } from './geometry';
 import { ink, LABEL_SIZE, LINE_HEIGHT, type LineKindName, SMALL_SIZE } from './ink';
 import type { DrawnLabel } from './labels';
 import { GhostSign } from './marks';
+import { type PartsHand, PartsOverlay } from './parts-overlay';
 import { layOutPicture, type Picture } from './picture';
+import { type PlacedPart, roomOf } from './placed-part';
 import { pathOf, round, ShapeLine, stroke } from './shape-line';
 import { Crosses, lengthWords, placeWords, type Spot } from './spot';
 import { pictureSummary } from './summary';
@@ -28,6 +30,9 @@ export interface ScaleDrawingProps {
   readonly title: string;
   /** `column`: views one under the other; `strip`: side by side, low; `paper`: to a standard scale. */
   readonly arrangement?: Arrangement;
+  /** Parts that are drawn to their size, and what a hand does to them. */
+  readonly parts?: readonly PlacedPart[] | undefined;
+  readonly hand?: PartsHand | undefined;
   /** A part that is being placed: where it is now. Presses on the drawing are places for it. */
   readonly spot?: Spot | undefined;
   /** A press while a part is being placed; `metresPerPixel` says how fine it can be. */
@@ -148,12 +153,12 @@ function PaperRule({ frame, unit }: { frame: Frame; unit: string }): JSX.Element
   );
 }
 
-interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'onPick'> {
+interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'onPick' | 'parts' | 'hand'> {
   readonly picture: Picture;
   readonly spot: Signal<Spot> | undefined;
 }
 
-function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
+function Drawing({ picture, title, spot, onPick, parts, hand }: DrawingProps): JSX.Element {
   const { frame } = picture;
   const press = (event: {
     readonly currentTarget: SVGSVGElement;
@@ -168,7 +173,7 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
   };
   return (
     <svg
-      role={onPick ? 'group' : 'img'}
+      role={onPick || hand ? 'group' : 'img'}
       class={onPick ? 'picking' : undefined}
       onPointerUp={onPick ? press : undefined}
       aria-label={pictureSummary(title, picture)}
@@ -200,6 +205,7 @@ function Drawing({ picture, title, spot, onPick }: DrawingProps): JSX.Element {
           {c.text}
         </text>
       ))}
+      {parts && <PartsOverlay frame={frame} parts={parts} unit={picture.unit} hand={hand} />}
       {picture.shapes
         .filter((s) => s.kind === 'mark')
         .map((shape) => (
@@ -241,6 +247,7 @@ export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
     values: props.values,
     arrangement: props.arrangement ?? 'column',
     width: props.width ?? measured,
+    also: props.parts && roomOf(props.parts),
     before: before.current,
   });
   before.current = picture;
@@ -251,7 +258,14 @@ export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
   return (
     <div ref={ref}>
       {picture ? (
-        <Drawing picture={picture} title={props.title} spot={cross} onPick={onPick} />
+        <Drawing
+          picture={picture}
+          title={props.title}
+          spot={cross}
+          onPick={onPick}
+          parts={props.parts}
+          hand={onPick ? undefined : props.hand}
+        />
       ) : (
         <p>Nothing to draw yet: give the sheet a wing, a body or an engine.</p>
       )}

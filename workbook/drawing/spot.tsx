@@ -15,7 +15,8 @@ export interface Spot {
 /** How far an arrow key moves a cross, m; with Shift held ten times as far. */
 export const pointingStep = (set: UnitSet): number => (set === 'metric' ? 0.001 : toSI(0.05, 'in'));
 const LONG = 10;
-const stepOf = (unit: string): number => pointingStep(unit === 'in' ? 'inch_pound' : 'metric');
+/** The same by the unit that is shown. */
+export const stepOf = (unit: string): number => pointingStep(unit === 'in' ? 'inch_pound' : 'metric');
 
 interface CrossesProps {
   readonly frame: Frame;

@@ -37,6 +37,8 @@ export interface Editor {
   settle(): void;
   /** The finger is down: the document follows, the edit is made at `rest`. */
   drag(path: string, text: string, says: string): void;
+  /** The same of several texts that move together. */
+  dragTexts(texts: ReadonlyMap<string, string>, says: string): void;
   /** The finger is up. Strokes of a key that follow each other closely become one edit. */
   rest(byKeys?: boolean): void;
   /** Changes how the sheet is shown: nothing to take back, nothing to compute. */
@@ -50,7 +52,7 @@ export interface Editor {
 }
 
 interface Drag {
-  readonly path: string;
+  readonly paths: readonly string[];
   readonly says: string;
   readonly from: Document;
 }
@@ -125,10 +127,24 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
     const held = drag.value;
     if (!held) return;
     drag.value = undefined;
-    const text = textAt(document.value, held.path);
-    if (text === undefined || text === textAt(held.from, held.path)) return;
-    const key = byKeys ? `keys ${held.path}` : undefined;
-    commit(held.from, [{ change: 'text', path: held.path, text }], held.says, { key });
+    const changes = held.paths.flatMap((path): Change[] => {
+      const text = textAt(document.value, path);
+      return text === undefined || text === textAt(held.from, path) ? [] : [{ change: 'text', path, text }];
+    });
+    if (changes.length === 0) return;
+    commit(held.from, changes, held.says, { key: byKeys ? `keys ${held.paths.join(' ')}` : undefined });
+  }
+
+  function dragTexts(texts: ReadonlyMap<string, string>, says: string): void {
+    if (barred()) return;
+    const paths = [...texts.keys()];
+    if (drag.value?.paths.join(' ') !== paths.join(' ')) {
+      settle();
+      drag.value = { paths, says, from: document.value };
+    }
+    const changes = [...texts].map(([path, text]): Change => ({ change: 'text', path, text }));
+    document.value = applyChanges(document.value, changes, { frozen }).document;
+    ports.changed(document.value, texts);
   }
 
   function look(other: Document | undefined): void {
@@ -160,15 +176,8 @@ export function createEditor(first: Document, ports: EditorPorts): Editor {
       };
     },
     settle,
-    drag(path, text, says) {
-      if (barred()) return;
-      if (drag.value?.path !== path) {
-        settle();
-        drag.value = { path, says, from: document.value };
-      }
-      document.value = applyChange(document.value, { change: 'text', path, text }, { frozen }).document;
-      ports.changed(document.value, new Map([[path, text]]));
-    },
+    drag: (path, text, says) => dragTexts(new Map([[path, text]]), says),
+    dragTexts,
     rest,
     arrange(change) {
       // A drag becomes an edit of the document as it was when it began, which knows nothing of this.

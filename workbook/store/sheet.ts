@@ -159,6 +159,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   /** Makes edits of all that is under way. */
   settle(): void;
   drag(path: string, text: string): void;
+  /** The same of several texts that move together; `says` is what Undo calls it. */
+  dragTexts(texts: ReadonlyMap<string, string>, says: string): void;
   rest(byKeys?: boolean): void;
   undo(): void;
   redo(): void;
@@ -480,6 +482,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     typing: editor.typing,
     settle: editor.settle,
     drag: (path, text) => editor.drag(path, text, title(path)),
+    dragTexts: editor.dragTexts,
     rest: editor.rest,
     undo: editor.undo,
     redo: editor.redo,

@@ -39,6 +39,31 @@ test('one drag is one step back, however many places the finger took', () => {
   expect(text('tip_weight')).toBe('31 g');
 });
 
+test('texts that move together are one step back, and what ends where it began is no part of it', () => {
+  const { editor, text, told } = open();
+  const move = (tip: string, line: string) =>
+    editor.dragTexts(
+      new Map([
+        ['tip_weight', tip],
+        ['line_length', line],
+      ]),
+      'place of a part',
+    );
+  const before = text('line_length')!;
+  move('22 g', '19 m');
+  move('25 g', before);
+  expect(told.at(-1)!.texts).toEqual([
+    ['tip_weight', '25 g'],
+    ['line_length', before],
+  ]);
+  editor.rest();
+  expect(editor.undoSays.value).toBe('place of a part');
+  expect([text('tip_weight'), text('line_length')]).toEqual(['25 g', before]);
+  editor.undo();
+  expect(editor.document.value).toEqual(smallSheet);
+  expect(editor.undoSays.value).toBeUndefined();
+});
+
 test('a drag that ends where it began is no edit', () => {
   const { editor, kept } = open();
   editor.drag('tip_weight', '30 g', 'tip weight');

@@ -1,11 +1,11 @@
-import type { Cell } from '../../../engine/index';
+import type { Cell, DrawingCell } from '../../../engine/index';
 
 /** The pieces of a sheet in reading order, without the drawing that stands beside them and has no number. */
 export const columnOf = (pieces: readonly Cell[], standing: Cell | undefined): readonly Cell[] =>
   pieces.filter((cell) => cell !== standing);
 
 /** The first drawing of the design stands beside every sheet. */
-export const standingDrawing = (cells: readonly Cell[]): Cell | undefined =>
+export const standingDrawing = (cells: readonly Cell[]): DrawingCell | undefined =>
   cells.find((cell) => cell.kind === 'drawing');
 
 /** Place on its sheet before which a cell goes that is to stand by so many places further down the column; undefined at its ends. */

@@ -1,4 +1,4 @@
-import { DrawingView } from '../../cells/index';
+import { DrawingView, standingDrawing } from '../../cells/index';
 import { useSheet } from '../../store/context';
 import { CheckList } from '../standing/check-list';
 import { KeyFigures } from '../standing/key-figures';
@@ -6,13 +6,13 @@ import { Stops } from '../standing/stops';
 
 /** What stands beside every sheet on the screen stands before the first one on paper. */
 export function StandingOnPaper() {
-  const title = useSheet().drawingTitle.value;
+  const drawing = standingDrawing(useSheet().cells.value);
   return (
     <div class="standing-on-paper">
       <Stops />
-      {title !== undefined && (
+      {drawing && (
         <div class="paper-drawing">
-          <DrawingView title={title} />
+          <DrawingView cell={drawing} />
         </div>
       )}
       <KeyFigures />

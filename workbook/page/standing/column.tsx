@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { DrawingView } from '../../cells/index';
+import { DrawingView, standingDrawing } from '../../cells/index';
 import { useSheet } from '../../store/context';
 import { useTurn } from '../../store/unrolling';
 import { DrawingCommands } from './drawing';
@@ -9,7 +9,7 @@ import { Stops } from './stops';
 
 /** Beside every sheet: stops that are broken, the key figures, the scale drawing, and what else watches the design. */
 export function StandingColumn({ children }: { children: ComponentChildren }) {
-  const title = useSheet().drawingTitle.value;
+  const drawing = standingDrawing(useSheet().cells.value);
   const drawn = useTurn(true);
   const told = useTurn(drawn);
   return (
@@ -20,7 +20,7 @@ export function StandingColumn({ children }: { children: ComponentChildren }) {
       {drawn && (
         <>
           <DrawingCommands />
-          {title !== undefined && <DrawingView title={title} />}
+          {drawing && <DrawingView cell={drawing} />}
         </>
       )}
       {told && (

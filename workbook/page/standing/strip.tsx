@@ -1,4 +1,4 @@
-import { DrawingView } from '../../cells/index';
+import { DrawingView, standingDrawing } from '../../cells/index';
 import { Mark } from '../../controls/mark';
 import { useSheet } from '../../store/context';
 
@@ -8,11 +8,11 @@ const FIGURES = 3;
 /** On a phone: the drawing at the top of the screen with three figures and the number of stops. */
 export function Strip() {
   const sheet = useSheet();
-  const title = sheet.drawingTitle.value;
+  const drawing = standingDrawing(sheet.cells.value);
   const stops = sheet.stops.value.length + sheet.breaches.value.length;
   return (
     <aside class="strip" aria-label="Drawing and three figures">
-      {title !== undefined && <DrawingView title={title} arrangement="strip" />}
+      {drawing && <DrawingView cell={drawing} arrangement="strip" />}
       {stops > 0 && (
         <p class="strip-stops">
           <Mark holds={false} />
