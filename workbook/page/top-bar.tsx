@@ -49,7 +49,6 @@ export function TopBar() {
             Add a piece
           </Word>
           <AddStudy list="studies" {...along()} />
-          <AddStudy list="lessons" {...along()} />
           <Word dialog onClick={() => (askingToPrint.value = true)}>
             Print
           </Word>
@@ -84,7 +83,7 @@ export function TopBar() {
         />
       )}
       {sheet.choosing.value && <OpenDialog onFile={() => picker.current?.click()} />}
-      {sheet.choosingStudy.value && <StudyDialog list={sheet.choosingStudy.value} />}
+      {sheet.choosingStudy.value && <StudyDialog key={sheet.choosingStudy.value} list={sheet.choosingStudy.value} />}
       {sheet.asking.value === 'where' && <GoToDialog onClose={asked('where')} />}
       {sheet.asking.value === 'keys' && <KeysDialog onClose={asked('keys')} />}
       <Swapping />

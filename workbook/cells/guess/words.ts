@@ -66,8 +66,8 @@ export function numberSentence(cell: GuessCell, info: NameInfo, answer: number, 
 }
 
 /** How a line goes from its first to its last value, in words. */
-function course({ unit, suffix }: Shown, from: number, to: number, whole: number): string {
-  const [a, b] = [formatQuantity(from, unit, { suffix }), formatQuantity(to, unit, { suffix })];
+function course(info: Shown, from: number, to: number, whole: number): string {
+  const [a, b] = [showValue(info, from), showValue(info, to)];
   if (Math.abs(to - from) <= LEVEL * whole) return `stays near ${a}`;
   return `${to > from ? 'rises' : 'falls'} from ${a} to ${b}`;
 }

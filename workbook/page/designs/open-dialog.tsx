@@ -40,6 +40,13 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
         />
         <Way words="An empty design" take={leaving(() => designs?.emptySheet())} />
         <Way
+          words="Lessons"
+          take={leaving(() => {
+            sheet.choosingStudy.value = 'lessons';
+          })}
+          aside="Ten questions for juniors, put on the design that is open; each begins with a guess."
+        />
+        <Way
           words="The demo: Quern 25"
           take={leaving(() => void sheet.openDemo())}
           aside="An invented club racer of 1.0&nbsp;m span with every study on it, as it came."

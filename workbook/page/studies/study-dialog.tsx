@@ -41,7 +41,7 @@ export function StudyDialog({ list: which }: { list: StudyList }) {
         />
       ) : (
         <>
-          {words.about !== '' && <p>{words.about}</p>}
+          {words.about === '' ? <ToLessons /> : <p>{words.about}</p>}
           <ul>
             {list.value.map((study) => (
               <li key={study.name}>
@@ -66,5 +66,25 @@ export function StudyDialog({ list: which }: { list: StudyList }) {
         </>
       )}
     </dialog>
+  );
+}
+
+/** The way from the list of studies to that of lessons. */
+function ToLessons() {
+  const sheet = useSheet();
+  return (
+    <p>
+      For juniors there are{' '}
+      <button
+        type="button"
+        class="word done"
+        onClick={() => {
+          sheet.choosingStudy.value = 'lessons';
+        }}
+      >
+        lessons
+      </button>
+      , which begin with a guess.
+    </p>
   );
 }
