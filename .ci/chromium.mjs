@@ -55,11 +55,11 @@ export async function findChromium() {
   return path ? { path, env: {} } : bringChromium();
 }
 
-/** Starts it. @param {Browser} browser */
-export const launch = ({ path, env }) =>
+/** Starts it, with more flags where they are wanted. @param {Browser} browser @param {readonly string[]} more */
+export const launch = ({ path, env }, more = []) =>
   chromium.launch({
     executablePath: path,
-    args: FLAGS,
+    args: [...FLAGS, ...more],
     env: /** @type {Record<string, string>} */ ({ ...process.env, ...env }),
   });
 

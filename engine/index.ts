@@ -188,6 +188,16 @@ export type {
   PieceOffer,
   TakingAnswer,
 } from './study/hangar/told';
+export type {
+  HeardFlight,
+  HeardLap,
+  ListeningQuestion,
+  ListeningService,
+  NoLaps,
+  Sound,
+  Told,
+  Unheard,
+} from './study/listening/told';
 export type { ChartOffer, ChartWish, MakingAnswer, MakingPlace } from './study/make/told';
 export { MEND_COSTS, type Mend, type MendCost, type MendsAnswer } from './study/mends/told';
 export { MAKE, type StudyAnswer, type StudyAsk, type StudyTold } from './study/place/told';

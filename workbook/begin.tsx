@@ -6,6 +6,7 @@ import {
   type EngineService,
   type FirstDesignService,
   type HangarService,
+  type ListeningService,
   openText,
   serialise,
 } from '../engine/index';
@@ -20,16 +21,19 @@ import { watchWayBack } from './page/way-back';
 import { SheetContext } from './store/context';
 import { loadDemo } from './store/demo';
 import { createDesigns, DesignsContext } from './store/designs';
+import { ListeningContext } from './store/listening';
 import { nextTask } from './store/next-task';
 import { openKeeper } from './store/open-keeper';
 import { watchPrinting } from './store/printing';
 import { createSheet, type Notice, refusal } from './store/sheet';
 
+type Engine = EngineService & FirstDesignService & HangarService & ListeningService;
+
 /** The engine's worker, with calls back to the page made so that they can cross. */
-function startEngine(onFault: (sentence: string) => void): EngineService & FirstDesignService & HangarService {
+function startEngine(onFault: (sentence: string) => void): Engine {
   const worker = new Worker(new URL('../engine/worker.ts', import.meta.url), { type: 'module', name: 'engine' });
   worker.addEventListener('error', () => onFault('The engine could not be started. Load the page again.'));
-  const remote = wrap<EngineService & FirstDesignService & HangarService>(worker);
+  const remote = wrap<Engine>(worker);
   return {
     describe: () => remote.describe(),
     open: (document) => remote.open(document),
@@ -64,6 +68,8 @@ function startEngine(onFault: (sentence: string) => void): EngineService & First
     tellApart: (text, other) => remote.tellApart(text, other),
     offers: (text) => remote.offers(text),
     take: (document, text, piece) => remote.take(document, text, piece),
+    listen: (sound, question, progress) => remote.listen(sound, question, proxy(progress)),
+    haltListening: () => remote.haltListening(),
   };
 }
 
@@ -131,7 +137,9 @@ async function start(): Promise<void> {
   render(
     <SheetContext.Provider value={sheet}>
       <DesignsContext.Provider value={designs}>
-        <App room={watchRoom()} paper={paper} />
+        <ListeningContext.Provider value={engine}>
+          <App room={watchRoom()} paper={paper} />
+        </ListeningContext.Provider>
       </DesignsContext.Provider>
     </SheetContext.Provider>,
     app,

@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { findChromium, launch } from '../../.ci/chromium.mjs';
 
@@ -19,6 +20,14 @@ export interface Window {
   readonly height: number;
 }
 
+/** What comes in at the microphone of that browser: a test writes it before it listens. */
+export const AT_THE_MICROPHONE = fileURLToPath(new URL('../../.cache/at-the-microphone.wav', import.meta.url));
+const MICROPHONE = [
+  '--use-fake-device-for-media-stream',
+  '--use-fake-ui-for-media-stream',
+  `--use-file-for-fake-audio-capture=${AT_THE_MICROPHONE}`,
+];
+
 let started: Browser | undefined;
 const lent = new Set<Room>();
 const empty = new WeakMap<Browser, Map<string, Room[]>>();
@@ -26,7 +35,7 @@ const empty = new WeakMap<Browser, Map<string, Room[]>>();
 /** The browser that all files of this process share; it ends with the process. What an earlier file left open is closed. */
 export async function startBrowser(): Promise<Browser> {
   await Promise.all([...lent].map(closeRoom));
-  if (!started?.isConnected()) started = await launch(await findChromium());
+  if (!started?.isConnected()) started = await launch(await findChromium(), MICROPHONE);
   return started;
 }
 

@@ -13,6 +13,7 @@ export {
   TitleForm,
 } from './frame/index';
 export { lineOf } from './line';
+export { putReadings } from './log/readings';
 export { plainOffers } from './offers';
 export type { Offer } from './shared/new-cell';
 export { NumberMenu } from './shared/number-menu';

@@ -2,9 +2,11 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useFetched } from '../drawing/index';
 import type { FigureDialog } from '../figure/index';
 import type { FullSizeDialog } from '../full-size/index';
+import type { ListeningDialog } from '../listening/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
 import { figureAsked } from '../store/figures';
+import { askingToListen } from '../store/listening';
 import { askingFullSize, askingToPrint, printing } from '../store/printing';
 import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
@@ -57,6 +59,7 @@ export function App({ room, paper }: Shown) {
           {printing.value && <PageStyle />}
           {askingToPrint.value && <PrintDialog />}
           {askingFullSize.value && <FullSize />}
+          {askingToListen.value && <Listening />}
           {figureAsked.value && <SavingFigure />}
           <CopyVariant />
           <TakeFrom />
@@ -148,6 +151,27 @@ function FullSize() {
   );
 }
 let fullSizeDialog: typeof FullSizeDialog | undefined;
+
+/** What listens to a flight, fetched when it is asked for first. */
+function Listening() {
+  const Dialog = useFetched(
+    () => listeningDialog,
+    async () => {
+      listeningDialog = (await import('../listening/index')).ListeningDialog;
+    },
+  );
+  const asked = askingToListen.value;
+  if (!Dialog || !asked) return null;
+  return (
+    <Dialog
+      log={asked.log}
+      onClose={() => {
+        askingToListen.value = undefined;
+      }}
+    />
+  );
+}
+let listeningDialog: typeof ListeningDialog | undefined;
 
 /** The form of a first design, while it is open. */
 function Beginning() {

@@ -1,5 +1,6 @@
 import { hear } from '../../physics/index';
 import type { RunPorts } from '../start-run';
+import { heardFlight } from './flight';
 import type { ListeningService } from './told';
 
 export type { ListeningService } from './told';
@@ -20,7 +21,7 @@ export function startListening({ pause, now }: Pick<RunPorts, 'pause' | 'now'>):
       let told = turn;
       for (;;) {
         const step = steps.next();
-        if (step.done) return step.value;
+        if (step.done) return heardFlight(step.value, question);
         if (now() - turn < TURN_MS) continue;
         if (now() - told >= SILENCE_MS) {
           progress(step.value);

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { LogCell } from '../../../engine/index';
 import { saveText } from '../../store/files';
+import { askingToListen } from '../../store/listening';
 import { SetUp } from '../shared/set-up';
 import { logCsv } from './csv';
 import { FitNow } from './fit-now';
@@ -23,6 +24,17 @@ export function LogView({ cell }: { cell: LogCell }) {
   return (
     <div class="log">
       <LapTimer cell={cell} onPut={setOpen} />
+      <div class="log-line">
+        <button
+          type="button"
+          class="word"
+          onClick={() => {
+            askingToListen.value = { log: cell.name };
+          }}
+        >
+          Listen to a flight
+        </button>
+      </div>
       <Flights cell={cell} open={open} onOpen={setOpen} />
       <SetUp title="All flights as a table" open={globalThis.innerWidth >= WIDE}>
         <LogTable cell={cell} />

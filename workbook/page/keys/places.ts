@@ -2,6 +2,7 @@ import { cellsOf } from '../../../engine/index';
 import { goTo } from '../../controls/go-to';
 import type { PickOption } from '../../controls/pick/index';
 import type { Designs } from '../../store/designs';
+import { askingToListen } from '../../store/listening';
 import { askingFullSize, askingToPrint } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
 import { goToPieceOf, showSheet } from './moves';
@@ -67,6 +68,9 @@ function commands(sheet: Sheet, designs: Designs | undefined): Goal[] {
     }),
     command('Templates at full size', () => {
       askingFullSize.value = true;
+    }),
+    command('Listen to a flight', () => {
+      askingToListen.value = {};
     }),
     command('Keys', () => {
       sheet.asking.value = 'keys';

@@ -20,6 +20,8 @@ export interface Verdict {
   readonly wrong: readonly string[];
   /** Laps that it is sure of: how far each is off, in its own standard errors. */
   readonly offs: readonly number[];
+  /** And the speed, where it is told. */
+  readonly turnsOff: number | undefined;
 }
 
 /** Compares an answer with what is true of a flight, each number by itself. `expected`: rpm that the listener expects. */
@@ -28,11 +30,13 @@ export function verdictOn(drawn: DrawnFlight, expected = drawn.about): Verdict {
   const heard = heardIn({ samples: drawn.sound(), rate: recording.rate }, { about: expected / 60, cycles });
   const wrong: string[] = [];
   const offs: number[] = [];
+  let turnsOff: number | undefined;
   const { turns, lap, laps } = heard;
   const last = laps.at(-1);
   if (typeof turns !== 'string') {
     const [from, to] = last ? [laps[0]!.from, last.from + last.time.value] : [0, recording.seconds];
     const off = truth ? (60 * turns.value) / truth.rpm(from, to) - 1 : Number.NaN;
+    turnsOff = (off * turns.value) / turns.error;
     if (!(Math.abs(off) <= TURNS_OFF)) wrong.push(`flight ${drawn.seed}: rpm off by ${off}`);
   }
   const trueLap = (from: number): number => {
@@ -50,5 +54,5 @@ export function verdictOn(drawn: DrawnFlight, expected = drawn.about): Verdict {
     const mean = lapOffs.reduce((sum, off) => sum + off, 0) / laps.length;
     if (!(Math.abs(mean) <= LAP_OFF)) wrong.push(`flight ${drawn.seed}: mean lap off by ${mean}`);
   }
-  return { tellsTurns: typeof turns !== 'string', tellsLap: typeof lap !== 'string', wrong, offs };
+  return { tellsTurns: typeof turns !== 'string', tellsLap: typeof lap !== 'string', wrong, offs, turnsOff };
 }

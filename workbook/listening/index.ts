@@ -1,0 +1,1 @@
+export { ListeningDialog } from './dialog';
