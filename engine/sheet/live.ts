@@ -23,6 +23,12 @@ export interface Edited {
   readonly unknown: readonly string[];
 }
 
+/** The number that a design has at a path, SI; NaN where it has none. */
+export function numberAt({ compiled, state }: Live, path: string): number {
+  const slot = compiled.program.slotOf.get(path);
+  return slot === undefined ? Number.NaN : state.m[slot]!;
+}
+
 export function openLive(document: Document, library: Library): Live {
   const compiled = compile(document, library);
   return { compiled, state: startState(compiled.program) };

@@ -461,7 +461,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
       const kept = textToKeep(reader.name(path), before, text);
       // What it is made of is kept with what the scale says.
       editor.settle();
-      const weighed = kept === before ? undefined : weighingPart(editor.document.value, path, kept);
+      const weighed = kept === before ? undefined : weighingPart(editor.document.value, path, kept, reader.value);
       if (weighed) editor.change(weighed, title(path));
       else setTexts([[path, kept]], title(path));
     },

@@ -18,6 +18,8 @@ export interface PartField {
   readonly range?: readonly [number, number];
   /** Folded away until asked for. */
   readonly detail?: true;
+  /** Written by itself when the part is weighed: what it was then of this other field or number. Laid only where it is written. */
+  readonly asWeighed?: string;
 }
 
 const ANY: readonly [number, number] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
@@ -145,6 +147,32 @@ const volume: PartField = {
   range: ANY,
 };
 
+/** What a part was when it was weighed. Otherwise now, it counts as re-made. */
+const asWeighed = (
+  of: string,
+  name: string,
+  title: string,
+  symbol: string,
+  quantity: Pick<PartField, 'dimension' | 'unit'>,
+): PartField => ({
+  ...{ name, title, symbol, ...quantity },
+  doc: 'Kept when the scale’s word is typed. Otherwise now, the part counts as re-made, by its estimate.',
+  blank: Number.NaN,
+  detail: true,
+  asWeighed: of,
+});
+const thick = (of: string): PartField =>
+  asWeighed(of, 'weighed_thickness', 'Thickness when weighed', 't_w', { dimension: LENGTH, unit: 'mm' });
+const sheetWeighed = thick('thickness');
+const stackWeighed = asWeighed('areal_mass', 'weighed_areal_mass', 'Mass per area when weighed', 'w_w', {
+  dimension: AREAL_MASS,
+  unit: 'g/m²',
+});
+const coatWeighed = asWeighed('coat', 'weighed_coat', 'Finish when weighed', 'w_fw', {
+  dimension: AREAL_MASS,
+  unit: 'g/m²',
+});
+
 const NEEDS: Readonly<Record<PartShape, readonly PartField[]>> = {
   point: [mass],
   sheet: [area, thickness, material],
@@ -264,7 +292,20 @@ const COMMON: readonly PartField[] = [
   },
 ];
 
-const fieldsOf = (shape: PartShape): readonly PartField[] => [...NEEDS[shape], ...COMMON];
+const WEIGHED: Partial<Record<PartShape, PartField>> = {
+  sheet: sheetWeighed,
+  stack: stackWeighed,
+  rod: thick('diameter'),
+  strip: sheetWeighed,
+  tube: thick('wall'),
+  tapered: sheetWeighed,
+  ribs: sheetWeighed,
+};
+
+const fieldsOf = (shape: PartShape): readonly PartField[] => {
+  const weighed = WEIGHED[shape];
+  return [...NEEDS[shape], ...COMMON, ...(weighed ? [weighed] : []), coatWeighed];
+};
 
 const FIELDS: Readonly<Record<PartShape, readonly PartField[]>> = {
   point: fieldsOf('point'),

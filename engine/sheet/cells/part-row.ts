@@ -31,7 +31,7 @@ export function layPart(cell: PartsCell, row: Part, builder: Builder): LaidPart 
   const path = `${cell.name}.${row.name}`;
   for (const name of Object.keys(row.fields)) {
     if (isPartField(name)) continue;
-    const known = partFields(row.shape).map((field) => field.name);
+    const known = partFields(row.shape).flatMap(({ name: each, asWeighed }) => (asWeighed === undefined ? each : []));
     const message = `${named(path)} has nothing called “${name}”. It has ${known.join(', ')}.${builder.meant(name, known)}`;
     builder.fault({ cell: cell.id, path: `${path}.${name}`, message });
   }
@@ -45,7 +45,7 @@ function layTexts(cell: PartsCell, row: Part, path: string, builder: Builder): M
   const inputs = new Map<string, Slot>();
   for (const field of partFields(row.shape)) {
     const { dimension } = field;
-    if (!dimension) continue;
+    if (!dimension || (field.asWeighed !== undefined && (row.fields[field.name] ?? '').trim() === '')) continue;
     const slot = builder.text({
       cell: cell.id,
       path: `${path}.${field.name}`,
@@ -61,7 +61,7 @@ function layTexts(cell: PartsCell, row: Part, path: string, builder: Builder): M
       range: field.range,
       detail: field.detail,
       // What is read under this path is the mass that counts, weighed or not.
-      unnamed: field.name === 'mass',
+      unnamed: field.name === 'mass' || field.asWeighed !== undefined,
     });
     inputs.set(field.name, slot);
   }

@@ -34,10 +34,13 @@ export const partsCell: CellKindOf<PartsCell> = {
   texts: (cell) => [
     { path: `${cell.name}.fuel`, text: cell.fuel },
     ...cell.rows.flatMap((row) =>
-      partFields(row.shape).map((field) => ({
-        path: `${cell.name}.${row.name}.${field.name}`,
-        text: row.fields[field.name] ?? '',
-      })),
+      partFields(row.shape)
+        // What is kept with the scale's word is nothing that somebody types.
+        .filter(({ asWeighed }) => asWeighed === undefined)
+        .map((field) => ({
+          path: `${cell.name}.${row.name}.${field.name}`,
+          text: row.fields[field.name] ?? '',
+        })),
     ),
   ],
   put(cell, path, text) {

@@ -135,6 +135,7 @@ export function partStep(spec: PartStepSpec): StepSpec {
         const [massTolerance, stationTolerance] = [at('mass_tolerance'), at('station_tolerance')];
         const picked = counting ? column(counting.picked) : -1;
         const option = counting?.option ?? 0;
+        const then = whenWeighed(spec, column);
         const part = newPart();
         return (m, why, n) => {
           for (let i = 0; i < n; i++) {
@@ -151,7 +152,8 @@ export function partStep(spec: PartStepSpec): StepSpec {
               why[i] = 1 + unusable;
               continue;
             }
-            const remade = weighedAs === 'something else' || (picked >= 0 && m[picked + i] !== option);
+            const remade =
+              weighedAs === 'something else' || (picked >= 0 && m[picked + i] !== option) || differs(then, m, i);
             m[less + i] = m[weighed + i]! - mass;
             part.estimate = mass + m[offMass + i]!;
             part.weighed = m[weighed + i]! + m[offMass + i]!;
@@ -179,6 +181,26 @@ export function partStep(spec: PartStepSpec): StepSpec {
       };
     },
   };
+}
+
+/** Columns of what a part is now and was when it was weighed, in turn. */
+function whenWeighed({ shape, inputs }: PartStepSpec, column: (slot: number) => number): readonly number[] {
+  return partFields(shape).flatMap(({ name, asWeighed }) => {
+    const [now, then] = [inputs.get(asWeighed ?? ''), inputs.get(name)];
+    return asWeighed === undefined || now === undefined || then === undefined ? [] : [column(now), column(then)];
+  });
+}
+
+/** Nothing that is written differs by so little. */
+const SAME = 1e-6;
+
+function differs(columns: readonly number[], m: Float64Array, i: number): boolean {
+  for (let k = 0; k < columns.length; k += 2) {
+    const [now, then] = [m[columns[k]! + i]!, m[columns[k + 1]! + i]!];
+    // What nobody has written differs from nothing.
+    if (Math.abs(now - then) > SAME * Math.abs(then)) return true;
+  }
+  return false;
 }
 
 const told = (weighedAs: PartStepSpec['weighedAs']): string =>

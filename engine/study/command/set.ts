@@ -1,4 +1,4 @@
-import { editLive, faultsOfLive, type Live, setLive } from '../../sheet/live';
+import { editLive, faultsOfLive, type Live, numberAt, setLive } from '../../sheet/live';
 import { textAt } from '../../sheet/paths';
 import type { Library } from '../../sheet/specs';
 import { madeAsTyped } from '../../sheet/weighed-as';
@@ -44,6 +44,7 @@ function asMade(live: Live, texts: readonly (readonly [path: string, text: strin
   const made = madeAsTyped(
     document,
     texts.map(([path]) => path),
+    (path) => numberAt(live, path),
   );
   return made === document ? live : editLive(live, made, library).live;
 }

@@ -1,6 +1,6 @@
 import { keptText } from '../../formula/index';
 import { type Document, FORMAT, VERSION } from '../../sheet/document';
-import { faultsOfLive, type Live, openLive, openQuick, quick, setLive } from '../../sheet/live';
+import { faultsOfLive, type Live, numberAt, openLive, openQuick, quick, setLive } from '../../sheet/live';
 import { fromSI, inUnitsOf, type UnitSet, unparted } from '../../units/index';
 import { library } from '../library';
 import { sentenceOf } from '../run/cause';
@@ -14,7 +14,6 @@ import { ballastSlide, guideSlide, type Slide } from './slides';
 import { STORE_LENGTH, storeLength } from './store';
 import type { FirstDesignAnswer, FirstDesignForm, FormField, FormProblem } from './told';
 import { trim, typedIn } from './trim';
-import { valueAt } from './value-at';
 
 type Numbers = Readonly<Partial<Record<FormField, number>>>;
 
@@ -161,7 +160,7 @@ function make(form: FirstDesignForm, chord: number): FirstDesignAnswer {
       live = openQuick(documentOf(form, found, knownNow()), library);
     }
   }
-  const guide = guideSlide(valueAt(live, 'guide_x'), chord, set);
+  const guide = guideSlide(numberAt(live, 'guide_x'), chord, set);
   const ballast = ballastOf(live, chord, set);
   live = openLive(documentOf(form, found, { ...knownOf(form, live), guide, ballast, store }), library);
   const fault = faultsOfLive(live).find(({ state }) => state === 'fault');
@@ -178,7 +177,7 @@ function ballastOf(live: Live, chord: number, set: UnitSet): NonNullable<Known['
   const needed = (weight: 'nose_weight' | 'tail_weight', station: number): Slide => {
     const texts = [['engine_station', typedIn[set].station(station * chord)]] as const;
     const moved = setLive(copy, texts, library, quick(copy.compiled.program)).live;
-    const advised = valueAt(moved, weight) + valueAt(moved, `ballast.${weight}`);
+    const advised = numberAt(moved, weight) + numberAt(moved, `ballast.${weight}`);
     return ballastSlide(Number.isFinite(advised) ? advised : 0, set);
   };
   return { nose: needed('nose_weight', -0.4), tail: needed('tail_weight', -1.4) };
@@ -189,8 +188,8 @@ const LIGHTEST = 0.5;
 
 /** A weight that was typed leaves too little for the airframe. */
 function tooLight(form: FirstDesignForm, live: Live): FormProblem | undefined {
-  const airframe = valueAt(live, 'airframe_mass');
-  const least = LIGHTEST * valueAt(live, 'wing_area');
+  const airframe = numberAt(live, 'airframe_mass');
+  const least = LIGHTEST * numberAt(live, 'wing_area');
   if (airframe >= least) return undefined;
   const entry = readEntry('weight', form.weight);
   const others = (entry.ok ? (entry.si ?? 0) : 0) - airframe;

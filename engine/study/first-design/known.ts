@@ -1,15 +1,14 @@
-import type { Live } from '../../sheet/live';
+import { type Live, numberAt } from '../../sheet/live';
 import { inUnitsOf } from '../../units/index';
 import type { Known, KnownLap } from './cells';
 import { readEntry } from './form';
 import { othersOf, type Weighed } from './rules';
 import type { FirstDesignForm } from './told';
-import { valueAt } from './value-at';
 
 /** What was weighed and timed, written as numbers of the model as it is begun: they stay while the design changes. */
 export function knownOf(form: FirstDesignForm, live: Live): Known {
   const weighed = form.weight === '' ? {} : { weighed: weighedOf(form, live) };
-  const fast = valueAt(live, 'flight.test_margin') < 1 ? { fast: true } : {};
+  const fast = numberAt(live, 'flight.test_margin') < 1 ? { fast: true } : {};
   if (form.lap_time === '') return { ...weighed, ...fast };
   const lap = lapOf(form, live);
   return { ...weighed, ...fast, lap, timed: TIMED_WITH };
@@ -21,8 +20,8 @@ const grams = (kilograms: number): string => `${Number((kilograms * 1000).toFixe
 
 function weighedOf(form: FirstDesignForm, live: Live): Weighed {
   const entry = readEntry('weight', form.weight);
-  const others = othersOf(form.drive).reduce((sum, name) => sum + valueAt(live, name), 0);
-  const area = valueAt(live, 'wing_area') * 100;
+  const others = othersOf(form.drive).reduce((sum, name) => sum + numberAt(live, name), 0);
+  const area = numberAt(live, 'wing_area') * 100;
   const set = live.compiled.document.units;
   return {
     mass: grams(entry.ok ? (entry.si ?? 0) : 0),
@@ -37,7 +36,7 @@ function weighedOf(form: FirstDesignForm, live: Live): Weighed {
 
 /** The set-up on which the lap was timed, as texts of the engine's fields. */
 function lapOf(form: FirstDesignForm, live: Live): KnownLap {
-  const at = (path: string): number => valueAt(live, path);
+  const at = (path: string): number => numberAt(live, path);
   const number = (x: number, scale: number, digits: number): string => String(Number((x * scale).toFixed(digits)));
   return {
     lap_time: form.lap_time,
@@ -65,7 +64,7 @@ function lapOf(form: FirstDesignForm, live: Live): KnownLap {
  * out, so that the lap comes out as it was timed. Power goes with the cube of the speed.
  */
 function dragOf(form: FirstDesignForm, live: Live): KnownLap {
-  const at = (path: string): number => valueAt(live, path);
+  const at = (path: string): number => numberAt(live, path);
   const area = at('engine.drag_area_then');
   const typed = readEntry('lap_time', form.lap_time);
   if (!Number.isFinite(area) || !typed.ok) return {};
@@ -81,7 +80,7 @@ function dragOf(form: FirstDesignForm, live: Live): KnownLap {
 /** Whether the lap that was timed comes out as it was typed. */
 export function flownAgain(form: FirstDesignForm, live: Live): boolean {
   const typed = readEntry('lap_time', form.lap_time);
-  return typed.ok && Math.abs(valueAt(live, 'flight.lap_time') / typed.si! - 1) < 3e-4;
+  return typed.ok && Math.abs(numberAt(live, 'flight.lap_time') / typed.si! - 1) < 3e-4;
 }
 
 /** Shown on the sheet, with the numbers that stand in the engine. */

@@ -1,8 +1,7 @@
 import { roomFields } from '../../blocks/room/fields';
-import type { Live } from '../../sheet/live';
+import { type Live, numberAt } from '../../sheet/live';
 import type { Rule } from './rule';
 import type { FirstDesignForm } from './told';
-import { valueAt } from './value-at';
 
 /*
  * Tank or battery stands between engine and wing: what needle valve, tube or cables need is left behind the engine, and where that leaves
@@ -59,11 +58,11 @@ export const storeSizes = (drive: Drive, length: number): readonly Rule[] => [
 
 /** Length for which there is room where the engine stands, in cube roots of its box. */
 export function storeLength(live: Live): number {
-  const room = -valueAt(live, 'engine_station') - 0.5 * valueAt(live, 'engine_length') - behind();
-  const fits = Math.floor((10 * room) / valueAt(live, 'store_size')) / 10;
+  const room = -numberAt(live, 'engine_station') - 0.5 * numberAt(live, 'engine_length') - behind();
+  const fits = Math.floor((10 * room) / numberAt(live, 'store_size')) / 10;
   return Math.min(Math.max(fits, STORE_LENGTH.least), STORE_LENGTH.usual);
 }
 
 /** The rearmost station of an engine, m, that leaves room for the shortest tank or battery. */
 export const rearmostFor = (live: Live): number =>
-  -0.5 * valueAt(live, 'engine_length') - behind() - STORE_LENGTH.least * valueAt(live, 'store_size');
+  -0.5 * numberAt(live, 'engine_length') - behind() - STORE_LENGTH.least * numberAt(live, 'store_size');

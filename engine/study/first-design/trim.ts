@@ -1,10 +1,9 @@
 import type { Document } from '../../sheet/document';
-import { type Live, openQuick, quick, setLive } from '../../sheet/live';
+import { type Live, numberAt, openQuick, quick, setLive } from '../../sheet/live';
 import { fromSI, type UnitSet } from '../../units/index';
 import { library } from '../library';
 import type { Trim } from './cells';
 import { rearmostFor } from './store';
-import { valueAt } from './value-at';
 
 /** Most rounds of setting weights and guide; each brings the design nearer, until one changes nothing. */
 const ROUNDS = 14;
@@ -39,7 +38,7 @@ export function trim(document: Document, chord: number): { readonly live: Live; 
   let live = openQuick(document, library);
   const { station: stationText, weight: weightText } = typedIn[document.units];
   const none = { nose_weight: weightText(0), tail_weight: weightText(0) };
-  const at = (path: string): number => valueAt(live, path);
+  const at = (path: string): number => numberAt(live, path);
   const set = (texts: Partial<Trim>): void => {
     live = setLive(live, Object.entries(texts), library, quick(live.compiled.program)).live;
   };

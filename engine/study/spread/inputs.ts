@@ -2,7 +2,7 @@ import { lowerTriangle, type Spread } from '../../numerics/index';
 import { AT_MASS_SPREAD, AT_STATION_SPREAD } from '../../physics/index';
 import { isPartNumber, numbersKey, OFF_WAYS, offKey, offWith, pairPath, spreadPath } from '../../sheet/cells/index';
 import type { PartsCell, SpreadCell, SpreadKind, SpreadRow } from '../../sheet/document';
-import type { Live } from '../../sheet/live';
+import { type Live, numberAt } from '../../sheet/live';
 import { named } from '../../sheet/named';
 import type { Slot } from '../../sheet/program';
 import { cellsOf } from '../../sheet/sheets';
@@ -129,7 +129,12 @@ function inputsOfParts(rowed: readonly SpreadInput[], live: Live): SpreadInput[]
     return factor;
   };
   return tablesOf(live).flatMap(({ name, rows }) => {
-    const cuts = rows.map((row) => offWith(row, isRemade(live.compiled.document, row)));
+    const cuts = rows.map((row) =>
+      offWith(
+        row,
+        isRemade(`${name}.${row.name}`, row, (path) => numberAt(live, path)),
+      ),
+    );
     return rows.flatMap((row, k) => {
       const path = `${name}.${row.name}`;
       const place: SpreadFactor = { path: `${path}.x`, what: 'place' };

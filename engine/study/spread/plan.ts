@@ -1,6 +1,9 @@
 import { correlateShares, lowerTriangle } from '../../numerics/index';
 import type { SpreadCell } from '../../sheet/document';
-import type { Live } from '../../sheet/live';
+import { type Live, numberAt } from '../../sheet/live';
+import { cellsOf } from '../../sheet/sheets';
+import { isRemade } from '../../sheet/weighed-as';
+import { keptWhenWeighed } from '../../sheet/weighed-sizes';
 import type { SpreadFactor } from '../../terms/index';
 import { type PlanOf, planCore } from '../run/plan';
 import { drawDesigns, type Mixed, type SpreadAxis } from './designs';
@@ -64,7 +67,12 @@ export function planDesigns({ compiled, state }: Live, asked: SpreadAsked): Spre
   return {
     ...{
       kind: 'tolerances',
-      ...planCore(compiled.program, { revision, name, values: state.m, why: state.why }, axes, wanted),
+      ...planCore(
+        compiled.program,
+        { revision, name, values: asWeighed({ compiled, state }), why: state.why },
+        axes,
+        wanted,
+      ),
     },
     ...{
       axes,
@@ -73,6 +81,27 @@ export function planDesigns({ compiled, state }: Live, asked: SpreadAsked): Spre
     },
     ...{ order, coarse },
   };
+}
+
+/**
+ * The numbers of the design, where a part that counts by the scale does so whatever is drawn: what is not quite known of its size is not
+ * another part.
+ */
+function asWeighed(live: Live): Float64Array {
+  const { document, program } = live.compiled;
+  const values = live.state.m.slice();
+  for (const cell of cellsOf(document)) {
+    if (cell.kind !== 'parts') continue;
+    for (const part of cell.rows) {
+      const path = `${cell.name}.${part.name}`;
+      if (isRemade(path, part, (of) => numberAt(live, of))) continue;
+      for (const name of keptWhenWeighed(part)) {
+        const slot = program.constants.get(`${path}.${name}`);
+        if (slot !== undefined) values[slot] = Number.NaN;
+      }
+    }
+  }
+  return values;
 }
 
 type Columns = readonly Float64Array[];

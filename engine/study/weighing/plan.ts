@@ -1,6 +1,6 @@
 import type { Part, PartsCell, WeighingCell } from '../../sheet/document';
 import { carry } from '../../sheet/evaluate';
-import type { Live } from '../../sheet/live';
+import { type Live, numberAt } from '../../sheet/live';
 import { cellsOf, withPiece } from '../../sheet/sheets';
 import { isRemade } from '../../sheet/weighed-as';
 import { type PlannedAxis, typedSlot } from '../run/axis';
@@ -50,12 +50,15 @@ export function planWeighing(cell: WeighingCell, live: Live) {
 }
 
 /** What weighs nothing, a nose weight that isn't there, is not for the scale. */
-function benchedOf(part: Part, table: PartsCell, { compiled, state }: Live): Benched[] {
+function benchedOf(part: Part, table: PartsCell, live: Live): Benched[] {
+  const { compiled, state } = live;
   const path = `${table.name}.${part.name}`;
   const slot = compiled.program.slotOf.get(`${path}.mass`);
   const isWeighed = (part.fields.weighed ?? '').trim() !== '';
   if (slot === undefined || (!isWeighed && state.m[slot] === 0)) return [];
-  return [{ path, state: !isWeighed ? 'open' : isRemade(compiled.document, part) ? 'remade' : 'weighed' }];
+  return [
+    { path, state: !isWeighed ? 'open' : isRemade(path, part, (of) => numberAt(live, of)) ? 'remade' : 'weighed' },
+  ];
 }
 
 /** Weighed parts as they came: what the list doesn't name first. */

@@ -1,13 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import type { Document, PartsCell, SpreadCell } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
-import { openLive, setLive } from '../../../engine/sheet/live';
+import { numberAt, openLive, setLive } from '../../../engine/sheet/live';
+import { textAt } from '../../../engine/sheet/paths';
 import { rename } from '../../../engine/sheet/rename';
 import { cellsOf, withPiece } from '../../../engine/sheet/sheets';
 import { applyChanges } from '../../../engine/sheet/transaction';
 import { isRemade, madeAsTyped, remadeSentences, weighingPart } from '../../../engine/sheet/weighed-as';
 import { setTexts } from '../../../engine/study/command/set';
+import { startRunner } from '../../../engine/study/run/runner';
+import { fillDesigns } from '../../../engine/study/spread/designs';
 import { inputsOf } from '../../../engine/study/spread/inputs';
+import { planSpread } from '../../../engine/study/spread/plan';
 import { library, smallDesign } from './small';
 
 const partsIn = (document: Document): PartsCell =>
@@ -20,6 +24,16 @@ const put = (document: Document, path: string, text: string): Document =>
 const massOf = (document: Document, part: string): number => {
   const { compiled, state } = openLive(document, library);
   return state.m[compiled.program.slotOf.get(`parts.${part}.mass`)!]!;
+};
+
+const isRemadeIn = (document: Document, part: string): boolean => {
+  const live = openLive(document, library);
+  return isRemade(`parts.${part}`, rowIn(document, part), (path) => numberAt(live, path));
+};
+/** As on the page, where the numbers of the design are known. */
+const weighNow = (document: Document, path: string, text: string): Document => {
+  const live = openLive(document, library);
+  return applyChanges(document, weighingPart(document, path, text, (of) => numberAt(live, of))!).document;
 };
 
 const tolerances: SpreadCell = {
@@ -45,8 +59,8 @@ describe('a part that was weighed', () => {
     expect(massOf(weighed, 'stab')).toBe(0.02);
     const estimate = massOf(put(before, 'tail_stock', 'faced'), 'stab');
     expect(massOf(put(weighed, 'tail_stock', 'faced'), 'stab')).toBe(estimate);
-    expect(isRemade(put(weighed, 'tail_stock', 'faced'), rowIn(weighed, 'stab'))).toBe(true);
-    expect(isRemade(weighed, rowIn(weighed, 'stab'))).toBe(false);
+    expect(isRemadeIn(put(weighed, 'tail_stock', 'faced'), 'stab')).toBe(true);
+    expect(isRemadeIn(weighed, 'stab')).toBe(false);
     // The same without compiling anew, there and back.
     const live = openLive(weighed, library);
     const { program } = live.compiled;
@@ -79,7 +93,7 @@ describe('a part that was weighed', () => {
 
   test('is made of what it is made of now where the command line types its mass', () => {
     const set = setTexts(openLive(before, library), [['parts.stab.weighed', '20 g']], library);
-    expect(set.ok && set.live.compiled.document).toEqual(weighed);
+    expect(set.ok && set.live.compiled.document).toEqual(weighNow(before, 'parts.stab.weighed', '20 g'));
     expect(madeAsTyped(before, ['reserve'])).toBe(before);
   });
 
@@ -108,5 +122,65 @@ describe('a part that was weighed', () => {
     ]);
     expect(remadeSentences(titled, ['cord_set'])).toEqual([]);
     expect(remadeSentences(before, ['tail_stock'])).toEqual([]);
+  });
+});
+
+describe('a part that was weighed with its sizes known', () => {
+  const before = smallDesign();
+  const fin = weighNow(before, 'parts.fin.weighed', '20 g');
+
+  test('keeps its thickness and its finish with it, until it is taken off the scale again', () => {
+    const { fields } = rowIn(fin, 'fin');
+    expect(fields).toMatchObject({ weighed: '20 g', weighed_thickness: '3 mm', weighed_coat: '0 g/m²' });
+    expect(rowIn(weighNow(fin, 'parts.fin.weighed', ''), 'fin')).toEqual(rowIn(before, 'fin'));
+    expect(rowIn(weighNow(before, 'parts.stab.weighed', '20 g'), 'stab').fields.weighed_areal_mass).toMatch(/g\/m²$/);
+  });
+
+  test.each([
+    ['parts.fin.thickness', '4 mm'],
+    ['parts.fin.coat', '60 g/m²'],
+  ])('counts as re-made with another %s, by the scale again with the first, and says so', (path, text) => {
+    expect(massOf(fin, 'fin')).toBe(0.02);
+    const other = put(fin, path, text);
+    expect(massOf(other, 'fin')).toBe(massOf(put(before, path, text), 'fin'));
+    expect(isRemadeIn(other, 'fin')).toBe(true);
+    expect(massOf(put(other, path, textAt(fin, path) ?? ''), 'fin')).toBe(0.02);
+    expect(isRemadeIn(weighNow(other, 'parts.fin.weighed', '21 g'), 'fin')).toBe(false);
+    const words = path.endsWith('coat') ? 'finish' : 'thickness';
+    expect(remadeSentences(fin, [path])).toEqual([
+      `fin is weighed: with another ${words} it counts as re-made, by its estimate.`,
+    ]);
+    expect(remadeSentences(before, [path])).toEqual([]);
+  });
+
+  test('is traded by a variable too, and by what its stack is laid up of', () => {
+    const varied = weighNow(
+      put(before, 'parts.fin.thickness', 'tip_weight ÷ (20 g) × 3 mm'),
+      'parts.fin.weighed',
+      '20 g',
+    );
+    expect(massOf(varied, 'fin')).toBe(0.02);
+    expect(massOf(put(varied, 'tip_weight', '25 g'), 'fin')).not.toBe(0.02);
+    expect(remadeSentences(varied, ['tip_weight', 'cord_length'])).toEqual([
+      'fin is weighed: with another thickness it counts as re-made, by its estimate.',
+    ]);
+  });
+
+  test('is the same part where its thickness is not quite known', () => {
+    const rows = [{ of: 'tip_weight', distribution: 'normal', size: '2 g', above: '' }] as const;
+    const cell: SpreadCell = { ...tolerances, rows, parts: false, wanted: ['parts.fin.mass'] };
+    const varied = weighNow(
+      put(before, 'parts.fin.thickness', 'tip_weight ÷ (20 g) × 3 mm'),
+      'parts.fin.weighed',
+      '20 g',
+    );
+    const [first, ...others] = varied.sheets;
+    const live = openLive({ ...varied, sheets: [{ ...first!, pieces: [...first!.pieces, cell] }, ...others] }, library);
+    const plan = planSpread(cell, live, 0);
+    if (typeof plan === 'string') throw new Error(plan);
+    const runner = startRunner(live.compiled, plan, fillDesigns(plan));
+    const [masses] = runner.run(Uint32Array.from({ length: 50 }, (_, k) => k)).columns;
+    runner.finish();
+    expect(new Set(masses)).toEqual(new Set([0.02]));
   });
 });

@@ -34,7 +34,7 @@ export function PartRow({ table, part, isOpen, most, onOpen }: PartRowProps) {
           <span class="part-name">{part.title || part.name}</span>
           <span class="words"> {shapeWords(part)}</span>
         </button>
-        <RemadeWords part={part} />
+        <RemadeWords path={path} part={part} />
         {fault && !isOpen && <span class="fault-words">{fault.message}</span>}
       </th>
       <td data-label="mass" class="part-mass">

@@ -17,17 +17,18 @@ export function PartScale({ table, part }: { table: string; part: Part }) {
       <p class="aside part-scale">
         Estimated {sheet.shown(`${path}.estimate`)}.{off !== '' && ` On the scale ${off} of it.`}
       </p>
-      <RemadeWords part={part} />
+      <RemadeWords path={path} part={part} />
     </>
   );
 }
 
-/** That it was made of something else when it was weighed, so that its estimate counts. */
-export function RemadeWords({ part }: { part: Part }) {
+/** That it was made of something else, or otherwise, when it was weighed, so that its estimate counts. */
+export function RemadeWords({ path, part }: { path: string; part: Part }) {
   const sheet = useSheet();
-  if (!isRemade(sheet.document.value, part)) return null;
+  if (!isRemade(path, part, sheet.value)) return null;
   const made = weighedAsTitle(sheet.document.value, part);
-  return <span class="aside remade">was weighed as “{made}”; counts as re-made, by its estimate</span>;
+  const then = made === '' ? 'with another thickness or finish' : `as “${made}”`;
+  return <span class="aside remade">was weighed {then}; counts as re-made, by its estimate</span>;
 }
 
 /** How much more or less the scale says than the estimate: "+1.2 g"; '' until weighed. */

@@ -11,7 +11,7 @@ export function BenchRow({ told, part, written }: { told: WeighedPart; part: Par
   const done = told.state === 'weighed';
   const again = (): void =>
     sheet.edit(
-      (document) => weighingPart(document, `${told.path}.weighed`, part.fields.weighed ?? '') ?? [],
+      (document) => weighingPart(document, `${told.path}.weighed`, part.fields.weighed ?? '', sheet.value) ?? [],
       part.title,
     );
   return (
@@ -24,7 +24,7 @@ export function BenchRow({ told, part, written }: { told: WeighedPart; part: Par
       <span class="aside bench-said">
         {told.state === 'remade' && (
           <>
-            <RemadeWords part={part} />{' '}
+            <RemadeWords path={told.path} part={part} />{' '}
             <button type="button" class="word" onClick={again}>
               It was weighed as it is now<span class="unseen">: {part.title}</span>
             </button>

@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Document } from '../../../../engine/sheet/document';
-import { faultsOfLive, type Live, openLive, setLive } from '../../../../engine/sheet/live';
+import { faultsOfLive, type Live, numberAt, openLive, setLive } from '../../../../engine/sheet/live';
 import { firstDesign } from '../../../../engine/study/first-design/index';
 import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
-import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { library } from '../../../../engine/study/library';
 import { cases } from '../../../cases';
 import { seeded } from '../../blocks/random-designs';
@@ -54,7 +53,7 @@ function randomDesign(seed: number, weighed: boolean): Live {
   const { document, drive } = bases[seed % bases.length]!;
   const live = openLive(document, library);
   const times = (path: string, low: number, high: number): number =>
-    valueAt(live, path) * (low + next() * (high - low)) * 1000;
+    numberAt(live, path) * (low + next() * (high - low)) * 1000;
   const texts: Record<string, string> = {
     span: `${times('span', 0.9, 1.15)} mm`,
     chord: `${times('chord', 0.9, 1.15)} mm`,
@@ -72,7 +71,7 @@ function randomDesign(seed: number, weighed: boolean): Live {
 
 /** How far, in tenths of a millimetre, the CG lies from where it is wanted along x or y. */
 const off = (live: Live, way: 'x' | 'y'): number =>
-  Math.abs(valueAt(live, `parts.${way}`) - valueAt(live, `ballast.wanted_${way}`)) * 1e4;
+  Math.abs(numberAt(live, `parts.${way}`) - numberAt(live, `ballast.wanted_${way}`)) * 1e4;
 
 const WAYS = [
   { set: 'engine_station', advice: 'engine_shift', unit: 'mm', way: 'x' },
@@ -88,8 +87,8 @@ test.each(all)('design $seed, parts weighed: $weighed', ({ seed, weighed }) => {
   const live = randomDesign(seed, weighed);
   expect(faultsOfLive(live)).toEqual([]);
   for (const { set, advice, unit, way } of WAYS) {
-    const told = tenths(valueAt(live, `ballast.${advice}`));
-    const to = valueAt(live, set) * 1000 + told;
+    const told = tenths(numberAt(live, `ballast.${advice}`));
+    const to = numberAt(live, set) * 1000 + told;
     // No more can come off than is there.
     if (unit === 'g' && to < 0) continue;
     const after = put(live.compiled.document, { [set]: `${to} ${unit}` });
@@ -119,10 +118,10 @@ test('the slides of nose and tail weight reach what is advised at either end of 
       ['tail_weight', 'engine_station.low'],
     ] as const) {
       const live = openLive(document, library);
-      const moved = put(document, { engine_station: `${valueAt(live, end) * 1000} mm` });
-      const wanted = valueAt(moved, weight) + valueAt(moved, `ballast.${weight}`);
+      const moved = put(document, { engine_station: `${numberAt(live, end) * 1000} mm` });
+      const wanted = numberAt(moved, weight) + numberAt(moved, `ballast.${weight}`);
       expect(wanted, weight).toBeGreaterThan(0.01);
-      expect(valueAt(moved, `${weight}.high`), weight).toBeGreaterThan(wanted);
+      expect(numberAt(moved, `${weight}.high`), weight).toBeGreaterThan(wanted);
     }
   }
 });

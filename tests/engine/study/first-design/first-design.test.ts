@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
 import { openText, serialise } from '../../../../engine/sheet/file';
-import { faultsOfLive, openLive, setLive } from '../../../../engine/sheet/live';
+import { faultsOfLive, numberAt, openLive, setLive } from '../../../../engine/sheet/live';
 import { cellsOf } from '../../../../engine/sheet/sheets';
 import { firstDesign } from '../../../../engine/study/first-design/index';
 import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
-import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { library } from '../../../../engine/study/library';
 import { everyFew } from '../../../cases';
 
@@ -26,7 +25,7 @@ const made = (form: Partial<FirstDesignForm>) => {
   const answer = firstDesign({ ...blank, ...form });
   if (!answer.ok) throw new Error(answer.problems.map(({ message }) => message).join(' '));
   const live = openLive(answer.document, library);
-  return { document: answer.document, live, at: (path: string) => valueAt(live, path) };
+  return { document: answer.document, live, at: (path: string) => numberAt(live, path) };
 };
 const problems = (form: Partial<FirstDesignForm>) => {
   const answer = firstDesign({ ...blank, ...form });
@@ -106,7 +105,7 @@ test('a weight that was typed is the weight of the parts with an empty tank', ()
 test('weights that are set after the model was weighed add to it, and a larger wing is heavier', () => {
   const { document, at } = made({ weight: '900 g' });
   const after = (texts: Record<string, string>) =>
-    valueAt(setLive(openLive(document, library), Object.entries(texts), library).live, 'parts.mass');
+    numberAt(setLive(openLive(document, library), Object.entries(texts), library).live, 'parts.mass');
   const before = at('parts.mass');
   const tip = at('tip_weight') * 1000;
   expect(after({ tip_weight: `${tip + 20} g` }) - before).toBeCloseTo(0.02, 9);
@@ -119,7 +118,7 @@ test('weights that are set after the model was weighed add to it, and a larger w
 test.each(['engine', 'motor'] as const)('what drags more slows a lap that was timed: %s', (drive) => {
   const { at, document } = made({ drive, size: drive === 'engine' ? '4.1 cm³' : '370 W', lap_time: '4.9 s' });
   const lap = (texts: Record<string, string>) =>
-    valueAt(setLive(openLive(document, library), Object.entries(texts), library).live, 'flight.lap_time') -
+    numberAt(setLive(openLive(document, library), Object.entries(texts), library).live, 'flight.lap_time') -
     at('flight.lap_time');
   expect(lap({ 'body.wheel_diameter': '100 mm', 'body.wheel_width': '25 mm' })).toBeGreaterThan(0.03);
   expect(lap({ span: '1.2 m' })).toBeGreaterThan(0.05);
@@ -170,7 +169,7 @@ test('a racer that pulls harder than ten times its weight is told to set the tes
   expect(brief.kind === 'note' && brief.text).toContain(told);
   expect(racer.at('flight.test_margin')).toBeLessThan(1);
   const set = setLive(racer.live, [['pull_test', '30']], library).live;
-  expect(valueAt(set, 'flight.test_margin')).toBeGreaterThan(2);
+  expect(numberAt(set, 'flight.test_margin')).toBeGreaterThan(2);
   const slow = made({ lap_time: '4.9 s' });
   expect(JSON.stringify(slow.document)).not.toContain('pull_test');
 });

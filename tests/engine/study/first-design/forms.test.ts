@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Document } from '../../../../engine/sheet/document';
-import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
+import { faultsOfLive, numberAt, openLive } from '../../../../engine/sheet/live';
 import { firstDesign } from '../../../../engine/study/first-design/index';
 import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
-import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { library } from '../../../../engine/study/library';
 
 /*
@@ -109,7 +108,7 @@ describe.each(forms)('%s', (_, form, typed) => {
     const answer = firstDesign({ ...blank, ...form });
     if (!answer.ok) throw new Error(answer.problems.map(({ message }) => message).join(' '));
     const live = openLive(withMore(answer.document, form.drive !== 'motor'), library);
-    const at = (path: string): number => valueAt(live, path);
+    const at = (path: string): number => numberAt(live, path);
     expect(faultsOfLive(live)).toEqual([]);
     expect(answer.document.sheets.map(({ title }) => title)).toEqual(['Decide', 'Model', 'Weights']);
     if (typed.weight !== undefined) expect(Math.abs(at('parts.mass_empty') - typed.weight)).toBeLessThan(0.00025);

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
+import { faultsOfLive, numberAt, openLive } from '../../../../engine/sheet/live';
 import { cellsOf } from '../../../../engine/sheet/sheets';
 import { firstDesign } from '../../../../engine/study/first-design/index';
 import type { FirstDesignForm } from '../../../../engine/study/first-design/told';
-import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { library } from '../../../../engine/study/library';
 import { units } from '../../../../engine/units/index';
 
@@ -15,7 +14,7 @@ const made = (form: Partial<FirstDesignForm>) => {
   const answer = firstDesign({ ...blank, ...form });
   if (!answer.ok) throw new Error(answer.problems.map(({ message }) => message).join(' '));
   const live = openLive(answer.document, library);
-  return { document: answer.document, live, at: (path: string) => valueAt(live, path) };
+  return { document: answer.document, live, at: (path: string) => numberAt(live, path) };
 };
 
 const metric = units.filter(({ system }) => system === 'metric').map(({ name }) => name);

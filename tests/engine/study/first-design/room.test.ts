@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { openLive } from '../../../../engine/sheet/live';
-import { valueAt } from '../../../../engine/study/first-design/value-at';
+import { numberAt, openLive } from '../../../../engine/sheet/live';
 import { library } from '../../../../engine/study/library';
 import { newModel } from '../../../../engine/study/place/index';
 import { begun, forms } from '../place/begun';
@@ -13,11 +12,11 @@ test.each([0, 1, 2, 4, 6, 12, 15, 18].map((k) => [k, forms[k]!] as const))(
     const piece = newModel('room', library.blocks, { id: 'r', taken: new Set(), fields: {}, isOpen: false });
     const sheets = [...document.sheets, { id: 'room', title: 'Room', pieces: [piece] }];
     const live = openLive({ ...document, sheets }, library);
-    expect(valueAt(live, 'room.spare')).toBeGreaterThanOrEqual(0);
-    expect(valueAt(live, 'room.tank_wing')).toBeGreaterThanOrEqual(0);
-    expect(valueAt(live, 'room.least_gap')).toBeGreaterThanOrEqual(0);
+    expect(numberAt(live, 'room.spare')).toBeGreaterThanOrEqual(0);
+    expect(numberAt(live, 'room.tank_wing')).toBeGreaterThanOrEqual(0);
+    expect(numberAt(live, 'room.least_gap')).toBeGreaterThanOrEqual(0);
     // Not a needle: the tank is left its usual length where there is room for it.
-    const [length, size] = [valueAt(live, 'body.tank_length'), valueAt(live, 'store_size')];
-    if (length < 1.99 * size) expect(valueAt(live, 'room.spare')).toBeLessThan(0.1 * size);
+    const [length, size] = [numberAt(live, 'body.tank_length'), numberAt(live, 'store_size')];
+    if (length < 1.99 * size) expect(numberAt(live, 'room.spare')).toBeLessThan(0.1 * size);
   },
 );

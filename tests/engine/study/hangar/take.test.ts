@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import { serialise } from '../../../../engine/sheet/file';
-import { faultsOfLive, openLive } from '../../../../engine/sheet/live';
+import { faultsOfLive, numberAt, openLive } from '../../../../engine/sheet/live';
 import { textAt } from '../../../../engine/sheet/paths';
 import { cellsOf } from '../../../../engine/sheet/sheets';
-import { valueAt } from '../../../../engine/study/first-design/value-at';
 import { hangarOf } from '../../../../engine/study/hangar/index';
 import type { PieceOffer } from '../../../../engine/study/hangar/told';
 import { library } from '../../../../engine/study/library';
@@ -52,7 +51,7 @@ test('a design offers its engine, lines, sheets and parts', async () => {
 test('lines come as they are there, by the slides that set them here', async () => {
   const { document, live, done } = await taken({ of: 'lines', name: 'lines' });
   for (const result of ['diameter', 'linear_mass', 'count']) {
-    expect(valueAt(live, `lines.${result}`)).toBeCloseTo(valueAt(its, `lines.${result}`), 6);
+    expect(numberAt(live, `lines.${result}`)).toBeCloseTo(numberAt(its, `lines.${result}`), 6);
   }
   expect(textAt(document, 'lines.length')).toBe('line_length');
   expect(textAt(document, 'line_length')).toBe(textAt(heron, 'line_length'));
@@ -64,7 +63,7 @@ test('lines come as they are there, by the slides that set them here', async () 
 
 test('an engine comes into the place that the design has for one', async () => {
   const { document, live, done } = await taken({ of: 'engine', name: 'engine' });
-  expect(valueAt(live, 'engine.propeller_diameter')).toBeCloseTo(valueAt(its, 'engine.propeller_diameter'), 3);
+  expect(numberAt(live, 'engine.propeller_diameter')).toBeCloseTo(numberAt(its, 'engine.propeller_diameter'), 3);
   expect(textAt(document, 'engine.station')).toBe('engine_station');
   expect(textAt(document, 'engine_station')).toBe(textAt(owl, 'engine_station'));
   expect(cellsOf(document)).toHaveLength(cellsOf(owl).length);
@@ -88,8 +87,8 @@ test('a part comes with its numbers under a name of its own', async () => {
   const { document, live, done } = await taken({ name: 'parts.engine_part' });
   const table = cellsOf(document).find((cell) => cell.kind === 'parts')!;
   expect(table.rows.at(-1)!.name).toBe('engine_part_2');
-  expect(valueAt(live, 'parts.engine_part_2.mass')).toBeCloseTo(valueAt(its, 'parts.engine_part.mass'), 4);
-  expect(valueAt(live, 'parts.engine_part_2.x')).toBeCloseTo(valueAt(its, 'parts.engine_part.x'), 4);
+  expect(numberAt(live, 'parts.engine_part_2.mass')).toBeCloseTo(numberAt(its, 'parts.engine_part.mass'), 4);
+  expect(numberAt(live, 'parts.engine_part_2.x')).toBeCloseTo(numberAt(its, 'parts.engine_part.x'), 4);
   expect(done).toMatchInlineSnapshot(
     `"“Engine with silencer” of “Heron” stands at the end of “Weight and balance” now, its numbers as they are there."`,
   );
@@ -103,7 +102,7 @@ test('a part that is made of something the design does not have comes as a weigh
     .find((cell) => cell.kind === 'parts')!
     .rows.at(-1)!;
   expect([part.shape, part.fields.stack]).toEqual(['point', undefined]);
-  expect(valueAt(live, 'parts.stabiliser_2.mass')).toBeCloseTo(valueAt(its, 'parts.stabiliser.mass'), 5);
+  expect(numberAt(live, 'parts.stabiliser_2.mass')).toBeCloseTo(numberAt(its, 'parts.stabiliser.mass'), 5);
   expect(done).toMatchInlineSnapshot(
     `"“Stabiliser” of “Heron” stands at the end of “Weight and balance” now, its numbers as they are there. What it is made of is not in this design, so it came as a weight."`,
   );

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { serialise } from '../../../../engine/sheet/file';
-import { openLive } from '../../../../engine/sheet/live';
-import { valueAt } from '../../../../engine/study/first-design/value-at';
+import { numberAt, openLive } from '../../../../engine/sheet/live';
 import { hangarOf } from '../../../../engine/study/hangar/index';
 import { library } from '../../../../engine/study/library';
 import { formatQuantity } from '../../../../engine/units/index';
@@ -75,7 +74,7 @@ test('they are those of the design when it is open', async () => {
   const told = await hangar.tellDesign(serialise(document));
   const live = openLive(document, library);
   for (const of of ['parts.mass', 'flight.pull', 'flight.lap_time']) {
-    expect(told!.figures.find((each) => each.of === of)!.value).toBe(valueAt(live, of));
+    expect(told!.figures.find((each) => each.of === of)!.value).toBe(numberAt(live, of));
   }
   expect(new Set(told!.drawing.map(({ view }) => view))).toEqual(new Set(['plan', 'side']));
 });
