@@ -33,6 +33,7 @@ import {
 import { type Bests, createBests } from './best';
 import { steadyList } from './by-path';
 import { type CellCommands, createCellCommands } from './cell-commands';
+import type { ShippedDesign } from './demo';
 import { createEditor } from './editor';
 import { linkEngine } from './engine-link';
 import { textToKeep } from './entries';
@@ -198,8 +199,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   /** How the CG that a piece has found stands to the table. */
   reconcile(found: string): Promise<Reconciliation>;
   openFile(file: File): Promise<void>;
-  /** Opens the design that comes with the program, as it came. */
-  openDemo(): Promise<void>;
+  /** Opens a design that comes with the program, as it came. */
+  openDemo(design: ShippedDesign): Promise<void>;
   save(): void;
   dismiss(notice: Notice): void;
   tell(notice: Notice): void;
@@ -211,8 +212,8 @@ type Checked = Awaited<ReturnType<EngineService['check']>>;
 export interface SheetPorts {
   readonly engine: EngineService;
   readonly keep: SheetKeep;
-  /** The text of the design that comes with the program. */
-  loadDemo(): Promise<string>;
+  /** The text of a design that comes with the program. */
+  loadDemo(design: ShippedDesign): Promise<string>;
   /** Freezes every document, so that a slip in the program shows. */
   readonly frozen: boolean;
   now(): number;
@@ -516,7 +517,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     replace,
     follow: editor.follow,
     openFile,
-    openDemo: async () => openFrom(openText(await ports.loadDemo()), 'the demo', false),
+    openDemo: async (design) => openFrom(openText(await ports.loadDemo(design)), 'the demo', false),
     save() {
       editor.settle();
       const text = serialise(editor.document.value);

@@ -48,8 +48,18 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
         />
         <Way
           words="The demo: Quern 25"
-          take={leaving(() => void sheet.openDemo())}
+          take={leaving(() => void sheet.openDemo('quern'))}
           aside="An invented club racer of 1.0&nbsp;m span with every study on it, as it came."
+        />
+        <Way
+          words="A trainer: Hob"
+          take={leaving(() => void sheet.openDemo('hob'))}
+          aside="An invented electric trainer of 0.6&nbsp;m span on lines of 12&nbsp;m."
+        />
+        <Way
+          words="A stunt model: Trivet 46"
+          take={leaving(() => void sheet.openDemo('trivet'))}
+          aside="An invented stunt model of 1.4&nbsp;m span: what the lines pull from level flight to 60° up, and what overhead asks for."
         />
       </ul>
       <DesignsHere onLeave={close} />
