@@ -172,6 +172,7 @@ export {
   variantNameFault,
 } from './sheet/variants';
 export { isRemade, remadeSentences, weighedAsTitle, weighingPart } from './sheet/weighed-as';
+export { keptWhenWeighed } from './sheet/weighed-sizes';
 export type { BestAnswer, BestProgress, TriedDesign } from './study/best/told';
 export { noneSentences } from './study/best/words';
 export type { Culprit, Reconciliation } from './study/design/culprit';

@@ -6,6 +6,7 @@ import {
   type Document,
   freeName,
   isOwnName,
+  keptWhenWeighed,
   nameFromTitle,
   type Part,
   type PartShape,
@@ -42,12 +43,22 @@ const weightless = (part: Part): Part => ({ ...part, fields: { ...part.fields, w
 export function addingParts(document: Document, cell: PartsCell, parts: readonly Part[]): readonly Change[] {
   const changes: Change[] = [{ change: 'cell', cell: { ...cell, rows: [...cell.rows, ...parts.map(weightless)] } }];
   let now = applyChanges(document, changes).document;
-  for (const { name, fields } of parts) {
+  for (const part of parts) {
+    const { name, fields } = part;
     const path = `${cell.name}.${name}.weighed`;
     const text = fields.weighed ?? '';
     const weighing = weighingPart(now, path, text) ?? [{ change: 'text', path, text }];
     now = applyChanges(now, weighing).document;
     changes.push(...weighing);
+    if (part.weighed_as === undefined && keptWhenWeighed(part).length === 0) continue;
+    // It says itself what it was when it was on the scale.
+    const table = cellsOf(now).find((each): each is PartsCell => each.id === cell.id)!;
+    const own: Change = {
+      change: 'cell',
+      cell: { ...table, rows: table.rows.map((row) => (row.name === name ? part : row)) },
+    };
+    now = applyChanges(now, [own]).document;
+    changes.push(own);
   }
   return changes;
 }

@@ -9,8 +9,8 @@ const cell: PartsCell = {
   title: 'Weight and balance',
   fuel: '',
   rows: [
-    { name: 'engine', title: 'Engine, "4.1 cm³"', shape: 'point', fields: {} },
-    { name: 'fin', title: 'Fin', shape: 'point', fields: {} },
+    { name: 'engine', title: 'Engine, "4.1 cm³"', shape: 'point', fields: { weighed: '172 g', x: '-150 mm' } },
+    { name: 'fin', title: 'Fin', shape: 'point', fields: { mass: '2.975 g', count: '4' } },
   ],
 };
 const values: Readonly<Record<string, number>> = {
@@ -18,7 +18,7 @@ const values: Readonly<Record<string, number>> = {
   'parts.x': -0.1,
   'parts.engine.mass': 0.172,
   'parts.engine.estimate': 0.17,
-  'parts.engine.weighed': 0.172,
+  'parts.engine.weighed': 172 * 0.001,
   'parts.engine.x': -0.15,
   'parts.engine.moment_share': -0.25,
   'parts.fin.mass': 0.0119,
@@ -32,10 +32,10 @@ const numbers = {
 test('the table is written with its units in the heading, and blanks where there is no number', () => {
   const lines = partsCsv(cell, numbers).split('\r\n');
   expect(lines).toEqual([
-    'part,name,"mass, g","estimate, g","weighed, g","x, mm","y, mm","z, mm","share of the moment, %"',
-    '"Engine, ""4.1 cm³""",engine,172,170,172,-150,,,-25',
-    'Fin,fin,11.9,,,,,,',
-    '"all parts, fuel as set",parts,183.9,,,-100,,,',
+    'part,name,shape,how many,"mass of one, g","weighed, g","x, mm","y, mm","z, mm","mass that counts, g","estimate, g","share of the moment, %"',
+    '"Engine, ""4.1 cm³""",engine,weight,1,,172,-150,,,172,170,-25',
+    'Fin,fin,weight,4,2.975,,,,,11.9,,',
+    '"all parts, fuel as set",parts,,,,,-100,,,183.9,,',
     '',
   ]);
 });

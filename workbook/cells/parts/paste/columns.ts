@@ -13,6 +13,8 @@ export const TARGETS: readonly Target[] = [
   { key: 'mass_all', title: 'Mass of all together', dimension: mass.dimension, unit: 'g' },
   { key: 'shape', title: 'Shape', unit: '' },
   { key: 'name', title: 'Name in formulas', unit: '' },
+  { key: 'fuel', title: 'Fuel', unit: '' },
+  { key: 'weighed_as', title: 'Weighed as made of', unit: '' },
   ...fields
     .filter(({ name }) => name !== 'mass' && name !== 'count')
     .map(({ name, title, dimension, unit }) => ({ key: name, title, dimension, unit })),

@@ -66,12 +66,25 @@ export function readRow(cells: readonly string[], columns: readonly PasteColumn[
   const shaped = shapeOf(said, title);
   if ('wrong' in shaped) faults.push(shaped.wrong);
   if (!said.has('x')) faults.push(`“${title}” has no station. Write where it is.`);
+  const fuel = said.get('fuel')?.toLowerCase() ?? 'no';
+  if (!SAYS_YES.has(fuel) && !SAYS_NO.has(fuel)) faults.push(`Fuel: “${fuel}” says neither yes nor no.`);
   if ('wrong' in shaped || faults.length > 0) return { faults };
   const fields = Object.fromEntries([...said].filter(([key]) => FIELDS.has(key)));
   // What is known of it is what the scale says: it is what it weighs, too.
   if (shaped.shape === 'point' && fields.mass === undefined) fields.mass = fields.weighed!;
-  return { part: { title, shape: shaped.shape, fields }, name: said.get('name') ?? '' };
+  const as = said.get('weighed_as');
+  return {
+    part: {
+      ...{ title, shape: shaped.shape, fields },
+      ...(SAYS_YES.has(fuel) ? { fuel: true } : {}),
+      ...(as === undefined ? {} : { weighed_as: as }),
+    },
+    name: said.get('name') ?? '',
+  };
 }
+
+const SAYS_YES: ReadonlySet<string> = new Set(['yes', 'true', 'x', '1']);
+const SAYS_NO: ReadonlySet<string> = new Set(['no', 'false', '-', '0']);
 
 type Text = { readonly text: string } | { readonly wrong: string };
 
