@@ -79,6 +79,10 @@ export function listeningChapter(): Chapter {
       },
       {
         kind: 'text',
+        text: 'Not modelled: wind, which carries the sound and makes the model faster on one side; echoes from walls; the height of the model over the ear. They bend the swing, and with it speed and radius; laps, as far as they are alike, and turns stay.',
+      },
+      {
+        kind: 'text',
         text: 'Tried on flights made by computation, with the way of the sound in full, wind noise, other models and a microphone that is too loud: of 200 flights fewer than one in a hundred answers was off by more than 0.5 % in rpm or 0.02 s in a lap. Real flights differ in more than that: compare with a tachometer and a stopwatch before you trust it.',
       },
     ],

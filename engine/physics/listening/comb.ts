@@ -10,22 +10,24 @@ export interface Combs {
   readonly scores: Float32Array;
 }
 
-export interface Pitches {
+interface Wish {
   readonly lowest: number;
   readonly highest: number;
   readonly harmonics: number;
 }
 
+/** So many pieces between two words of progress. */
+const PIECES = 500;
 /** Steps of pitch: less than what pieces tell apart, and refined between them. */
 const STEP = 0.004;
 /** What lies beside a line is read so far from it, in pitches: not halfway, where an engine that fires every second turn has lines too. */
 const ASIDE = 0.32;
 
 /**
- * S(f) = (1/H) Σ_h [L(h f) − ½ L((h − a) f) − ½ L((h + a) f)],  h = 1 … H: the sum over harmonics, less what lies beside each. L level over the floor. Source: the harmonic sum of D. J. Hermes,
+ * S(f) = (1/H) Σ_h [L(h f) − ½ L((h − a) f) − ½ L((h + a) f)],  h = 1 … H: the sum over harmonics, less what lies beside each. L level over the floor. Yields the share that is done. Source: the harmonic sum of D. J. Hermes,
  * J. Acoust. Soc. Am. 83 (1988) 257–264 (from memory); what stands between: derivation.
  */
-export function combsOf(spectra: Spectra, { lowest, highest, harmonics }: Pitches): Combs {
+export function* combsOf(spectra: Spectra, { lowest, highest, harmonics }: Wish): Generator<number, Combs> {
   const candidates = Math.floor(Math.log(highest / lowest) / STEP) + 1;
   const orders = Array.from({ length: harmonics }, (_, h) => [h + 1 - ASIDE, h + 1, h + 1 + ASIDE]).flat();
   const teeth = orders.length;
@@ -41,6 +43,7 @@ export function combsOf(spectra: Spectra, { lowest, highest, harmonics }: Pitche
   const scores = new Float32Array(spectra.count * candidates);
   const { levels, lines } = spectra;
   for (let k = 0; k < spectra.count; k++) {
+    if (k % PIECES === PIECES - 1) yield k / spectra.count;
     const row = k * lines;
     for (let c = 0; c < candidates; c++) {
       let sum = 0;

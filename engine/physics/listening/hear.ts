@@ -59,7 +59,8 @@ function toldLaps(pitches: Pitches, swing: Swing, laps: readonly LapInTrack[], c
   const seconds = laps.reduce((sum, { time }) => sum + time.value, 0);
   const mean = laps.reduce((sum, { tone, time }) => sum + tone * time.value, 0) / seconds;
   const error = Math.max(LEAST_ERROR, swing.scatter * Math.sqrt(pitches.apart / pieces.length));
-  const agrees = Math.abs(mean / Math.exp(swing.pitch) - 1) <= AGREE && error <= TURNS_ERROR;
+  const bySwing = laps.reduce((sum, lap) => sum + lap.bySwing * lap.time.value, 0) / seconds;
+  const agrees = Math.abs(mean / bySwing - 1) <= AGREE && error <= TURNS_ERROR;
   const why = against(pitches, pieces, mean) ?? (agrees ? undefined : 'unsteady');
   if (why !== undefined) return withTrack({ ...untold(why), lap: 'unsure' }, pitches, cycles);
   const lap = meanOf(laps.map(({ time }) => time));

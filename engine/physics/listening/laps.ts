@@ -1,4 +1,4 @@
-import { ROUGH_LAP } from './limits';
+import { LAPS_DIFFER, ROUGH_LAP } from './limits';
 import { medianOf } from './median';
 import type { Pass } from './passes';
 import { pitchAt, type Swing, type Track } from './swing';
@@ -8,8 +8,9 @@ export interface LapInTrack {
   /** When its first closest point was heard, s. */
   readonly from: number;
   readonly time: Told;
-  /** Tone of the source, Hz. */
+  /** Tone of the source, Hz: by the mean over the lap, and by its swing. */
   readonly tone: number;
+  readonly bySwing: number;
   /** Pitches that were heard in it, and what the swing makes of each, Hz. */
   readonly pieces: readonly number[];
   readonly fitted: readonly number[];
@@ -42,12 +43,14 @@ function lapBetween(track: Track, swing: Swing, before: Pass, after: Pass): LapI
   const own = { ...swing, lap: time.value, pass: before.at, longer: 0, drift: 0, pitch: 0 };
   const shape = pieces.map((i) => pitchAt(own, track.times[i]!));
   const level = medianOf(pieces.map((i, n) => track.pitch[i]! - shape[n]!));
-  const strays = pieces.map((i, n) => Math.abs(track.pitch[i]! - shape[n]! - level) > STRAY * swing.scatter);
+  const far = STRAY * Math.max(LAPS_DIFFER, swing.scatter);
+  const strays = pieces.map((i, n) => Math.abs(track.pitch[i]! - shape[n]! - level) > far);
   if (strays.filter(Boolean).length > MOST_STRAY * pieces.length) return undefined;
   const fitted = shape.map((value) => Math.exp(value + level));
   const heard = pieces.map((i, n) => (strays[n] ? fitted[n]! : Math.exp(track.pitch[i]!)));
   return {
     ...{ from: before.at, time, pieces, fitted },
+    bySwing: Math.exp(level),
     tone: heard.reduce((sum, f) => sum + f, 0) / heard.length,
   };
 }

@@ -19,6 +19,8 @@ export const CLEAR = 1.5;
 /** Scatter of the pitches, as a share, below which there is no swing, and beyond which it isn't that of a model on its circle. */
 export const STEADY = 0.006;
 export const UNSTEADY = 0.009;
+/** By so much do the pitches of one lap differ from those of another, as a share: rpm and speed are not the same all around. */
+export const LAPS_DIFFER = 0.002;
 /** Share of the spread of the pitches that the swing must explain. */
 export const EXPLAINED = 0.9;
 /** A lap is told whose standard error is less, s; a lap gives the speed whose error is less, as a share of it; a speed is told whose error is less. */
@@ -27,7 +29,7 @@ export const ROUGH_LAP = 0.01;
 export const TURNS_ERROR = 0.0015;
 /** What the best sound leaves open of the speed, as a share: from flights made by computation. */
 export const LEAST_ERROR = 5e-4;
-/** The mean over whole laps and the fit must say the same of the speed, as a share. */
+/** The mean over whole laps and the swing of these must say the same of the speed, as a share. */
 export const AGREE = 0.003;
 /** Where the pitch changes faster as the model passes, a piece no longer holds one pitch, 1/s. */
 export const TOO_FAST_A_CHANGE = 2.2;

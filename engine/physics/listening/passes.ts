@@ -1,3 +1,4 @@
+import { LAPS_DIFFER } from './limits';
 import { medianOf } from './median';
 import { pitchAt, type Swing, type Track } from './swing';
 
@@ -78,6 +79,6 @@ function passNear(track: Track, expected: Swing, apart: number): Pass | undefine
     scatter = Math.max(1e-4, 1.4826 * medianOf(off.map(Math.abs)));
     error = Math.sqrt((scatter * scatter * apart) / spread);
   }
-  const clean = kept.length >= LEAST_KEPT * there.length && scatter < WIDEST * expected.scatter;
+  const clean = kept.length >= LEAST_KEPT * there.length && scatter < WIDEST * Math.max(LAPS_DIFFER, expected.scatter);
   return clean ? { at, error } : undefined;
 }

@@ -36,18 +36,20 @@ export function* pitchesIn(
   if (!samples.some((value) => value !== 0)) return 'silent';
   const length = Math.min(PIECE.longest, Math.max(PIECE.shortest, PERIODS / tone));
   const hop = Math.max(HOP.least, HOP.share * length);
-  const steps = spectraOf(samples, rate, { length, hop, top: highest * (harmonics + 0.6), apart: tone });
-  let step = steps.next();
-  while (!step.done) {
-    yield SPECTRA_DONE * step.value;
-    step = steps.next();
-  }
-  const spectra = step.value;
-  yield SPECTRA_DONE;
-  const combs = combsOf(spectra, { lowest: tone / FARTHEST_OFF / SWINGS, highest, harmonics });
-  yield COMBS_DONE;
+  const wish = { length, hop, top: highest * (harmonics + 0.6), apart: tone };
+  const spectra = yield* asShare(spectraOf(samples, rate, wish), 0, SPECTRA_DONE);
+  const lowest = tone / FARTHEST_OFF / SWINGS;
+  const combs = yield* asShare(combsOf(spectra, { lowest, highest, harmonics }), SPECTRA_DONE, COMBS_DONE);
   const { pitch, clear } = follow(combs, spectra.count, spectra.hop, FASTEST_CHANGE);
   yield PITCHES_DONE;
   const times = Float64Array.from({ length: spectra.count }, (_, k) => spectra.first + k * spectra.hop);
   return { track: { times, pitch }, clear, spectra, harmonics, tone, apart: Math.max(1, length / spectra.hop) };
+}
+
+/** A part of the work as a share of the whole. */
+function* asShare<T>(work: Generator<number, T>, from: number, to: number): Generator<number, T> {
+  let step = work.next();
+  for (; !step.done; step = work.next()) yield from + (to - from) * step.value;
+  yield to;
+  return step.value;
 }

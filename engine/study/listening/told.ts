@@ -1,6 +1,6 @@
 import type { Heard, Question, Sound, Told } from '../../physics/index';
 
-export type { Heard, HeardLap, NoLaps, Sound, Told, Unheard } from '../../physics/index';
+export type { HeardLap, NoLaps, Sound, Told, Unheard } from '../../physics/index';
 
 export interface ListeningQuestion extends Question {
   /** Pressure (Pa) and density (kg/m³) of the air; the standard atmosphere at sea level where it is missing. */

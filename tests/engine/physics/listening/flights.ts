@@ -56,8 +56,8 @@ const angleAt = (f: Flight, t: number, seconds: number): number => {
   return turn + f.swing * (Math.sin(turn) - Math.sin(TURN * f.start));
 };
 const turnsAt = (f: Flight, t: number, seconds: number): number => {
-  const lap = TURN / f.lap;
-  return (f.rpm / 60) * (t + (f.rpmDrift * t * t) / (2 * seconds) - (f.rpmSwing / lap) * (Math.cos(lap * t) - 1));
+  const around = Math.cos(angleAt(f, t, seconds)) - Math.cos(angleAt(f, 0, seconds));
+  return (f.rpm / 60) * (t + (f.rpmDrift * t * t) / (2 * seconds) - (f.rpmSwing * f.lap * around) / TURN);
 };
 
 /** What the ear knows of a flight afterwards. */

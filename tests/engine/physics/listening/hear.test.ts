@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { hear } from '../../../../engine/physics/index';
+import { hear, type Told } from '../../../../engine/physics/index';
 import { cases } from '../../../cases';
 import { heardIn, type Verdict, verdictOn } from './answer';
 import { drawFlight } from './draw';
+import { type Flight, type Recording, synthesise, truthOf } from './flights';
 
 const ALL = 200;
 const CLEAR_FLIGHT = 13;
@@ -79,6 +80,37 @@ describe('sounds that tell nothing', () => {
     [{ about: 180, cycles: Number.NaN }, 'cycles a turn is NaN; it must be greater than 0'],
   ])('a question without sense is refused: %o', (asked, message) => {
     expect(() => heardIn({ samples: noise(12_000, 5), rate: 12_000 }, asked)).toThrow(new RangeError(message));
+  });
+});
+
+describe('flights of their own kind', () => {
+  const flight: Flight = {
+    ...{ radius: 18.3, distance: 34, height: 0.5, lap: 5.02, drift: 0.03, swing: 0.01, start: 0.6 },
+    ...{ rpm: 9800, rpmDrift: -0.02, rpmSwing: 0.003 },
+    timbre: { motor: false, blades: 2, falls: 0.8, propeller: 0.5, halves: 0 },
+  };
+  const recording = { seconds: 20, rate: 8000, noise: 12, wind: 0.8, sound: 340, clip: 2, seed: 7 };
+  const heardOf = (flown: Flight, recorded: Recording, cycles: number) =>
+    heardIn(
+      { samples: synthesise([{ flight: flown, quieter: 0 }], recorded), rate: recorded.rate },
+      { about: 160, cycles },
+    );
+
+  test('a four-stroke is told by half as many firings', () => {
+    const fours = { ...flight, timbre: { ...flight.timbre, halves: 1.2 } };
+    const { turns } = heardOf(fours, recording, 0.5);
+    expect(60 * (turns as Told).value).toBeCloseTo(truthOf(fours, recording).rpm(0, 20), -2);
+  });
+
+  test('every lap of a long flight is told, though they grow longer', () => {
+    const long = { ...recording, seconds: 60 };
+    const { laps } = heardOf(flight, long, 1);
+    const { passes } = truthOf(flight, long);
+    expect(laps.length).toBeGreaterThanOrEqual(passes.length - 2);
+    for (const { from, time } of laps) {
+      const k = passes.findIndex((at) => Math.abs(at - from) < 0.5);
+      expect(Math.abs(time.value - passes[k + 1]! + passes[k]!)).toBeLessThan(0.02);
+    }
   });
 });
 
