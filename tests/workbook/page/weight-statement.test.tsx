@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest';
 import { startEngine } from '../../../engine/study/index';
-import { statementSize, WeightStatement } from '../../../workbook/page/print/weight-statement';
+import { statementPages, statementSize, WeightStatement } from '../../../workbook/page/print/weight-statement';
 import { SheetContext } from '../../../workbook/store/context';
 import { leftOut, printed, sheetsOnPaper } from '../../../workbook/store/printing';
 import { createSheet } from '../../../workbook/store/sheet';
@@ -52,6 +52,32 @@ test('many parts are written smaller, so that they stand on one page, and never 
   expect(statementSize(60)).toBe(7);
   expect(statementSize(50)).toBeLessThan(9);
   expect(statementSize(300)).toBe(7);
+});
+
+test('more parts than one column holds stand in two on the same page, and still more on further pages', () => {
+  expect(statementPages(40, 3).pages).toEqual([[[0, 40]]]);
+  const { size, pages } = statementPages(80, 3);
+  expect(pages).toEqual([
+    [
+      [0, 40],
+      [40, 80],
+    ],
+  ]);
+  expect(size).toBeGreaterThanOrEqual(7);
+  for (const parts of [51, 99, 100, 101, 250, 999]) {
+    const laid = statementPages(parts, 3);
+    // Every part once, in order, and no column longer than the page in type that can be read.
+    const places = laid.pages.flat();
+    expect(places[0]![0]).toBe(0);
+    expect(places.at(-1)![1]).toBe(parts);
+    for (const [k, [from, to]] of places.entries()) {
+      if (k > 0) expect(from).toBe(places[k - 1]![1]);
+      expect(((to - from + 3 + 8) * laid.size * 1.35 * 25.4) / 72).toBeLessThanOrEqual(207);
+    }
+    expect(laid.size).toBeGreaterThanOrEqual(7);
+  }
+  expect(statementPages(100, 3).pages).toHaveLength(1);
+  expect(statementPages(101, 3).pages).toHaveLength(2);
 });
 
 test('on paper go the open sheet, the whole set, or those that are not left out', () => {

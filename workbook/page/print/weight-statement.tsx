@@ -1,4 +1,4 @@
-import { capital, formatNumber, fromSI, type PartsCell } from '../../../engine/index';
+import { capital, formatNumber, fromSI, type Part, type PartsCell } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 
 /** Every part with what it weighs and where it is, and what that comes to: all on one page as far as it can be read. */
@@ -29,6 +29,20 @@ const MORE_ROWS = 8;
 export const statementSize = (rows: number): number =>
   Math.round(10 * Math.max(SMALLEST, Math.min(LARGEST, (ROOM / (rows + MORE_ROWS) / LINE) * POINTS_PER_MM))) / 10;
 
+/** Rows that stand on one page, one below the other, in the smallest type. */
+const MOST_ROWS = Math.floor((ROOM * POINTS_PER_MM) / (SMALLEST * LINE)) - MORE_ROWS;
+
+/** How so many parts stand on paper: from where to where in each column, page by page, and in which type, pt. */
+export function statementPages(parts: number, sums: number) {
+  if (parts + sums <= MOST_ROWS) return { size: statementSize(parts + sums), pages: [[[0, parts]]] as const };
+  const pages = Math.ceil(parts / (2 * (MOST_ROWS - sums)));
+  const rows = Math.ceil(parts / (2 * pages));
+  const places = Array.from({ length: pages }, (_, page) =>
+    [2 * page, 2 * page + 1].map((column) => [column * rows, Math.min(parts, (column + 1) * rows)] as const),
+  );
+  return { size: statementSize(rows + sums), pages: places };
+}
+
 function Statement({ cell }: { cell: PartsCell }) {
   const sheet = useSheet();
   const { name, rows, title } = cell;
@@ -47,52 +61,63 @@ function Statement({ cell }: { cell: PartsCell }) {
         ['_full', 'Tank full'],
       ] as const)
     : ([['', 'All-up']] as const);
-  return (
-    <div class="weight-statement" style={{ fontSize: `${statementSize(rows.length + sums.length)}pt` }}>
+  const { size, pages } = statementPages(rows.length, sums.length);
+  const of = `${sheet.document.value.title || 'Untitled design'}${title === '' ? '' : `, ${title}`}`;
+  const head = (
+    <thead>
+      <tr>
+        <th scope="col">Part</th>
+        {COLUMNS.map(([column, word]) => (
+          <th scope="col" key={column}>
+            {word}, {unit(column)}
+          </th>
+        ))}
+        <th scope="col">From</th>
+      </tr>
+    </thead>
+  );
+  const foot = (
+    <tfoot>
+      {sums.map(([ending, words]) => (
+        <tr key={words}>
+          <th scope="row">{words}</th>
+          {COLUMNS.map(([column]) => (
+            <td key={column}>{column === 'moment' ? '' : number(`${name}.${column}${ending}`)}</td>
+          ))}
+          <td />
+        </tr>
+      ))}
+    </tfoot>
+  );
+  const row = (part: Part) => (
+    <tr key={part.name}>
+      <th scope="row">{capital(part.title)}</th>
+      {COLUMNS.map(([column]) => (
+        <td key={column}>{number(`${name}.${part.name}.${column}`)}</td>
+      ))}
+      <td>{(part.fields.weighed ?? '').trim() === '' ? 'estimate' : 'scale'}</td>
+    </tr>
+  );
+  return pages.map((columns, page) => (
+    <div class="weight-statement" key={page} style={{ fontSize: `${size}pt` }}>
       <h2>
-        Weight statement: {sheet.document.value.title || 'Untitled design'}
-        {title === '' ? '' : `, ${title}`}
+        Weight statement: {of}
+        {pages.length > 1 && `, page ${page + 1} of ${pages.length}`}
       </h2>
       <p>
         Stations from the leading edge of the wing root, aft positive; outboard and height positive, from the centreline
         and the reference line; moments about the CG as set, aft positive. Weighed:{' '}
         {sheet.shown(`${name}.weighed_share`)} of the weight.
       </p>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">Part</th>
-            {COLUMNS.map(([column, word]) => (
-              <th scope="col" key={column}>
-                {word}, {unit(column)}
-              </th>
-            ))}
-            <th scope="col">From</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={row.name}>
-              <th scope="row">{capital(row.title)}</th>
-              {COLUMNS.map(([column]) => (
-                <td key={column}>{number(`${name}.${row.name}.${column}`)}</td>
-              ))}
-              <td>{(row.fields.weighed ?? '').trim() === '' ? 'estimate' : 'scale'}</td>
-            </tr>
-          ))}
-        </tbody>
-        <tfoot>
-          {sums.map(([ending, words]) => (
-            <tr key={words}>
-              <th scope="row">{words}</th>
-              {COLUMNS.map(([column]) => (
-                <td key={column}>{column === 'moment' ? '' : number(`${name}.${column}${ending}`)}</td>
-              ))}
-              <td />
-            </tr>
-          ))}
-        </tfoot>
-      </table>
+      <div class="statement-columns">
+        {columns.map(([from, to], k) => (
+          <table key={from}>
+            {head}
+            <tbody>{rows.slice(from, to).map(row)}</tbody>
+            {page === pages.length - 1 && k === columns.length - 1 && foot}
+          </table>
+        ))}
+      </div>
     </div>
-  );
+  ));
 }
