@@ -175,6 +175,15 @@ export { isRemade, remadeSentences, weighedAsTitle, weighingPart } from './sheet
 export { keptWhenWeighed } from './sheet/weighed-sizes';
 export type { BestAnswer, BestProgress, TriedDesign } from './study/best/told';
 export { noneSentences } from './study/best/words';
+export {
+  type DayAnswer,
+  type DayCard,
+  type DayForm,
+  type DaySetUp,
+  GROUNDS,
+  type Ground,
+  type RaceCard,
+} from './study/day/told';
 export type { Culprit, Reconciliation } from './study/design/culprit';
 export type { ForgottenThing } from './study/design/forgotten-thing';
 export type { PlacedTemplate } from './study/design/templates';

@@ -5,6 +5,7 @@
 
 import type { Document } from './sheet/document';
 import type { BestAnswer, BestProgress } from './study/best/told';
+import type { DayAnswer, DayForm } from './study/day/told';
 import type { Reconciliation } from './study/design/culprit';
 import type { ForgottenThing } from './study/design/forgotten-thing';
 import type { PlacedTemplate } from './study/design/templates';
@@ -47,6 +48,8 @@ export interface EngineService {
   fit(name: string): Promise<FitAnswer>;
   /** What was measured on the flights of a log beside what the present revision would have done. A newer edit or request stops it. */
   flown(name: string): Promise<FlownAnswer>;
+  /** What the day at the field is for the present revision: pull around the lap, set-up, places, wheels, laps, stops, race. */
+  dayCard(form: DayForm): Promise<DayAnswer>;
   /** The change that mends what is seen in the air, and what the model of the present revision expects of it. */
   trim(observation: string): Promise<TrimAnswer>;
   /** What would bring a result of the present revision where it is wanted. A newer edit or request stops it. */

@@ -22,6 +22,7 @@ import { SheetContext } from './store/context';
 import { loadDemo } from './store/demo';
 import { createDesigns, DesignsContext } from './store/designs';
 import { ListeningContext } from './store/listening';
+import { watchField } from './store/field-open';
 import { nextTask } from './store/next-task';
 import { openKeeper } from './store/open-keeper';
 import { watchPrinting } from './store/printing';
@@ -42,6 +43,7 @@ function startEngine(onFault: (sentence: string) => void): Engine {
     stop: (sweep) => remote.stop(sweep),
     variantGhosts: () => remote.variantGhosts(),
     flown: (name) => remote.flown(name),
+    dayCard: (form) => remote.dayCard(form),
     trim: (observation) => remote.trim(observation),
     mends: (name) => remote.mends(name),
     best: (name, progress) => remote.best(name, proxy(progress)),
@@ -128,6 +130,7 @@ async function start(): Promise<void> {
   watchBeforePaper(sheet);
   watchWayBack(sheet);
   watchLeaving(sheet, keeper);
+  watchField();
   effect(() => {
     window.document.title = `${sheet.document.value.title || 'Untitled design'} – Tetherwright`;
   });

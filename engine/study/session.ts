@@ -11,6 +11,8 @@ import type { Description, Fault, SweepProgress, TraceAnswer } from '../terms/in
 import { type BestNews, bestSteps, faultyBest } from './best/best';
 import type { BestAnswer, BestProgress } from './best/told';
 import { startSteps } from './by-steps';
+import { daySteps } from './day/day';
+import type { DayAnswer, DayForm } from './day/told';
 import { describeBlock } from './describe/blocks';
 import { describeTable } from './describe/tables';
 import { drawingOf, drawingOfLive } from './design/drawing';
@@ -144,6 +146,15 @@ export function startEngine(library: Library, ports: StudyPorts) {
     },
     fit: async (name: string): Promise<FitAnswer> => fits.run(present(), revision, name, () => revision),
     flown: async (name: string): Promise<FlownAnswer> => flown.run(present(), revision, name, () => revision),
+    async dayCard(form: DayForm): Promise<DayAnswer> {
+      const steps = daySteps(present(), form, library);
+      let step = steps.next();
+      while (!step.done) {
+        await ports.pause();
+        step = steps.next();
+      }
+      return step.value;
+    },
     trim: async (key: string): Promise<TrimAnswer> => trimFor(key, present(), library),
     mends: async (name: string): Promise<MendsAnswer> => mends.run(present(), revision, name, () => revision),
     best: async (name: string, progress: (p: BestProgress) => void): Promise<BestAnswer> =>

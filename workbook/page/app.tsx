@@ -1,10 +1,13 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
+import { useEffect, useState } from 'preact/hooks';
 import { useFetched } from '../drawing/index';
+import type { FieldView } from '../field/index';
 import type { FigureDialog } from '../figure/index';
 import type { FullSizeDialog } from '../full-size/index';
 import type { ListeningDialog } from '../listening/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
+import { atField } from '../store/field-open';
 import { figureAsked } from '../store/figures';
 import { askingToListen } from '../store/listening';
 import { askingFullSize, askingToPrint, printing } from '../store/printing';
@@ -41,6 +44,7 @@ interface Shown {
 
 /** The drawing sheet: frame and zones, words at the top, the set, the pieces of the open sheet, standing column, title block. */
 export function App({ room, paper }: Shown) {
+  if (atField.value) return <AtField />;
   return (
     <>
       <a class="skip" href="#pieces">
@@ -110,6 +114,21 @@ function PhoneFigures({ paper }: Pick<Shown, 'paper'>) {
     </aside>
   );
 }
+
+/** The view for the field, fetched when it is asked for first; the browser keeps it for a day without a connection. */
+function AtField() {
+  const [, arrive] = useState(false);
+  useEffect(() => {
+    if (fieldView) return;
+    void import('../field/index').then((field) => {
+      fieldView = field.FieldView;
+      arrive(true);
+    });
+  }, []);
+  const View = fieldView;
+  return View ? <View /> : null;
+}
+let fieldView: typeof FieldView | undefined;
 
 /** The form of a figure to be saved, fetched when the first one is. */
 function SavingFigure() {

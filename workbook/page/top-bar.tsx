@@ -3,6 +3,7 @@ import { useRef } from 'preact/hooks';
 import { along, goAlong } from '../controls/along';
 import { ReferenceLink } from '../controls/reference-link';
 import { useSheet } from '../store/context';
+import { openField } from '../store/field-open';
 import { FILE_ENDING } from '../store/files';
 import { askingToPrint } from '../store/printing';
 import { AddList } from './add-list';
@@ -49,6 +50,7 @@ export function TopBar() {
             Add a piece
           </Word>
           <AddStudy list="studies" {...along()} />
+          <Word onClick={openField}>Day card</Word>
           <Word dialog onClick={() => (askingToPrint.value = true)}>
             Print
           </Word>

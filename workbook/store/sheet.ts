@@ -5,6 +5,8 @@ import {
   type Cell,
   type Change,
   type CheckCell,
+  type DayAnswer,
+  type DayForm,
   type Description,
   type Document,
   type EngineService,
@@ -122,6 +124,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   readonly flown: Flown;
   /** The change that mends what is seen in the air, and what the model expects of it. */
   trim(observation: string): Promise<TrimAnswer>;
+  /** What the day at the field is for the design as it stands. */
+  dayCard(form: DayForm): Promise<DayAnswer>;
   /** What brings results where they are wanted. */
   readonly mends: Mends;
   /** Designs that no other beats in what is wanted. */
@@ -446,6 +450,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     traces,
     fits,
     flown,
+    dayCard: (form) => engine.dayCard(form),
     trim: (observation) => engine.trim(observation),
     mends,
     bests,

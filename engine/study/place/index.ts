@@ -3,6 +3,7 @@ import { lessonFiles, studyFiles } from './files';
 import { type Study, studySchema } from './study';
 
 export { askedOf } from './asked';
+export { carriesFuel } from './drive';
 export { placeStudy } from './place';
 export { linkedRoles, newModel, standIn } from './roles';
 export { slideIn } from './slides';

@@ -104,6 +104,7 @@ export function smallEngine() {
       ...{ scatter: Number.NaN, scatterBefore: Number.NaN, errors: 'stated', takeable: false, sentences: [] },
     }),
     flown: async (log) => ({ revision: 0, log, state: 'stopped', numbers: [], leftOut: [] }),
+    dayCard: async () => ({ ok: false, message: '' }),
     trim: async () => ({ ok: false, message: '' }),
     templates: async () => [],
     madeOf: async () => [],

@@ -3,6 +3,7 @@ import { goTo } from '../../controls/go-to';
 import type { PickOption } from '../../controls/pick/index';
 import type { Designs } from '../../store/designs';
 import { askingToListen } from '../../store/listening';
+import { openField } from '../../store/field-open';
 import { askingFullSize, askingToPrint } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
 import { goToPieceOf, showSheet } from './moves';
@@ -63,6 +64,7 @@ function commands(sheet: Sheet, designs: Designs | undefined): Goal[] {
       : []),
     command('Undo', sheet.undo),
     command('Redo', sheet.redo),
+    command('Day card', openField),
     command('Print', () => {
       askingToPrint.value = true;
     }),

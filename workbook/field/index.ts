@@ -1,0 +1,1 @@
+export { FieldView } from './view';

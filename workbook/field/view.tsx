@@ -1,0 +1,93 @@
+import { useSignal, useSignalEffect } from '@preact/signals';
+import { useState } from 'preact/hooks';
+import { type DayAnswer, type DayForm, type LogCell, readEntry } from '../../engine/index';
+import { useSheet } from '../store/context';
+import { closeField } from '../store/field-open';
+import type { Sheet } from '../store/sheet';
+import { today } from '../store/today';
+import { DayAnswerCard } from './card';
+import { DayEntries } from './entries';
+import { keepDay, keptDay } from './kept-day';
+import { RaceAnswer } from './race';
+
+type Side = 'day' | 'card' | 'race';
+const SIDES: readonly (readonly [Side, string])[] = [
+  ['day', 'The day'],
+  ['card', 'Card'],
+  ['race', 'Race'],
+];
+
+/** The flying day as one view for the field: what the day is like, and the card for it. */
+export function FieldView() {
+  const sheet = useSheet();
+  const day = today();
+  const form = useSignal<DayForm>(keptDay(day));
+  const [side, turn] = useState<Side>(form.peek().wind === undefined ? 'day' : 'card');
+  const [answer, tell] = useState<DayAnswer | undefined>(undefined);
+  useSignalEffect(() => {
+    const revision = sheet.snapshot.value?.revision;
+    const said = form.value;
+    if (revision === undefined) return undefined;
+    let left = false;
+    void sheet.dayCard(said).then((told) => {
+      if (!left) tell(told);
+    });
+    return () => {
+      left = true;
+    };
+  });
+  const change = (next: DayForm): void => {
+    keepDay(next);
+    form.value = next;
+  };
+  const units = sheet.units();
+  const card = answer?.ok ? answer : undefined;
+  return (
+    <main class="field" data-field={answer ? 'settled' : 'working'}>
+      <header class="field-head">
+        <h1>{sheet.part('title') || 'Untitled design'}</h1>
+        <nav aria-label="At the field">
+          {SIDES.map(([key, word]) => (
+            <button key={key} type="button" class="word" aria-pressed={side === key} onClick={() => turn(key)}>
+              {word}
+            </button>
+          ))}
+          <button type="button" class="word" onClick={() => window.print()}>
+            Print
+          </button>
+          <button type="button" class="word" onClick={closeField}>
+            Close
+          </button>
+        </nav>
+      </header>
+      {!answer && <p role="status">Working out the day …</p>}
+      {answer && !answer.ok && <p role="alert">This design has no card: {answer.message}</p>}
+      {card && (
+        <>
+          {side === 'day' && (
+            <DayEntries form={form.value} whole={card.form} now={card.now} units={units} onChange={change} />
+          )}
+          <div class={side === 'card' ? 'field-side' : 'field-side away'}>
+            <DayAnswerCard card={card} tested={testedToday(sheet, card.testLoad, day)} units={units} />
+          </div>
+          <div class={side === 'race' ? 'field-side' : 'field-side away'}>
+            <RaceAnswer race={card.race} units={units} />
+          </div>
+        </>
+      )}
+    </main>
+  );
+}
+
+/** Whether a log says that a set of lines in use was pull-tested on this day with that load at least. */
+function testedToday(sheet: Sheet, load: number, day: string): boolean {
+  return sheet.cells.value
+    .filter((cell): cell is LogCell => cell.kind === 'log')
+    .flatMap(({ line_sets }) => line_sets)
+    .filter(({ retired }) => retired === '')
+    .flatMap(({ pull_tests }) => pull_tests)
+    .some(({ date, load: held }) => {
+      const read = held === '' ? undefined : readEntry(held, 'N');
+      return date === day && read?.ok === true && read.si >= 0.995 * load;
+    });
+}
