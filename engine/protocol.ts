@@ -48,7 +48,7 @@ export interface EngineService {
   fit(name: string): Promise<FitAnswer>;
   /** What was measured on the flights of a log beside what the present revision would have done. A newer edit or request stops it. */
   flown(name: string): Promise<FlownAnswer>;
-  /** What the day at the field is for the present revision: pull around the lap, set-up, places, wheels, laps, stops, race. */
+  /** What the day at the field is for the present revision: pull around the lap, set-up, places, wheels, laps, stops, race. A newer request stops it. */
   dayCard(form: DayForm): Promise<DayAnswer>;
   /** The change that mends what is seen in the air, and what the model of the present revision expects of it. */
   trim(observation: string): Promise<TrimAnswer>;

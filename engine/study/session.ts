@@ -58,6 +58,7 @@ export function startEngine(library: Library, ports: StudyPorts) {
   let live: Live | undefined;
   let revision = 0;
   let before: Live | undefined;
+  let daysAsked = 0;
   let baseline: Float64Array | undefined;
   let ghost: readonly Shape[] | undefined;
 
@@ -148,9 +149,12 @@ export function startEngine(library: Library, ports: StudyPorts) {
     flown: async (name: string): Promise<FlownAnswer> => flown.run(present(), revision, name, () => revision),
     async dayCard(form: DayForm): Promise<DayAnswer> {
       const steps = daySteps(present(), form, library);
+      const mine = ++daysAsked;
       let step = steps.next();
       while (!step.done) {
         await ports.pause();
+        // A newer day is asked for: nobody waits for this one.
+        if (mine !== daysAsked) return { ok: false, message: '' };
         step = steps.next();
       }
       return step.value;

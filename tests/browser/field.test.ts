@@ -67,3 +67,67 @@ test('one press fits the design to them, and the log says what was taken', async
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth)).toBe(true);
   expect(sheet.troubles).toEqual([]);
 });
+
+/** What the card says, by the titles of its lines. */
+const pulls = (): Promise<readonly string[]> =>
+  sheet.page.locator('.day-answer').first().locator('tr').allTextContents();
+
+test('the card of the day stands on one screen, black on white and large, and prints on one page', async () => {
+  const { page } = sheet;
+  await page.getByRole('button', { name: 'Day card' }).tap();
+  const working = page.locator('[data-field="settled"]');
+  await working.waitFor();
+  const calm = await pulls();
+  for (let k = 0; k < 3; k++) await page.getByRole('button', { name: 'Wind, more' }).tap();
+  await page.getByRole('radio', { name: 'Wind from 0° N' }).locator('..').tap();
+  await page.getByRole('button', { name: 'Card', exact: true }).tap();
+  await expect.poll(pulls).not.toEqual(calm);
+  await page.locator('.day-places li').filter({ hasText: 'upwind 0° N' }).waitFor();
+  const seen = await page.evaluate(() => {
+    const texts = [...document.querySelectorAll('.day-answer:not(.away *) :is(th, td, li, p, text, strong)')];
+    const shown = texts.filter((each) => each.getClientRects().length > 0);
+    const styles = shown.map((each) => getComputedStyle(each));
+    return {
+      bottom: document.querySelector('.day-stops')!.getBoundingClientRect().bottom + window.scrollY,
+      wide: document.documentElement.scrollWidth,
+      small: Math.min(...styles.map(({ fontSize }) => Number.parseFloat(fontSize))),
+      colours: [
+        ...new Set(
+          shown.map((each) => (each.tagName === 'text' ? each.getAttribute('fill') : getComputedStyle(each).color)),
+        ),
+      ],
+      paper: getComputedStyle(document.querySelector('.at-field')!).backgroundColor,
+    };
+  });
+  expect(seen.bottom).toBeLessThanOrEqual(FIELD.height);
+  expect(seen.wide).toBeLessThanOrEqual(FIELD.width);
+  expect(seen.small).toBeGreaterThanOrEqual(18);
+  // Black on white is a contrast of 21.
+  expect(seen.paper).toBe('rgb(255, 255, 255)');
+  expect(seen.colours.toSorted()).toEqual(['#000', 'rgb(0, 0, 0)']);
+  expect(await page.locator('.day-answer').first().textContent()).not.toMatch(/\bgo\b|NaN/i);
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  expect(pdf.match(/\/Type \/Page\b/g)).toHaveLength(1);
+  expect(pdf).toMatch(/\/MediaBox \[0 0 4(19|20)/);
+});
+
+test('without a connection a browser that starts anew opens on the card, with the day as it was said', async () => {
+  const before = await pulls();
+  const { context } = sheet;
+  await sheet.page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await context.setOffline(true);
+  const cold = await context.newPage();
+  const troubles: string[] = [];
+  cold.on('pageerror', (error) => troubles.push(error.message));
+  const address = sheet.page.url();
+  await sheet.page.close();
+  await cold.goto(address);
+  await cold.locator('[data-field="settled"]').waitFor();
+  expect(await cold.locator('.day-answer').first().locator('tr').allTextContents()).toEqual(before);
+  expect(await cold.getByRole('button', { name: 'Card', exact: true }).getAttribute('aria-pressed')).toBe('true');
+  const { violations } = await axeOn(cold).include('.at-field').analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' ')}`)).toEqual([]);
+  expect(troubles).toEqual([]);
+});

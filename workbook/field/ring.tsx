@@ -1,9 +1,9 @@
 import type { DayCard } from '../../engine/index';
 import { bearingWords } from './words';
 
-const SIZE = 150;
+const SIZE = 140;
 const MIDDLE = SIZE / 2;
-const RADIUS = 52;
+const RADIUS = 48;
 
 /** The circle from above, north up: pilot, wind, where the pull is least, where to release and to shut off, the pit. */
 export function DayRing({ card }: { card: DayCard }) {

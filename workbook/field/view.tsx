@@ -1,6 +1,6 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useState } from 'preact/hooks';
-import { type DayAnswer, type DayForm, type LogCell, readEntry } from '../../engine/index';
+import { type DayAnswer, type DayCard, type DayForm, type LogCell, readEntry } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { closeField } from '../store/field-open';
 import type { Sheet } from '../store/sheet';
@@ -43,7 +43,7 @@ export function FieldView() {
   const units = sheet.units();
   const card = answer?.ok ? answer : undefined;
   return (
-    <main class="field" data-field={answer ? 'settled' : 'working'}>
+    <main class="at-field" data-field={answer ? 'settled' : 'working'}>
       <header class="field-head">
         <h1>{sheet.part('title') || 'Untitled design'}</h1>
         <nav aria-label="At the field">
@@ -63,20 +63,32 @@ export function FieldView() {
       {!answer && <p role="status">Working out the day …</p>}
       {answer && !answer.ok && <p role="alert">This design has no card: {answer.message}</p>}
       {card && (
-        <>
-          {side === 'day' && (
-            <DayEntries form={form.value} whole={card.form} now={card.now} units={units} onChange={change} />
-          )}
+        <div class="field-body">
+          <div class={side === 'day' ? 'field-side' : 'field-side away'}>
+            <DayEntries
+              form={form.value}
+              whole={said(card.form, form.value)}
+              now={card.now}
+              units={units}
+              onChange={change}
+            />
+          </div>
           <div class={side === 'card' ? 'field-side' : 'field-side away'}>
             <DayAnswerCard card={card} tested={testedToday(sheet, card.testLoad, day)} units={units} />
           </div>
           <div class={side === 'race' ? 'field-side' : 'field-side away'}>
             <RaceAnswer race={card.race} units={units} />
           </div>
-        </>
+        </div>
       )}
     </main>
   );
+}
+
+/** What was said last, before its answer is here. */
+function said(answered: DayCard['form'], form: DayForm): DayCard['form'] {
+  const now = { ...answered, ...form };
+  return { ...now, gusts: Math.max(now.wind, now.gusts) };
 }
 
 /** Whether a log says that a set of lines in use was pull-tested on this day with that load at least. */

@@ -24,7 +24,7 @@ export function pullWords(pull: number, weight: number): readonly [string, strin
   return [formatQuantity(pull, 'N'), formatQuantity(pull, 'lbf'), `${formatNumber(pull / weight, 2)} ×`];
 }
 
-export const lengthWords = (si: number, set: UnitSet): string => formatQuantity(si, shownUnit('mm', set));
+const lengthWords = (si: number, set: UnitSet): string => formatQuantity(si, shownUnit('mm', set));
 const massWords = (si: number, set: UnitSet): string => formatQuantity(si, shownUnit('g', set));
 export const windWords = (si: number, set: UnitSet): string =>
   formatQuantity(si, shownUnit('m/s', set), { significant: 2 });
@@ -67,7 +67,7 @@ export function wheelWords({ gear, form }: Pick<DayCard, 'gear' | 'form'>, set: 
   const { margin, axle, wanted, marginWanted } = gear;
   if (Number.isNaN(margin)) return `Wheels: no answer for ${ground}`;
   const holds = `Wheels, ${ground}: margin ${formatNumber(margin, 2)}`;
-  if (margin >= marginWanted) return `${holds}, axle ${lengthWords(axle, set)} stays`;
+  if (margin >= marginWanted) return `${holds}, axle stays at ${lengthWords(axle, set)}`;
   if (Number.isNaN(wanted)) return `${holds}: it noses over`;
   return `${holds}: axle ${lengthWords(axle - wanted, set)} forward, to ${lengthWords(wanted, set)}`;
 }

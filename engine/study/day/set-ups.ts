@@ -16,7 +16,7 @@ export interface SetUps {
 }
 
 /** Ends of the bands of wind, m/s: of every flying day. */
-export const BANDS: readonly (readonly [number, number])[] = [
+const BANDS: readonly (readonly [number, number])[] = [
   [0, 2],
   [2, 4],
   [4, 6],
@@ -24,7 +24,7 @@ export const BANDS: readonly (readonly [number, number])[] = [
   [8, 10],
 ];
 const MPH = 0.44704;
-export const BANDS_IN_MILES = [0, 5, 10, 15, 20].map((from) => [from * MPH, (from + 5) * MPH] as const);
+const BANDS_IN_MILES = [0, 5, 10, 15, 20].map((from) => [from * MPH, (from + 5) * MPH] as const);
 
 /** One set-up in one wind. */
 interface Design {
