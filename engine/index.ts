@@ -72,7 +72,7 @@ export {
 } from './sheet/cells/index';
 export { copyOfCell } from './sheet/copy';
 export { copyingSheet } from './sheet/copy-sheet';
-export { cornerAt, cornerKept, cornersText, cornerTexts } from './sheet/corners';
+export { cornerAt, cornerKept, cornersText, cornerTexts, readCorners } from './sheet/corners';
 export { type OpenedDesigns, openDesigns, serialiseDesigns, tooLargeForAny } from './sheet/designs-file';
 export { type Difference, differencesOf, movedSince } from './sheet/differences';
 export type {
@@ -118,6 +118,7 @@ export type {
   SpreadRow,
   SweepCell,
   TableCell,
+  TracedPlan,
   Variable,
   VariablesCell,
   Variant,
@@ -129,6 +130,7 @@ export {
   FORMAT,
   GUESS_PLACES,
   GUESS_WAYS,
+  LARGEST_PICTURE,
   LEVER_WAYS,
   MEASURES,
   MEND_WAYS,

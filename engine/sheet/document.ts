@@ -231,7 +231,33 @@ export interface DrawingCell extends CellBase {
   readonly kind: 'drawing';
   /** The parts of the tables are drawn on it, each to its size. */
   readonly parts?: boolean;
+  /** A picture of the builder's own plan that lies under it while outlines are drawn. */
+  readonly plan?: TracedPlan;
 }
+/** Places in metres on the drawing from the datum: to the right and down, whichever view it is. */
+export interface TracedPlan {
+  readonly view: 'plan' | 'side';
+  /** What its file was called. */
+  readonly name: string;
+  /** The picture itself. Missing: it is kept beside the design in the browser of whoever laid it there, under `kept`. */
+  readonly image?: string;
+  readonly kept?: string;
+  /** Pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** Metres that a pixel of it shows. */
+  readonly scale: number;
+  /** Of its middle. */
+  readonly right: number;
+  readonly down: number;
+  /** Degrees, clockwise as it is seen. */
+  readonly angle: number;
+  /** 0 to 1. */
+  readonly opacity: number;
+  readonly printed?: boolean;
+}
+/** Length of a picture that is kept in the file, characters. */
+export const LARGEST_PICTURE = 300_000;
 
 export interface Axis {
   /** A variable, choice or block field. */

@@ -187,6 +187,18 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'large drawing',
+    ...IN_DIALOG,
+    async open(page) {
+      await press(page, /^Open large/);
+      await dialog(page);
+      await page
+        .getByRole('button', { name: /^Move its corners/ })
+        .first()
+        .click();
+    },
+  },
+  {
     name: 'templates at full size',
     ...IN_DIALOG,
     async open(page) {

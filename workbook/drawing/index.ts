@@ -1,15 +1,15 @@
 export { arrowHead } from './dimensions';
-export type { Arrangement, Place } from './frame';
+export { type Arrangement, type Frame, type Place, project } from './frame';
 export { type Box, inside, lengthInside, overlaps, type Point, type Segment, segmentsOf } from './geometry';
 export { ink, LABEL_SIZE, lineKinds, SMALL_SIZE } from './ink';
 export { MarkSign } from './marks';
 export type { PartsHand } from './parts-overlay';
 export { paperDenominator } from './picture';
 export { type LabelWish, type PlacedLabel, placeLabels } from './place-labels';
-export type { PlacedPart } from './placed-part';
+export { type PlacedPart, roomOf } from './placed-part';
 export { ScaleDrawing } from './scale-drawing';
 export { SmallPicture } from './small-picture';
-export { lengthWords, pointingStep } from './spot';
+export { lengthWords, moved, pointingStep } from './spot';
 export { textWidth, wrapText } from './text-width';
 export { useFetched } from './use-fetched';
 export { measures, useMeasured, useWidth } from './use-width';

@@ -33,6 +33,10 @@ export interface ScaleDrawingProps {
   /** Parts that are drawn to their size, and what a hand does to them. */
   readonly parts?: readonly PlacedPart[] | undefined;
   readonly hand?: PartsHand | undefined;
+  /** What else the frame has to hold, and what is drawn under the model and over it. */
+  readonly also?: readonly Shape[] | undefined;
+  readonly under?: ((frame: Frame) => JSX.Element | null) | undefined;
+  readonly over?: ((frame: Frame) => JSX.Element | null) | undefined;
   /** A part that is being placed: where it is now. Presses on the drawing are places for it. */
   readonly spot?: Spot | undefined;
   /** A press while a part is being placed; `metresPerPixel` says how fine it can be. */
@@ -153,12 +157,12 @@ function PaperRule({ frame, unit }: { frame: Frame; unit: string }): JSX.Element
   );
 }
 
-interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'onPick' | 'parts' | 'hand'> {
+interface DrawingProps extends Pick<ScaleDrawingProps, 'title' | 'onPick' | 'parts' | 'hand' | 'under' | 'over'> {
   readonly picture: Picture;
   readonly spot: Signal<Spot> | undefined;
 }
 
-function Drawing({ picture, title, spot, onPick, parts, hand }: DrawingProps): JSX.Element {
+function Drawing({ picture, title, spot, onPick, parts, hand, under, over }: DrawingProps): JSX.Element {
   const { frame } = picture;
   const press = (event: {
     readonly currentTarget: SVGSVGElement;
@@ -173,7 +177,7 @@ function Drawing({ picture, title, spot, onPick, parts, hand }: DrawingProps): J
   };
   return (
     <svg
-      role={onPick || hand ? 'group' : 'img'}
+      role={onPick || hand || over ? 'group' : 'img'}
       class={onPick ? 'picking' : undefined}
       onPointerUp={onPick ? press : undefined}
       aria-label={pictureSummary(title, picture)}
@@ -185,10 +189,11 @@ function Drawing({ picture, title, spot, onPick, parts, hand }: DrawingProps): J
       fill={ink('ink')}
       style={{ display: 'block', maxWidth: '100%', height: 'auto', fontVariantNumeric: 'tabular-nums' }}
     >
+      {under?.(frame)}
       {picture.shapes
         .filter((s) => s.kind !== 'mark')
         .map((shape) => (
-          <ShapeLine key={shape.key} shape={shape} />
+          <ShapeLine key={shape.key} shape={shape} bare={under !== undefined} />
         ))}
       {picture.ghost.map((shape) => (
         <GhostLine key={shape.key} shape={shape} />
@@ -214,6 +219,7 @@ function Drawing({ picture, title, spot, onPick, parts, hand }: DrawingProps): J
       {picture.labels.map((label) => (
         <Label key={label.placed.key} label={label} />
       ))}
+      {over?.(frame)}
       {spot && onPick && <Crosses frame={frame} spot={spot} unit={picture.unit} onTake={(place) => onPick(place, 0)} />}
       <text x={2} y={frame.height - 6} font-size={SMALL_SIZE} fill={ink('muted')}>
         {`scale 1 : ${frame.denominator}, sizes in ${picture.unit === 'in' ? 'inches' : picture.unit}`}
@@ -247,7 +253,9 @@ export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
     values: props.values,
     arrangement: props.arrangement ?? 'column',
     width: props.width ?? measured,
-    also: props.parts && roomOf(props.parts),
+    also: [...(props.also ?? []), ...(props.parts ? roomOf(props.parts) : [])].filter(({ view }) =>
+      props.shapes.some((shape) => shape.view === view),
+    ),
     before: before.current,
   });
   before.current = picture;
@@ -265,6 +273,8 @@ export function ScaleDrawing(props: ScaleDrawingProps): JSX.Element {
           onPick={onPick}
           parts={props.parts}
           hand={onPick ? undefined : props.hand}
+          under={props.under}
+          over={props.over}
         />
       ) : (
         <p>Nothing to draw yet: give the sheet a wing, a body or an engine.</p>

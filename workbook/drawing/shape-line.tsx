@@ -15,8 +15,8 @@ export const stroke = (kind: LineKindName, colour = ink('ink')) => ({
   'stroke-dasharray': lineKinds[kind].dash || undefined,
 });
 
-/** A line of the model, or one of its marks. */
-export function ShapeLine({ shape }: { shape: DrawnShape }): JSX.Element {
+/** A line of the model, or one of its marks. `bare`: what lies under it is seen through it. */
+export function ShapeLine({ shape, bare }: { shape: DrawnShape; bare?: boolean }): JSX.Element {
   const at = shape.points[0]!;
   if (shape.kind === 'mark') {
     return (
@@ -25,7 +25,7 @@ export function ShapeLine({ shape }: { shape: DrawnShape }): JSX.Element {
       </g>
     );
   }
-  const filled = shape.style.filled && (shape.closed || shape.kind === 'circle');
+  const filled = !bare && shape.style.filled && (shape.closed || shape.kind === 'circle');
   // Where it will be is not known yet.
   const colour = shape.shape.behind ? ink('muted') : ink('ink');
   const attributes = {

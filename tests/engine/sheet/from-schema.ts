@@ -16,6 +16,7 @@ export interface Schema {
   readonly minItems?: number;
   readonly maxItems?: number;
   readonly minLength?: number;
+  readonly pattern?: string;
   readonly minimum?: number;
   readonly maximum?: number;
 }
@@ -39,6 +40,8 @@ export function valueFrom(schema: Schema, root: Schema, random: Random): unknown
         () => valueFrom(schema.items!, root, random),
       );
     case 'string':
+      // The one pattern is that of a picture.
+      if (schema.pattern) return `data:image/png;base64,${'QUJD'.repeat(random.below(MOST) + 1)}`;
       return schema.minLength ? `c${random.below(6)}` : random.pick(TEXTS);
     case 'boolean':
       return random.below(2) === 0;

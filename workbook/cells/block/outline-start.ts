@@ -1,4 +1,11 @@
-import { cornerKept, cornerTexts, type OutlineDescription, type Shape, type UnitSet } from '../../../engine/index';
+import {
+  cornerAt,
+  cornerKept,
+  cornerTexts,
+  type OutlineDescription,
+  type Shape,
+  type UnitSet,
+} from '../../../engine/index';
 
 /** What is drawn of the thing that an outline goes round. */
 const DRAWN: Readonly<Record<OutlineDescription['view'], string>> = { side: 'body', plan: 'wing' };
@@ -7,7 +14,7 @@ const DRAWN: Readonly<Record<OutlineDescription['view'], string>> = { side: 'bod
  * The corners that stand on the drawing now, SI, as the outline has them: what a person begins with, so that nothing is another
  * number before one of them is moved. A panel leaves out what lies on the centreline.
  */
-export function standingCorners(
+function standingCorners(
   { view, mirrored, closed }: Pick<OutlineDescription, 'view' | 'mirrored' | 'closed'>,
   shapes: readonly Shape[],
 ): (readonly [number, number])[] {
@@ -21,6 +28,10 @@ export function standingCorners(
   // The drawing goes round the wing: one of its panels from the leading edge to the trailing edge, the other back.
   return mirrored ? panel.reverse() : panel;
 }
+
+/** The same as texts. */
+export const cornerTextsOf = (outline: OutlineDescription, shapes: readonly Shape[], set: UnitSet): Corners =>
+  standingCorners(outline, shapes).map((corner) => cornerAt(corner, outline, set));
 
 type Corners = readonly (readonly string[])[];
 

@@ -1,7 +1,6 @@
 import { useRef } from 'preact/hooks';
 import {
   type BlockCell,
-  cornerAt,
   cornerKept,
   cornersText,
   cornerTexts,
@@ -15,7 +14,7 @@ import { ReferenceLink } from '../../controls/reference-link';
 import { TextEntry } from '../../controls/text-entry';
 import { useSheet } from '../../store/context';
 import { RowFaults } from '../shared/row-faults';
-import { cornersPasted, standingCorners } from './outline-start';
+import { cornersPasted, cornerTextsOf } from './outline-start';
 
 interface Props {
   readonly cell: BlockCell;
@@ -30,10 +29,7 @@ export function OutlineRow({ cell, outline }: Props) {
   const set = sheet.units();
   const keep = (corners: readonly (readonly string[])[]): void =>
     sheet.setTexts([[path, cornersText(corners)]], `${inSentence(outline.title)} of ${cell.title}`);
-  const begin = (): void => {
-    const standing = standingCorners(outline, sheet.snapshot.value?.drawing ?? []);
-    keep(standing.map((corner) => cornerAt(corner, outline, set)));
-  };
+  const begin = (): void => keep(cornerTextsOf(outline, sheet.snapshot.value?.drawing ?? [], set));
   return (
     <details class="outline" open={text !== ''}>
       <summary {...along()} data-path={path}>

@@ -1,17 +1,20 @@
 import './style.css';
-import { useSignal } from '@preact/signals';
-import { useContext } from 'preact/hooks';
+import { type Signal, useSignal } from '@preact/signals';
+import { useContext, useMemo } from 'preact/hooks';
 import type { DrawingCell } from '../../../engine/index';
-import { goTo } from '../../controls/go-to';
+import { along } from '../../controls/along';
 import { SaveFigure } from '../../controls/save-figure';
-import { type Arrangement, type PartsHand, type Place, type PlacedPart, ScaleDrawing } from '../../drawing/index';
+import { type Arrangement, type PartsHand, type Place, ScaleDrawing, useFetched } from '../../drawing/index';
 import { useSheet } from '../../store/context';
 import { FigureWidth } from '../../store/figures';
 import { printing } from '../../store/printing';
+import type { Sheet } from '../../store/sheet';
 import { placeTexts } from '../parts/place';
-import { Tick } from '../shared/tick';
+import type { LargeDrawing } from './large/index';
 import { movedTexts } from './move-part';
+import { PartsLegend, PartsTick } from './parts-legend';
 import { partWords, placedParts } from './placed-parts';
+import { PlanImage, usePlanImage } from './traced-plan';
 
 interface Props {
   readonly cell: DrawingCell;
@@ -22,9 +25,12 @@ interface Props {
 export function DrawingView({ cell, arrangement }: Props) {
   const sheet = useSheet();
   const taken = useSignal<string | undefined>(undefined);
+  const hand = useMemo(() => handOf(sheet, taken), [sheet, taken]);
   const snapshot = sheet.snapshot.value;
   const picking = sheet.picking.value;
   const inFigure = useContext(FigureWidth) !== undefined;
+  const plan = printing.value && cell.plan?.printed ? cell.plan : undefined;
+  const { image } = usePlanImage(cell.plan?.printed ? cell.plan : undefined);
   if (!snapshot) return null;
   const { title } = cell;
   const pick = (place: Place, metresPerPixel: number): void => {
@@ -36,15 +42,6 @@ export function DrawingView({ cell, arrangement }: Props) {
   const strip = arrangement === 'strip';
   const looked = strip || inFigure || printing.value;
   const parts = cell.parts ? placedParts(sheet) : undefined;
-  const hand: PartsHand = {
-    taken,
-    words: (part) => partWords(sheet, part),
-    move(part, place, metresPerPixel) {
-      const texts = movedTexts(sheet, part, place, metresPerPixel);
-      if (texts.size > 0) sheet.dragTexts(texts, `place of ${part.title}`);
-    },
-    rest: sheet.rest,
-  };
   return (
     <>
       <ScaleDrawing
@@ -57,46 +54,69 @@ export function DrawingView({ cell, arrangement }: Props) {
         spot={picking && { x: at('x'), y: at('y'), z: at('z') }}
         onPick={picking && pick}
         parts={parts}
-        hand={looked ? undefined : hand}
+        hand={looked || !parts ? undefined : hand}
+        under={
+          plan && image !== undefined ? (frame) => <PlanImage plan={plan} image={image} frame={frame} /> : undefined
+        }
       />
       {parts && !strip && !inFigure && <PartsLegend parts={parts} taken={looked ? undefined : taken.value} />}
-      {!strip && (
+      {!inFigure && (
         <div class="drawing-words">
-          {!looked && (
-            <Tick on={cell.parts === true} onChange={(on) => sheet.arrange(withParts(cell, on))}>
-              Parts to scale
-            </Tick>
-          )}
-          <SaveFigure title={title} draw={() => <DrawingView cell={cell} />} />
+          {!looked && <PartsTick cell={cell} />}
+          {!printing.value && <Large cell={cell} hand={hand} />}
+          {!strip && <SaveFigure title={title} draw={() => <DrawingView cell={cell} />} />}
         </div>
       )}
     </>
   );
 }
 
-function withParts({ parts: _, ...cell }: DrawingCell, on: boolean): DrawingCell {
-  return on ? { ...cell, parts: true } : cell;
-}
+/** A part that a hand moves sets its texts, as one step. */
+const handOf = (sheet: Sheet, taken: Signal<string | undefined>): PartsHand => ({
+  taken,
+  words: (part) => partWords(sheet, part),
+  move(part, place, metresPerPixel) {
+    const texts = movedTexts(sheet, part, place, metresPerPixel);
+    if (texts.size > 0) sheet.dragTexts(texts, `place of ${part.title}`);
+  },
+  rest: sheet.rest,
+});
 
-/** What the boxes and discs are, and what is said of the one that is taken. */
-function PartsLegend({ parts, taken }: { parts: readonly PlacedPart[]; taken: string | undefined }) {
-  const sheet = useSheet();
-  const part = parts.find(({ path }) => path === taken);
-  const cell = part && sheet.cellHolding(`${part.path}.x`);
+/** One view by itself, fetched when it is asked for first. */
+function Large({ cell, hand }: { cell: DrawingCell; hand: PartsHand }) {
+  const open = useSignal(false);
   return (
-    <div class="parts-legend">
-      <p class="aside">
-        Parts of the tables: boxes are to scale; a dashed disc is a part without lengths, its area is its share of the
-        moment about the CG.
-      </p>
-      <p class="aside" role="status" data-part-words>
-        {part && partWords(sheet, part)}
-      </p>
-      {part && cell !== undefined && (
-        <button type="button" class="word" onClick={() => goTo(sheet, { cell, path: `${part.path}.x` })}>
-          Go to its row
-        </button>
+    <>
+      <button
+        type="button"
+        class="word quiet large-word"
+        {...along()}
+        onClick={() => {
+          open.value = true;
+        }}
+      >
+        Open large<span class="unseen"> {cell.title}: parts, outlines, a picture of your plan</span>
+      </button>
+      {open.value && (
+        <LargeHere
+          cell={cell}
+          hand={hand}
+          onClose={() => {
+            open.value = false;
+          }}
+        />
       )}
-    </div>
+    </>
   );
 }
+
+function LargeHere(props: Parameters<typeof LargeDrawing>[0]) {
+  const Dialog = useFetched(
+    () => largeDrawing,
+    async () => {
+      largeDrawing = (await import('./large/index')).LargeDrawing;
+    },
+  );
+  return Dialog ? <Dialog {...props} /> : null;
+}
+let largeDrawing: typeof LargeDrawing | undefined;

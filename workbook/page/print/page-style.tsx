@@ -1,4 +1,5 @@
-import { paperDenominator } from '../../drawing/index';
+import { placedParts, standingDrawing } from '../../cells/index';
+import { paperDenominator, roomOf } from '../../drawing/index';
 import { useSheet } from '../../store/context';
 import { PAPER_WIDTH, sheetsOnPaper } from '../../store/printing';
 import { titleRule, WEIGHTS_PAGE } from './title-lines';
@@ -8,7 +9,8 @@ export function PageStyle() {
   const sheet = useSheet();
   const head = sheet.document.value;
   const { sheets } = head;
-  const denominator = paperDenominator(sheet.snapshot.value?.drawing ?? [], PAPER_WIDTH);
+  const parts = standingDrawing(sheet.cells.value)?.parts ? roomOf(placedParts(sheet)) : [];
+  const denominator = paperDenominator([...(sheet.snapshot.value?.drawing ?? []), ...parts], PAPER_WIDTH);
   const [begins] = sheetsOnPaper(sheets, sheet.shownSheet.value);
   const rules = sheets.map(({ id, title, pieces }, k) => {
     const first = id === begins?.id;

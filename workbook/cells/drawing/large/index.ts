@@ -1,0 +1,1 @@
+export { LargeDrawing } from './dialog';
