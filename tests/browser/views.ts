@@ -199,6 +199,37 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'a newsletter page',
+    ...IN_DIALOG,
+    async open(page) {
+      await press(page, 'Print');
+      await press(page, 'Newsletter page');
+      await page.locator('.figure-preview svg').waitFor();
+    },
+  },
+  {
+    name: 'a lesson in class view, with what is set up in it, covered and answered',
+    part: ['.guess'],
+    windows: PIECE_WINDOWS,
+    blueprint: ['.guess'],
+    async open(page) {
+      await press(page, 'Add a study');
+      await press(page, 'lessons');
+      await page.locator('[data-study="test_lesson"]').click();
+      await press(page, 'Put it on this design');
+      const guess = page.locator('.guess');
+      await guess.getByRole('checkbox').check();
+      for (const kilograms of ['5', '12']) {
+        await guess.locator('.guess-entry input').last().fill(kilograms);
+        await guess.getByRole('button', { name: 'Take this guess' }).click();
+        await guess.getByText(kilograms === '5' ? '1 guess is in.' : '2 guesses are in.').waitFor();
+      }
+      await openFolds(page, ['.guess']);
+      await guess.getByRole('button', { name: 'Show the answer' }).click();
+      await guess.locator('.guess-strip').waitFor();
+    },
+  },
+  {
     name: 'templates at full size',
     ...IN_DIALOG,
     async open(page) {

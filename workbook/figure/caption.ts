@@ -21,13 +21,14 @@ export function captionOf(titles: readonly string[], sheet: Reading): string {
   const conditions = conditionsOf(sheet);
   const named = titles.length === 1 ? titles : titles.map((each, k) => `(${String.fromCharCode(97 + k)}) ${each}`);
   return [
-    ...named.map(sentence),
-    conditions.length === 0 ? sentence(design) : `${design}: ${conditions.join(', ')}.`,
+    ...named.map(captionSentence),
+    conditions.length === 0 ? captionSentence(design) : `${design}: ${conditions.join(', ')}.`,
     UNITS[units],
   ].join(' ');
 }
 
-const sentence = (words: string): string => (/[.?!]$/.test(words) ? words : `${words}.`);
+/** A title as a sentence. */
+export const captionSentence = (words: string): string => (/[.?!]$/.test(words) ? words : `${words}.`);
 
 function conditionsOf({ cells, name, shown }: Reading): readonly string[] {
   return CONDITIONS.flatMap(([kind, result]) => {

@@ -1,14 +1,9 @@
 import { LABEL_SIZE, wrapText } from '../drawing/index';
-import { fontFamily, WHITE } from '../theme/tokens';
+import { CAPTION_LINE, MARGIN, PIXELS_PER_MM, placedPicture, round, sheetOf, svgMaker } from './svg-parts';
 
-const SVG = 'http://www.w3.org/2000/svg';
-/** Pixels of a millimetre at 96 an inch. */
-const PIXELS_PER_MM = 96 / 25.4;
 /** Narrower than this, pictures stand one below the other. */
 const LEAST_COLUMN = 240;
 const GAP = 16;
-const MARGIN = 2;
-const CAPTION_LINE = LABEL_SIZE + 4;
 const LETTER_ROOM = 18;
 
 export interface FigurePage {
@@ -35,13 +30,7 @@ export function columnWidth(widthMm: number, count: number): number {
 
 /** Pictures of one figure on one page, each with its letter where there are several, and the caption below them. */
 export function composeFigure({ pictures, title, caption, alt, width: widthMm, ink }: FigurePage): SVGSVGElement {
-  const document = pictures[0]!.ownerDocument;
-  const make = (name: string, attributes: Readonly<Record<string, string | number>>, text?: string): Element => {
-    const element = document.createElementNS(SVG, name);
-    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
-    if (text !== undefined) element.textContent = text;
-    return element;
-  };
+  const make = svgMaker(pictures[0]!.ownerDocument);
   const columns = columnsFor(widthMm, pictures.length);
   const column = columnWidth(widthMm, pictures.length);
   const lettered = pictures.length > 1;
@@ -51,22 +40,13 @@ export function composeFigure({ pictures, title, caption, alt, width: widthMm, i
     const row = pictures.slice(first, first + columns);
     const heights = row.map((picture, k) => {
       const [x, y] = [MARGIN + k * (column + GAP), top + (lettered ? LETTER_ROOM : 0)];
-      const [wide, high] = sizeOf(picture);
-      const scale = column / wide;
       if (lettered) {
         const letter = `(${String.fromCharCode(97 + first + k)})`;
         body.push(make('text', { x, y: top + LABEL_SIZE, 'font-weight': 700 }, letter));
       }
-      const place = make('g', {
-        transform: `translate(${x},${round(y)})${scale === 1 ? '' : ` scale(${round(scale)})`}`,
-      });
-      for (const name of ['font-size', 'text-anchor']) {
-        const value = picture.getAttribute(name);
-        if (value !== null) place.setAttribute(name, value);
-      }
-      place.append(...picture.childNodes);
-      body.push(place);
-      return (lettered ? LETTER_ROOM : 0) + high * scale;
+      const { placed, height } = placedPicture(picture, { x, y, width: column }, make);
+      body.push(placed);
+      return (lettered ? LETTER_ROOM : 0) + height;
     });
     top += Math.max(...heights) + GAP / 2;
   }
@@ -76,27 +56,7 @@ export function composeFigure({ pictures, title, caption, alt, width: widthMm, i
     top += CAPTION_LINE;
     body.push(make('text', { x: MARGIN, y: round(top) }, line));
   }
-  const width = widthMm * PIXELS_PER_MM;
-  const height = top + 2 * MARGIN;
-  const root = make('svg', {
-    xmlns: SVG,
-    width: `${round(widthMm)}mm`,
-    height: `${round(height / PIXELS_PER_MM)}mm`,
-    viewBox: `0 0 ${round(width)} ${round(height)}`,
-    role: 'img',
-    'font-family': fontFamily,
-    'font-size': LABEL_SIZE,
-    fill: ink,
-  }) as SVGSVGElement;
-  root.append(make('title', {}, title), make('desc', {}, alt));
-  root.append(make('rect', { width: round(width), height: round(height), fill: WHITE }), ...body);
-  return root;
-}
-
-/** Width and height of a picture, px. */
-function sizeOf(svg: SVGSVGElement): readonly [number, number] {
-  const [, , width, height] = (svg.getAttribute('viewBox') ?? '').split(/[ ,]+/).map(Number);
-  return [width!, height!];
+  return sheetOf({ widthMm, height: top + 2 * MARGIN, title, alt, ink, body }, make);
 }
 
 /** Size of a composed figure on paper, mm. */
@@ -104,5 +64,3 @@ export const sizeInMm = (svg: SVGSVGElement): readonly [width: number, height: n
   Number.parseFloat(svg.getAttribute('width')!),
   Number.parseFloat(svg.getAttribute('height')!),
 ];
-
-const round = (v: number): number => Math.round(v * 1000) / 1000;

@@ -20,6 +20,12 @@ function drawnAt(figure: OfferedFigure, width: number, sheet: Sheet): SVGSVGElem
   return svg;
 }
 
+/** A picture drawn anew and made to stand alone, and what it says for those who don't see it; undefined where nothing can be drawn now. */
+export function drawnAlone(figure: OfferedFigure, width: number, look: Look, mark: string, sheet: Sheet) {
+  const svg = drawnAt(figure, width, sheet);
+  return svg && { picture: aloneFigure(svg, look, mark), alt: svg.getAttribute('aria-label') ?? '' };
+}
+
 export interface FigureWishes extends Omit<FigurePage, 'pictures' | 'alt' | 'ink'> {
   readonly figures: readonly OfferedFigure[];
   readonly look: Look;
@@ -29,10 +35,11 @@ export interface FigureWishes extends Omit<FigurePage, 'pictures' | 'alt' | 'ink
 
 /** A figure of one or several pictures, and what it says for those who don't see it. */
 export function makeFigure({ figures, look, width, title, caption, alt }: FigureWishes, sheet: Sheet) {
-  const drawn = figures.flatMap((figure) => drawnAt(figure, columnWidth(width, figures.length), sheet) ?? []);
+  const column = columnWidth(width, figures.length);
+  const drawn = figures.flatMap((figure, k) => drawnAlone(figure, column, look, `p${k + 1}-`, sheet) ?? []);
   if (drawn.length === 0) return undefined;
-  const said = alt ?? drawn.map((svg) => svg.getAttribute('aria-label') ?? '').join(' ');
-  const pictures = drawn.map((svg, k) => aloneFigure(svg, look, `p${k + 1}-`));
+  const said = alt ?? drawn.map((each) => each.alt).join(' ');
+  const pictures = drawn.map(({ picture }) => picture);
   return {
     svg: composeFigure({ pictures, title, caption, alt: said, width, ink: standing('currentColor', look) }),
     alt: said,

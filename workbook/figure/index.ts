@@ -1,1 +1,2 @@
 export { FigureDialog } from './dialog';
+export { NewsletterDialog } from './newsletter/dialog';

@@ -2,13 +2,13 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { useFetched } from '../drawing/index';
 import type { FieldView } from '../field/index';
-import type { FigureDialog } from '../figure/index';
+import type { FigureDialog, NewsletterDialog } from '../figure/index';
 import type { FullSizeDialog } from '../full-size/index';
 import type { ListeningDialog } from '../listening/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
 import { atField } from '../store/field-open';
-import { figureAsked } from '../store/figures';
+import { askingNewsletter, figureAsked } from '../store/figures';
 import { askingToListen } from '../store/listening';
 import { askingFullSize, askingToPrint, printing } from '../store/printing';
 import { unrolled } from '../store/unrolling';
@@ -65,6 +65,7 @@ export function App({ room, paper }: Shown) {
           {askingFullSize.value && <FullSize />}
           {askingToListen.value && <Listening />}
           {figureAsked.value && <SavingFigure />}
+          {askingNewsletter.value && <Newsletter />}
           <CopyVariant />
           <TakeFrom />
         </div>
@@ -150,6 +151,26 @@ function SavingFigure() {
   );
 }
 let figureDialog: typeof FigureDialog | undefined;
+
+/** The form of a newsletter page, fetched when it is asked for first. */
+function Newsletter() {
+  const Dialog = useFetched(
+    () => newsletterDialog,
+    async () => {
+      newsletterDialog = (await import('../figure/index')).NewsletterDialog;
+    },
+  );
+  return (
+    Dialog && (
+      <Dialog
+        onClose={() => {
+          askingNewsletter.value = false;
+        }}
+      />
+    )
+  );
+}
+let newsletterDialog: typeof NewsletterDialog | undefined;
 
 /** Templates at full size, fetched when they are asked for first. */
 function FullSize() {

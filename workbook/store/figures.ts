@@ -27,5 +27,8 @@ export const figuresHere = (): readonly OfferedFigure[] =>
 /** The figure that a person wants to save. */
 export const figureAsked: Signal<OfferedFigure | undefined> = signal(undefined);
 
+/** A page for a newsletter is asked for. */
+export const askingNewsletter: Signal<boolean> = signal(false);
+
 /** Width of what is drawn for a figure, px at 96 an inch; undefined on the page, where everything is as wide as its place. */
 export const FigureWidth = createContext<number | undefined>(undefined);

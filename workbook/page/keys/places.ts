@@ -3,6 +3,7 @@ import { goTo } from '../../controls/go-to';
 import type { PickOption } from '../../controls/pick/index';
 import type { Designs } from '../../store/designs';
 import { openField } from '../../store/field-open';
+import { askingNewsletter } from '../../store/figures';
 import { askingToListen } from '../../store/listening';
 import { askingFullSize, askingToPrint } from '../../store/printing';
 import type { Sheet } from '../../store/sheet';
@@ -73,6 +74,9 @@ function commands(sheet: Sheet, designs: Designs | undefined): Goal[] {
     }),
     command('Listen to a flight', () => {
       askingToListen.value = {};
+    }),
+    command('Newsletter page', () => {
+      askingNewsletter.value = true;
     }),
     command('Keys', () => {
       sheet.asking.value = 'keys';

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { useSheet } from '../../store/context';
+import { askingNewsletter } from '../../store/figures';
 import { type PrintedKind, printedKinds } from '../../store/printed-kinds';
 import {
   askingFullSize,
@@ -125,6 +126,16 @@ export function PrintDialog() {
               }}
             >
               Templates at full size
+            </button>
+            <button
+              type="button"
+              class="word"
+              onClick={() => {
+                dialog.current?.close();
+                askingNewsletter.value = true;
+              }}
+            >
+              Newsletter page
             </button>
           </>
         ) : (
