@@ -9,11 +9,11 @@ export function WeightStatement() {
 }
 
 const COLUMNS = [
-  ['mass', 'Weight'],
-  ['x', 'Station'],
-  ['y', 'Outboard'],
-  ['z', 'Height'],
-  ['moment', 'About the CG'],
+  ['mass', 'Weight', 'Weight'],
+  ['x', 'Station', 'Station'],
+  ['y', 'Outboard', 'Out'],
+  ['z', 'Height', 'Height'],
+  ['moment', 'About the CG', 'Moment'],
 ] as const;
 
 /** Height of the page for its rows, mm, and the size of type that a row needs of its own height. */
@@ -40,8 +40,10 @@ export function statementPages(parts: number, sums: number) {
   const places = Array.from({ length: pages }, (_, page) =>
     [2 * page, 2 * page + 1].map((column) => [column * rows, Math.min(parts, (column + 1) * rows)] as const),
   );
-  return { size: statementSize(rows + sums), pages: places };
+  return { size: SMALLEST, pages: places };
 }
+
+const isWeighed = ({ fields }: Part): boolean => (fields.weighed ?? '').trim() !== '';
 
 function Statement({ cell }: { cell: PartsCell }) {
   const sheet = useSheet();
@@ -62,17 +64,19 @@ function Statement({ cell }: { cell: PartsCell }) {
       ] as const)
     : ([['', 'All-up']] as const);
   const { size, pages } = statementPages(rows.length, sums.length);
+  // Two columns have no room for long words.
+  const narrow = pages[0]!.length > 1;
   const of = `${sheet.document.value.title || 'Untitled design'}${title === '' ? '' : `, ${title}`}`;
   const head = (
     <thead>
       <tr>
         <th scope="col">Part</th>
-        {COLUMNS.map(([column, word]) => (
+        {COLUMNS.map(([column, word, short]) => (
           <th scope="col" key={column}>
-            {word}, {unit(column)}
+            {narrow ? short : word}, {unit(column)}
           </th>
         ))}
-        <th scope="col">From</th>
+        {!narrow && <th scope="col">From</th>}
       </tr>
     </thead>
   );
@@ -84,18 +88,21 @@ function Statement({ cell }: { cell: PartsCell }) {
           {COLUMNS.map(([column]) => (
             <td key={column}>{column === 'moment' ? '' : number(`${name}.${column}${ending}`)}</td>
           ))}
-          <td />
+          {!narrow && <td />}
         </tr>
       ))}
     </tfoot>
   );
   const row = (part: Part) => (
     <tr key={part.name}>
-      <th scope="row">{capital(part.title)}</th>
+      <th scope="row">
+        {narrow && isWeighed(part) && '✓ '}
+        {capital(part.title)}
+      </th>
       {COLUMNS.map(([column]) => (
         <td key={column}>{number(`${name}.${part.name}.${column}`)}</td>
       ))}
-      <td>{(part.fields.weighed ?? '').trim() === '' ? 'estimate' : 'scale'}</td>
+      {!narrow && <td>{isWeighed(part) ? 'scale' : 'estimate'}</td>}
     </tr>
   );
   return pages.map((columns, page) => (
@@ -107,9 +114,9 @@ function Statement({ cell }: { cell: PartsCell }) {
       <p>
         Stations from the leading edge of the wing root, aft positive; outboard and height positive, from the centreline
         and the reference line; moments about the CG as set, aft positive. Weighed:{' '}
-        {sheet.shown(`${name}.weighed_share`)} of the weight.
+        {sheet.shown(`${name}.weighed_share`)} of the weight{narrow ? ', each part with ✓.' : '.'}
       </p>
-      <div class="statement-columns">
+      <div class={narrow ? 'statement-columns narrow' : 'statement-columns'}>
         {columns.map(([from, to], k) => (
           <table key={from}>
             {head}
