@@ -1,4 +1,5 @@
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { wavOf } from '../../workbook/listening/wav';
@@ -29,6 +30,7 @@ let browser: Browser;
 let sheet: Sheet;
 let page: Page;
 beforeAll(async () => {
+  mkdirSync(dirname(AT_THE_MICROPHONE), { recursive: true });
   writeFileSync(AT_THE_MICROPHONE, wav([RACER], 15));
   browser = await startBrowser();
   sheet = await openSheet(browser, PHONE);

@@ -60,6 +60,7 @@ export function ListeningDialog({ log, onClose }: { log?: string | undefined; on
       ? 'It stands in the log as a flight of today.'
       : 'The log can’t be changed while an earlier state is looked at.';
   };
+  const done = <p role="status">{said.value}</p>;
   return (
     <dialog ref={dialog} class="open-dialog listening-dialog" aria-labelledby="listening-title" onClose={onClose}>
       <div class="dialog-head">
@@ -98,6 +99,7 @@ export function ListeningDialog({ log, onClose }: { log?: string | undefined; on
       <p class="aside">
         The sound is worked out on this device and goes nowhere. It is gone when this is closed, unless you keep it.
       </p>
+      {!answer && done}
       {sound.value && (
         <div class="heard">
           <p class="commands">
@@ -139,13 +141,13 @@ export function ListeningDialog({ log, onClose }: { log?: string | undefined; on
                   </button>
                 </p>
               )}
+              {done}
               <Track track={answer.track} />
               <HeardLaps laps={answer.laps} />
             </>
           )}
         </div>
       )}
-      <p role="status">{said.value}</p>
     </dialog>
   );
 }

@@ -2,7 +2,7 @@ import { positive } from '../domain';
 import { bestSwing } from './best-swing';
 import { against } from './judge';
 import { type LapInTrack, lapsIn } from './laps';
-import { AGREE, LAP_ERROR, LEAST_ERROR, STEADY, TOO_FAST_A_CHANGE, TURNS_ERROR } from './limits';
+import { AGREE, LAP_ERROR, LEAST_ERROR, LEAST_MACH_ERROR, STEADY, TOO_FAST_A_CHANGE, TURNS_ERROR } from './limits';
 import { medianOf } from './median';
 import { passesOf } from './passes';
 import { type Pitches, pitchesIn } from './pitches';
@@ -70,7 +70,7 @@ function toldLaps(pitches: Pitches, swing: Swing, laps: readonly LapInTrack[], c
       return { from, time, turns: tone / cycles, sure: time.error <= LAP_ERROR };
     }),
     lap: lap.error <= LAP_ERROR ? lap : 'unsure',
-    mach: { value: swing.mach, error: swing.errors.mach },
+    mach: { value: swing.mach, error: Math.hypot(swing.errors.mach, LEAST_MACH_ERROR * swing.mach) },
     track: NONE,
   };
   return withTrack(heard, pitches, cycles, laps);

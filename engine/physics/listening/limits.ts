@@ -29,6 +29,8 @@ export const ROUGH_LAP = 0.01;
 export const TURNS_ERROR = 0.0015;
 /** What the best sound leaves open of the speed, as a share: from flights made by computation. */
 export const LEAST_ERROR = 5e-4;
+/** And of the speed over that of sound, as a share of it: a model that is faster on one side bends the swing. From the same flights. */
+export const LEAST_MACH_ERROR = 0.04;
 /** The mean over whole laps and the swing of these must say the same of the speed, as a share. */
 export const AGREE = 0.003;
 /** Where the pitch changes faster as the model passes, a piece no longer holds one pitch, 1/s. */

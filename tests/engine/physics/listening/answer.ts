@@ -22,6 +22,7 @@ export interface Verdict {
   readonly offs: readonly number[];
   /** And the speed, where it is told. */
   readonly turnsOff: number | undefined;
+  readonly machOff: number | undefined;
 }
 
 /** Compares an answer with what is true of a flight, each number by itself. `expected`: rpm that the listener expects. */
@@ -50,9 +51,12 @@ export function verdictOn(drawn: DrawnFlight, expected = drawn.about): Verdict {
     offs.push(lapOffs[k]! / time.error);
     if (!(Math.abs(lapOffs[k]!) <= LAP_OFF)) wrong.push(`flight ${drawn.seed}: lap ${k} off by ${lapOffs[k]}`);
   }
+  const { mach } = heard;
+  const trueMach = (2 * Math.PI * (drawn.flight?.radius ?? 0)) / ((drawn.flight?.lap ?? 0) * recording.sound);
+  const machOff = mach && (mach.value - trueMach) / mach.error;
   if (typeof lap !== 'string') {
     const mean = lapOffs.reduce((sum, off) => sum + off, 0) / laps.length;
     if (!(Math.abs(mean) <= LAP_OFF)) wrong.push(`flight ${drawn.seed}: mean lap off by ${mean}`);
   }
-  return { tellsTurns: typeof turns !== 'string', tellsLap: typeof lap !== 'string', wrong, offs, turnsOff };
+  return { tellsTurns: typeof turns !== 'string', tellsLap: typeof lap !== 'string', wrong, offs, turnsOff, machOff };
 }
