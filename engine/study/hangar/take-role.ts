@@ -10,6 +10,7 @@ import { applyChanges, type Change } from '../../sheet/transaction';
 import { settledNames } from '../make/index';
 import { standIn } from '../place/index';
 import { type Settled, settledTexts, variableOf } from './settled';
+import { takeWeight } from './take-weight';
 import type { PieceOffer, TakingAnswer } from './told';
 
 /** Where an engine sits, which way it points and its tank are matters of the model that it comes into. */
@@ -17,7 +18,6 @@ const OF_THE_MODEL: ReadonlySet<string> = new Set([
   ...['station', 'offset_y', 'height', 'side_thrust', 'down_thrust'],
   ...['bearer_front', 'bearer_rear', 'tank_volume'],
 ]);
-const WEIGHTS = ' Its weight is a row of the parts: take or type that too.';
 
 interface Taken {
   readonly document: Document;
@@ -40,7 +40,13 @@ export function takeRole(to: Document, from: Document, piece: PieceOffer, librar
     there?.kind === 'model' ? replaced(into, there, cell, settled, library) : added(into, cell, block, settled);
   const done = [taken.done, ...(along ? ['It turns the propeller that came with it.'] : [])].join(' ');
   const sheet = sheetOfPiece(taken.document, taken.cell.id)!.id;
-  return { ok: true, document: taken.document, sheet, done: piece.of === 'lines' ? done : done + WEIGHTS };
+  if (piece.of === 'lines') return { ok: true, document: taken.document, sheet, done };
+  if (piece.of === 'propeller') {
+    const weight = ' Its weight is a row of the parts: take or type that too.';
+    return { ok: true, document: taken.document, sheet, done: done + weight };
+  }
+  const weighing = takeWeight({ document: taken.document, own: taken.cell }, { from, its: cell }, settled);
+  return { ok: true, document: weighing.document, sheet, done: done + weighing.done };
 }
 
 const blockOf = (cell: BlockCell, { blocks }: Library): AnyBlock => blocks.find(({ kind }) => kind === cell.of)!;

@@ -68,8 +68,11 @@ test('an engine comes into the place that the design has for one', async () => {
   expect(textAt(document, 'engine_station')).toBe(textAt(owl, 'engine_station'));
   expect(cellsOf(document)).toHaveLength(cellsOf(owl).length);
   expect(done).toMatchInlineSnapshot(
-    `"“Engine by its pull at rest” of “Heron” stands in the place of “Engine by its pull at rest” now, its numbers as they are there. Its weight is a row of the parts: take or type that too."`,
+    `"“Engine by its pull at rest” of “Heron” stands in the place of “Engine by its pull at rest” now, its numbers as they are there. Its weight came with it: “Engine with silencer”, 9.809 oz, in the place of “Engine with silencer”. Not taken with it: “Tank, empty”, “Fuel, tank full” and “Propeller with nut”."`,
   );
+  // Its weight stands where that of the old one stood.
+  expect(numberAt(live, 'parts.engine_part.mass')).toBeCloseTo(numberAt(its, 'parts.engine_part.mass'), 4);
+  expect(textAt(document, 'parts.engine_part.x')).toBe('engine_station');
   expect(faults(live)).toEqual(faults(openLive(owl, library)));
 });
 
@@ -79,7 +82,7 @@ test('where there is no engine it stands as one piece more, under a name that is
   expect(cellsOf(document).map(({ name }) => name)).toEqual(['engine']);
   expect(textAt(document, 'engine.station')).toMatch(/in$/);
   expect(done).toMatchInlineSnapshot(
-    `"“Engine by its pull at rest” of “Heron” stands on “Decide” now, its numbers as they are there. Its weight is a row of the parts: take or type that too."`,
+    `"“Engine by its pull at rest” of “Heron” stands on “Decide” now, its numbers as they are there. Its weight is a row of the parts: take or type that too. Not taken with it: “Tank, empty”, “Fuel, tank full” and “Propeller with nut”."`,
   );
 });
 

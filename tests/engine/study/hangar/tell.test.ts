@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { serialise } from '../../../../engine/sheet/file';
 import { numberAt, openLive } from '../../../../engine/sheet/live';
+import { putText } from '../../../../engine/sheet/paths';
 import { hangarOf } from '../../../../engine/study/hangar/index';
 import { library } from '../../../../engine/study/library';
 import { formatQuantity } from '../../../../engine/units/index';
@@ -113,4 +114,16 @@ test('two designs are told apart by what is typed in them and by what only one h
       "there": [],
     }
   `);
+});
+
+test('the same number in another unit is not typed otherwise, another number is', async () => {
+  const typed = (tail: string, tip: string): string => {
+    const put = putText(putText(begun(), 'tail_weight', tail)!, 'tip_weight', tip)!;
+    return serialise(put);
+  };
+  const told = (await hangar.tellApart(typed('0 g', '25.4 g'), typed('0 oz', '0.0254 kg')))!;
+  expect(told.texts).toEqual([]);
+  expect((await hangar.tellApart(typed('0 g', '20 g'), typed('0 oz', '1 oz')))!.texts).toEqual([
+    { title: 'tip weight', here: '20 g', there: '1 oz' },
+  ]);
 });
