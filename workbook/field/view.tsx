@@ -3,11 +3,11 @@ import { useState } from 'preact/hooks';
 import { type DayAnswer, type DayCard, type DayForm, type LogCell, readEntry } from '../../engine/index';
 import { useSheet } from '../store/context';
 import { closeField } from '../store/field-open';
+import { keepDay, keptDay } from '../store/kept-day';
 import type { Sheet } from '../store/sheet';
 import { today } from '../store/today';
 import { DayAnswerCard } from './card';
 import { DayEntries } from './entries';
-import { keepDay, keptDay } from './kept-day';
 import { RaceAnswer } from './race';
 
 type Side = 'day' | 'card' | 'race';

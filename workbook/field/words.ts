@@ -88,8 +88,8 @@ export function stopWords(card: DayCard, tested: boolean): readonly string[] {
   return [
     ...(tested ? [] : [`: no pull test of ${test} in the log today`]),
     ...(least < card.floor ? [': the pull in gusts comes under the floor'] : []),
-    ...(card.greatest > card.testLoad ? [': the flight pulls harder than the test'] : []),
-    ...(card.setUp ? [] : [': nothing on hand keeps the pull over the floor']),
+    ...(card.greatest > card.testLoad ? [': gusts pull harder than the pull test'] : []),
+    ...(card.setUp ? [] : [': nothing on hand keeps the pull between floor and pull test']),
     ...card.broken.map((each) => `: ${each.replace(/\.$/, '')}`),
     ' if the wind is over the rule book or club practice',
     ' if there is lightning, or somebody in the circle',

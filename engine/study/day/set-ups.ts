@@ -71,8 +71,9 @@ export function* setUpsFor(live: Live, figures: Figures, day: WholeDay): Generat
   const best = (k: number): DaySetUp | undefined => {
     const now = standing[k]!;
     const all = [now, ...tried.filter(({ wind }) => wind === winds[k])].filter(({ keeps }) => keeps);
-    const lapOf = ({ lapTime }: Flying): number => Math.round(lapTime / SAME_LAP);
-    const [pick] = k > 0 && now.keeps ? [now] : all.toSorted((a, b) => lapOf(a) - lapOf(b));
+    const [fastest] = all.toSorted((a, b) => a.lapTime - b.lapTime);
+    const stays = now.keeps && (k > 0 || now.lapTime - fastest!.lapTime < SAME_LAP);
+    const pick = stays ? now : fastest;
     if (pick === undefined) return undefined;
     const { least, lapTime } = pick;
     return { tip: pick.tip, guide: pick.guide, least, lapTime, longer: lapTime - now.lapTime, now: pick === now };

@@ -105,8 +105,8 @@ describe('the words of the day card', () => {
     ).toEqual([
       ': no pull test of 80 N in the log today',
       ': the pull in gusts comes under the floor',
-      ': the flight pulls harder than the test',
-      ': nothing on hand keeps the pull over the floor',
+      ': gusts pull harder than the pull test',
+      ': nothing on hand keeps the pull between floor and pull test',
     ]);
   });
 });

@@ -1,5 +1,9 @@
 import { freeName, isLogName, type LogCell, type LogColumn, type LogRow, nameFault } from '../../../engine/index';
+import { keptDay } from '../../store/kept-day';
+import type { Sheet } from '../../store/sheet';
+import { today } from '../../store/today';
 import { newLogRow } from './new-log';
+import { weatherOf } from './weather';
 
 export const withLogRow = (cell: LogCell, k: number, row: LogRow): LogCell => ({
   ...cell,
@@ -55,3 +59,20 @@ export const withLineSetCalled = (cell: LogCell, k: number, name: string): LogCe
     rows: cell.rows.map((row) => (row.line_set === before && before !== '' ? { ...row, line_set: name } : row)),
   };
 };
+
+/** A new flight of today behind the others: laps and conditions as the flight before, the weather as the day card has it. */
+export function withFlightToday(cell: LogCell, sheet: Pick<Sheet, 'name' | 'cells'>): LogCell {
+  const at = cell.rows.length;
+  const grown = withRowBelow(cell, at - 1, (path) => sheet.name(path)?.settable ?? false);
+  const day = today();
+  const isAir = (id: string): boolean =>
+    sheet.cells.value.some((each) => each.id === id && each.kind === 'model' && each.of === 'air');
+  const weather = weatherOf(cell, keptDay(day), sheet.name, isAir);
+  const row = grown.rows[at]!;
+  return withLogRow(grown, at, {
+    ...row,
+    label: row.label || String(at + 1),
+    date: day,
+    values: { ...row.values, ...weather },
+  });
+}

@@ -3,8 +3,7 @@ import type { LogCell } from '../../../engine/index';
 import { formatNumber, logRowPath } from '../../../engine/index';
 import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
-import { today } from '../../store/today';
-import { withLogRow, withRowBelow } from './edits';
+import { withFlightToday } from './edits';
 import { FlightForm } from './flight-form';
 import { clockWords } from './timer/words';
 import { flightTitle } from './words';
@@ -21,13 +20,10 @@ export function Flights({
 }) {
   const sheet = useSheet();
   const [every, showEvery] = useState(false);
-  const isSet = (path: string): boolean => sheet.name(path)?.settable ?? false;
   const first = every ? 0 : Math.max(0, cell.rows.length - SHOWN);
   const add = (): void => {
-    const at = cell.rows.length;
-    const grown = withRowBelow(cell, at - 1, isSet);
-    sheet.changeCell(withLogRow(grown, at, { ...grown.rows[at]!, date: today() }));
-    onOpen(at);
+    sheet.changeCell(withFlightToday(cell, sheet));
+    onOpen(cell.rows.length);
   };
   return (
     <div class="flights">

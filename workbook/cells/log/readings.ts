@@ -1,8 +1,8 @@
 import { type LogCell, type LogRow, type NameInfo, writeQuantity } from '../../../engine/index';
 import type { Sheet } from '../../store/sheet';
 import { today } from '../../store/today';
-import { withColumn, withRowBelow } from './edits';
-import { newLog, newLogRow, USUAL_ERRORS } from './new-log';
+import { withColumn, withFlightToday } from './edits';
+import { newLog, USUAL_ERRORS } from './new-log';
 
 /** What was timed or heard of one flight, SI; what was not is missing. */
 export interface FlightReadings {
@@ -70,8 +70,7 @@ export function putReadings(
   let place: ReadingsPlace | undefined;
   sheet.edit((document) => {
     const log = known ?? newLog(document);
-    const [from, row] =
-      into.row === undefined ? withFreeRow(log, (path) => sheet.name(path)?.settable ?? false) : [log, into.row];
+    const [from, row] = into.row === undefined ? withFreeRow(log, sheet) : [log, into.row];
     const cell = withReadings(from, row, readings, sheet.names.value.values());
     place = { cell: cell.id, row };
     const shown = sheet.shownSheet.value;
@@ -81,12 +80,10 @@ export function putReadings(
 }
 
 /** The log with a flight that nothing is measured of yet, and its row. */
-function withFreeRow(log: LogCell, isSet: (path: string) => boolean): readonly [LogCell, number] {
-  const last = log.rows.length - 1;
+function withFreeRow(log: LogCell, sheet: Sheet): readonly [LogCell, number] {
   const only = log.rows[0];
-  if (last === 0 && only && only.time === '' && Object.keys(only.values).length === 0) {
+  if (log.rows.length === 1 && only && only.time === '' && Object.keys(only.values).length === 0) {
     return [{ ...log, rows: [{ ...only, date: only.date || today() }] }, 0];
   }
-  const grown = last < 0 ? { ...log, rows: [newLogRow('1')] } : withRowBelow(log, last, isSet);
-  return [{ ...grown, rows: grown.rows.with(last + 1, { ...grown.rows[last + 1]!, date: today() }) }, last + 1];
+  return [withFlightToday(log, sheet), log.rows.length];
 }

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import {
   type Between,
   type FittedFactor,
@@ -20,6 +20,7 @@ import {
   targetsOf,
 } from '../../../../workbook/cells/log/paste/targets';
 import { withReadings } from '../../../../workbook/cells/log/readings';
+import { weatherOf } from '../../../../workbook/cells/log/weather';
 import { unitFor } from '../../../../workbook/cells/shared/paste-columns';
 import { type Decimal, seenIn } from '../../../../workbook/cells/shared/separators';
 
@@ -213,4 +214,29 @@ describe('readings of one flight', () => {
       ...{ laps: '8', time: '40.3 s', note: 'calm, then "gusty"; heard from the fence' },
     });
   });
+});
+
+test('the weather of the day goes into the columns that the log has for the air', () => {
+  const log: LogCell = {
+    ...LOG,
+    columns: [
+      ...LOG.columns,
+      { name: 'warm', of: 'air.temperature', error: '' },
+      { name: 'own', of: 'shop.wind', error: '' },
+    ],
+  };
+  const infos = new Map([
+    ['air.wind', { unit: 'm/s', cell: 'a' }],
+    ['air.temperature', { unit: '°C', cell: 'a' }],
+    ['shop.wind', { unit: 'm/s', cell: 's' }],
+  ]);
+  const day = { day: '2026-09-05', wind: 3.5, temperature: 295.15 };
+  expect(
+    weatherOf(
+      log,
+      day,
+      (path) => infos.get(path),
+      (id) => id === 'a',
+    ),
+  ).toEqual({ wind: '3.5 m/s', warm: '22 °C' });
 });
