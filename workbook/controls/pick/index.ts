@@ -1,2 +1,2 @@
 export { Combobox } from './combobox';
-export type { PickOption } from './search';
+export { findOptions, type PickOption } from './search';
