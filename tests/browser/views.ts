@@ -199,6 +199,15 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'a design that is handed on',
+    ...IN_DIALOG,
+    async open(page) {
+      await page.getByRole('button', { name: 'Open', exact: true }).click();
+      await press(page, 'A design that was handed on');
+      await page.locator('.handed-on').waitFor();
+    },
+  },
+  {
     name: 'a newsletter page',
     ...IN_DIALOG,
     async open(page) {

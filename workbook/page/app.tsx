@@ -5,12 +5,14 @@ import type { FieldView } from '../field/index';
 import type { FigureDialog, NewsletterDialog } from '../figure/index';
 import type { FullSizeDialog } from '../full-size/index';
 import type { ListeningDialog } from '../listening/index';
+import type { SharingDialog } from '../sharing/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
 import { atField } from '../store/field-open';
 import { askingNewsletter, figureAsked } from '../store/figures';
 import { askingToListen } from '../store/listening';
 import { askingFullSize, askingToPrint, printing } from '../store/printing';
+import { askingToShare } from '../store/sharing';
 import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
@@ -66,6 +68,7 @@ export function App({ room, paper }: Shown) {
           {askingToListen.value && <Listening />}
           {figureAsked.value && <SavingFigure />}
           {askingNewsletter.value && <Newsletter />}
+          {askingToShare.value && <Sharing what={askingToShare.value} />}
           <CopyVariant />
           <TakeFrom />
         </div>
@@ -151,6 +154,27 @@ function SavingFigure() {
   );
 }
 let figureDialog: typeof FigureDialog | undefined;
+
+/** What hands a design on, fetched when it is asked for first. */
+function Sharing({ what }: { what: 'hand on' | 'take in' }) {
+  const Dialog = useFetched(
+    () => sharingDialog,
+    async () => {
+      sharingDialog = (await import('../sharing/index')).SharingDialog;
+    },
+  );
+  return (
+    Dialog && (
+      <Dialog
+        what={what}
+        onClose={() => {
+          askingToShare.value = undefined;
+        }}
+      />
+    )
+  );
+}
+let sharingDialog: typeof SharingDialog | undefined;
 
 /** The form of a newsletter page, fetched when it is asked for first. */
 function Newsletter() {

@@ -70,7 +70,7 @@ export function TopBar() {
         type="file"
         tabIndex={-1}
         aria-label="File of a design"
-        accept={`${FILE_ENDING},.json,application/json`}
+        accept={`${FILE_ENDING},.json,application/json,.txt`}
         onChange={(event) => {
           const file = event.currentTarget.files?.[0];
           event.currentTarget.value = '';

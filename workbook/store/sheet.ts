@@ -203,6 +203,8 @@ export interface Sheet extends Reader, Overview, Roles, SheetSet, Studies, Makin
   /** How the CG that a piece has found stands to the table. */
   reconcile(found: string): Promise<Reconciliation>;
   openFile(file: File): Promise<void>;
+  /** Opens the text of a design that came from another machine, and no file. */
+  openHandedOn(text: string): Promise<void>;
   /** Opens a design that comes with the program, as it came. */
   openDemo(design: ShippedDesign): Promise<void>;
   save(): void;
@@ -522,6 +524,7 @@ export function createSheet(first: Document, ports: SheetPorts): Sheet {
     replace,
     follow: editor.follow,
     openFile,
+    openHandedOn: (text) => openFrom(openText(text), 'the design that was handed on', false),
     openDemo: async (design) => openFrom(openText(await ports.loadDemo(design)), 'the demo', false),
     save() {
       editor.settle();

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { useSheet } from '../../store/context';
 import { useDesigns } from '../../store/designs';
+import { askingToShare } from '../../store/sharing';
 import { DesignsHere } from './designs-here';
 
 /** What can be opened: a file of this machine, a design that is kept in this browser, or the demo. Undo brings back the one that was open. */
@@ -32,6 +33,20 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
       <p>What is open now stays among the designs on this machine, and comes back with Undo too.</p>
       <ul>
         <Way words="A file of this machine" take={leaving(onFile)} aside="You can also drop it onto the page." />
+        <Way
+          words="A design that was handed on"
+          take={leaving(() => {
+            askingToShare.value = 'take in';
+          })}
+          aside="By QR pictures, or their texts pasted."
+        />
+        <Way
+          words="Share this design"
+          take={leaving(() => {
+            askingToShare.value = 'hand on';
+          })}
+          aside="By this device, as a file, or as QR pictures that another machine reads from the screen."
+        />
         <Way
           words="Begin with my model"
           take={leaving(() => {

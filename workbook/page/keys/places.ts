@@ -6,6 +6,7 @@ import { openField } from '../../store/field-open';
 import { askingNewsletter } from '../../store/figures';
 import { askingToListen } from '../../store/listening';
 import { askingFullSize, askingToPrint } from '../../store/printing';
+import { askingToShare } from '../../store/sharing';
 import type { Sheet } from '../../store/sheet';
 import { goToPieceOf, showSheet } from './moves';
 
@@ -74,6 +75,9 @@ function commands(sheet: Sheet, designs: Designs | undefined): Goal[] {
     }),
     command('Listen to a flight', () => {
       askingToListen.value = {};
+    }),
+    command('Share this design', () => {
+      askingToShare.value = 'hand on';
     }),
     command('Newsletter page', () => {
       askingNewsletter.value = true;

@@ -1,0 +1,1 @@
+export { SharingDialog } from './dialog';
