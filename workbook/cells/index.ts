@@ -1,6 +1,7 @@
 export { blockOffer } from './block/offer';
 export { CellView } from './cell-view';
 export { holdsOf, underWords, verdict } from './check/verdict';
+export { LargeAsked } from './drawing/large-asked';
 export { placedParts } from './drawing/placed-parts';
 export { DrawingView } from './drawing/view';
 export {

@@ -1,5 +1,6 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
+import { LargeAsked } from '../cells/index';
 import { useFetched } from '../drawing/index';
 import type { FieldView } from '../field/index';
 import type { FigureDialog, NewsletterDialog } from '../figure/index';
@@ -65,6 +66,7 @@ export function App({ room, paper }: Shown) {
           {printing.value && <PageStyle />}
           {askingToPrint.value && <PrintDialog />}
           {askingFullSize.value && <FullSize />}
+          <LargeAsked />
           {askingToListen.value && <Listening />}
           {figureAsked.value && <SavingFigure />}
           {askingNewsletter.value && <Newsletter />}

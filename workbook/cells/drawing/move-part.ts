@@ -1,7 +1,10 @@
-import type { Place, PlacedPart } from '../../drawing/index';
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import type { PartsHand, Place, PlacedPart } from '../../drawing/index';
+import { useSheet } from '../../store/context';
 import type { Sheet } from '../../store/sheet';
 import { placeTexts } from '../parts/place';
-import { setBy } from './placed-parts';
+import { partWords, setBy } from './placed-parts';
 
 /**
  * The texts of a part that is dragged to a place: each length that can be set, where it is set, and no further than its slide goes.
@@ -21,4 +24,22 @@ export function movedTexts(sheet: Sheet, part: PlacedPart, place: Place, metresP
     kept.set(by, text);
   }
   return kept;
+}
+
+/** A hand that moves parts of the open sheet: what it moves until it rests is one step. */
+export function usePartsHand(): PartsHand {
+  const sheet = useSheet();
+  const taken = useSignal<string | undefined>(undefined);
+  return useMemo(
+    () => ({
+      taken,
+      words: (part) => partWords(sheet, part),
+      move(part, place, metresPerPixel) {
+        const texts = movedTexts(sheet, part, place, metresPerPixel);
+        if (texts.size > 0) sheet.dragTexts(texts, `place of ${part.title}`);
+      },
+      rest: sheet.rest,
+    }),
+    [sheet, taken],
+  );
 }

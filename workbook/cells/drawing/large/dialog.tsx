@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { DrawingCell, TracedPlan } from '../../../../engine/index';
 import { type Frame, ink, type PartsHand, type Place, ScaleDrawing } from '../../../drawing/index';
 import { useSheet } from '../../../store/context';
+import { usePartsHand } from '../move-part';
 import { PartsLegend, PartsTick } from '../parts-legend';
 import { placedParts } from '../placed-parts';
 import { PlanImage, usePlanImage } from '../traced-plan';
@@ -21,13 +22,13 @@ const VIEWS: readonly (readonly [Shown, string])[] = [
 
 interface Props {
   readonly cell: DrawingCell;
-  readonly hand: PartsHand;
   onClose(): void;
 }
 
 /** One view of the drawing as large as the window: its parts, outlines drawn by their corners, a picture of the plan under it. */
-export function LargeDrawing({ cell, hand, onClose }: Props) {
+export function LargeDrawing({ cell, onClose }: Props) {
   const sheet = useSheet();
+  const hand = usePartsHand();
   const dialog = useRef<HTMLDialogElement>(null);
   const view = useSignal<Shown>(cell.plan?.view ?? 'plan');
   const tracing = useSignal<Tracing | undefined>(undefined);
