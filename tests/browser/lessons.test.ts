@@ -13,7 +13,7 @@ afterAll(() => sheet.close());
 
 test('a lesson is put on the open design, its line is drawn by finger and by keys, and the design answers', async () => {
   await page.getByRole('button', { name: 'Add a study' }).first().tap();
-  await page.getByRole('button', { name: 'lessons', exact: true }).tap();
+  await page.getByRole('button', { name: 'Lessons', exact: true }).tap();
   await page.locator('[data-study="lines_lesson"]').tap();
   await page.getByRole('button', { name: 'Put it on this design' }).tap();
   const guess = page.locator('.guess');

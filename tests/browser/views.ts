@@ -223,7 +223,7 @@ export const views: readonly View[] = [
     blueprint: ['.guess'],
     async open(page) {
       await press(page, 'Add a study');
-      await press(page, 'lessons');
+      await page.getByRole('dialog').getByRole('button', { name: 'Lessons', exact: true }).click();
       await page.locator('[data-study="test_lesson"]').click();
       await press(page, 'Put it on this design');
       const guess = page.locator('.guess');

@@ -158,7 +158,7 @@ function SavingFigure() {
 let figureDialog: typeof FigureDialog | undefined;
 
 /** What hands a design on, fetched when it is asked for first. */
-function Sharing({ what }: { what: 'hand on' | 'take in' }) {
+function Sharing({ what }: { what: 'to' | 'from' }) {
   const Dialog = useFetched(
     () => sharingDialog,
     async () => {

@@ -4,19 +4,19 @@ import { HandOn } from './hand-on';
 import { TakeIn } from './take-in';
 
 /** A design goes to another machine, or comes from one. */
-export function SharingDialog({ what, onClose }: { what: 'hand on' | 'take in'; onClose(): void }) {
+export function SharingDialog({ what, onClose }: { what: 'to' | 'from'; onClose(): void }) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   const close = (): void => dialog.current?.close();
   return (
     <dialog ref={dialog} class="open-dialog sharing-dialog" aria-labelledby="sharing-title" onClose={onClose}>
       <div class="dialog-head">
-        <h2 id="sharing-title">{what === 'hand on' ? 'Share this design' : 'A design that was handed on'}</h2>
+        <h2 id="sharing-title">{what === 'to' ? 'Share this design' : 'A design that was handed on'}</h2>
         <button type="button" class="word" onClick={close}>
           Close
         </button>
       </div>
-      {what === 'hand on' ? <HandOn /> : <TakeIn onDone={close} />}
+      {what === 'to' ? <HandOn /> : <TakeIn onDone={close} />}
     </dialog>
   );
 }

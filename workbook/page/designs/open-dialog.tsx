@@ -36,14 +36,14 @@ export function OpenDialog({ onFile }: { onFile: () => void }) {
         <Way
           words="A design that was handed on"
           take={leaving(() => {
-            askingToShare.value = 'take in';
+            askingToShare.value = 'from';
           })}
           aside="By QR pictures, or their texts pasted."
         />
         <Way
           words="Share this design"
           take={leaving(() => {
-            askingToShare.value = 'hand on';
+            askingToShare.value = 'to';
           })}
           aside="By this device, as a file, or as QR pictures that another machine reads from the screen."
         />

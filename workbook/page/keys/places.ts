@@ -77,7 +77,7 @@ function commands(sheet: Sheet, designs: Designs | undefined): Goal[] {
       askingToListen.value = {};
     }),
     command('Share this design', () => {
-      askingToShare.value = 'hand on';
+      askingToShare.value = 'to';
     }),
     command('Newsletter page', () => {
       askingNewsletter.value = true;

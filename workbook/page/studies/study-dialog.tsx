@@ -74,7 +74,6 @@ function ToLessons() {
   const sheet = useSheet();
   return (
     <p>
-      For juniors there are{' '}
       <button
         type="button"
         class="word done"
@@ -82,9 +81,9 @@ function ToLessons() {
           sheet.choosingStudy.value = 'lessons';
         }}
       >
-        lessons
-      </button>
-      , which begin with a guess.
+        Lessons
+      </button>{' '}
+      for juniors begin with a guess.
     </p>
   );
 }
