@@ -56,7 +56,7 @@ export const outline = {
 export const sideOutlines = {
   side_outline: {
     title: 'Side outline',
-    doc: 'Corners of the fuselage seen from the side, in order round it, either way; the last joins the first. Station aft of the wing root leading edge (ahead of it negative), height above the reference line. With corners here the four places above are not read: side area, its centre and its height come from the outline.',
+    doc: 'Corners of the fuselage seen from the side, in order round it, either way; the last joins the first. Station aft of the wing root leading edge (ahead of it negative), height above the reference line. With corners here the four places of the ruler are not read: side area, its centre and its height come from the outline.',
     view: 'side',
     corner: [
       { title: 'station', range: [-2, 4] },
