@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { PlacedTemplate } from '../../engine/index';
 import { useSheet } from '../store/context';
+import { fetched } from '../store/fetched';
 import { fileName, saveFile } from '../store/files';
 import { arrange } from './arrange';
 import { CAUTION, pagesOf } from './pages';
@@ -39,7 +40,7 @@ export function FullSizeDialog({ onClose }: { onClose(): void }) {
   const save = async (): Promise<void> => {
     said.value = 'Working.';
     try {
-      const { templatesPdf } = await import('./pdf');
+      const { templatesPdf } = await fetched(() => import('./pdf'));
       const name = `${title || 'Untitled design'} full size`;
       saveFile([await templatesPdf(pages, { title: name, date })], fileName(name, '.pdf'), 'application/pdf');
       said.value = 'Saved as PDF.';

@@ -93,7 +93,7 @@ export function AddList({ at }: { at: number }) {
 }
 
 /** The offers that fit what is typed as lines of a pick list do, the likeliest first; all in their order where nothing is. */
-export function foundOffers(offers: readonly Offer[], typed: string): readonly Offer[] {
+function foundOffers(offers: readonly Offer[], typed: string): readonly Offer[] {
   if (typed.trim() === '') return offers;
   const lines = offers.map(({ key, word, about }) => ({ value: key, title: word, detail: about }));
   const keys = findOptions(lines, typed).shown.map(({ value }) => value);

@@ -9,11 +9,13 @@ import type { ListeningDialog } from '../listening/index';
 import type { SharingDialog } from '../sharing/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
+import { fetched, NOT_FETCHED } from '../store/fetched';
 import { atField } from '../store/field-open';
 import { askingNewsletter, figureAsked } from '../store/figures';
 import { askingToListen } from '../store/listening';
 import { askingFullSize, askingToPrint, printing } from '../store/printing';
 import { askingToShare } from '../store/sharing';
+import type { Sheet } from '../store/sheet';
 import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
@@ -136,12 +138,25 @@ function AtField() {
 }
 let fieldView: typeof FieldView | undefined;
 
+/** Part of the program that is asked for first; where it can't be fetched that is said. */
+async function orSay<T>(sheet: Sheet, load: () => Promise<T>): Promise<T | undefined> {
+  try {
+    return await fetched(load);
+  } catch {
+    sheet.tell({ title: 'Not fetched.', sentences: [NOT_FETCHED] });
+    return undefined;
+  }
+}
+
 /** The form of a figure to be saved, fetched when the first one is. */
 function SavingFigure() {
+  const sheet = useSheet();
   const Dialog = useFetched(
     () => figureDialog,
     async () => {
-      figureDialog = (await import('../figure/index')).FigureDialog;
+      const part = await orSay(sheet, () => import('../figure/index'));
+      if (part) figureDialog = part.FigureDialog;
+      else figureAsked.value = undefined;
     },
   );
   const asked = figureAsked.value;
@@ -159,10 +174,13 @@ let figureDialog: typeof FigureDialog | undefined;
 
 /** What hands a design on, fetched when it is asked for first. */
 function Sharing({ what }: { what: 'to' | 'from' }) {
+  const sheet = useSheet();
   const Dialog = useFetched(
     () => sharingDialog,
     async () => {
-      sharingDialog = (await import('../sharing/index')).SharingDialog;
+      const part = await orSay(sheet, () => import('../sharing/index'));
+      if (part) sharingDialog = part.SharingDialog;
+      else askingToShare.value = undefined;
     },
   );
   return (
@@ -180,10 +198,13 @@ let sharingDialog: typeof SharingDialog | undefined;
 
 /** The form of a newsletter page, fetched when it is asked for first. */
 function Newsletter() {
+  const sheet = useSheet();
   const Dialog = useFetched(
     () => newsletterDialog,
     async () => {
-      newsletterDialog = (await import('../figure/index')).NewsletterDialog;
+      const part = await orSay(sheet, () => import('../figure/index'));
+      if (part) newsletterDialog = part.NewsletterDialog;
+      else askingNewsletter.value = false;
     },
   );
   return (
@@ -200,10 +221,13 @@ let newsletterDialog: typeof NewsletterDialog | undefined;
 
 /** Templates at full size, fetched when they are asked for first. */
 function FullSize() {
+  const sheet = useSheet();
   const Dialog = useFetched(
     () => fullSizeDialog,
     async () => {
-      fullSizeDialog = (await import('../full-size/index')).FullSizeDialog;
+      const part = await orSay(sheet, () => import('../full-size/index'));
+      if (part) fullSizeDialog = part.FullSizeDialog;
+      else askingFullSize.value = false;
     },
   );
   return (
@@ -220,10 +244,13 @@ let fullSizeDialog: typeof FullSizeDialog | undefined;
 
 /** What listens to a flight, fetched when it is asked for first. */
 function Listening() {
+  const sheet = useSheet();
   const Dialog = useFetched(
     () => listeningDialog,
     async () => {
-      listeningDialog = (await import('../listening/index')).ListeningDialog;
+      const part = await orSay(sheet, () => import('../listening/index'));
+      if (part) listeningDialog = part.ListeningDialog;
+      else askingToListen.value = undefined;
     },
   );
   const asked = askingToListen.value;
