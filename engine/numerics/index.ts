@@ -7,7 +7,7 @@ export { latinHypercube } from './latin-hypercube';
 export { type LeastSquares, leastSquares, leastSquaresSteps } from './least-squares';
 export { findKnot, interpolateAt, newKnot, readKnot } from './monotone-cubic';
 export { normalDensity, normalQuantile, normalShare } from './normal';
-export { periodicSlopes } from './periodic';
+export { type PeriodicWave, periodicSlopes, periodicWave, solvePeriodic } from './periodic';
 export { hannWindow, powerSpectrum } from './power-spectrum';
 export { findRoot, type Root } from './root';
 export { rungeKutta, type Slope } from './runge-kutta';

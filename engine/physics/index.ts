@@ -427,6 +427,7 @@ export {
   BLADE_SHARE,
   bestRelease,
   CLOSED,
+  COARSE,
   type Extreme,
   extremeOf,
   type FloorWind,

@@ -118,7 +118,7 @@ export const lap = block({
 
     const loss = (still.pull - least.value) / speed;
     const guess = speed > 0 ? (still.pull - floor) / loss : 5;
-    const limit = windAtFloor(setup, still, profile, floor, guess, windRoom, lapAtFloor);
+    const limit = windAtFloor(setup, still, profile, floor, guess, windRoom, lapAtFloor, lapNow);
     m[r.wind_at_floor + i] = limit.wind / factor;
     const strongest = limit.status === 'not met' ? STRONGEST_WIND / factor : 0;
     m[r.tight_up_to + i] = limit.status === 'settled' ? limit.wind / factor : strongest;
@@ -126,7 +126,7 @@ export const lap = block({
     m[r.floor_iterations + i] = limit.iterations;
     m[r.floor_residual + i] = limit.residual;
 
-    flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, windRoom, lapInGust);
+    flyWindLap(setup, still, { speed: speed * m[f.air.gust + i]!, profile }, windRoom, lapInGust, lapNow);
     const { status } = lapInGust;
     m[r.gust_end + i] = GUST_ENDS.indexOf(status);
     const gust = status === 'settled' ? extremeOf(lapInGust.pull, 1) : undefined;

@@ -1,4 +1,4 @@
-import { CLOSED, LAP_PLACES } from '../../physics/index';
+import { CLOSED, COARSE, LAP_PLACES } from '../../physics/index';
 import { superscript } from '../../units/index';
 import type { Theory } from '../block';
 
@@ -37,7 +37,7 @@ export const lapTheory: Theory = {
     {
       title: 'The lap that closes',
       text: 'dV/dθ_a = F_t R cos φ/(m_eff V),  V(2π) = V(0)',
-      doc: `Solved at ${LAP_PLACES} places at once by the wave through them, with Newton’s method on the speeds until no step is as large as 10${superscript(Math.log10(CLOSED))} m/s; the extremes lie between the places. Where no lap closes that way it is flown lap after lap (Runge–Kutta of fourth order), which says where it gives way. In winds of up to a fifth of the speed the pull is within 10⁻⁵ of that of a far finer solution, in stronger ones within 3×10⁻⁴. Without wind it is level flight exactly.`,
+      doc: `Solved at ${LAP_PLACES} places at once by the wave through them, with Newton’s method on speeds and angles until no step of a speed is as large as 10${superscript(Math.log10(CLOSED))} m/s; the extremes lie between the places. A lap at ${COARSE} places starts it, or weaker winds where that leads to none. Where no lap closes that way it is flown lap after lap (Runge–Kutta of fourth order), which says where it gives way. In winds of up to a fifth of the speed the pull is within 10⁻⁵ of that of a far finer solution, in stronger ones within 3×10⁻⁴. Without wind it is level flight exactly.`,
       source: 'Derivation: periodic solution of the equation of motion.',
     },
     {

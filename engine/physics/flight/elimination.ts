@@ -13,9 +13,25 @@ export interface Step {
   slope: number;
   /** Determinant of yaw and roll in β and δ with the lift balanced; positive where both stand stable. */
   determinant: number;
+  /** Of `trimStep`: what the path balance comes to with that step taken, N, and how the angles follow the speed, rad·s/m. */
+  left: number;
+  sideslipPerSpeed: number;
+  rollPerSpeed: number;
+  pitchPerSpeed: number;
 }
 
-export const newStep = (): Step => ({ speed: 0, sideslip: 0, roll: 0, pitch: 0, slope: 0, determinant: 0 });
+export const newStep = (): Step => ({
+  speed: Number.NaN,
+  sideslip: Number.NaN,
+  roll: Number.NaN,
+  pitch: Number.NaN,
+  slope: Number.NaN,
+  determinant: Number.NaN,
+  left: Number.NaN,
+  sideslipPerSpeed: Number.NaN,
+  rollPerSpeed: Number.NaN,
+  pitchPerSpeed: Number.NaN,
+});
 
 /** Fills `out` for a step in all four unknowns; allocates nothing. */
 export function fullStep(b: Balance, out: Step): void {
@@ -54,11 +70,17 @@ function eliminate(b: Balance, out: Step, free: boolean): void {
   const slip = (roll * yawD - yaw * rollD) / determinant;
   const lean = (yaw * rollB - roll * yawB) / determinant;
   const slope = pathV + pathB * slipPerSpeed + pathD * rollPerSpeed;
-  const speed = free ? -(path + pathB * slip + pathD * lean) / slope : 0;
+  const left = path + pathB * slip + pathD * lean;
+  const speed = free ? -left / slope : 0;
   out.speed = speed;
   out.sideslip = slip + slipPerSpeed * speed;
   out.roll = lean + rollPerSpeed * speed;
   out.pitch = -(r[3]! + J[12]! * speed + J[13]! * out.sideslip + J[14]! * out.roll) / pivot;
   out.slope = slope;
   out.determinant = determinant;
+  if (free) return;
+  out.left = left;
+  out.sideslipPerSpeed = slipPerSpeed;
+  out.rollPerSpeed = rollPerSpeed;
+  out.pitchPerSpeed = -(J[12]! + J[13]! * slipPerSpeed + J[14]! * rollPerSpeed) / pivot;
 }

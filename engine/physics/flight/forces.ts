@@ -38,14 +38,14 @@ import type { State } from './state';
  * y_0 + κ k; what the wind from below lifts, L_r = ½ρ n² S a χ_u, grows with its first power and acts at y_0 + ½ κ k. Leaning forward by l_t they
  * turn the model in yaw with one power less each.
  *
- * What the lines take and how they press stands in `b` already (`linesInCalm`, `linesInWind`). D and L in S, and D in N, are those of the visit before, with which they
- * agree to the last bits when the state has settled; 0 at first.
+ * What the lines take and how they press stands in `b` already (`linesInCalm`, `linesInWind`). D in S and N is that of the visit before, with which it
+ * agrees to the last bits when the state has settled; 0 at first.
  *
  * Derivation: Newton's and Euler's laws for a body in circular motion, and strips of wing and body in the air that they meet. Without wind
  * and for small δ, β and θ it comes to the usual
  * closed forms: yaw T [Δ cos(ψ + ε − γ) − a sin(ψ + ε − γ)] + …, roll −L (y_L − y_cg) − T [a sin(δ + σ) + …] + …, and
- * nose-out ψ = β + θ δ. Slopes by hand; they leave out how the inflow follows the angles and how those of the visit before will follow, which is nothing in calm air. Valid
- * for |β|, |δ|, |θ| up to some 20°; C_L below the stall; u > 0.
+ * nose-out ψ = β + θ δ. Slopes by hand; in wind they leave out how torque, spin and what thrust does to the pitch follow the angles by the inflow; D of the visit before
+ * follows by the slopes that it had there. Valid for |β|, |δ|, |θ| up to some 20°; C_L below the stall; u > 0.
  */
 export function forces(c: Constants, state: State, air: Air, b: Balance): void {
   const { speed: V, sideslip: beta, roll: delta, pitch: theta } = state;
@@ -187,6 +187,15 @@ export function forces(c: Constants, state: State, air: Air, b: Balance): void {
   const spin = s.spinning * s.rotorInertia;
   const gyro = (spin * read[SHAFT_SPEED]! * V) / R;
   const gyro_V = (spin * (read[SHAFT_SPEED + 1]! * V + read[SHAFT_SPEED]!)) / R;
+  // How thrust follows the angles, by the inflow.
+  let P_B = 0;
+  let P_D = 0;
+  let P_T = 0;
+  if (!air.still) {
+    P_B = -P_V * side * et;
+    P_D = P_V * (rise * eo - side * eu);
+    P_T = -P_V * (side * eoT + rise * euT);
+  }
 
   // Side force Y, yaw moment N of body and fin and roll moment K of the fin, square to the body; cross-flow from about 10° on.
   let cross = 0;
@@ -237,41 +246,59 @@ export function forces(c: Constants, state: State, air: Air, b: Balance): void {
   const B = c.weight * c.cosElevation + turn * c.tanElevation + press;
   const B_V = A_V * c.tanElevation + press_V;
   const before = b.drag;
-  const lifted = b.lift;
+  const follows = b.dragSlopes;
   let S = Y * cb + P * eo;
   let S_V = Y_V * cb + P_V * eo;
   let S_B = Y_B * cb - Y * sb + P * et;
   let S_D = Y_D * cb;
-  const S_T = P * eoT;
+  let S_T = P * eoT;
   if (!air.still) {
-    S += before * aO + lifted * lO;
-    S_V += before * aO_V + lifted * lO_V;
-    S_B += lifted * lO_B;
-    S_D += before * aO_D + lifted * lO_D;
+    S += before * aO;
+    S_V += before * aO_V + follows[0]! * aO;
+    S_B += P_B * eo + follows[1]! * aO;
+    S_D += P_D * eo + before * aO_D + follows[2]! * aO;
+    S_T += P_T * eo + follows[3]! * aO;
   }
-  const up = (B + S * sd) / cd;
-  const up_V = (B_V + S_V * sd) / cd;
-  const up_B = S_B * td;
-  const up_D = S_D * td + S + up * td;
-  const up_T = S_T * td;
-  const T = A + S * cd + up * sd;
-  const T_V = A_V + S_V * cd + up_V * sd;
-  const T_B = S_B * cd + up_B * sd;
-  const T_D = S_D * cd - S * sd + up_D * sd + up * cd;
-  const T_T = S_T * cd + up_T * sd;
+  let up = (B + S * sd) / cd;
+  let up_V = (B_V + S_V * sd) / cd;
+  let up_B = S_B * td;
+  let up_D = S_D * td + S + up * td;
+  let up_T = S_T * td;
   let L = up - P * eu;
   let L_V = up_V - P_V * eu;
   let L_B = up_B;
   let L_D = up_D;
   let L_T = up_T - P * euT;
   if (!air.still) {
-    const upright = 1 / lU;
+    // L l_o is a part of S.
+    const upright = 1 / (lU - lO * td);
+    const perCosine = 1 + td * td;
     L = (L - before * aU) * upright;
-    L_V = (L_V - before * aU_V - L * lU_V) * upright;
-    L_B = (L_B - L * lU_B) * upright;
-    L_D = (L_D - before * aU_D - L * lU_D) * upright;
-    L_T *= upright;
+    L_V = (L_V - before * aU_V - follows[0]! * aU - L * (lU_V - lO_V * td)) * upright;
+    L_B = (L_B - P_B * eu - follows[1]! * aU - L * (lU_B - lO_B * td)) * upright;
+    L_D = (L_D - P_D * eu - before * aU_D - follows[2]! * aU - L * (lU_D - lO_D * td - lO * perCosine)) * upright;
+    L_T = (L_T - P_T * eu - follows[3]! * aU) * upright;
+    const aside = L * lO;
+    const aside_V = L_V * lO + L * lO_V;
+    const aside_B = L_B * lO + L * lO_B;
+    const aside_D = L_D * lO + L * lO_D;
+    const aside_T = L_T * lO;
+    S += aside;
+    S_V += aside_V;
+    S_B += aside_B;
+    S_D += aside_D;
+    S_T += aside_T;
+    up += aside * td;
+    up_V += aside_V * td;
+    up_B += aside_B * td;
+    up_D += aside_D * td + aside * perCosine;
+    up_T += aside_T * td;
   }
+  const T = A + S * cd + up * sd;
+  const T_V = A_V + S_V * cd + up_V * sd;
+  const T_B = S_B * cd + up_B * sd;
+  const T_D = S_D * cd - S * sd + up_D * sd + up * cd;
+  const T_T = S_T * cd + up_T * sd;
 
   // Guide from the CG in the rolled axes: (−trail, −inward, above).
   const behind = c.guideBehind * ct + c.guideAbove * st;
@@ -302,12 +329,20 @@ export function forces(c: Constants, state: State, air: Air, b: Balance): void {
   const yawBody_V = P_V * c.thrustYaw + N_V;
   const tilted = rollBody * ct + yawBody * st;
   const tilted_V = rollBody_V * ct + yawBody_V * st;
-  const tilted_B = K_B * ct + N_B * st;
-  const tilted_D = K_D * ct + N_D * st;
+  let tilted_B = K_B * ct + N_B * st;
+  let tilted_D = K_D * ct + N_D * st;
   const standing = yawBody * ct - rollBody * st;
   const standing_V = yawBody_V * ct - rollBody_V * st;
-  const standing_B = N_B * ct - K_B * st;
-  const standing_D = N_D * ct - K_D * st;
+  let standing_B = N_B * ct - K_B * st;
+  let standing_D = N_D * ct - K_D * st;
+  if (!air.still) {
+    const tilting = c.thrustRoll * ct + c.thrustYaw * st;
+    const upending = c.thrustYaw * ct - c.thrustRoll * st;
+    tilted_B += P_B * tilting;
+    tilted_D += P_D * tilting;
+    standing_B += P_B * upending;
+    standing_D += P_D * upending;
+  }
   const pitchBody = P * c.thrustPitch;
   const pitchBody_V = P_V * c.thrustPitch;
 
@@ -398,6 +433,10 @@ export function forces(c: Constants, state: State, air: Air, b: Balance): void {
     wing_D -= square * byLifting_D;
     tail_B -= tailInduced * byLifting_B;
     tail_D -= tailInduced * byLifting_D;
+    follows[0] = profile_V + wing_V + tail_V;
+    follows[1] = wing_B + tail_B;
+    follows[2] = wing_D + tail_D;
+    follows[3] = wing_T + tail_T;
   }
 
   // Where lift and drag act across the span: the air is faster outboard.
@@ -525,9 +564,9 @@ export function forces(c: Constants, state: State, air: Air, b: Balance): void {
     const swinging = Lw * c.wingAhead - Lt * c.tailBehind;
     r[0]! += L * lT;
     J[0]! += L_V * lT + L * lT_V;
-    J[1]! += L_B * lT + L * lT_B;
-    J[2]! += L_D * lT + L * lT_D;
-    J[3]! += L_T * lT;
+    J[1]! += P_B * et + L_B * lT + L * lT_B;
+    J[2]! += P_D * et + L_D * lT + L * lT_D;
+    J[3]! += P_T * et + L_T * lT;
     r[1]! += swinging * lO - leaning * lT;
     J[4]! += (Lw_V * c.wingAhead - Lt_V * c.tailBehind) * lO + swinging * lO_V - leaning_V * lT - leaning * lT_V;
     J[5]! += (Lw_B * c.wingAhead - Lt_B * c.tailBehind) * lO + swinging * lO_B - leaning_B * lT - leaning * lT_B;

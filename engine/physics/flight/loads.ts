@@ -29,6 +29,8 @@ export interface Balance {
   tailLift: number;
   sideForce: number;
   drag: number;
+  /** Of the drag in wind with V, β, δ, θ: those of the visit before until the forces are there, 0 at first. */
+  readonly dragSlopes: Float64Array;
   /** Drag that the wing's lift and the tail's make. */
   wingInduced: number;
   tailInduced: number;
@@ -55,11 +57,12 @@ export function newBalance(): Balance {
     tensionBackward: Number.NaN,
     guideTrail: Number.NaN,
     guideReach: Number.NaN,
-    lift: 0,
+    lift: Number.NaN,
     wingLift: Number.NaN,
     tailLift: Number.NaN,
     sideForce: Number.NaN,
     drag: 0,
+    dragSlopes: new Float64Array(4),
     wingInduced: Number.NaN,
     tailInduced: Number.NaN,
     pitchTurn: Number.NaN,

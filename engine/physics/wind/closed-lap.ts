@@ -1,20 +1,24 @@
-import { solveDense } from '../../numerics/index';
-import { type FlightSetup, type FlightSolution, prepare } from '../flight/index';
+import { type FlightSetup, type FlightSolution, liftLimitAt, prepare } from '../flight/index';
 import { extremeOf } from './extremes';
-import { newRows, type WindRoom } from './room';
-import { liftShare, pullThere, trimInWind, windAt } from './trim';
+import { type Near, settleLap } from './newton-lap';
+import { refine } from './refine';
+import { newRows, type Rows, type WindRoom } from './room';
 import { CLOSED, noseOutOf, type Wind, type WindLap } from './wind-lap';
 
-const ROUNDS = 12;
+const FINE: Near = { step: CLOSED, imbalance: 1e-7, further: false };
+/** Of the coarse lap, which is off by more for its few places. */
+const ROUGH: Near = { step: 1e-2, imbalance: 2e-2, further: true };
+
+/** Shares of the wind on the way to one in which no lap was found at once, or one with slack lines. */
+const APPROACH = [0.5, 0.75, 0.9, 1];
 
 /**
- * The lap of `flyWindLap`, solved at all its places at once by the wave through them: fills `lap`. False where that does not settle, or gives a
- * lap that cannot be flown.
+ * The lap of `flyWindLap`, solved at all its places at once by the wave through them (`settleLap`): fills `lap`. A lap at few places starts the
+ * one at many, and `from` the lap in another wind; where that leads to none, it is come to from weaker winds. False where that does not settle, or gives a lap that cannot be flown.
  *
  *   Σ_j D_kj E_j = F_t(θ_k, V_k) R cos φ/m_eff,  E = V²/2,  D the slopes of the periodic wave through equal steps
  *
- * Newton's method on E: (D − diag(R cos φ F_t'/(m_eff V))) δE = what is left; F_t' along the curve of balanced yaw, roll and lift. The error falls
- * faster than any power of the step where the forces are smooth.
+ * The error falls faster than any power of the step where the forces are smooth.
  * Derivation: periodic collocation of the lap's equation of motion.
  */
 export function closeLap(
@@ -23,100 +27,123 @@ export function closeLap(
   wind: Wind,
   room: WindRoom,
   lap: WindLap,
-  guessed: boolean,
+  from: WindLap | undefined,
 ): boolean {
+  const n = lap.azimuth.length;
+  if (room.rows.places !== n) room.rows = newRows(n);
+  const rows = room.rows;
+  const known = from !== undefined && from.status === 'settled' && from.speed.length === n && from.wind > 0;
+  if (known) startFrom(rows, still, from, wind.speed / from.wind);
   lap.laps = 0;
+  lap.wind = Number.NaN;
   lap.residual = Number.NaN;
   lap.azimuthOfReason = Number.NaN;
   lap.lapTime = Number.NaN;
   if (!prepare(setup, room.c)) return false;
-  const n = lap.azimuth.length;
-  if (room.rows.places !== n) room.rows = newRows(n);
-  const { rows } = room;
-  const V = lap.speed;
-  if (!guessed) V.fill(still.speed);
-  rows.sideslip.fill(still.sideslip);
-  rows.roll.fill(still.outboardLow);
-  rows.pitch.fill(still.pitch);
-  room.b.drag = 0;
-  room.b.lift = 0;
-  for (let round = 0; round < ROUNDS; round++) {
-    lap.laps += 1;
-    if (!roundOf(room, wind, lap, round === 0)) return false;
-    const size = stepOf(room, V);
-    if (!Number.isFinite(size)) return false;
-    if (size < CLOSED) return finish(room, lap);
-    for (let k = 0; k < n; k++) V[k]! += rows.step[k]!;
-  }
-  return false;
+  if (!known) startCold(room, still, wind, lap);
+  if (settle(room, wind, lap) && extremeOf(rows.tension, -1).value > 0) return finish(room, wind, lap);
+  return approach(room, still, wind, lap) && extremeOf(rows.tension, -1).value > 0 && finish(room, wind, lap);
 }
 
-/** Turns the model at every place; false where it can't be. */
-function roundOf(room: WindRoom, wind: Wind, lap: WindLap, first: boolean): boolean {
-  const { rows, state, air, b, at } = room;
-  const n = rows.places;
-  for (let k = 0; k < n; k++) {
-    const azimuth = (2 * Math.PI * k) / n;
-    windAt(room, wind, azimuth);
-    // At first from the place before, later from where it stood.
-    const from = first && k > 0 ? k - 1 : k;
-    state.speed = lap.speed[k]!;
-    state.sideslip = rows.sideslip[from]!;
-    state.roll = rows.roll[from]!;
-    state.pitch = rows.pitch[from]!;
-    if (!(state.speed - air.along > 1)) return false;
-    if (!trimInWind(room, wind)) return false;
-    rows.sideslip[k] = state.sideslip;
-    rows.roll[k] = state.roll;
-    rows.pitch[k] = state.pitch;
-    rows.path[k] = b.residual[0]!;
-    rows.slope[k] = at.slope;
-    rows.tension[k] = b.tensionInward;
-    rows.lift[k] = liftShare(room);
-    lap.azimuth[k] = azimuth;
-    lap.pull[k] = pullThere(room);
-    lap.noseOut[k] = noseOutOf(state);
-    lap.outboardLow[k] = state.roll;
+function settle(room: WindRoom, wind: Wind, lap: WindLap): boolean {
+  const rounds = settleLap(room, wind, room.rows, FINE);
+  lap.laps += Math.abs(rounds);
+  return rounds > 0;
+}
+
+/** From calm air: by a lap at few places where there are enough for one, else steady flight at every place. */
+function startCold(room: WindRoom, still: FlightSolution, wind: Wind, lap: WindLap): void {
+  const coarse = room.coarse;
+  if (wind.speed > 0 && room.rows.places >= 2 * coarse.places) {
+    startStill(coarse, still);
+    const rounds = settleLap(room, wind, coarse, ROUGH);
+    lap.laps += Math.abs(rounds);
+    if (rounds > 0) {
+      refine(coarse, room.rows);
+      return;
+    }
+  }
+  startStill(room.rows, still);
+}
+
+/** Up to the wind in steps, each from the one before. */
+function approach(room: WindRoom, still: FlightSolution, wind: Wind, lap: WindLap): boolean {
+  let share = 0;
+  startStill(room.rows, still);
+  for (const next of APPROACH) {
+    if (share > 0) goOn(room.rows, still, next / share);
+    share = next;
+    if (!settle(room, { speed: wind.speed * share, profile: wind.profile }, lap)) return false;
   }
   return true;
 }
 
-/** Newton's step of all speeds, to `rows.step`; gives its largest, m/s. */
-function stepOf({ c, rows }: WindRoom, V: Float64Array): number {
-  const { places: n, d, matrix, step, path, slope } = rows;
-  const perForce = (c.radius * c.cosElevation) / (c.setup.mass + c.linesMass / 3);
-  matrix.set(d);
-  for (let k = 0; k < n; k++) {
-    let wave = 0;
-    for (let j = 0; j < n; j++) wave += d[k * n + j]! * V[j]! * V[j]!;
-    step[k] = perForce * path[k]! - wave / 2;
-    matrix[k * n + k]! -= (perForce * slope[k]!) / V[k]!;
-  }
-  if (solveDense(matrix, step, n) === 0) return Number.NaN;
-  let largest = 0;
-  for (let k = 0; k < n; k++) {
-    step[k] = step[k]! / V[k]!;
-    largest = Math.max(largest, Math.abs(step[k]!));
-    if (!(V[k]! + step[k]! > 0)) return Number.NaN;
-  }
-  return largest;
+/** Steady flight at every place. */
+function startStill(rows: Rows, still: FlightSolution): void {
+  rows.speed.fill(still.speed);
+  rows.sideslip.fill(still.sideslip);
+  rows.roll.fill(still.outboardLow);
+  rows.pitch.fill(still.pitch);
+  rows.drag.fill(still.drag);
+  rows.dragSlopes.fill(0);
 }
 
-/** What follows from the speeds; false where lines would push or the wing would lift more than it can, between places as well. */
-function finish({ c, rows }: WindRoom, lap: WindLap): boolean {
-  const { places: n, tension, lift, path } = rows;
-  if (!(extremeOf(tension, -1).value > 0 && extremeOf(lift, 1).value <= 1)) return false;
+/** The lap `from` at every place, as it will be in another wind. */
+function startFrom(rows: Rows, still: FlightSolution, from: WindLap, ratio: number): void {
+  rows.speed.set(from.speed);
+  rows.sideslip.set(from.sideslip);
+  rows.roll.set(from.outboardLow);
+  rows.pitch.set(from.pitch);
+  rows.drag.set(from.drag);
+  rows.dragSlopes.fill(0);
+  goOn(rows, still, ratio);
+}
+
+/** To a wind so many times as strong: what it does leaves calm air nearly in proportion to it. */
+function goOn(rows: Rows, still: FlightSolution, ratio: number): void {
+  for (let k = 0; k < rows.places; k++) {
+    rows.speed[k] = still.speed + (rows.speed[k]! - still.speed) * ratio;
+    rows.sideslip[k] = still.sideslip + (rows.sideslip[k]! - still.sideslip) * ratio;
+    rows.roll[k] = still.outboardLow + (rows.roll[k]! - still.outboardLow) * ratio;
+    rows.pitch[k] = still.pitch + (rows.pitch[k]! - still.pitch) * ratio;
+    rows.drag[k] = still.drag + (rows.drag[k]! - still.drag) * ratio;
+  }
+}
+
+/** What follows from the places; false where the wing would lift more than it can, between places as well. */
+function finish(room: WindRoom, wind: Wind, lap: WindLap): boolean {
+  const c = room.c;
+  const rows = room.rows;
+  const n = rows.places;
+  const half = 0.5 * c.setup.density * c.setup.wingArea;
+  for (let k = 0; k < n; k++) {
+    const across = rows.across[k]!;
+    rows.share[k] = rows.wingLift[k]! / (half * across * across) / liftLimitAt(c.setup, across);
+  }
+  if (!(extremeOf(rows.share, 1).value <= 1)) return false;
   const reach = c.radius * c.cosElevation;
   let time = 0;
   let gain = 0;
   for (let k = 0; k < n; k++) {
-    time += 1 / lap.speed[k]!;
-    gain += path[k]! / lap.speed[k]!;
+    room.state.sideslip = rows.sideslip[k]!;
+    room.state.roll = rows.roll[k]!;
+    room.state.pitch = rows.pitch[k]!;
+    lap.azimuth[k] = (2 * Math.PI * k) / n;
+    lap.noseOut[k] = noseOutOf(room.state);
+    time += 1 / rows.speed[k]!;
+    gain += rows.path[k]! / rows.speed[k]!;
   }
+  lap.speed.set(rows.speed);
+  lap.pull.set(rows.pull);
+  lap.sideslip.set(rows.sideslip);
+  lap.outboardLow.set(rows.roll);
+  lap.pitch.set(rows.pitch);
+  lap.drag.set(rows.drag);
   const step = (2 * Math.PI) / n;
   // Equal steps of a periodic function: the plain sum is exact to high order.
   lap.lapTime = time * step * reach;
   lap.residual = (gain * step * reach) / (c.setup.mass + c.linesMass / 3);
+  lap.wind = wind.speed;
   lap.status = 'settled';
   return true;
 }

@@ -24,7 +24,7 @@ const QUICK = 6;
 
 /**
  * Wind at which the least pull of the lap comes down to a floor (N): the root of T_least(W) = floor, by the secant rule from W = 0 and `guess`,
- * else by a bracket from calm to the strongest wind. A wind in which no lap closes counts as below the floor.
+ * else by a bracket from calm to the strongest wind; `from` is a lap in some wind to begin with, each later one begins with the one before. A wind in which no lap closes counts as below the floor.
  */
 export function windAtFloor(
   setup: FlightSetup,
@@ -34,20 +34,14 @@ export function windAtFloor(
   guess: number,
   room: WindRoom,
   lap: WindLap,
+  from?: WindLap,
 ): FloorWind {
-  const places = lap.speed.length;
   let iterations = 0;
-  /** Wind of the lap that was solved last, 0 where there is none. */
-  let solved = 0;
+  let before = from;
   const over = (speed: number): number => {
     iterations += 1;
-    const guessed = solved > 0;
-    // Speeds leave those of calm air nearly in proportion to the wind.
-    if (guessed) {
-      for (let k = 0; k < places; k++) lap.speed[k] = still.speed + ((lap.speed[k]! - still.speed) * speed) / solved;
-    }
-    flyWindLap(setup, still, { speed, profile }, room, lap, guessed);
-    solved = lap.status === 'settled' ? speed : 0;
+    flyWindLap(setup, still, { speed, profile }, room, lap, before);
+    before = lap;
     return lap.status === 'settled' ? extremeOf(lap.pull, -1).value - floor : -floor - speed;
   };
   const calm = still.pull - floor;

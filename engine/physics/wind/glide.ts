@@ -69,7 +69,7 @@ export function flyGlide(
   state.roll = still.outboardLow;
   state.pitch = still.pitch;
   b.drag = 0;
-  b.lift = 0;
+  b.dragSlopes.fill(0);
   const reach = c.radius * c.cosElevation;
   let azimuth = from;
   let V = start;

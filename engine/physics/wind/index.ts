@@ -15,4 +15,4 @@ export { bestRelease, type Launch, type LaunchStatus, newLaunch, RELEASES, type 
 export { type LineProfile, linesByWind, linesInWind } from './lines-in-wind';
 export { newWindRoom } from './room';
 export { shutOffs } from './shut-off';
-export { CLOSED, LAP_PLACES, newWindLap, type Wind, type WindLap, type WindLapStatus } from './wind-lap';
+export { CLOSED, COARSE, LAP_PLACES, newWindLap, type Wind, type WindLap, type WindLapStatus } from './wind-lap';

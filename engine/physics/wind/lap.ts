@@ -12,7 +12,7 @@ import type { Wind, WindLap } from './wind-lap';
  * θ_a azimuth from straight downwind of the pilot in the direction of flight, F_t force left along the path, the model turned at every place
  * until yaw and roll balance (quasi-steady). Solved at all places at once (`closeLap`); where no lap closes that way, or lines go slack or the
  * wing stalls on it, flown lap after lap (`marchLap`), which says where it gives way. It equals the steady flight `still` exactly at W = 0.
- * `guessed`: `lap.speed` holds speeds to begin with.
+ * `from`: a lap of the same model in another wind to begin with; `lap` itself will do.
  * Derivation: the path's equation of motion with the lines' inertia by moments about the pilot.
  */
 export function flyWindLap(
@@ -21,9 +21,9 @@ export function flyWindLap(
   wind: Wind,
   room: WindRoom,
   lap: WindLap,
-  guessed = false,
+  from?: WindLap,
 ): void {
-  if (closeLap(setup, still, wind, room, lap, guessed)) return;
+  if (closeLap(setup, still, wind, room, lap, from)) return;
   const rounds = lap.laps;
   marchLap(setup, still, wind, room, lap);
   lap.laps += rounds;

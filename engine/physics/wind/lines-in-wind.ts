@@ -1,5 +1,5 @@
 import { gaussLegendre } from '../../numerics/index';
-import { type Air, type Balance, type Constants, type FlightSetup, linesInCalm } from '../flight/index';
+import { type Air, type Balance, type Constants, type FlightSetup, linesInCalm, type State } from '../flight/index';
 import { quickCylinderDrag } from '../quick-cylinder-drag';
 
 const POINTS = 6;
@@ -56,14 +56,11 @@ export function linesByWind(s: FlightSetup, rate: number, air: Air, profile: Lin
 }
 
 const changed: LinesByWind = { drag: Number.NaN, dragSlope: Number.NaN, lift: Number.NaN };
-const moving = { speed: Number.NaN };
-
-/** What the lines take and how they press at the guide at V (m/s) over the ground in a wind, with slopes, into `b`. */
-export function linesInWind(c: Constants, V: number, air: Air, profile: LineProfile, b: Balance): void {
-  moving.speed = V;
-  linesInCalm(c, moving, b);
+/** What the lines take and how they press at the guide at the state's speed over the ground in a wind, with slopes, into `b`. */
+export function linesInWind(c: Constants, state: State, air: Air, profile: LineProfile, b: Balance): void {
+  linesInCalm(c, state, b);
   if (air.still) return;
-  linesByWind(c.setup, V / c.radius, air, profile, changed);
+  linesByWind(c.setup, state.speed / c.radius, air, profile, changed);
   b.lineDrag += changed.drag;
   b.lineDragSlope += changed.dragSlope / c.radius;
   b.linePress -= changed.lift;

@@ -20,6 +20,7 @@ export function marchLap(setup: FlightSetup, still: FlightSolution, wind: Wind, 
   const { c } = room;
   lap.laps = 0;
   lap.lapTime = Number.NaN;
+  lap.wind = Number.NaN;
   lap.residual = Number.NaN;
   lap.azimuthOfReason = Number.NaN;
   if (!prepare(setup, c)) {
@@ -57,7 +58,7 @@ function flyOnce(room: WindRoom, still: FlightSolution, wind: Wind, start: numbe
   state.roll = still.outboardLow;
   state.pitch = still.pitch;
   b.drag = 0;
-  b.lift = 0;
+  b.dragSlopes.fill(0);
   const places = lap.azimuth.length;
   const step = (2 * Math.PI) / places;
   const last = { tension: still.pullRadial };

@@ -27,10 +27,10 @@ export function windAt({ air, c }: WindRoom, wind: Wind, azimuth: number): void 
  * evaluated at the end, and `at.slope` is how the force along the path goes with the speed. False where it does not settle.
  */
 export function trimInWind({ c, b, at, air, state }: WindRoom, wind: Wind): boolean {
-  linesInWind(c, state.speed, air, wind.profile, b);
-  if (!Number.isFinite(b.drag + b.lift)) {
+  linesInWind(c, state, air, wind.profile, b);
+  if (!Number.isFinite(b.drag)) {
     b.drag = 0;
-    b.lift = 0;
+    b.dragSlopes.fill(0);
   }
   const r = b.residual;
   for (let step = 0; step < STEPS; step++) {

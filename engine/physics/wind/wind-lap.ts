@@ -5,6 +5,8 @@ import type { LineProfile } from './lines-in-wind';
 export const CLOSED = 1e-7;
 /** Places of a lap: a far finer solution changes the pull by less than 1e-6 in a common wind (tested). */
 export const LAP_PLACES = 48;
+/** Places of the lap that starts one at twice as many or more. */
+export const COARSE = 16;
 
 /** The wind of the day. */
 export interface Wind {
@@ -22,7 +24,7 @@ export type WindLapStatus = 'settled' | 'slack' | 'stalled' | 'overtaken' | 'no 
 /** One lap, at equal steps of azimuth from straight downwind of the pilot, in the direction of flight. SI and radians. */
 export interface WindLap {
   status: WindLapStatus;
-  /** Rounds of the lap computed to find the one that closes; what the last one misses its own start by, m/s. */
+  /** Rounds of the lap computed to find the one that closes, those at few places too; what the last one misses its own start by, m/s. */
   laps: number;
   residual: number;
   /** Where the reason was met. */
@@ -33,6 +35,11 @@ export interface WindLap {
   readonly pull: Float64Array;
   readonly noseOut: Float64Array;
   readonly outboardLow: Float64Array;
+  /** Another lap can start from it where it is settled: in what wind it was flown (m/s; not a number where it was flown lap after lap), and the rest of its state. */
+  wind: number;
+  readonly sideslip: Float64Array;
+  readonly pitch: Float64Array;
+  readonly drag: Float64Array;
 }
 
 export const newWindLap = (places: number): WindLap => ({
@@ -46,6 +53,10 @@ export const newWindLap = (places: number): WindLap => ({
   pull: new Float64Array(places),
   noseOut: new Float64Array(places),
   outboardLow: new Float64Array(places),
+  wind: Number.NaN,
+  sideslip: new Float64Array(places),
+  pitch: new Float64Array(places),
+  drag: new Float64Array(places),
 });
 
 /** ψ as in steady flight, from β, δ and θ. */
