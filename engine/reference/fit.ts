@@ -10,6 +10,18 @@ export const fitChapter: Chapter = {
       kind: 'text',
       text: 'A log holds what was timed, pulled and read on flights. A fit looks for the factors of the design, such as drag and power, for which the model comes nearest to all of it at once. Each flight is flown by the design as it stands with what the log says of the day; a blank is not measured, or as the design has it.',
     },
+    {
+      kind: 'text',
+      text: 'A flight of a variant is flown with what that variant sets; one of a variant that the design no longer has is left out. The picture of the log stands each measured number beside what the design as it stands would have done: a fit moves the dashes. What a fit has put into the design stands in the log with its day.',
+    },
+    {
+      kind: 'text',
+      text: 'The lap timer takes the difference of two moments, by the clock of the page where it agrees with the clock of the day within 0.05 s, else by the clock of the day, which goes on while a phone sleeps. What mends what was seen in the air is common practice, no source; what it does to the numbers is computed by the model of this design, with one thing changed.',
+    },
+    {
+      kind: 'text',
+      text: 'The day card flies the design as it stands in the air of the day; pieces that it lacks are added beside it as a study would add them. Least and greatest pull are those in gusts, a gust taken to last the lap. Of the tip weights and leadout holes on hand it takes the one that laps fastest while that pull stays over the floor and under the pull test; what laps less than 0.01 s faster is no reason to change. A band of wind is flown at its upper end. An axle stays where the ground would have to drag 1.5 times as hard to tip the model (common practice, no source).',
+    },
     { kind: 'heading', id: 'fit.equations', text: 'Equations' },
     {
       kind: 'equation',

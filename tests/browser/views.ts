@@ -388,6 +388,15 @@ export const views: readonly View[] = [
     },
   },
   {
+    name: 'the day card',
+    part: ['.at-field'],
+    windows: PIECE_WINDOWS,
+    async open(page) {
+      await press(page, 'Day card');
+      await page.locator('[data-field="settled"] .day-answer').first().waitFor({ state: 'attached' });
+    },
+  },
+  {
     name: 'the reference',
     blueprint: ['.top-bar', '.contents', '.chapter'],
     flows: true,
