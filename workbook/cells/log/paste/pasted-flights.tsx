@@ -1,6 +1,7 @@
 import { type LogCell, MOST_LOG_ROWS, readCsvLines } from '../../../../engine/index';
 import { useSheet } from '../../../store/context';
 import { ColumnsTable } from '../../shared/columns-table';
+import { PasteFaults } from '../../shared/paste-faults';
 import type { Separators } from '../../shared/separators';
 import { Tick } from '../../shared/tick';
 import type { FlightChoices } from './choices';
@@ -16,9 +17,6 @@ interface Props {
   onChoose(choices: FlightChoices): void;
   onAdded(count: number): void;
 }
-
-/** So many faults are told at once: whoever mends these sees the next. */
-const MOST_TOLD = 20;
 
 /** Columns matched, what is wrong with which line, and the press that takes all flights, or none. */
 export function PastedFlightRows({ cell, text, separators, choices, onChoose, onAdded }: Props) {
@@ -84,19 +82,7 @@ export function PastedFlightRows({ cell, text, separators, choices, onChoose, on
         units={sheet.units()}
         onMatch={(matched) => onChoose({ matched })}
       />
-      {told.length > 0 && (
-        <div class="paste-faults" role="alert">
-          <p>Nothing is taken until this is mended, in the text above or in the columns:</p>
-          <ul>
-            {told.slice(0, MOST_TOLD).map((fault) => (
-              <li key={fault} class="fault-words">
-                {fault}
-              </li>
-            ))}
-          </ul>
-          {told.length > MOST_TOLD && <p class="aside">{told.length - MOST_TOLD} more.</p>}
-        </div>
-      )}
+      <PasteFaults told={told} />
       <button
         type="button"
         class="word"

@@ -1,6 +1,7 @@
 import { type PartsCell, readCsvLines } from '../../../../engine/index';
 import { useSheet } from '../../../store/context';
 import type { PasteColumn } from '../../shared/paste-columns';
+import { PasteFaults } from '../../shared/paste-faults';
 import type { Separators } from '../../shared/separators';
 import { addingParts } from '../edits';
 import { takenNames } from '../taken';
@@ -18,9 +19,6 @@ interface Props {
   onMatch(columns: readonly PasteColumn[]): void;
   onAdded(count: number): void;
 }
-
-/** So many faults are told at once: whoever mends these sees the next. */
-const MOST_TOLD = 20;
 
 /** Columns matched, what comes of the rows, what is wrong with which line; and the press that takes all of them, or none. */
 export function PastedRows({ cell, text, separators, matched, onMatch, onAdded }: Props) {
@@ -53,19 +51,7 @@ export function PastedRows({ cell, text, separators, matched, onMatch, onAdded }
   return (
     <>
       <PastedTable columns={columns} lines={rest} parts={wrong.length > 0 ? [] : read.parts} onMatch={onMatch} />
-      {told.length > 0 && (
-        <div class="paste-faults" role="alert">
-          <p>Nothing is taken until this is mended, in the text above or in the columns:</p>
-          <ul>
-            {told.slice(0, MOST_TOLD).map((fault) => (
-              <li key={fault} class="fault-words">
-                {fault}
-              </li>
-            ))}
-          </ul>
-          {told.length > MOST_TOLD && <p class="aside">{told.length - MOST_TOLD} more.</p>}
-        </div>
-      )}
+      <PasteFaults told={told} />
       {twice.length > 0 && <p class="aside">{twiceWords(twice)}</p>}
       {read.totals > 0 && <p class="aside">The totals at the end of a saved table are left out.</p>}
       <button
