@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { iconPng, icons } from './.ci/icons.mjs';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 
@@ -47,6 +48,19 @@ const withoutReaders: Plugin = {
   load: (id) => (id === '\0never-asked' ? 'export default undefined;' : undefined),
 };
 
+/** The icons of the installed page, and the one that some phones take from the page itself. */
+const iconsOfBuild: Plugin = {
+  name: 'icons-of-build',
+  apply: 'build',
+  generateBundle() {
+    for (const icon of icons) this.emitFile({ type: 'asset', fileName: icon.file, source: iconPng(icon) });
+  },
+  transformIndexHtml: {
+    order: 'post',
+    handler: () => [{ tag: 'link', attrs: { rel: 'apple-touch-icon', href: `./${icons[0]!.file}` }, injectTo: 'head' }],
+  },
+};
+
 /** Keeps every file of the page for the flying field, where there's no connection. */
 const offline = VitePWA({
   filename: 'offline.js',
@@ -57,13 +71,21 @@ const offline = VitePWA({
     short_name: 'Tetherwright',
     description: 'Design trade studies for control-line model aircraft.',
     lang: 'en',
+    id: './',
+    start_url: './',
+    scope: './',
     display: 'standalone',
     background_color: '#dfdbd0',
     theme_color: '#fbf8f0',
-    icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' }],
+    icons: [
+      { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      ...icons
+        .filter(({ purpose }) => purpose !== '')
+        .map(({ file, size, purpose }) => ({ src: file, sizes: `${size}x${size}`, type: 'image/png', purpose })),
+    ],
   },
   workbox: {
-    globPatterns: ['**/*.{html,js,css,svg,json,csv,ttf,woff,woff2}'],
+    globPatterns: ['**/*.{html,js,css,svg,png,json,csv,ttf,woff,woff2}'],
     maximumFileSizeToCacheInBytes: 8_000_000,
     inlineWorkboxRuntime: true,
     cleanupOutdatedCaches: true,
@@ -80,7 +102,7 @@ export default defineConfig({
   root: `${here}workbook`,
   base: './',
   cacheDir: `${here}.cache/vite`,
-  plugins: [policyInPage, offlineInPage, withoutReaders, offline],
+  plugins: [policyInPage, offlineInPage, withoutReaders, iconsOfBuild, offline],
   worker: { format: 'es' },
   // The policy refuses data: fonts, so nothing is written into the style sheet.
   build: {

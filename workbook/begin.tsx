@@ -23,6 +23,7 @@ import { loadDemo } from './store/demo';
 import { createDesigns, DesignsContext } from './store/designs';
 import { watchField } from './store/field-open';
 import { ListeningContext } from './store/listening';
+import { watchNewer } from './store/newer-edition';
 import { nextTask } from './store/next-task';
 import { openKeeper } from './store/open-keeper';
 import { watchPrinting } from './store/printing';
@@ -127,6 +128,7 @@ async function start(): Promise<void> {
   keepFocus();
   watchDrops(sheet);
   watchPrinting();
+  watchNewer(window);
   watchBeforePaper(sheet);
   watchWayBack(sheet);
   watchLeaving(sheet, keeper);

@@ -1,3 +1,5 @@
+import { NEWER, watchForNewer } from './newer-edition';
+
 /**
  * Keeps the page on this machine, so that it opens where there's no connection.
  * A newer page waits until the one that is open has closed, since the open one may still need files of its own. Only when a
@@ -11,7 +13,13 @@ async function keepOffline(): Promise<void> {
     serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
     waiting.postMessage({ type: 'SKIP_WAITING' });
   } else {
-    await serviceWorker.register('./offline.js');
+    const registration = await serviceWorker.register('./offline.js');
+    const served = (): boolean => serviceWorker.controller !== null;
+    watchForNewer(registration, served, () => window.dispatchEvent(new Event(NEWER)));
+    // A page that stays open for days looks again when somebody comes back to it.
+    document.addEventListener('visibilitychange', () => {
+      if (document.visibilityState === 'visible') registration.update().catch(() => {});
+    });
   }
 }
 

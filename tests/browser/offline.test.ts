@@ -35,6 +35,22 @@ test('after the first visit the sheet opens, computes and charts without a conne
   expect(troubles.filter((trouble) => !trouble.includes('ERR_INTERNET_DISCONNECTED'))).toEqual([]);
 });
 
+test('the page can be installed: its icons are there in the sizes that the manifest says, without a connection too', async () => {
+  const sizes = await sheet.page.evaluate(async () => {
+    const address = document.querySelector<HTMLLinkElement>('link[rel="manifest"]')!.href;
+    const { icons } = await (await fetch(address)).json();
+    const pictures = icons.filter(({ type }: { type: string }) => type === 'image/png');
+    return Promise.all(
+      pictures.map(async ({ src, sizes: said }: { src: string; sizes: string }) => {
+        const { width, height } = await createImageBitmap(await (await fetch(new URL(src, address))).blob());
+        return [said, `${width}x${height}`];
+      }),
+    );
+  });
+  expect(sizes).toHaveLength(3);
+  for (const [said, is] of sizes) expect(is).toBe(said);
+});
+
 test('a field of a block leads to its place in the reference, beside the sheet, and back, without a connection too', async () => {
   const { page, context } = sheet;
   await showSheet(page, 'Model');

@@ -1,5 +1,6 @@
 import { TextEntry } from '../controls/text-entry';
 import { useSheet } from '../store/context';
+import { newerWaits } from '../store/newer-edition';
 import type { Sheet } from '../store/sheet';
 
 /** "2 of 6": which sheet of the set is shown. */
@@ -34,6 +35,9 @@ export function TitleBlock() {
       <div class="title-field title-product">
         <span class="title-label">drawn with</span>
         <span class="title-plain">Tetherwright</span>
+        <span class="aside" role="status">
+          {newerWaits.value && 'A newer edition is here. It is taken when this page is opened next.'}
+        </span>
       </div>
       {entry('title', 'design')}
       {entry('drawn', 'drawn')}
