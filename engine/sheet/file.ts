@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { DESIGNS_FORMAT, type Document, FORMAT, VERSION } from './document';
-import { jsonFault } from './json-fault';
+import { jsonFault, nestsTooDeep } from './json-fault';
 import { bringUp, type Migration, migrations } from './migrations/index';
 import { documentSchema } from './schema';
 import { type FileProblem, problem, validate } from './validate';
@@ -47,12 +47,14 @@ export function openText(text: string, reads: Reads = NOW): Opened {
 export function readData(text: string): { readonly ok: true; readonly file: unknown } | Refused {
   const plain = text.replace(/^\uFEFF/, '');
   try {
-    return { ok: true, file: JSON.parse(plain, withoutBlanks) };
+    const file: unknown = JSON.parse(plain, withoutBlanks);
+    if (!nestsTooDeep(file)) return { ok: true, file };
   } catch {
-    const { line, column, expected, found } = jsonFault(plain)!;
-    const message = `This file is broken at line ${line}, column ${column}: expected ${expected}, found ${found}. Nothing was opened.`;
-    return refuse(message, [{ path: '', expected, found, message }]);
+    // What is wrong is looked for below.
   }
+  const { line, column, expected, found } = jsonFault(plain)!;
+  const message = `This file is broken at line ${line}, column ${column}: expected ${expected}, found ${found}. Nothing was opened.`;
+  return refuse(message, [{ path: '', expected, found, message }]);
 }
 
 /** One design as plain data of any version. */

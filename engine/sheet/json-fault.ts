@@ -65,6 +65,16 @@ export function jsonFault(text: string): JsonFault | undefined {
   return fault;
 }
 
+/** Whether plain data nest deeper than that. Level by level, since data can nest deeper than calls can. */
+export function nestsTooDeep(data: unknown): boolean {
+  let level = [data];
+  for (let depth = 0; level.length > 0; depth++) {
+    if (depth > DEEPEST) return true;
+    level = level.flatMap((each) => (typeof each === 'object' && each !== null ? Object.values(each) : []));
+  }
+  return false;
+}
+
 function placeOf(text: string, at: number): { line: number; column: number } {
   const before = text.slice(0, at);
   return { line: before.split('\n').length, column: at - before.lastIndexOf('\n') };

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Variant } from './document';
+import { nestsTooDeep } from './json-fault';
 import { keptNamesIn } from './validate';
 import { variantSchema } from './variant-schema';
 
@@ -26,6 +27,7 @@ export function readVariants(text: string): ReadVariants {
   } catch {
     return { ok: false, message: REFUSED };
   }
+  if (nestsTooDeep(plain)) return { ok: false, message: REFUSED };
   const read = v.safeParse(textSchema, plain);
   return read.success && keptNamesIn(plain, '').length === 0
     ? { ok: true, variants: read.output.variants }

@@ -84,6 +84,19 @@ describe('a file is refused', () => {
       'This file is broken at line 1, column 1: expected a value, found the end of the file. Nothing was opened.',
     );
   });
+  test('that nests deeper than a design, however deep', () => {
+    const [before, after] = serialise(design).split('"drawn": ""') as [string, string];
+    for (const levels of [250, 1500, 2500, 4000, 100_000]) {
+      const lists = `${before}"drawn": ${'['.repeat(levels)}${']'.repeat(levels)}${after}`;
+      expect(messageOf(openText(lists)), `${levels} lists`).toBe(
+        'This file is broken at line 5, column 212: expected at most 200 levels, found [[[[[[[[[[[[…. Nothing was opened.',
+      );
+      const groups = `${before}"drawn": ${'{"a":'.repeat(levels)}1${'}'.repeat(levels)}${after}`;
+      expect(messageOf(openText(groups)), `${levels} groups`).toBe(
+        'This file is broken at line 5, column 1012: expected at most 200 levels, found {"a":{"a":{"…. Nothing was opened.',
+      );
+    }
+  });
   test('that is something else', () => {
     for (const text of ['{"format": "other"}', '{}', '[]', 'null', '3', '"tetherwright"']) {
       expect(messageOf(openText(text)), text).toBe('This file is not a Tetherwright design. Nothing was opened.');

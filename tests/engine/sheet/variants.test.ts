@@ -198,6 +198,7 @@ describe('variants as a text', () => {
     '{"format":"tetherwright variants","variants":[]}',
     '{"format":"tetherwright variants","variants":[{"name":"A","changes":{"a":1}}]}',
     '{"format":"tetherwright variants","variants":[{"name":"A","changes":{"constructor":"1"}}]}',
+    `{"format":"tetherwright variants","variants":${'['.repeat(2500)}${']'.repeat(2500)}}`,
     serialise(smallDesign()),
   ])('%# is refused where it is none', (text) => {
     expect(readVariants(text)).toEqual({
