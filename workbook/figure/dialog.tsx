@@ -4,12 +4,13 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useSheet } from '../store/context';
 import { figuresHere, type OfferedFigure } from '../store/figures';
 import { captionOf } from './caption';
+import { FiguresChoice, LookChoice, WIDTHS, WidthChoice } from './choices';
 import type { Look } from './colours';
 import { makeFigure } from './draw';
 import { Choice, NumberRow, WordsRow } from './fields';
 import { copyFigure, type FigureFile, FORMATS, type Format, saveFigure } from './save';
+import { useSaying } from './use-saying';
 
-const WIDTHS = [85, 175] as const;
 const LEAST_WIDTH = 40;
 const MOST_WIDTH = 400;
 const LEAST_DPI = 72;
@@ -30,7 +31,7 @@ export function FigureDialog({ of, onClose }: { of: OfferedFigure; onClose(): vo
   const with_ = useSignal<readonly OfferedFigure[]>([]);
   const caption = useSignal<string | undefined>(undefined);
   const alt = useSignal<string | undefined>(undefined);
-  const said = useSignal('');
+  const [said, doing] = useSaying();
   useEffect(() => dialog.current?.showModal(), []);
   const figures = [of, ...with_.value];
   const words =
@@ -51,15 +52,6 @@ export function FigureDialog({ of, onClose }: { of: OfferedFigure; onClose(): vo
     ...{ svg: of, format: format.value, dpi: dpi.value, alt: told },
     ...{ title: wishes.title, date: sheet.document.value.date },
   });
-  const doing = async (what: () => Promise<void>, done: string): Promise<void> => {
-    said.value = 'Working.';
-    try {
-      await what();
-      said.value = done;
-    } catch (error) {
-      said.value = error instanceof Error ? error.message : String(error);
-    }
-  };
   const others = figuresHere().filter((each) => each !== of);
   return (
     <dialog ref={dialog} class="open-dialog figure-dialog" aria-labelledby="figure-title" onClose={onClose}>
@@ -79,27 +71,8 @@ export function FigureDialog({ of, onClose }: { of: OfferedFigure; onClose(): vo
             format.value = value;
           }}
         />
-        <Choice
-          legend="Colours"
-          name="figure-look"
-          value={look.value}
-          options={[
-            { value: 'colour', words: 'in colour' },
-            { value: 'black', words: 'black on white, for a photocopier' },
-          ]}
-          onPick={(value) => {
-            look.value = value;
-          }}
-        />
-        <Choice
-          legend="Width"
-          name="figure-width"
-          value={String(width.value)}
-          options={WIDTHS.map((mm) => ({ value: String(mm), words: `${mm}\u00a0mm` }))}
-          onPick={(mm) => {
-            width.value = Number(mm);
-          }}
-        />
+        <LookChoice name="figure-look" look={look} />
+        <WidthChoice name="figure-width" width={width} />
         <NumberRow
           label="or so many mm"
           value={width.value}
@@ -119,23 +92,12 @@ export function FigureDialog({ of, onClose }: { of: OfferedFigure; onClose(): vo
           }}
         />
         {others.length > 0 && (
-          <fieldset class="figure-with">
-            <legend>On the same page</legend>
-            {others.map((other, k) => (
-              <label class="tick" key={k}>
-                <input
-                  type="checkbox"
-                  checked={with_.value.includes(other)}
-                  disabled={!with_.value.includes(other) && figures.length >= MOST_FIGURES}
-                  onChange={({ currentTarget }) => {
-                    const rest = with_.value.filter((each) => each !== other);
-                    with_.value = currentTarget.checked ? [...rest, other] : rest;
-                  }}
-                />
-                {other.title}
-              </label>
-            ))}
-          </fieldset>
+          <FiguresChoice
+            legend="On the same page"
+            offered={others}
+            picked={with_}
+            room={MOST_FIGURES - figures.length}
+          />
         )}
         <WordsRow
           label="Caption"

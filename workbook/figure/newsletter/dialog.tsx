@@ -6,15 +6,16 @@ import { useSheet } from '../../store/context';
 import { figuresHere, type OfferedFigure } from '../../store/figures';
 import { fileName, saveText } from '../../store/files';
 import { captionOf, captionSentence } from '../caption';
+import { FiguresChoice, LookChoice, WIDTHS, WidthChoice } from '../choices';
 import { type Look, standing } from '../colours';
 import { composeFigure } from '../compose';
 import { drawnAlone } from '../draw';
 import { Choice, WordsRow } from '../fields';
 import { saveFigure } from '../save';
+import { useSaying } from '../use-saying';
 import { figureWidth, mmOf, newsletterPage } from './page';
 import { printedWords, textFile } from './words';
 
-const WIDTHS = [85, 175] as const;
 const MOST_FIGURES = 3;
 const DPI = 300;
 /** Asked for as the words: none. */
@@ -33,7 +34,7 @@ export function NewsletterDialog({ onClose }: { onClose(): void }) {
   const width = useSignal<number>(WIDTHS[1]);
   const look = useSignal<Look>('colour');
   const captions = useSignal<ReadonlyMap<OfferedFigure, string>>(new Map());
-  const said = useSignal('');
+  const [said, doing] = useSaying();
   useEffect(() => dialog.current?.showModal(), []);
   const figures = here.filter((figure) => picked.value.includes(figure));
   /** Of which design, and under which conditions, is said once, under the last. */
@@ -58,15 +59,6 @@ export function NewsletterDialog({ onClose }: { onClose(): void }) {
     const svg = page();
     preview.current?.replaceChildren(...(svg ? [svg] : []));
   }, [picked.value, note.value, title.value, width.value, look.value, captions.value, words.join('\n')]);
-  const doing = async (what: () => Promise<void>, done: string): Promise<void> => {
-    said.value = 'Working.';
-    try {
-      await what();
-      said.value = done;
-    } catch (error) {
-      said.value = error instanceof Error ? error.message : String(error);
-    }
-  };
   const common = { dpi: DPI, date: sheet.document.value.date };
   const asPdf = async (): Promise<void> => {
     const svg = page();
@@ -98,44 +90,14 @@ export function NewsletterDialog({ onClose }: { onClose(): void }) {
         </p>
       )}
       <div class="figure-form">
-        <Choice
-          legend="Width"
-          name="newsletter-width"
-          value={String(width.value)}
-          options={WIDTHS.map((mm) => ({ value: String(mm), words: `${mm}\u00a0mm` }))}
-          onPick={(mm) => {
-            width.value = Number(mm);
-          }}
+        <WidthChoice name="newsletter-width" width={width} />
+        <LookChoice name="newsletter-look" look={look} />
+        <FiguresChoice
+          legend={`Figures, up to ${MOST_FIGURES}`}
+          offered={here}
+          picked={picked}
+          room={MOST_FIGURES - figures.length}
         />
-        <Choice
-          legend="Colours"
-          name="newsletter-look"
-          value={look.value}
-          options={[
-            { value: 'colour', words: 'in colour' },
-            { value: 'black', words: 'black on white, for a photocopier' },
-          ]}
-          onPick={(value) => {
-            look.value = value;
-          }}
-        />
-        <fieldset class="figure-with">
-          <legend>Figures, up to {MOST_FIGURES}</legend>
-          {here.map((figure, k) => (
-            <label class="tick" key={k}>
-              <input
-                type="checkbox"
-                checked={picked.value.includes(figure)}
-                disabled={!picked.value.includes(figure) && figures.length >= MOST_FIGURES}
-                onChange={({ currentTarget }) => {
-                  const rest = picked.value.filter((each) => each !== figure);
-                  picked.value = currentTarget.checked ? [...rest, figure] : rest;
-                }}
-              />
-              {figure.title}
-            </label>
-          ))}
-        </fieldset>
         <WordsRow
           label="Title"
           text={title.value}
