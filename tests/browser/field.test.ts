@@ -75,13 +75,14 @@ const pulls = (): Promise<readonly string[]> =>
 test('the card of the day stands on one screen, black on white and large, and prints on one page', async () => {
   const { page } = sheet;
   await page.getByRole('button', { name: 'Day card' }).tap();
-  const working = page.locator('[data-field="settled"]');
-  await working.waitFor();
+  const ready = page.locator('[data-field="settled"]');
+  await ready.waitFor();
   const calm = await pulls();
   for (let k = 0; k < 3; k++) await page.getByRole('button', { name: 'Wind, more' }).tap();
   await page.getByRole('radio', { name: 'Wind from 0° N' }).locator('..').tap();
   await page.getByRole('button', { name: 'Card', exact: true }).tap();
   await expect.poll(pulls).not.toEqual(calm);
+  await ready.waitFor();
   await page.locator('.day-places li').filter({ hasText: 'upwind 0° N' }).waitFor();
   const seen = await page.evaluate(() => {
     const texts = [...document.querySelectorAll('.day-answer:not(.away *) :is(th, td, li, p, text, strong)')];

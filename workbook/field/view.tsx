@@ -24,13 +24,17 @@ export function FieldView() {
   const form = useSignal<DayForm>(keptDay(day));
   const [side, turn] = useState<Side>(form.peek().wind === undefined ? 'day' : 'card');
   const [answer, tell] = useState<DayAnswer | undefined>(undefined);
+  const [works, work] = useState(true);
   useSignalEffect(() => {
     const revision = sheet.snapshot.value?.revision;
     const said = form.value;
     if (revision === undefined) return undefined;
     let left = false;
+    work(true);
     void sheet.dayCard(said).then((told) => {
-      if (!left) tell(told);
+      if (left) return;
+      tell(told);
+      work(false);
     });
     return () => {
       left = true;
@@ -43,9 +47,12 @@ export function FieldView() {
   const units = sheet.units();
   const card = answer?.ok ? answer : undefined;
   return (
-    <main class="at-field" data-field={answer ? 'settled' : 'working'}>
+    <main class="at-field" data-field={works ? 'working' : 'settled'}>
       <header class="field-head">
         <h1>{sheet.part('title') || 'Untitled design'}</h1>
+        <span role="status" class="field-working">
+          {works ? 'working …' : ''}
+        </span>
         <nav aria-label="At the field">
           {SIDES.map(([key, word]) => (
             <button key={key} type="button" class="word" aria-pressed={side === key} onClick={() => turn(key)}>
@@ -60,7 +67,6 @@ export function FieldView() {
           </button>
         </nav>
       </header>
-      {!answer && <p role="status">Working out the day …</p>}
       {answer && !answer.ok && <p role="alert">This design has no card: {answer.message}</p>}
       {card && (
         <div class="field-body">
