@@ -29,7 +29,7 @@ test('what is wrong in one of them is told with its place, and nothing is opened
     'This file cannot be opened. One thing in it is not as it should be: designs[1].title: expected a text, found 3. Nothing was opened.',
   );
   expect(messageOf(spoilt((file) => (file.designs[0]!.version = 99)))).toBe(
-    'This file cannot be opened. One thing in it is not as it should be: designs[0].version: expected at most 3, found 99. Nothing was opened.',
+    'This file cannot be opened. One thing in it is not as it should be: designs[0].version: expected at most 4, found 99. Nothing was opened.',
   );
   expect(messageOf(spoilt((file) => (file.designs[0]!.format = 'other')))).toBe(
     'This file cannot be opened. One thing in it is not as it should be: designs[0].format: expected "tetherwright", found "other". Nothing was opened.',
