@@ -1,10 +1,10 @@
 import { type FlownAnswer, formatQuantity, fromSI, type LogCell, toSI } from '../../../engine/index';
 import { lineStyle } from '../../charts/index';
 import { SaveFigure } from '../../controls/save-figure';
-import { ink, SMALL_SIZE, useWidth } from '../../drawing/index';
+import { ink, useWidth } from '../../drawing/index';
 import { useSheet } from '../../store/context';
 import { useOnScreen } from '../../store/on-screen';
-import { fontFamily } from '../../theme/tokens';
+import { SmallPicture } from '../shared/small-picture';
 import { layMeasured } from './measured-layout';
 import { measuredSentence } from './measured-words';
 import { flightTitle } from './words';
@@ -46,7 +46,7 @@ function Picture(props: { cell: LogCell; path: string; answer: FlownAnswer }) {
   const numbers = answer.numbers.filter((each) => each.path === path);
   const layout = layMeasured(numbers, width, { toShown: (si) => fromSI(si, unit), toSI: (shown) => toSI(shown, unit) });
   const show = (si: number): string => formatQuantity(si, unit, { suffix });
-  const { height, left, right, ticks, flights } = layout;
+  const { left, right, flights } = layout;
   const sentence = measuredSentence(title, numbers, (si) =>
     formatQuantity(si, unit, { suffix, difference: true, sign: true }),
   );
@@ -55,23 +55,7 @@ function Picture(props: { cell: LogCell; path: string; answer: FlownAnswer }) {
   return (
     <figure class="measured-picture">
       <div ref={room}>
-        <svg
-          width={width}
-          height={height}
-          viewBox={`0 0 ${width} ${height}`}
-          role="img"
-          aria-label={sentence}
-          font-family={fontFamily}
-          font-size={SMALL_SIZE}
-        >
-          {ticks.map(({ value, y }) => (
-            <g key={y}>
-              <line stroke={ink('hairline')} x1={left} x2={right} y1={y} y2={y} />
-              <text x={left - 6} y={y + 4} text-anchor="end" fill={ink('muted')}>
-                {show(value)}
-              </text>
-            </g>
-          ))}
+        <SmallPicture width={width} frame={layout} about={sentence} written={show}>
           {flights.map(({ row, x, measured, top, bottom, predicted }, k) => (
             <g key={row}>
               <line
@@ -91,7 +75,7 @@ function Picture(props: { cell: LogCell; path: string; answer: FlownAnswer }) {
               </circle>
             </g>
           ))}
-        </svg>
+        </SmallPicture>
       </div>
       <figcaption class="aside">{sentence}</figcaption>
       <SaveFigure title={`${title}, measured against predicted`} draw={() => <Picture {...props} />} />

@@ -1,8 +1,8 @@
 import { fromSI, toSI, type WeighingAnswer } from '../../../engine/index';
 import { lineStyle } from '../../charts/index';
 import { SaveFigure } from '../../controls/save-figure';
-import { ink, SMALL_SIZE, useWidth } from '../../drawing/index';
-import { fontFamily } from '../../theme/tokens';
+import { ink, useWidth } from '../../drawing/index';
+import { SmallPicture } from '../shared/small-picture';
 import { layHistory } from './history-layout';
 import { historySentence, type Written } from './words';
 
@@ -17,27 +17,11 @@ export function History(props: {
   const [room, width] = useWidth(480);
   const layout = layHistory(answer, width, { toShown: (si) => fromSI(si, unit), toSI: (shown) => toSI(shown, unit) });
   const { line } = lineStyle(0);
-  const { height, left, right, points, band, ticks, wanted } = layout;
+  const { left, right, points, band, wanted } = layout;
   return (
     <figure class="bench-history">
       <div ref={room}>
-        <svg
-          width={width}
-          height={height}
-          viewBox={`0 0 ${width} ${height}`}
-          role="img"
-          aria-label={historySentence(answer, written)}
-          font-family={fontFamily}
-          font-size={SMALL_SIZE}
-        >
-          {ticks.map(({ value, y }) => (
-            <g key={y}>
-              <line stroke={ink('hairline')} x1={left} x2={right} y1={y} y2={y} />
-              <text x={left - 6} y={y + 4} text-anchor="end" fill={ink('muted')}>
-                {written.at(value)}
-              </text>
-            </g>
-          ))}
+        <SmallPicture width={width} frame={layout} about={historySentence(answer, written)} written={written.at}>
           {points.length > 1 && <polygon points={band} fill={line} fill-opacity={0.18} />}
           {wanted && (
             <>
@@ -75,7 +59,7 @@ export function History(props: {
               <title>{stepWords(answer.history[k]!, written, titleOf)}</title>
             </circle>
           ))}
-        </svg>
+        </SmallPicture>
       </div>
       <figcaption class="aside">
         {historySentence(answer, written)}
