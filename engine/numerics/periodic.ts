@@ -14,6 +14,7 @@ export interface PeriodicWave {
   readonly kernel: Float64Array;
   readonly growth: Float64Array;
   readonly part: Float64Array;
+  readonly each: Float64Array;
 }
 
 const known = new Map<number, PeriodicWave>();
@@ -40,6 +41,7 @@ export function periodicWave(n: number): PeriodicWave {
     kernel: row(2 * n),
     growth: row(),
     part: row(),
+    each: row(),
   };
   const most = (n - 1) >> 1;
   for (let m = 0; m < n; m++) {
@@ -104,18 +106,20 @@ function fillKernel(wave: PeriodicWave, mean: number): void {
   const cosine = wave.cosine;
   const most = (n - 1) >> 1;
   const share = 2 / n;
+  const each = wave.each;
+  const mean2 = mean * mean;
+  for (let h = 1; h <= most; h++) each[h] = 1 / (h * h + mean2);
   for (let m = 0; 2 * m <= n; m++) {
-    let even = 0.5 / (mean * mean);
+    let even = 0.5 / mean2;
     let odd = 0;
     let at = 0;
     for (let h = 1; h <= most; h++) {
       at += m;
       if (at >= n) at -= n;
-      const each = 1 / (h * h + mean * mean);
-      even += each * cosine[at]!;
-      odd += each * h * sine[at]!;
+      even += each[h]! * cosine[at]!;
+      odd += each[h]! * h * sine[at]!;
     }
-    if (n % 2 === 0) even += (m % 2 === 0 ? 0.5 : -0.5) / (mean * mean);
+    if (n % 2 === 0) even += (m % 2 === 0 ? 0.5 : -0.5) / mean2;
     kernel[m] = share * (odd - mean * even);
     if (m > 0) kernel[n - m] = share * (-odd - mean * even);
   }

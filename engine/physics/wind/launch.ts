@@ -2,7 +2,7 @@ import { interpolateAt } from '../../numerics/index';
 import { nonNegative } from '../domain';
 import { type FlightSetup, newConstants, prepare, wingDragShare } from '../flight/index';
 import { lineDragAt } from '../line-drag';
-import { type LinesByWind, linesByWind } from './lines-in-wind';
+import { linesByWind, newLinesByWind } from './lines-in-wind';
 import type { Wind } from './wind-lap';
 
 /** `settled`; or the model does not come to its flying speed within the laps looked at. */
@@ -53,7 +53,7 @@ const STEP = 0.01;
 const LONGEST = 60;
 const c = newConstants();
 const read = new Float64Array(2);
-const changed: LinesByWind = { drag: 0, dragSlope: 0, lift: 0 };
+const changed = newLinesByWind();
 
 /**
  * The run along the circle on its wheels from release at the azimuth `from` to the flying speed: fills `run`.
@@ -141,7 +141,8 @@ function forces(s: FlightSetup, wind: Wind, how: Run, azimuth: number, V: number
   if (V > 0) {
     read[0] = V / c.radius;
     lineDragAt(c.line, read, 0);
-    linesByWind(s, V / c.radius, { along, out: outward, up: 0, still: false }, wind.profile, changed);
+    changed.rate = V / c.radius;
+    linesByWind(s, { along, out: outward, up: 0, still: false }, wind.profile, changed);
     lines = read[0]! + changed.drag;
   }
   const drag = q * (wingDragShare(c, v) * c.wingDragArea + c.otherDragArea);

@@ -1,15 +1,32 @@
 import { gaussLegendre } from '../../numerics/index';
+import { cylinderDragOfSquare } from '../cylinder-drag-of-square';
 import { type Air, type Balance, type Constants, type FlightSetup, linesInCalm, type State } from '../flight/index';
-import { quickCylinderDrag } from '../quick-cylinder-drag';
 
-const POINTS = 6;
+/** Points of the quadrature on either side of where a line stands still in the air, from −1 to 1. */
+const { nodes, weights } = gaussLegendre(6);
 
-/** The whole rows of a quadrature: change of drag and of press, and of the slope of drag with the rate of turn. */
+/** Change of drag and lift at a rate of turn (rad/s), which the caller puts here, and the slopes with it. */
 export interface LinesByWind {
+  rate: number;
   drag: number;
   dragSlope: number;
   lift: number;
+  liftSlope: number;
 }
+
+export const newLinesByWind = (): LinesByWind => ({
+  rate: Number.NaN,
+  drag: Number.NaN,
+  dragSlope: Number.NaN,
+  lift: Number.NaN,
+  liftSlope: Number.NaN,
+});
+
+/** Of the lines: C_d where it is one number, and d/ν, s/m. */
+const law = new Float64Array(2);
+/** C_d v of an element in wind and in calm air (m/s), each with its slope with v² behind it. */
+const windy = new Float64Array(2);
+const calm = new Float64Array(2);
 
 /**
  * What a wind changes of the drag of the lines that the model feels at the guide, and how it lifts them there, by moments about the pilot:
@@ -20,50 +37,78 @@ export interface LinesByWind {
  *
  * ω rate of turn (rad/s), w_t wind along the path and w_u across the chord, upward, at the model (m/s), H, H_h heights of model and handle (m), p
  * exponent of the wind's profile; C_d by the local Reynolds number of the air across the line where it is not one number. The path turns with the
- * line, so both winds are the same all along it but for the height; what blows along the line is left out. 0 without wind, exactly. The slope of ΔF
- * with ω leaves out how C_d follows.
+ * line, so both winds are the same all along it but for the height; what blows along the line is left out. 0 without wind, exactly. Slopes with ω
+ * as C_d follows.
  * Derivation: as the drag of turning lines (`lineDragAt`), with each element's own airspeed; the integral is split where an element stands
  * still in the air.
  */
-export function linesByWind(s: FlightSetup, rate: number, air: Air, profile: LineProfile, out: LinesByWind): void {
+export function linesByWind(s: FlightSetup, air: Air, profile: LineProfile, out: LinesByWind): void {
   out.drag = 0;
   out.dragSlope = 0;
   out.lift = 0;
+  out.liftSlope = 0;
   if (air.along === 0 && air.up === 0) return;
-  const reach = s.guideRadius - s.handleReach;
-  const stands = Math.min(s.guideRadius, Math.max(s.handleReach, air.along / rate));
+  const rate = out.rate;
+  const near = s.handleReach;
+  const reach = s.guideRadius - near;
+  const stands = Math.min(s.guideRadius, Math.max(near, air.along / rate));
   const scale = (0.5 * s.density * s.lineDiameter * s.lineCount * s.lineDragFactor) / s.guideRadius;
-  const { nodes, weights } = gaussLegendre(POINTS);
+  const even = profile.exponent === 0;
+  law[0] = s.lineDragCoefficient;
+  law[1] = s.lineDiameter / s.kinematicViscosity;
   for (let piece = 0; piece < 2; piece++) {
-    const from = piece === 0 ? s.handleReach : stands;
+    const from = piece === 0 ? near : stands;
     const half = ((piece === 0 ? stands : s.guideRadius) - from) / 2;
     if (half <= 0) continue;
-    for (let k = 0; k < POINTS; k++) {
+    for (let k = 0; k < nodes.length; k++) {
       const r = from + half * (1 + nodes[k]!);
-      const share = profile.exponent === 0 ? 1 : windShare(profile, (r - s.handleReach) / reach);
+      const share = even ? 1 : windShare(profile, (r - near) / reach);
       const own = rate * r;
       const forward = own - air.along * share;
       const up = air.up * share;
-      const whole = Math.sqrt(forward * forward + up * up);
-      const drag = coefficientAt(s, whole);
-      const calm = coefficientAt(s, own);
+      windy[0] = forward * forward + up * up;
+      calm[0] = own * own;
+      pulledAt(windy);
+      pulledAt(calm);
       const weight = scale * half * weights[k]! * r;
-      out.drag += weight * (drag * forward * whole - calm * own * own);
-      out.dragSlope += weight * r * (drag * (whole > 0 ? whole + (forward * forward) / whole : 0) - 2 * calm * own);
-      out.lift += weight * drag * up * whole;
+      const sloped = 2 * forward * windy[1]!;
+      out.drag += weight * (windy[0] * forward - calm[0] * own);
+      out.dragSlope += weight * r * (windy[0] + sloped * forward - calm[0] - 2 * own * own * calm[1]!);
+      out.lift += weight * windy[0] * up;
+      out.liftSlope += weight * r * sloped * up;
     }
   }
 }
 
-const changed: LinesByWind = { drag: Number.NaN, dragSlope: Number.NaN, lift: Number.NaN };
+/** C_d v and its slope with v², of the v² (m²/s²) that stands in `at[0]`. */
+function pulledAt(at: Float64Array): void {
+  const constant = law[0]!;
+  const square = at[0]!;
+  if (Number.isNaN(constant)) {
+    const perSpeed = law[1]!;
+    at[0] = square * perSpeed * perSpeed;
+    cylinderDragOfSquare(at, 0);
+    at[0]! /= perSpeed;
+    at[1]! *= perSpeed;
+    return;
+  }
+  const speed = Math.sqrt(square);
+  at[0] = constant * speed;
+  at[1] = speed === 0 ? 0 : (0.5 * constant) / speed;
+}
+
+const changed = newLinesByWind();
+
 /** What the lines take and how they press at the guide at the state's speed over the ground in a wind, with slopes, into `b`. */
 export function linesInWind(c: Constants, state: State, air: Air, profile: LineProfile, b: Balance): void {
   linesInCalm(c, state, b);
   if (air.still) return;
-  linesByWind(c.setup, state.speed / c.radius, air, profile, changed);
+  changed.rate = state.speed / c.radius;
+  linesByWind(c.setup, air, profile, changed);
   b.lineDrag += changed.drag;
   b.lineDragSlope += changed.dragSlope / c.radius;
   b.linePress -= changed.lift;
+  b.linePressSlope -= changed.liftSlope / c.radius;
 }
 
 export interface LineProfile {
@@ -78,10 +123,4 @@ export interface LineProfile {
 function windShare({ handleHeight, height, exponent }: LineProfile, s: number): number {
   const z = handleHeight + (height - handleHeight) * s;
   return (Math.max(0, z) / height) ** exponent;
-}
-
-/** C_d of the air across the line; of none, nothing. */
-function coefficientAt(s: FlightSetup, speed: number): number {
-  if (!Number.isNaN(s.lineDragCoefficient)) return s.lineDragCoefficient;
-  return speed === 0 ? 0 : quickCylinderDrag((speed * s.lineDiameter) / s.kinematicViscosity);
 }

@@ -1,7 +1,7 @@
 import { periodicSlopes, solvePeriodic } from '../../numerics/index';
 import { type Constants, forces, trimStep } from '../flight/index';
 import { linesInWind } from './lines-in-wind';
-import type { Rows, WindRoom } from './room';
+import { LINES, type Rows, type WindRoom } from './room';
 import { pullThere } from './trim';
 import type { Wind } from './wind-lap';
 
@@ -9,6 +9,8 @@ import type { Wind } from './wind-lap';
 const ANGLE_STEP = 0.3;
 const WIDEST = 1;
 const ROUNDS = 20;
+/** Change of speed (m/s) over which the drag of the lines is straight: what bends is less than its square over that of the speed, 2e-9. */
+const NEARBY = 1e-3;
 
 /** How near a lap has to come: the largest step of its speeds (m/s), and what is out of balance, of the weight (moments: of the weight × 1 m). */
 export interface Near {
@@ -30,6 +32,7 @@ export interface Near {
  * Derivation: linearised equation of motion of the lap.
  */
 export function settleLap(room: WindRoom, wind: Wind, rows: Rows, near: Near): number {
+  rows.lines.fill(Number.NaN);
   for (let round = 1; round <= ROUNDS; round++) {
     const off = lookAround(room, wind, rows);
     if (!Number.isFinite(off)) return -round;
@@ -66,7 +69,7 @@ function lookAround(room: WindRoom, wind: Wind, rows: Rows): number {
     state.roll = rows.roll[k]!;
     state.pitch = rows.pitch[k]!;
     if (!(state.speed - air.along > 1)) return Number.NaN;
-    linesInWind(c, state, air, wind.profile, b);
+    linesThere(room, wind, rows, k);
     const drag = rows.drag[k]!;
     b.drag = drag;
     follows[0] = slopes[4 * k]!;
@@ -98,6 +101,27 @@ function lookAround(room: WindRoom, wind: Wind, rows: Rows): number {
     rows.nosePerSpeed[k] = at.pitchPerSpeed;
   }
   return off / c.weight;
+}
+
+/** What the lines do at the state's speed, by their slopes where the speed was nearly that when they were last looked at. */
+function linesThere(room: WindRoom, wind: Wind, rows: Rows, k: number): void {
+  const b = room.b;
+  const kept = rows.lines;
+  const at = LINES * k;
+  const more = room.state.speed - kept[at]!;
+  if (Math.abs(more) < NEARBY) {
+    b.lineDrag = kept[at + 1]! + kept[at + 2]! * more;
+    b.lineDragSlope = kept[at + 2]!;
+    b.linePress = kept[at + 3]! + kept[at + 4]! * more;
+    b.linePressSlope = kept[at + 4]!;
+    return;
+  }
+  linesInWind(room.c, room.state, room.air, wind.profile, b);
+  kept[at] = room.state.speed;
+  kept[at + 1] = b.lineDrag;
+  kept[at + 2] = b.lineDragSlope;
+  kept[at + 3] = b.linePress;
+  kept[at + 4] = b.linePressSlope;
 }
 
 /** Newton's step of all speeds, to `step`; gives its largest, m/s, not a number where one would come to a stand. */

@@ -39,6 +39,8 @@ export interface Rows {
   readonly drag: Float64Array;
   /** How that drag follows speed, sideslip, roll and pitch, four numbers a place. */
   readonly dragSlopes: Float64Array;
+  /** Of the lines `LINES` numbers a place: speed at which they were looked at, drag and press at the guide, each with its slope. */
+  readonly lines: Float64Array;
   /** Forces: left along the path, along the chord, of all lines at the guide and of the wing, N; air across the span, m/s. */
   readonly path: Float64Array;
   readonly tension: Float64Array;
@@ -59,6 +61,8 @@ export interface Rows {
   readonly nosePerSpeed: Float64Array;
 }
 
+export const LINES = 5;
+
 export function newRows(places: number): Rows {
   const row = () => new Float64Array(places);
   return {
@@ -70,6 +74,7 @@ export function newRows(places: number): Rows {
     pitch: row(),
     drag: row(),
     dragSlopes: new Float64Array(4 * places),
+    lines: new Float64Array(LINES * places),
     path: row(),
     tension: row(),
     pull: row(),

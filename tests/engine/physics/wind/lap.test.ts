@@ -17,6 +17,7 @@ import {
   flyWindLap,
   linesByWind,
   linesInWind,
+  newLinesByWind,
   newWindLap,
   newWindRoom,
   type WindLap,
@@ -116,9 +117,10 @@ describe('the slopes of the forces in wind', () => {
 describe('drag of the lines in wind', () => {
   const setup = { ...quern, lineDragCoefficient: 1.15 };
   const omega = 24.66 / 19.425;
-  const changed = { drag: 0, dragSlope: 0, lift: 0 };
+  const changed = newLinesByWind();
+  changed.rate = omega;
   const byWind = (s: FlightSetup, along: number, profile = uniform): number => {
-    linesByWind(s, omega, { along, out: 0, up: 0, still: false }, profile, changed);
+    linesByWind(s, { along, out: 0, up: 0, still: false }, profile, changed);
     return changed.drag;
   };
   const closed = (w: number): number => {
@@ -132,7 +134,7 @@ describe('drag of the lines in wind', () => {
   });
   it('across the chord presses and adds to the drag, by closed form while weak', () => {
     const { guideRadius: R, handleReach: r, density, lineDiameter, lineCount } = setup;
-    linesByWind(setup, omega, { along: 0, out: 0, up: 0.02, still: false }, uniform, changed);
+    linesByWind(setup, { along: 0, out: 0, up: 0.02, still: false }, uniform, changed);
     const scale = (0.5 * density * 1.15 * lineDiameter * lineCount) / R;
     expect(changed.lift / ((scale * 0.02 * omega * (R ** 3 - r ** 3)) / 3)).toBeCloseTo(1, 4);
     expect(changed.drag / ((scale * 0.02 ** 2 * (R * R - r * r)) / 4)).toBeCloseTo(1, 2);
@@ -145,6 +147,20 @@ describe('drag of the lines in wind', () => {
     const [up, down] = [1e-5, -1e-5].map((w) => byWind(solid, w)) as [number, number];
     expect(up + down).toBeCloseTo(0, 9);
     expect(up).toBeLessThan(0);
+  });
+  it('has the slopes of small changes, of solid lines too', () => {
+    const air = { along: -4, out: 0, up: -1.5, still: false };
+    for (const s of [setup, { ...quern, lineDragCoefficient: Number.NaN }]) {
+      const [low, high] = [-1e-4, 1e-4].map((more) => {
+        changed.rate = omega + more;
+        linesByWind(s, air, { ...uniform, exponent: 0.2 }, changed);
+        return { ...changed };
+      });
+      changed.rate = omega;
+      linesByWind(s, air, { ...uniform, exponent: 0.2 }, changed);
+      expect(changed.dragSlope / ((high!.drag - low!.drag) / 2e-4)).toBeCloseTo(1, 5);
+      expect(changed.liftSlope / ((high!.lift - low!.lift) / 2e-4)).toBeCloseTo(1, 5);
+    }
   });
   it('is less changed where the wind is weaker near the ground', () => {
     const slower = byWind(setup, -5, { ...uniform, exponent: 0.2 });
