@@ -16,8 +16,32 @@ function letterDistance(a: string, b: string): number {
   return above[b.length]!;
 }
 
-/** The name that was most likely meant: close in its letters, written alike but for case, or the last part of a dotted name. */
+/** Letters of the longest word that is looked for: no name has more, with those that it stands within. */
+const LONGEST = 200;
+/** Words that are known of one list at a time. */
+const MOST = 5000;
+
+const found = new WeakMap<readonly string[], Map<string, string | undefined>>();
+
+/**
+ * The name that was most likely meant: close in its letters, written alike but for case, or the last part of a dotted name.
+ * A word is looked for in one list once, however often it is asked for.
+ */
 export function nearestName(wanted: string, names: readonly string[]): string | undefined {
+  if (wanted.length > LONGEST) return undefined;
+  let known = found.get(names);
+  if (!known) {
+    known = new Map();
+    found.set(names, known);
+  }
+  if (known.has(wanted)) return known.get(wanted);
+  if (known.size >= MOST) known.clear();
+  const near = lookFor(wanted, names);
+  known.set(wanted, near);
+  return near;
+}
+
+function lookFor(wanted: string, names: readonly string[]): string | undefined {
   const word = wanted.toLowerCase();
   // Of one or two letters nothing is left when one is wrong.
   const allowed = word.length < 3 ? 0 : Math.max(1, Math.floor(word.length / 3));
@@ -25,8 +49,10 @@ export function nearestName(wanted: string, names: readonly string[]): string | 
   let least = allowed + 1;
   for (const name of names) {
     const known = name.toLowerCase();
-    let distance = letterDistance(word, known);
-    if (known.endsWith(`.${word}`)) distance = Math.min(distance, 1);
+    const ends = known.endsWith(`.${word}`);
+    // Each letter that one has more is one to add.
+    if (!ends && Math.abs(known.length - word.length) >= least) continue;
+    const distance = ends ? Math.min(letterDistance(word, known), 1) : letterDistance(word, known);
     if (distance < least) {
       least = distance;
       best = name;
@@ -49,6 +75,7 @@ export function nearestFitting(wanted: string, names: readonly string[]): string
       wanted,
       names.filter((name) => name !== wanted),
     );
+  if (wanted.length > LONGEST) return undefined;
   const word = wanted.slice(owner.length);
   return family.reduce((a, b) =>
     letterDistance(word, b.slice(owner.length)) < letterDistance(word, a.slice(owner.length)) ? b : a,

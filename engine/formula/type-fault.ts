@@ -136,7 +136,7 @@ export function refuseName(e: Name, context: Context, options: readonly string[]
   const owner = name.slice(0, Math.max(dot, 0));
   const family = owner === '' ? [] : all.filter((known) => known.startsWith(`${owner}.`));
   if (family.length > 0) return refuseLastPart(e, owner, name.slice(dot + 1), family);
-  const near = nearestName(name, [...options, ...all]);
+  const near = nearestName(name, options.length === 0 ? all : [...options, ...all]);
   const found = `Nothing is called ${name}.`;
   if (near !== undefined) {
     const { mend, repair } = offer(e, near);

@@ -148,14 +148,21 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     return true;
   }
 
-  function readable(): string[] {
+  // The same lists as long as nothing is laid, so that what was looked for in them once is known.
+  const readable = untilLaid(() => {
     const own = [...texts.values()].filter((text) => !text.spec.unnamed).map((text) => text.spec.path);
     return [...values.keys(), ...own];
-  }
+  });
+  const paths = untilLaid(() => [...readable(), ...stock.keys()]);
 
-  function* paths(): Iterable<string> {
-    yield* readable();
-    yield* stock.keys();
+  function untilLaid(list: () => string[]): () => readonly string[] {
+    let last: readonly string[] = [];
+    let laid = -1;
+    return () => {
+      if (laid !== named.length) last = list();
+      laid = named.length;
+      return last;
+    };
   }
 
   const inSet = <T extends { readonly message: string }>(told: T): T => ({
@@ -225,7 +232,7 @@ export function startBuilding(document: Document, library: Library, trade: Trade
     },
     find,
     meant(name, among, say = (near) => (among ? near : namedAt(near))) {
-      const near = nearestName(name, [...(among ?? paths())]);
+      const near = nearestName(name, among ?? paths());
       return near === undefined ? '' : ` Did you mean ${say(near)}?`;
     },
     paths,

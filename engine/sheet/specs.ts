@@ -226,9 +226,9 @@ export interface Builder {
   fault(fault: Omit<Fault, 'state'>): void;
   find(path: string): Reach | undefined;
   /** The name nearest to one that isn't there, as a sentence with a space before it; '' where none is near. Of the design's own names it says the title. */
-  meant(name: string, among?: Iterable<string>, say?: (near: string) => string): string;
+  meant(name: string, among?: readonly string[], say?: (near: string) => string): string;
   /** Every path that `find` finds. */
-  paths(): Iterable<string>;
+  paths(): readonly string[];
   offer(place: BlockPlace): void;
   placesOf(role: string): readonly BlockPlace[];
 }

@@ -30,7 +30,8 @@ function numberOf(
   const fits = !type || (type.kind === 'quantity' && sameDimension(type.dimension, dimension));
   if (reach && fits) return { slot: reach.slot };
   const ending = `.${number}`;
-  const known = [...builder.paths()]
+  const known = builder
+    .paths()
     .filter((each) => each.endsWith(ending))
     .map((each) => each.slice(0, -ending.length));
   return { fault: `${named(of)} is made of “${name}”: there is no ${what} of that name.${builder.meant(name, known)}` };
