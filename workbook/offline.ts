@@ -13,7 +13,9 @@ async function keepOffline(): Promise<void> {
     serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
     waiting.postMessage({ type: 'SKIP_WAITING' });
   } else {
-    const registration = await serviceWorker.register('./offline.js');
+    // A browser that was told to keep nothing may give none.
+    const registration: ServiceWorkerRegistration | undefined = await serviceWorker.register('./offline.js');
+    if (!registration) return;
     const served = (): boolean => serviceWorker.controller !== null;
     watchForNewer(registration, served, () => window.dispatchEvent(new Event(NEWER)));
     // A page that stays open for days looks again when somebody comes back to it.
