@@ -24,7 +24,7 @@ export type Between = ',' | ';' | '\t';
 
 /** Fields of every line that has any, the heading's among them, with the number of the line that they begin on. */
 export const readCsvLines = (text: string, between: Between): readonly { line: number; fields: readonly string[] }[] =>
-  splitRecords(text, between);
+  splitRecords(text, between).map(({ line, fields }) => ({ line, fields: fields.map(unguarded) }));
 
 function splitRecords(text: string, between: string): { line: number; fields: string[] }[] {
   const records: { line: number; fields: string[] }[] = [];
@@ -70,7 +70,16 @@ function splitRecords(text: string, between: string): { line: number; fields: st
   return records;
 }
 
-/** One row of RFC 4180: what holds a comma, a quote or a line end stands in quotes. */
-export const csvLine = (fields: readonly string[]): string => `${fields.map(quoted).join(',')}\r\n`;
+/** One row of RFC 4180: what holds a comma, a quote or a line end stands in quotes, what could run stands behind an apostrophe. */
+export const csvLine = (fields: readonly string[]): string =>
+  `${fields.map((field) => quoted(guarded(field))).join(',')}\r\n`;
 
 const quoted = (field: string): string => (/[",\r\n]/.test(field) ? `"${field.replaceAll('"', '""')}"` : field);
+
+/** What a program that opens a table could take for something to work out: common practice, no source. */
+const RUNS = /^'*[=@\t\r+-]/;
+/** A number with its sign, and at most a unit behind it, is none. */
+const SIGNED = /^[+-](?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?(?:\s?[\p{L}°%µ·/²³⁴]+)?$/iu;
+
+const guarded = (field: string): string => (RUNS.test(field) && !SIGNED.test(field) ? `'${field}` : field);
+const unguarded = (field: string): string => (field.startsWith("'") && RUNS.test(field) ? field.slice(1) : field);

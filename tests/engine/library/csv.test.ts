@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { csvLine, readCsv } from '../../../engine/library/csv';
+import { csvLine, readCsv, readCsvLines } from '../../../engine/library/csv';
 
 const values = (text: string) => readCsv(text).map((row) => row.values);
 
@@ -44,3 +44,27 @@ it('what is written is read back the same', () => {
   const read = readCsv([['one', 'two'], ...rows].map(csvLine).join('')).map(({ values: { one, two } }) => [one, two]);
   expect(read).toEqual(rows.map((fields) => fields.map((field) => field.replace('\r\n', '\r\n'))));
 });
+
+it.each([
+  ['=1+2', "'=1+2"],
+  ['=HYPERLINK("https://example.org")', `"'=HYPERLINK(""https://example.org"")"`],
+  ['+1+cmd|x', "'+1+cmd|x"],
+  ['-2+3*A1', "'-2+3*A1"],
+  ['-1|x', "'-1|x"],
+  ['@SUM(A1)', "'@SUM(A1)"],
+  ['\t=1', "'\t=1"],
+  ['\r=1', `"'\r=1"`],
+  ['- calm', "'- calm"],
+  ["'=1", "''=1"],
+])('%j, which another program could run, is written as the text %s and read back', (field, written) => {
+  expect(csvLine(['a', field])).toBe(`a,${written}\r\n`);
+  expect(readCsvLines(csvLine(['a', field]), ',')[0]!.fields).toEqual(['a', field]);
+});
+
+it.each(['-3', '+3', '-0.25', '-.5', '-1.5e-7', '-12 mm', '−5 °C', "'twas calm", 'a=b', ''])(
+  '%s stands as it is',
+  (field) => {
+    expect(csvLine([field])).toBe(`${field}\r\n`);
+    expect(readCsvLines(csvLine([field, 'b']), ',')[0]!.fields[0]).toBe(field);
+  },
+);

@@ -21,7 +21,7 @@ export function noteHtml({ name, text }: Pick<NoteCell, 'name' | 'text'>, sheet:
     said.push({ value, state: atFault ? 'said at-fault' : 'said' });
     return `${BEGIN}${said.length - 1}${END}`;
   });
-  return micromark(markdown.join('')).replace(PIECE, (piece) => {
+  return withSafeLinks(micromark(markdown.join(''), { extensions: [NO_PICTURES] })).replace(PIECE, (piece) => {
     const isTag = piece.startsWith('<');
     return piece.replace(PLACE, (_, k: string) => {
       const { value, state } = said[Number(k)]!;
@@ -29,6 +29,16 @@ export function noteHtml({ name, text }: Pick<NoteCell, 'name' | 'text'>, sheet:
     });
   });
 }
+
+/** A picture would be fetched from elsewhere as soon as a note is seen: what was to be one is a link. */
+const NO_PICTURES = { disable: { null: ['labelStartImage'] } };
+
+/** A link leads within the page or to the web, there in a tab that knows nothing of this one; any other address is left out. */
+const withSafeLinks = (html: string): string =>
+  html.replace(/<a href="([^"]*)"/g, (link, address: string) => {
+    if (address.startsWith('#')) return link;
+    return /^https?:\/\//i.test(address) ? `${link} target="_blank" rel="noopener noreferrer"` : '<a';
+  });
 
 /** Signs of no script, which hold the place of a value while the words are laid out. */
 const BEGIN = '\uE000';
