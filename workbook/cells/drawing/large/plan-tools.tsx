@@ -90,7 +90,7 @@ function TakePlan({ cell, view }: Pick<Props, 'cell' | 'view'>) {
           whole.value = on;
         }}
       >
-        As fine as it is, in this browser only
+        Keep it as fine as it is, in this browser alone
       </Tick>
       <p class="aside">
         It stays on this machine. In the file it takes 300{'\u00a0'}kB at most and is made coarser for that.
