@@ -1,4 +1,5 @@
 import type { DayCard } from '../../engine/index';
+import { ink } from '../drawing/index';
 import { bearingWords } from './words';
 
 const SIZE = 140;
@@ -25,20 +26,20 @@ export function DayRing({ card }: { card: DayCard }) {
     <svg class="day-ring" width={SIZE} height={SIZE} viewBox={`0 0 ${SIZE} ${SIZE}`} role="img" aria-label={said}>
       <defs>
         <marker id="day-arrow" markerWidth="8" markerHeight="8" refX="6" refY="4" orient="auto">
-          <path d="M0 0L8 4L0 8z" fill="#000" />
+          <path d="M0 0L8 4L0 8z" fill={ink('ink')} />
         </marker>
       </defs>
-      <circle cx={MIDDLE} cy={MIDDLE} r={RADIUS} fill="none" stroke="#000" stroke-width="2" />
-      <circle cx={MIDDLE} cy={MIDDLE} r="4" fill="#000" />
-      <line x1={wx} y1={wy} x2={tx} y2={ty} stroke="#000" stroke-width="4" marker-end="url(#day-arrow)" />
-      <circle cx={ux} cy={uy} r="6" fill="#fff" stroke="#000" stroke-width="2" />
+      <circle cx={MIDDLE} cy={MIDDLE} r={RADIUS} fill="none" stroke={ink('ink')} stroke-width="2" />
+      <circle cx={MIDDLE} cy={MIDDLE} r="4" fill={ink('ink')} />
+      <line x1={wx} y1={wy} x2={tx} y2={ty} stroke={ink('ink')} stroke-width="4" marker-end="url(#day-arrow)" />
+      <circle cx={ux} cy={uy} r="6" fill={ink('paper')} stroke={ink('ink')} stroke-width="2" />
       {apart(marks.filter(([, bearing]) => !Number.isNaN(bearing))).map(([letter, bearing, r]) => {
         const [x, y] = at(bearing, RADIUS);
         const [lx, ly] = at(bearing, r);
         return (
           <g key={letter}>
-            <circle cx={x} cy={y} r="5" fill="#000" />
-            <text x={lx} y={ly + 6} text-anchor="middle" font-size="18" font-weight="700" fill="#000">
+            <circle cx={x} cy={y} r="5" fill={ink('ink')} />
+            <text x={lx} y={ly + 6} text-anchor="middle" font-size="18" font-weight="700" fill={ink('ink')}>
               {letter}
             </text>
           </g>
