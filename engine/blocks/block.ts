@@ -1,6 +1,6 @@
 import type { Dimension, Ways } from '../units/index';
 import type { OutlineColumns, OutlineSpec } from './outline';
-import type { Template } from './template';
+import type { Template, Told } from './template';
 
 /**
  * What a block declares. Everything about a block that a person reads (form, completion, reference page, file check,
@@ -246,7 +246,13 @@ export interface Block<
   /** What it adds to the scale drawing, from sample 0 with stride 1. Called only when a drawing is shown; leaves out what is NaN. */
   draw?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>, o: OutlineColumns): Shape[];
   /** What it gives to lay on the work at full size, from sample 0 with stride 1. Called only when it is asked for. */
-  templates?(m: Float64Array, f: Columns<NoInfer<F>>, r: Columns<NoInfer<R>>, o: OutlineColumns): Template[];
+  templates?(
+    m: Float64Array,
+    f: Columns<NoInfer<F>>,
+    r: Columns<NoInfer<R>>,
+    o: OutlineColumns,
+    told: Told,
+  ): Template[];
   /** By name; read as `cell.trace`. */
   readonly traces?: Readonly<Record<string, Trace<NoInfer<F>, NoInfer<R>>>>;
 }
@@ -298,7 +304,7 @@ export interface AnyBlock {
   // biome-ignore lint/suspicious/noExplicitAny: as above.
   draw?(m: Float64Array, f: any, r: any, o: OutlineColumns): Shape[];
   // biome-ignore lint/suspicious/noExplicitAny: as above.
-  templates?(m: Float64Array, f: any, r: any, o: OutlineColumns): Template[];
+  templates?(m: Float64Array, f: any, r: any, o: OutlineColumns, told: Told): Template[];
   readonly traces?: Readonly<Record<string, AnyTrace>>;
 }
 

@@ -13,9 +13,9 @@ interface TemplateWords {
 /** Two numbers of a view, metres: to the right and up. */
 export type TemplatePoint = readonly [right: number, up: number];
 
-/** `cut`: an outline; `centre`: a line to measure from; `bend`: where something is bent or ends behind; `wire`: as thick as `width`. */
+/** `cut`: an outline; `centre`: a line to measure from; `bend`: where something is bent, ends behind or may stand; `thin`: a length that is told; `wire`: as thick as `width`. */
 export interface TemplateLine {
-  readonly is: 'cut' | 'centre' | 'bend' | 'wire';
+  readonly is: 'cut' | 'centre' | 'bend' | 'thin' | 'wire';
   readonly points: readonly TemplatePoint[];
   readonly closed?: true;
   readonly width?: number;
@@ -49,3 +49,6 @@ export interface Template {
 
 export const metres = (value: number): TemplateFigure => ({ value, as: 'length' });
 export const radians = (value: number): TemplateFigure => ({ value, as: 'angle' });
+
+/** A number of the only piece that takes from the one whose templates are asked for, as `kind.result`; NaN where there is none. */
+export type Told = (path: string) => number;

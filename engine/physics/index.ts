@@ -241,7 +241,7 @@ export {
   thrustOfLap,
 } from './measured-lap';
 export { dryPart, moistAirDensity, saturationPressure } from './moist-air';
-export { LEAST_CORNERS, type Outline, type OutlineCrossing, outlineBays } from './outline';
+export { depthAt, LEAST_CORNERS, type Outline, type OutlineCrossing, outlineBays } from './outline';
 export {
   AT_MASS_SPREAD,
   AT_STATION_SPREAD,

@@ -2,8 +2,9 @@ import { propellerInertia } from '../../physics/index';
 import { INERTIA } from '../../units/index';
 import type { Columns, Field, Shape } from '../block';
 import { ANGLE, degrees, MILLIMETRES, typedOr } from '../measures';
+import type { OutlineColumns } from '../outline';
 import type { propellerResults } from '../propeller/results';
-import type { Template } from '../template';
+import type { Template, Told } from '../template';
 import { drawEngine } from './draw';
 import type { engineResults } from './results';
 import { bearersTemplate } from './template';
@@ -19,6 +20,11 @@ const drawn = (symbol: string, title: string, doc: string, value: number, range:
   ...length(symbol, title, doc, value, range),
   basis: 'For the drawing, and for the room along the body.',
   advanced: true,
+});
+
+const measured = (symbol: string, title: string, doc: string, range: readonly [number, number]): Field => ({
+  ...drawn(symbol, title, doc, Number.NaN, range),
+  basis: 'For the template of the bearers at full size, which leaves it out until it is typed: measure your engine.',
 });
 
 /** Where an engine or motor stands and how it points. */
@@ -74,6 +80,22 @@ const outline = {
   engine_width: drawn('w_e', 'Engine width', 'Over the lugs.', 0.034, [0.005, 0.3]),
   bearer_front: drawn('x_b1', 'Front of the bearers', 'Aft of the wing root leading edge.', -0.18, [-1.5, 1]),
   bearer_rear: drawn('x_b2', 'Rear of the bearers', 'Aft of the wing root leading edge.', -0.06, [-1.5, 1]),
+  bearer_gap: measured(
+    'w_b',
+    'Gap between the bearers',
+    'From inner side to inner side, for the crankcase.',
+    [0.005, 0.3],
+  ),
+  lug_along: measured('l_h', 'Lug holes fore and aft', 'From middle to middle along the shaft.', [0.002, 0.3]),
+  lug_across: measured('w_h', 'Lug holes across', 'From middle to middle across the shaft.', [0.005, 0.3]),
+  lug_diameter: measured('d_h', 'Diameter of the lug holes', 'Of the holes to drill in the bearers.', [0.001, 0.01]),
+  lug_aft: drawn(
+    'x_h',
+    'Middle of the lug holes',
+    'Of the middle between all four, aft of the middle of the engine.',
+    0,
+    [-0.2, 0.2],
+  ),
 } as const;
 
 /** Of an engine whose propeller is a piece of its own. */
@@ -146,7 +168,13 @@ export function writePlace(m: Float64Array, f: Propelled, r: Columns<typeof engi
 export const drawMount = (m: Float64Array, f: Columns<typeof engineMount>): Shape[] =>
   drawPlace(m, f, m[f.propeller_diameter]!);
 
-export const mountTemplates = (m: Float64Array, f: Columns<typeof propellerMount>): Template[] =>
+export const mountTemplates = (
+  m: Float64Array,
+  f: Columns<typeof propellerMount>,
+  _: object,
+  __: OutlineColumns,
+  told: Told,
+): Template[] =>
   bearersTemplate(
     {
       station: m[f.station]!,
@@ -155,8 +183,18 @@ export const mountTemplates = (m: Float64Array, f: Columns<typeof propellerMount
       length: m[f.engine_length]!,
       width: m[f.engine_width]!,
     },
-    m[f.bearer_front]!,
-    m[f.bearer_rear]!,
+    {
+      front: m[f.bearer_front]!,
+      rear: m[f.bearer_rear]!,
+      gap: m[f.bearer_gap]!,
+      holes: {
+        along: m[f.lug_along]!,
+        across: m[f.lug_across]!,
+        diameter: m[f.lug_diameter]!,
+        aft: m[f.lug_aft]!,
+      },
+      rearmost: told('room.rearmost'),
+    },
   );
 
 export function drawPlace(m: Float64Array, f: Columns<typeof propellerMount>, propellerDiameter: number): Shape[] {

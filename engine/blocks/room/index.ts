@@ -2,7 +2,6 @@ import { rearmostEngine, type SideBox, sideGap } from '../../physics/index';
 import { block, type Columns, type Shape } from '../block';
 import { bodyResults } from '../body/results';
 import { engineResults } from '../engines/results';
-import { travelTemplate } from '../engines/template';
 import { finiteShapes } from '../finite-shapes';
 import { typedOr } from '../measures';
 import { wingResults } from '../wing/results';
@@ -92,16 +91,6 @@ export const room = block({
     m[r.least_gap + i] = gaps[least]!;
     m[r.least_pair + i] = least;
     return undefined;
-  },
-  templates(m, { engine }, r) {
-    const at = {
-      station: m[engine.station]!,
-      outboard: m[engine.offset_y]!,
-      sideThrust: m[engine.side_thrust]!,
-      length: m[engine.engine_length]!,
-      width: m[engine.engine_width]!,
-    };
-    return travelTemplate(at, m[engine.bearer_rear]!, m[r.rearmost]!);
   },
   draw(m, f, r) {
     const { engine, tank, strap } = boxesOf(m, f, 0);

@@ -72,6 +72,29 @@ export const wingShape = {
   } as Option,
 } as const;
 
+/** Which ribs are wanted at full size. */
+export const wingRibs = {
+  rib_count: {
+    ...PLAIN,
+    symbol: 'n_r',
+    title: 'Ribs of a panel',
+    doc: 'For the templates at full size: how many ribs stand evenly from the root to each tip, both ends counted.',
+    default: 2,
+    range: [2, 60],
+    advanced: true,
+  } as Field,
+  rib_station: {
+    ...MILLIMETRES,
+    symbol: 'y_r',
+    title: 'Station of one more rib',
+    doc: 'For the templates at full size: distance of a rib from the fuselage centreline, outboard positive, inboard negative.',
+    default: Number.NaN,
+    range: [-2, 2],
+    basis: 'No rib beside those that stand evenly.',
+    advanced: true,
+  } as Field,
+} as const;
+
 export const PANEL_OUTLINES = ['inboard_outline', 'outboard_outline'] as const;
 
 const panelCorners = (side: 'inboard' | 'outboard'): OutlineSpec => ({

@@ -16,7 +16,7 @@ import { finiteShapes } from '../finite-shapes';
 import { typedOr } from '../measures';
 import { cornersAt, type OutlineColumns, ofOutline, turned } from '../outline';
 import { drawWing, type WingOutline } from './draw';
-import { PANEL_OUTLINES, panelOutlines, wingEstimates, wingShape } from './fields';
+import { PANEL_OUTLINES, panelOutlines, wingEstimates, wingRibs, wingShape } from './fields';
 import { wingResults } from './results';
 import { modelSection } from './section';
 import { wingTemplates } from './template';
@@ -68,7 +68,7 @@ export const wing = block({
   title: 'Wing',
   doc: 'Two panels from a ruler or by the corners of their outlines, and the section from its picture and thickness. Gives area, mean chord, lift slope, where lift and drag act across the span, and drag.',
   line: ['span', 'area', 'thickness_ratio'],
-  fields: { ...wingShape, ...wingEstimates },
+  fields: { ...wingShape, ...wingRibs, ...wingEstimates },
   outlines: panelOutlines,
   results: wingResults,
   reasons: {},
@@ -130,6 +130,10 @@ export const wing = block({
     m[r.drag_station_turn + i] = typedOr(m[f.drag_station_turn + i]!, Number.isNaN(dragStation) ? drag.turn : 0);
     return undefined;
   },
-  templates: (m, f, _, o) => wingTemplates(outlineOf(m, f, o), CAMBER[m[f.shape]!] ?? Number.NaN),
+  templates: (m, f, _, o) =>
+    wingTemplates(outlineOf(m, f, o), CAMBER[m[f.shape]!] ?? Number.NaN, {
+      count: m[f.rib_count]!,
+      station: m[f.rib_station]!,
+    }),
   draw: (m, f, _, o): Shape[] => finiteShapes(drawWing(outlineOf(m, f, o))),
 });

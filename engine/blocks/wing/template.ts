@@ -1,11 +1,14 @@
 import { metres, type Template, type TemplateMark, type TemplatePoint } from '../template';
 import { edgeOf, type WingOutline } from './draw';
+import { chordAt, LEAST_CHORD, type Rib, type RibChoice, ribsOf, spanOf } from './ribs';
 
 /** Where the camber is greatest, over chord. */
 const CAMBER_AT = 0.4;
 /** Corners of each side of a section: closer together than a tenth of a millimetre from its curve. */
 const CORNERS = 80;
 const BEYOND = 0.01;
+/** From the lowest of a rib to the words below it, m. */
+const LABEL = 0.006;
 
 /**
  * Outline of a section of the NACA four-digit family, m, from its leading edge aft and up:
@@ -29,28 +32,22 @@ export function ribOutline(chord: number, thickness: number, camber: number): Te
   return [...over, ...under];
 }
 
-interface NamedChord {
-  readonly title: string;
-  readonly chord: number;
-}
-
-/** Ribs at the root and at both tips, and the outline of both panels. `camber` over chord. */
-export function wingTemplates(w: WingOutline, camber: number): Template[] {
-  if (![...Object.values(w).flat(), camber].every(Number.isFinite)) return [];
-  const tips = tipChords(w);
-  const chords = [{ title: 'Rib at the root', chord: w.rootChord }, ...tips];
+/** Ribs at the root, at both tips and where more are wanted, and the outline of both panels. `camber` over chord. */
+export function wingTemplates(w: WingOutline, camber: number, choice: RibChoice): Template[] {
+  if (![...Object.values(w).flat(), camber, choice.count].every(Number.isFinite)) return [];
+  const ribs = ribsOf(w, choice);
   return [
     {
       title: 'Ribs',
-      views: chords.map(({ title, chord }) => ({ title, marks: rib(chord, w.thickness, camber) })),
+      views: ribs.map((each) => ({ title: each.title, marks: rib(each, w.thickness, camber) })),
       notes: [
         {
           words:
-            tips.length === 0
-              ? 'Root chord {}. Panels given by their corners have no tip rib.'
-              : 'Root chord {}, tip chords {} inboard and {} outboard.',
-          figures: [w.rootChord, ...(tips.length === 0 ? [] : [w.inboardTipChord, w.outboardTipChord])].map(metres),
+            w.inboardEdge || w.outboardEdge
+              ? 'Chords run straight from root to tip; of a panel given by its corners they lie within its outline. Thickness over chord and section are the same all along.'
+              : 'Chords run straight from root to tip. Thickness over chord and section are the same all along.',
         },
+        ...missing(w, choice),
         {
           words:
             'Outlines are those of the finished wing: what is cut is less by sheeting and covering, with slots for your spars.',
@@ -65,31 +62,51 @@ export function wingTemplates(w: WingOutline, camber: number): Template[] {
   ];
 }
 
-/** A tip that is given by corners has no straight end to stand a rib on. */
-function tipChords(w: WingOutline): readonly NamedChord[] {
-  if (w.inboardEdge || w.outboardEdge) return [];
-  if (w.inboardTipChord === w.outboardTipChord) return [{ title: 'Rib at the tips', chord: w.inboardTipChord }];
+/** Why a rib that one would look for isn't there. */
+function missing(w: WingOutline, { station }: RibChoice): Template['notes'][number][] {
+  const side = station < 0 ? 'inboard' : 'outboard';
+  const beyond = Math.abs(station) > spanOf(w, side);
+  const pointed = (['inboard', 'outboard'] as const).filter((each) => chordAt(w, each, spanOf(w, each)) < LEAST_CHORD);
   return [
-    { title: 'Rib at the inboard tip', chord: w.inboardTipChord },
-    { title: 'Rib at the outboard tip', chord: w.outboardTipChord },
+    ...pointed.map((each) => ({
+      words: `The ${each} panel is given by its corners and narrows to less than {} at its tip: no rib stands where it does.`,
+      figures: [metres(LEAST_CHORD)],
+    })),
+    ...(beyond
+      ? [
+          {
+            words: `No rib stands {} from the centreline: the ${side} panel ends at {}.`,
+            figures: [Math.abs(station), spanOf(w, side)].map(metres),
+          },
+        ]
+      : []),
   ];
 }
 
-const rib = (chord: number, thickness: number, camber: number): TemplateMark[] => [
-  { is: 'cut', points: ribOutline(chord, thickness, camber), closed: true },
-  {
-    is: 'centre',
-    points: [
-      [-BEYOND, 0],
-      [chord + BEYOND, 0],
-    ],
-  },
-];
+/** The outline, the chord line, and below them where it stands and how large it is. */
+function rib({ chord, at }: Rib, thickness: number, camber: number): TemplateMark[] {
+  const points = ribOutline(chord, thickness, camber);
+  const places = at.map(([side]) => `{} ${side}`).join(' and ');
+  return [
+    { is: 'cut', points, closed: true },
+    {
+      is: 'centre',
+      points: [
+        [-BEYOND, 0],
+        [chord + BEYOND, 0],
+      ],
+    },
+    {
+      ...{ is: 'words', at: [0, Math.min(...points.map(([, v]) => v)) - LABEL] },
+      words: `${at.length === 0 ? 'At the centreline' : `From the centreline ${places}`}: chord {}, thickness {}`,
+      figures: [...at.map(([, station]) => station), chord, thickness * chord].map(metres),
+    },
+  ];
+}
 
 function panel(w: WingOutline, side: 'inboard' | 'outboard'): Template {
   const edge = edgeOf(w, side);
   const out = side === 'inboard' ? -1 : 1;
-  const span = Math.max(...edge.map(([, y]) => y));
   return {
     title: side === 'inboard' ? 'Wing outline, inboard panel' : 'Wing outline, outboard panel',
     views: [
@@ -104,6 +121,6 @@ function panel(w: WingOutline, side: 'inboard' | 'outboard'): Template {
         ],
       },
     ],
-    notes: [{ words: 'From the centreline {} to the tip, before any rounding.', figures: [metres(span)] }],
+    notes: [{ words: 'From the centreline {} to the tip, before any rounding.', figures: [metres(spanOf(w, side))] }],
   };
 }

@@ -16,7 +16,7 @@ import type { PieceOffer, TakingAnswer } from './told';
 /** Where an engine sits, which way it points and its tank are matters of the model that it comes into. */
 const OF_THE_MODEL: ReadonlySet<string> = new Set([
   ...['station', 'offset_y', 'height', 'side_thrust', 'down_thrust'],
-  ...['bearer_front', 'bearer_rear', 'tank_volume'],
+  ...['bearer_front', 'bearer_rear', 'bearer_gap', 'tank_volume'],
 ]);
 
 interface Taken {

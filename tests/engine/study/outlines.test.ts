@@ -113,7 +113,8 @@ describe('outlines in the place of what a ruler gives', () => {
         [value(plain, 'wing.root_chord'), 0],
       ],
     });
-    expect(templatesOf(drawn, byKind).find(({ title }) => title === 'Ribs')!.views).toHaveLength(1);
+    const ribs = templatesOf(drawn, byKind).find(({ title }) => title === 'Ribs')!;
+    expect(ribs.views.map(({ title }) => title)).toEqual(['Rib at the root', 'Rib at the outboard tip']);
   });
   it('come back from a file as they were typed, edited as any text, and no renaming changes them', () => {
     const text = '−170 mm; 28\n0; 4,5 cm\n4 1/2 in; -1 in';

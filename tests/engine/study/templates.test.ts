@@ -14,38 +14,53 @@ if (!opened.ok) throw new Error(opened.message);
 const { document } = opened;
 const byKind = new Map(blocks.map((block) => [block.kind, block]));
 const withPieces = (fields: Readonly<Record<string, Readonly<Record<string, string>>>>) =>
-  templatesOf(
-    openLive(
-      {
-        ...document,
-        sheets: onOneSheet([
-          ...cellsOf(document),
-          ...Object.entries(fields).map(([of, typed], k) => ({
-            ...{ kind: 'model' as const, id: `c${90 + k}`, name: of, title: of, of, fields: typed },
-          })),
-        ]),
-      },
-      library,
-    ),
-    byKind,
-  ).map(({ cell, title }) => `${cell}: ${title}`);
+  openLive(
+    {
+      ...document,
+      sheets: onOneSheet([
+        ...cellsOf(document),
+        ...Object.entries(fields).map(([of, typed], k) => ({
+          ...{ kind: 'model' as const, id: `c${90 + k}`, name: of, title: of, of, fields: typed },
+        })),
+      ]),
+    },
+    library,
+  );
+const titlesWith = (fields: Parameters<typeof withPieces>[0]) =>
+  templatesOf(withPieces(fields), byKind).map(({ cell, title }) => `${cell}: ${title}`);
 
 test('every piece of a design that has a template gives it, as soon as the piece is there', () => {
-  const plain = withPieces({});
+  const plain = titlesWith({});
   expect(plain).toContain('wing: Ribs');
-  expect(plain).toContain('engine: Bearers');
+  expect(plain).toContain('engine: Bearers with engine travel');
   expect(plain).toContain('leadouts: Leadout guide');
-  const more = withPieces({ gear: {}, tank: {}, control: {}, room: {} });
+  const more = titlesWith({ gear: {}, tank: {}, control: {}, room: {} });
   expect(more.filter((each) => !plain.includes(each))).toEqual([
     'gear: Gear wire',
     'tank: Tank',
     'control: Bellcrank and horn',
-    'room: Engine travel',
   ]);
 });
 
 test('a wire whose runs are too short for its bends has none, and the others stay', () => {
-  const short = withPieces({ gear: { bend_radius: '40 mm' } });
+  const short = titlesWith({ gear: { bend_radius: '40 mm' } });
   expect(short).toContain('wing: Ribs');
   expect(short).not.toContain('gear: Gear wire');
+});
+
+test('the engine goes as far aft as the room piece that takes from it tells, and to the rear of its bearers without one', () => {
+  const aft = (fields: Parameters<typeof withPieces>[0]) => {
+    const live = withPieces(fields);
+    const bearers = templatesOf(live, byKind).find(({ title }) => title === 'Bearers with engine travel')!;
+    const row = bearers.views[0]!.marks.find((mark) => mark.is === 'words' && mark.words.startsWith('Engine at'));
+    const at = (path: string) => live.state.m[live.compiled.program.slotOf.get(path)!]!;
+    return { told: row?.is === 'words' ? row.figures![1]!.value : Number.NaN, at };
+  };
+  const roomless = aft({});
+  const { at } = roomless;
+  expect(roomless.told).toBeCloseTo(at('engine.bearer_rear') - at('engine.engine_length') / 2, 12);
+  // A tank close behind the engine, at its height.
+  const close = aft({ room: { tank_x: '-60 mm', tank_z: '5 mm', tank_length: '40 mm', tank_height: '40 mm' } });
+  expect(close.told).toBe(close.at('room.rearmost'));
+  expect(close.told).toBeLessThan(roomless.told - 0.01);
 });

@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { bearersTemplate } from '../../../engine/blocks/engines/template';
 import { gearTemplate, gearWire } from '../../../engine/blocks/gear/template';
 import { guideTemplate } from '../../../engine/blocks/leadouts/template';
 import { tankTemplate } from '../../../engine/blocks/tank/template';
+import { wingTemplates } from '../../../engine/blocks/wing/template';
 import { tankShape } from '../../../engine/physics/index';
 import { pagesOf } from '../../../workbook/full-size/pages';
 import { templatesPdf } from '../../../workbook/full-size/pdf';
@@ -146,6 +148,84 @@ test('the sheets of a tank are as wide and high as its sides', async () => {
   expect(sizes.slice(3).map(round).sort()).toEqual(
     ['40.0 × 30.0', '40.0 × 30.0', '60.0 × 30.0', '60.0 × 30.0', '60.0 × 40.0', '60.0 × 40.0'].sort(),
   );
+});
+
+test('bearers with their gap, holes and the travel of the engine are where the design has them', async () => {
+  const engine = { station: -0.13, outboard: 0.004, sideThrust: 0, length: 0.06, width: 0.034 };
+  const lugs = { along: 0.016, across: 0.029, diameter: 0.003, aft: 0.005 };
+  const bearers = { front: -0.18, rear: -0.06, gap: 0.024, holes: lugs, rearmost: -0.12 };
+  for (const units of ['metric', 'inch_pound'] as const) {
+    const [page, more] = await made(bearersTemplate(engine, bearers), 'a4', units);
+    expect(more).toBeUndefined();
+    const boxes = page!.runs.flatMap(({ points, width }) => {
+      if (points.length !== 4 || width > 0.3) return [];
+      const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+      const [left, top] = [Math.min(...xs), Math.min(...ys)];
+      return [{ left, top, wide: Math.max(...xs) - left, high: Math.max(...ys) - top }];
+    });
+    // The frame of the sheet comes last; on paper inboard is below.
+    const [inner, outer, now, aft, forward] = boxes;
+    const near = (mm: number) => expect.closeTo(mm, PLACES);
+    for (const bearer of [inner!, outer!]) expect([bearer.wide, bearer.high]).toEqual([near(120), near(5)]);
+    expect(inner!.top - (outer!.top + outer!.high)).toBeCloseTo(24, PLACES);
+    for (const each of [now!, aft!, forward!]) expect([each.wide, each.high]).toEqual([near(60), near(34)]);
+    expect(now!.left - inner!.left).toBeCloseTo(-160 + 180, PLACES);
+    expect(aft!.left - now!.left).toBeCloseTo(10, PLACES);
+    expect(now!.left - forward!.left).toBeCloseTo(42.5, PLACES);
+    // The arms of crosses: level lines of the hole's diameter and twice 2.5 mm.
+    const middles = page!.runs.flatMap(({ points: [a, b] }) =>
+      b && a![1] === b[1] && Math.abs(b[0] - a![0] - 8) < 0.01
+        ? [[(a![0] + b[0]) / 2 - inner!.left, a![1] - outer!.top] as const]
+        : [],
+    );
+    expect(middles).toEqual([
+      ...[
+        [near(47), near(31.5)],
+        [near(47), near(2.5)],
+      ],
+      ...[
+        [near(63), near(31.5)],
+        [near(63), near(2.5)],
+      ],
+    ]);
+    // Lengths of the travel, from the middle of the engine.
+    const told = page!.runs.flatMap(({ points: [a, b], width }) =>
+      b && a![1] === b[1] && Math.abs(width - 0.1) < 0.01 ? [b[0] - a![0]] : [],
+    );
+    expect(told).toContainEqual(near(10));
+    expect(told).toContainEqual(near(-42.5));
+  }
+});
+
+test('ribs are as long and as thick as the wing is where they stand, in metric and inch designs', async () => {
+  const wing = {
+    ...{ inboardSpan: 0.5, outboardSpan: 0.5, rootChord: 0.18, inboardTipChord: 0.12, outboardTipChord: 0.12 },
+    ...{ inboardSweep: 0, outboardSweep: 0, thickness: 0.15, incidence: 0 },
+  };
+  const [ribs] = wingTemplates(wing, 0, { count: 4, station: 0.25 });
+  const told = {
+    metric:
+      'From the centreline 166.7\u00a0mm inboard and 166.7\u00a0mm outboard: chord 160.0\u00a0mm, thickness 24.0\u00a0mm',
+    inch_pound:
+      'From the centreline 6.562\u00a0in inboard and 6.562\u00a0in outboard: chord 6.299\u00a0in, thickness 0.945\u00a0in',
+  };
+  for (const units of ['metric', 'inch_pound'] as const) {
+    const pages = await made([ribs!], 'a4', units);
+    const sizes = pages.flatMap(({ runs }) =>
+      runs.flatMap(({ points }) => {
+        if (points.length < 100) return [];
+        const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+        return [[Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)]];
+      }),
+    );
+    // Whole on every sheet that it touches.
+    const found = new Set(sizes.map((size) => size.map((mm) => mm.toFixed(1)).join(' × ')));
+    expect([...found].sort()).toEqual(['120.0 × 18.0', '140.0 × 21.0', '150.0 × 22.5', '160.0 × 24.0', '180.0 × 27.0']);
+    const texts = pagesOf([ribs!], 'a4', { ...words, units }).flatMap(({ inFrame }) =>
+      inFrame.flatMap((mark) => (mark.is === 'words' ? [mark.text] : [])),
+    );
+    expect(texts).toContain(told[units]);
+  }
 });
 
 test('the same design has the same bytes', async () => {
