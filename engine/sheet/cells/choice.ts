@@ -11,6 +11,9 @@ import type { CellKindOf, Rewrite, Text } from './kind';
 import { mapFields, mapRows, mapTexts, withRow, withText } from './rows';
 import { layStack, STACK_COLUMNS } from './stack';
 
+/** More than any list of things to choose from has. */
+const MOST_OPTIONS = 500;
+
 const layerSchema = v.strictObject({ name: v.string(), material: v.string(), text: v.string() });
 const optionSchema = v.strictObject({
   name: v.string(),
@@ -141,7 +144,14 @@ function rewriteOption(option: ChoiceOption, { formula }: Rewrite): ChoiceOption
 }
 
 function layChoice(cell: ChoiceCell, builder: Builder): void {
-  const options = cell.options.filter((option) => builder.claim(`${cell.name}.${option.name}`, cell.id, 'option'));
+  const count = cell.options.length;
+  if (count > MOST_OPTIONS) {
+    const message = `${named(cell.name)} has ${count} options. At most ${MOST_OPTIONS} are allowed: remove some.`;
+    builder.fault({ cell: cell.id, path: cell.name, message });
+  }
+  const options = cell.options
+    .slice(0, MOST_OPTIONS)
+    .filter((option) => builder.claim(`${cell.name}.${option.name}`, cell.id, 'option'));
   const names = options.map((option) => option.name);
   if (names.length === 0) {
     const message = `${named(cell.name)} has no options. Give it at least one.`;

@@ -25,6 +25,9 @@ export const STACK_COLUMNS = [
   },
 ] as const;
 
+/** More than any stack has. */
+const MOST_LAYERS = 200;
+
 /** Lays the layers of one option and their fold; gives the slots of its numbers by name. */
 export function layStack(
   cell: string,
@@ -34,6 +37,7 @@ export function layStack(
 ): ReadonlyMap<string, Slot> {
   const { trade } = builder;
   const rows = layers
+    .slice(0, MOST_LAYERS)
     .filter((layer) => builder.claim(`${path}.${layer.name}`, cell))
     .map((layer) => layLayer(cell, path, layer, builder));
   const folds = new Map<string, Slot>();
@@ -49,10 +53,14 @@ export function layStack(
     const writes = [...folds.values()];
     const at = { cell, path, kind: 'fold' as const, writes };
     if (rows.length === 0) builder.broken(at, { message: `${named(path)} has no layers. Give it at least one.` });
+    else if (layers.length > MOST_LAYERS) builder.broken(at, { message: tooMany(path, layers.length) });
     else builder.step(trade.foldLayers({ cell, path, layers: rows, folds: writes }));
   });
   return folds;
 }
+
+const tooMany = (path: string, count: number): string =>
+  `${named(path)} has ${count} layers. At most ${MOST_LAYERS} are allowed: make several thin ones into one.`;
 
 function layLayer(cell: string, of: string, layer: Layer, builder: Builder): Slot {
   const path = `${of}.${layer.name}`;

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { startBuilding } from '../../../engine/sheet/builder';
-import type { Document } from '../../../engine/sheet/document';
+import { compile } from '../../../engine/sheet/compile';
+import type { Cell, Document } from '../../../engine/sheet/document';
 import { openText, serialise } from '../../../engine/sheet/file';
 import { faultsOfLive, openLive } from '../../../engine/sheet/live';
 import { tradeSteps } from '../../../engine/sheet/steps/trade';
 import { LENGTH } from '../../../engine/units/index';
-import { documentOf, formula, library, variable, variables } from './small';
+import { documentOf, formula, library, tailStock, variable, variables } from './small';
 
 const told = { title: '', symbol: '', doc: '' };
 const many = <T>(count: number, one: (k: number) => T): T[] => Array.from({ length: count }, (_, k) => one(k));
@@ -40,5 +41,40 @@ describe('a name that nothing has', () => {
     expect(before).not.toContain('new');
     expect(readable()).toContain('new');
     expect(builder.paths()).toContain('new');
+  });
+});
+
+describe('a list that is longer than any builder needs', () => {
+  type Stack = Extract<Cell, { kind: 'choice' }>;
+  const stock = tailStock() as Stack;
+  const [soft] = stock.options as [Stack['options'][number]];
+  const layered = (count: number): Document => {
+    const layers = many(count, (k) => ({ name: `l${k}`, material: 'soft_wood', text: '1 mm' }));
+    return documentOf([{ ...stock, options: [{ ...soft, layers }] }]);
+  };
+  const offering = (count: number): Document => {
+    const options = many(count, (k) => ({ ...soft, name: `o${k}` }));
+    return documentOf([{ ...stock, text: 'o1', options }]);
+  };
+  const stepsOf = (document: Document): number => compile(document, library).program.steps.length;
+
+  test('of layers is told with its limit, and computed no further', () => {
+    const told = (count: number): string[] => [
+      `Soft has ${count} layers. At most 200 are allowed: make several thin ones into one.`,
+      'Tail stock waits for Soft.',
+    ];
+    expect(messagesOf(layered(200))).toEqual([]);
+    expect(messagesOf(layered(201))).toEqual(told(201));
+    expect(messagesOf(layered(20_000))).toEqual(told(20_000));
+    expect(stepsOf(layered(20_000))).toBe(stepsOf(layered(200)));
+  });
+  test('of options is told with its limit, and computed no further', () => {
+    const told = (count: number): string[] => [
+      `Tail stock has ${count} options. At most 500 are allowed: remove some.`,
+    ];
+    expect(messagesOf(offering(500))).toEqual([]);
+    expect(messagesOf(offering(501))).toEqual(told(501));
+    expect(messagesOf(offering(5000))).toEqual(told(5000));
+    expect(stepsOf(offering(5000))).toBe(stepsOf(offering(500)));
   });
 });
