@@ -41,14 +41,20 @@ export function closeLap(
   lap.lapTime = Number.NaN;
   if (!prepare(setup, room.c)) return false;
   if (!known) startCold(room, still, wind, lap);
-  if (settle(room, wind, lap) && extremeOf(rows.tension, -1).value > 0) return finish(room, wind, lap);
-  return approach(room, still, wind, lap) && extremeOf(rows.tension, -1).value > 0 && finish(room, wind, lap);
+  if (settle(room, wind, lap) && stands(rows)) return finish(room, wind, lap);
+  return approach(room, still, wind, lap) && stands(rows) && finish(room, wind, lap);
 }
 
 function settle(room: WindRoom, wind: Wind, lap: WindLap): boolean {
   const rounds = settleLap(room, wind, room.rows, FINE);
   lap.laps += Math.abs(rounds);
   return rounds > 0;
+}
+
+/** Lines tight, between places as well, and yaw and roll stable: on light lines a place may balance in another way too, which none could fly. */
+function stands(rows: Rows): boolean {
+  for (let k = 0; k < rows.places; k++) if (!(rows.determinant[k]! > 0)) return false;
+  return extremeOf(rows.tension, -1).value > 0;
 }
 
 /** From calm air: by a lap at few places where there are enough for one, else steady flight at every place. */

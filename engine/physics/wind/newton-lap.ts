@@ -91,6 +91,7 @@ function lookAround(room: WindRoom, wind: Wind, rows: Rows): number {
     rows.pull[k] = pullThere(room);
     rows.wingLift[k] = b.wingLift;
     rows.across[k] = b.across;
+    rows.determinant[k] = at.determinant;
     rows.step[k] = at.left;
     rows.growth[k] = at.slope;
     rows.slip[k] = at.sideslip;

@@ -47,6 +47,8 @@ export interface Rows {
   readonly pull: Float64Array;
   readonly wingLift: Float64Array;
   readonly across: Float64Array;
+  /** Of yaw and roll: positive where they stand stable. */
+  readonly determinant: Float64Array;
   /** Lift coefficient over the greatest. */
   readonly share: Float64Array;
   /** Of Newton's step: of V²/2, how the angles change at this speed and with it. */
@@ -80,6 +82,7 @@ export function newRows(places: number): Rows {
     pull: row(),
     wingLift: row(),
     across: row(),
+    determinant: row(),
     share: row(),
     energy: row(),
     growth: row(),
