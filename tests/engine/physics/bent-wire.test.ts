@@ -54,6 +54,48 @@ describe('bent wire', () => {
     expect(turned([0.1, 0.1, -0.1])).toBeCloseTo(-Math.PI / 2, 14);
   });
 
+  it('is the same wire whichever way it lies in space', () => {
+    const corners: readonly Vector[] = [
+      [0, 0, 0],
+      [0.1, 0, 0],
+      [0.1, 0.1, 0],
+      [0.15, 0.1, 0.08],
+    ];
+    const lying = bendWire(corners, TWO_MM, 0.004)!;
+    expect(lying.bends.map(({ angle }) => angle)).toEqual([Math.PI / 2, Math.PI / 2].map((v) => expect.closeTo(v, 12)));
+    expect(lying.bends[1]!.turned).toBeCloseTo(Math.atan2(0.08, -0.05), 12);
+    // Turned by 0.7 rad about (1, 2, 3): Rodrigues' rotation formula.
+    const axis: Vector = [1 / Math.sqrt(14), 2 / Math.sqrt(14), 3 / Math.sqrt(14)];
+    const [sine, cosine] = [Math.sin(0.7), Math.cos(0.7)];
+    const leaning = ([x, y, z]: Vector): Vector => {
+      const [u, v, w] = axis;
+      const share = (1 - cosine) * dot(axis, [x, y, z]);
+      return [
+        x * cosine + sine * (v * z - w * y) + share * u,
+        y * cosine + sine * (w * x - u * z) + share * v,
+        z * cosine + sine * (u * y - v * x) + share * w,
+      ];
+    };
+    const wire = bendWire(corners.map(leaning), TWO_MM, 0.004)!;
+    const near = (values: readonly number[]) => values.map((value) => expect.closeTo(value, 12));
+    expect(wire.length).toBeCloseTo(lying.length, 12);
+    expect(wire.bends.flatMap(({ angle, from, to, turned }) => [angle, from, to, turned])).toEqual(
+      near(lying.bends.flatMap(({ angle, from, to, turned }) => [angle, from, to, turned])),
+    );
+    expect(wire.path()).toEqual(lying.path().map((place) => near(leaning(place))));
+  });
+
+  it('is drawn by the fewest corners that stand no further apart than 5° of its bends', () => {
+    const bent = (degrees: number): number => {
+      const way = (degrees * Math.PI) / 180;
+      const end: Vector = [0.1 + 0.1 * Math.cos(way), 0.1 * Math.sin(way), 0];
+      return bendWire([[0, 0, 0], [0.1, 0, 0], end], TWO_MM, 0.004)!.path().length - 2;
+    };
+    // 29.8 steps of 5°, so 30 of them.
+    expect(bent(149)).toBe(31);
+    expect(bent(4)).toBe(2);
+  });
+
   it('runs straight through places in line and those that are said twice', () => {
     const wire = bendWire(
       [
