@@ -63,11 +63,14 @@ export function wingTemplates(w: WingOutline, camber: number, choice: RibChoice)
 }
 
 /** Why a rib that one would look for isn't there. */
-function missing(w: WingOutline, { station }: RibChoice): Template['notes'][number][] {
+function missing(w: WingOutline, { count, station }: RibChoice): Template['notes'][number][] {
   const side = station < 0 ? 'inboard' : 'outboard';
   const beyond = Math.abs(station) > spanOf(w, side);
   const pointed = (['inboard', 'outboard'] as const).filter((each) => chordAt(w, each, spanOf(w, each)) < LEAST_CHORD);
   return [
+    ...(count < 3 && Number.isNaN(station)
+      ? [{ words: 'For more ribs type “Ribs of a panel” or “Station of one more rib” in the wing piece.' }]
+      : []),
     ...pointed.map((each) => ({
       words: `The ${each} panel is given by its corners and narrows to less than {} at its tip: no rib stands where it does.`,
       figures: [metres(LEAST_CHORD)],

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { blocks } from '../../../engine/blocks/registry';
 import { openText } from '../../../engine/sheet/file';
-import { openLive } from '../../../engine/sheet/live';
+import { openLive, setLive } from '../../../engine/sheet/live';
 import { cellsOf } from '../../../engine/sheet/sheets';
 import { templatesOf } from '../../../engine/study/design/templates';
 import { library } from '../../../engine/study/index';
@@ -63,4 +63,35 @@ test('the engine goes as far aft as the room piece that takes from it tells, and
   const close = aft({ room: { tank_x: '-60 mm', tank_z: '5 mm', tank_length: '40 mm', tank_height: '40 mm' } });
   expect(close.told).toBe(close.at('room.rearmost'));
   expect(close.told).toBeLessThan(roomless.told - 0.01);
+});
+
+test('ribs and lug holes are those that are typed in the pieces', () => {
+  const { live, unknown } = setLive(
+    withPieces({}),
+    [
+      ...[['wing.rib_count', '5'] as const, ['wing.rib_station', '-100 mm'] as const],
+      ...[['engine.bearer_gap', '24 mm'] as const, ['engine.lug_along', '16 mm'] as const],
+      ...[['engine.lug_across', '29 mm'] as const, ['engine.lug_diameter', '3 mm'] as const],
+    ],
+    library,
+  );
+  expect(unknown).toEqual([]);
+  const of = (title: string) => templatesOf(live, byKind).find((each) => each.title === title)!;
+  const asks = (title: string) => of(title).notes.filter(({ words }) => /\btype\b/i.test(words));
+  expect(of('Ribs').views.map(({ title }) => title)).toEqual([
+    ...['Rib at the root', 'Rib 2 of 5', 'Rib 3 of 5', 'Rib 4 of 5', 'Rib at the tips'],
+    'Rib at the station that is typed',
+  ]);
+  const holes = of('Bearers with engine travel').views[0]!.marks.filter(
+    (mark) => mark.is === 'hole' && mark.diameter === 0.003,
+  );
+  expect(holes).toHaveLength(4);
+  expect([...asks('Ribs'), ...asks('Bearers with engine travel')]).toEqual([]);
+});
+
+test('ribs at root and tips alone say where more are asked for', () => {
+  const ribs = templatesOf(withPieces({}), byKind).find(({ title }) => title === 'Ribs')!;
+  expect(ribs.notes.map(({ words }) => words)).toContain(
+    'For more ribs type “Ribs of a panel” or “Station of one more rib” in the wing piece.',
+  );
 });
