@@ -48,9 +48,9 @@ test('no text says what only the code calls so', () => {
   expect(told(read.filter((each) => INNER.test(withoutTrade(each))))).toEqual([]);
 });
 
-test('quotes in sentences are curly, but where they are typed in a shell and in what is said of the tables of the program', () => {
+test('quotes in sentences are curly, but where they are typed in a shell, in what is said of the tables of the program and around attributes of a link', () => {
   const straight = /\p{L}'\p{L}|(^|[\s(])"(?=\S)(?!")|\S"([\s.,;:)]|$)/u;
-  const mayBeStraight = /command\/arguments|library\/(table|library-table)\.ts/;
+  const mayBeStraight = /command\/arguments|library\/(table|library-table)\.ts|note\/html\.ts/;
   expect(told(read.filter(({ file, text }) => straight.test(text) && !mayBeStraight.test(file)))).toEqual([]);
 });
 
