@@ -43,8 +43,8 @@ async function followAdvice(): Promise<void> {
 
 test('a club racer is taken from the empty form to the weighed model, its CG where it is wanted, its prints and its chart', async () => {
   await press('Open');
-  await press('Begin with my model');
   const form = page.getByRole('dialog');
+  await press('Begin with my model', form);
   for (const [label, text] of [
     ['Name', 'Club racer'],
     ['Span', '820 mm'],

@@ -1,7 +1,7 @@
 import { type Signal, signal } from '@preact/signals';
 import { parseHTML } from 'linkedom';
 import { h, render } from 'preact';
-import { beforeAll, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { makeReference } from '../../../engine/reference/index';
 import type { Paper } from '../../../workbook/page/paper';
 import type { Room } from '../../../workbook/page/room';
@@ -32,6 +32,11 @@ beforeAll(async () => {
   going = signal<Going>({ place: find(''), first: true });
   const props = { chapters, going, paper: signal<Paper>('device'), room: signal<Room>('column') };
   render(h(ReferencePage, props), document.getElementById('app')!);
+});
+
+// Files of a worker share what is global, and those after this one have no browser.
+afterAll(() => {
+  Reflect.deleteProperty(globalThis, 'ResizeObserver');
 });
 
 test('the cautions come first, one chapter at a time, without holes for numbers', () => {
