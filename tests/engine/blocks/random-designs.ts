@@ -31,13 +31,15 @@ const IDLE = new Set([
   'test_load',
   'drag_factor',
   'power_factor',
+  'rib_count',
+  'rib_station',
 ]);
 
 /** Fields with values spread over their declared ranges; `share` of them, the others stay as they come. */
 function spread(block: AnyBlock, next: () => number, share: number): Record<string, number | string> {
   const typed: Record<string, number | string> = {};
   for (const [name, spec] of Object.entries(block.fields)) {
-    // What an engine burns, the wind and the load of the pull test don't change how the model flies level in calm air; the factors scale what other fields draw.
+    // What an engine burns, the wind, the load of the pull test and the ribs of templates don't change how the model flies level in calm air; the factors scale what other fields draw.
     if (IDLE.has(name) || isLink(spec) || next() > share) continue;
     if (isOption(spec)) typed[name] = spec.option[Math.floor(next() * spec.option.length)]!;
     else {
