@@ -1,26 +1,20 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
-import { useEffect, useState } from 'preact/hooks';
 import { LargeAsked } from '../cells/index';
 import { useFetched } from '../drawing/index';
 import type { FieldView } from '../field/index';
-import type { FigureDialog, NewsletterDialog } from '../figure/index';
-import type { FullSizeDialog } from '../full-size/index';
-import type { ListeningDialog } from '../listening/index';
-import type { SharingDialog } from '../sharing/index';
 import { useSheet } from '../store/context';
 import { useDesigns } from '../store/designs';
-import { fetched, NOT_FETCHED } from '../store/fetched';
 import { atField } from '../store/field-open';
 import { askingNewsletter, figureAsked } from '../store/figures';
 import { askingToListen } from '../store/listening';
 import { askingFullSize, askingToPrint, printing } from '../store/printing';
 import { askingToShare } from '../store/sharing';
-import type { Sheet } from '../store/sheet';
 import { unrolled } from '../store/unrolling';
 import { FirstDesign } from './designs/first-design';
 import { FirstVisit } from './designs/first-visit';
 import { OnlyLooking } from './designs/only-looking';
 import { TakeFrom } from './designs/take-from';
+import { FullSize, Listening, Newsletter, SavingFigure, Sharing } from './fetched-dialogs';
 import type { Paper } from './paper';
 import { PaperChoice } from './paper-choice';
 import { Pieces } from './pieces';
@@ -69,8 +63,8 @@ export function App({ room, paper }: Shown) {
           {askingToPrint.value && <PrintDialog />}
           {askingFullSize.value && <FullSize />}
           <LargeAsked />
-          {askingToListen.value && <Listening />}
-          {figureAsked.value && <SavingFigure />}
+          {askingToListen.value && <Listening log={askingToListen.value.log} />}
+          {figureAsked.value && <SavingFigure of={figureAsked.value} />}
           {askingNewsletter.value && <Newsletter />}
           {askingToShare.value && <Sharing what={askingToShare.value} />}
           <CopyVariant />
@@ -125,146 +119,15 @@ function PhoneFigures({ paper }: Pick<Shown, 'paper'>) {
 
 /** The view for the field, fetched when it is asked for first; the browser keeps it for a day without a connection. */
 function AtField() {
-  const [, arrive] = useState(false);
-  useEffect(() => {
-    if (fieldView) return;
-    void import('../field/index').then((field) => {
-      fieldView = field.FieldView;
-      arrive(true);
-    });
-  }, []);
-  const View = fieldView;
+  const View = useFetched(
+    () => fieldView,
+    async () => {
+      fieldView = (await import('../field/index')).FieldView;
+    },
+  );
   return View ? <View /> : null;
 }
 let fieldView: typeof FieldView | undefined;
-
-/** Part of the program that is asked for first; where it can't be fetched that is said. */
-async function orSay<T>(sheet: Sheet, load: () => Promise<T>): Promise<T | undefined> {
-  try {
-    return await fetched(load);
-  } catch {
-    sheet.tell({ title: 'Not fetched.', sentences: [NOT_FETCHED] });
-    return undefined;
-  }
-}
-
-/** The form of a figure to be saved, fetched when the first one is. */
-function SavingFigure() {
-  const sheet = useSheet();
-  const Dialog = useFetched(
-    () => figureDialog,
-    async () => {
-      const part = await orSay(sheet, () => import('../figure/index'));
-      if (part) figureDialog = part.FigureDialog;
-      else figureAsked.value = undefined;
-    },
-  );
-  const asked = figureAsked.value;
-  if (!Dialog || !asked) return null;
-  return (
-    <Dialog
-      of={asked}
-      onClose={() => {
-        figureAsked.value = undefined;
-      }}
-    />
-  );
-}
-let figureDialog: typeof FigureDialog | undefined;
-
-/** What hands a design on, fetched when it is asked for first. */
-function Sharing({ what }: { what: 'to' | 'from' }) {
-  const sheet = useSheet();
-  const Dialog = useFetched(
-    () => sharingDialog,
-    async () => {
-      const part = await orSay(sheet, () => import('../sharing/index'));
-      if (part) sharingDialog = part.SharingDialog;
-      else askingToShare.value = undefined;
-    },
-  );
-  return (
-    Dialog && (
-      <Dialog
-        what={what}
-        onClose={() => {
-          askingToShare.value = undefined;
-        }}
-      />
-    )
-  );
-}
-let sharingDialog: typeof SharingDialog | undefined;
-
-/** The form of a newsletter page, fetched when it is asked for first. */
-function Newsletter() {
-  const sheet = useSheet();
-  const Dialog = useFetched(
-    () => newsletterDialog,
-    async () => {
-      const part = await orSay(sheet, () => import('../figure/index'));
-      if (part) newsletterDialog = part.NewsletterDialog;
-      else askingNewsletter.value = false;
-    },
-  );
-  return (
-    Dialog && (
-      <Dialog
-        onClose={() => {
-          askingNewsletter.value = false;
-        }}
-      />
-    )
-  );
-}
-let newsletterDialog: typeof NewsletterDialog | undefined;
-
-/** Templates at full size, fetched when they are asked for first. */
-function FullSize() {
-  const sheet = useSheet();
-  const Dialog = useFetched(
-    () => fullSizeDialog,
-    async () => {
-      const part = await orSay(sheet, () => import('../full-size/index'));
-      if (part) fullSizeDialog = part.FullSizeDialog;
-      else askingFullSize.value = false;
-    },
-  );
-  return (
-    Dialog && (
-      <Dialog
-        onClose={() => {
-          askingFullSize.value = false;
-        }}
-      />
-    )
-  );
-}
-let fullSizeDialog: typeof FullSizeDialog | undefined;
-
-/** What listens to a flight, fetched when it is asked for first. */
-function Listening() {
-  const sheet = useSheet();
-  const Dialog = useFetched(
-    () => listeningDialog,
-    async () => {
-      const part = await orSay(sheet, () => import('../listening/index'));
-      if (part) listeningDialog = part.ListeningDialog;
-      else askingToListen.value = undefined;
-    },
-  );
-  const asked = askingToListen.value;
-  if (!Dialog || !asked) return null;
-  return (
-    <Dialog
-      log={asked.log}
-      onClose={() => {
-        askingToListen.value = undefined;
-      }}
-    />
-  );
-}
-let listeningDialog: typeof ListeningDialog | undefined;
 
 /** The form of a first design, while it is open. */
 function Beginning() {
