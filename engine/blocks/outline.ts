@@ -1,30 +1,10 @@
 import type { Outline, OutlineCrossing } from '../physics/index';
+import type { OutlineDescription } from '../terms/index';
 
-/** An outline that a person gives by its corners, in the place of fields of the block. */
-export interface OutlineSpec {
-  readonly title: string;
-  /** What it goes round, where it begins and which way, in a sentence or two. */
-  readonly doc: string;
-  /** The view of the drawing in which it lies. */
-  readonly view: 'plan' | 'side';
-  /** On the drawing the second length goes the other way: of the inboard panel. */
-  readonly mirrored?: true;
+/** An outline that a person gives by its corners, in the place of fields of the block; it is named where the block declares it. */
+export interface OutlineSpec extends Omit<OutlineDescription, 'name'> {
   /** The equations take the lengths of a corner the other way about: of a panel, which is cut along its span. */
   readonly spanFirst?: true;
-  /** The two lengths of a corner in the order in which they are typed, SI limits. */
-  readonly corner: readonly [OutlineAxis, OutlineAxis];
-  readonly unit: string;
-  readonly tradeUnit: string;
-  /** Corners at least. */
-  readonly least: number;
-  /** Whether the last corner joins the first by itself; of a panel the root chord lies between. */
-  readonly closed: boolean;
-  /** Fields that are not read while it has corners. */
-  readonly replaces: readonly string[];
-}
-interface OutlineAxis {
-  readonly title: string;
-  readonly range: readonly [number, number];
 }
 
 /** Corners of an outline at most: more than a hand would draw. */

@@ -54,16 +54,21 @@ export interface BlockDescription {
 export interface OutlineDescription {
   readonly name: string;
   readonly title: string;
+  /** What it goes round, where it begins and which way, in a sentence or two. */
   readonly doc: string;
+  /** The view of the drawing in which it lies. */
   readonly view: 'plan' | 'side';
-  /** On the drawing the second length goes the other way. */
+  /** On the drawing the second length goes the other way: of the inboard panel. */
   readonly mirrored?: true;
-  /** The two lengths of a corner, with what is allowed, SI. */
+  /** The two lengths of a corner in the order in which they are typed, with what is allowed, SI. */
   readonly corner: readonly [OutlineAxis, OutlineAxis];
   readonly unit: string;
   readonly tradeUnit: string;
+  /** Corners at least. */
   readonly least: number;
+  /** Whether the last corner joins the first by itself; of a panel the root chord lies between. */
   readonly closed: boolean;
+  /** Fields that are not read while it has corners. */
   readonly replaces: readonly string[];
 }
 interface OutlineAxis {
